@@ -1,0 +1,82 @@
+package hosewright.catalogue;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.joda.money.Money;
+
+/**
+ * Everything the dealer sells, with prices and costs. Immutable; lookups are by map.
+ *
+ * <p>Items keep the order of the catalogue file, so that plans are the same on every machine.
+ */
+public final class Catalogue {
+  private final Map<String, Item> items = new LinkedHashMap<>();
+  private final Map<ItemKind, List<Item>> byKind;
+  private final Map<String, List<PriceRow>> prices;
+  private final Map<String, List<CostRow>> costs;
+  private final List<Supplier> suppliers;
+
+  public Catalogue(
+      List<Item> items, List<PriceRow> prices, List<CostRow> costs, List<Supplier> suppliers) {
+    items.forEach(item -> this.items.put(item.number(), item));
+    this.byKind = items.stream().collect(Collectors.groupingBy(Item::kind));
+    this.prices = prices.stream().collect(Collectors.groupingBy(PriceRow::item));
+    this.costs = costs.stream().collect(Collectors.groupingBy(CostRow::item));
+    this.suppliers = List.copyOf(suppliers);
+  }
+
+  public List<Item> items() {
+    return List.copyOf(items.values());
+  }
+
+  public Optional<Item> item(String number) {
+    return Optional.ofNullable(items.get(number));
+  }
+
+  public List<Item> ofKind(ItemKind kind) {
+    return byKind.getOrDefault(kind, List.of());
+  }
+
+  public List<Supplier> suppliers() {
+    return suppliers;
+  }
+
+  /** All list prices of an item, in every period. */
+  public List<PriceRow> priceHistory(String number) {
+    return prices.getOrDefault(number, List.of());
+  }
+
+  /** Quantity breaks in force on a date, smallest quantity first. */
+  public List<PriceRow> breaks(String number, LocalDate date) {
+    return priceHistory(number).stream()
+        .filter(row -> row.inForceOn(date))
+        .sorted(Comparator.comparingInt(PriceRow::minimumQuantity))
+        .toList();
+  }
+
+  /** The list price of one unit at a quantity and date, after the quantity break. */
+  public Optional<Money> listPrice(String number, int quantity, LocalDate date) {
+    return breaks(number, date).stream()
+        .filter(row -> row.minimumQuantity() <= quantity)
+        .reduce((smaller, larger) -> larger)
+        .map(PriceRow::unitPrice);
+  }
+
+  /** The supplier's cost of one unit on a date; empty means unknown, never zero. */
+  public Optional<Money> cost(String number, LocalDate date) {
+    return costs.getOrDefault(number, List.of()).stream()
+        .filter(row -> row.inForceOn(date))
+        .max(Comparator.comparing(CostRow::from))
+        .map(CostRow::unitCost);
+  }
+
+  /** Prices of a buyer without terms. */
+  public NetPrice listPricesOn(LocalDate date) {
+    return (item, quantity) -> listPrice(item.number(), quantity, date);
+  }
+}

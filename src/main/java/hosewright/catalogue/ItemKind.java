@@ -1,0 +1,33 @@
+package hosewright.catalogue;
+
+/** What an item is, which decides where a plan may use it. */
+public enum ItemKind {
+  /** A coupled length of hose, bought as one piece. */
+  HOSE,
+  /** Hose by the foot, to be made up into sections. */
+  BULK_HOSE,
+  /** A coupling for making up a section: one end, and the hose it fits. */
+  COUPLING,
+  /** Expansion ring, ferrule, band or clamp that holds a coupling on its hose. */
+  ATTACHMENT,
+  /** Labour, pressure test, tag, flushing, sampling: work sold by the piece. */
+  SERVICE,
+  /** A fitting with two ends: straight, reducer, double male, double female. */
+  ADAPTER,
+  WYE,
+  SIAMESE,
+  VALVE,
+  CAP,
+  PLUG,
+  NOZZLE,
+  MONITOR,
+  GASKET,
+  SEALANT,
+  WRENCH,
+  GAUGE,
+  STRAINER,
+  RAMP,
+  RESTRAINT,
+  METER,
+  BACKFLOW
+}

@@ -1,0 +1,23 @@
+package hosewright.catalogue;
+
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * The price a given buyer pays on a given day: what a planner minimises.
+ *
+ * <p>Implementations hold the date and the customer's terms; the core calls this without knowing
+ * them.
+ */
+@FunctionalInterface
+public interface NetPrice {
+
+  /**
+   * The net price of one unit, rounded to the cent.
+   *
+   * @param item the item bought
+   * @param quantity how many are bought in all, 1 or more, which decides the quantity break
+   * @return empty when no price is in force
+   */
+  Optional<Money> unitPrice(Item item, int quantity);
+}

@@ -1,0 +1,72 @@
+package hosewright.line;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Pressures, losses and weights of a planned line at the flow asked for.
+ *
+ * @param frictionLossPsi loss in the hose alone, psi
+ * @param frictionBasis which law and coefficient decided it, in words, with its source
+ * @param crossCheck the other friction laws on the same hose
+ * @param elevationLossPsi psi, negative downhill
+ * @param adapterLossPsi loss in adapters, psi
+ * @param applianceLossPsi loss in valves, wyes and meters standing in the line, psi
+ * @param requiredSourcePsi need plus every loss, psi
+ * @param sourcePsi what the source gives at this flow, psi; empty when no source was stated
+ * @param deliveredPsi source less every loss, psi; with no source stated, the need itself
+ * @param velocityFtPerS in the hose, ft/s
+ * @param reactionLbf nozzle reaction, lbf, where the appliance is a nozzle
+ * @param surgeLowPsi pressure rise on sudden closure with the slowest wave, psi
+ * @param surgeHighPsi the same with the fastest wave, psi: an upper bound
+ * @param waterGal water in one filled line, US gal
+ * @param emptyWeightLb weight of all hose empty, lb
+ * @param chargedWeightLb weight of all hose full of water, lb
+ * @param fillMinutes time to fill at the flow asked for, min
+ * @param profile pressure at every station, flowing and with the nozzle closed
+ */
+public record LineHydraulicsResult(
+    double frictionLossPsi,
+    String frictionBasis,
+    List<CrossCheck> crossCheck,
+    double elevationLossPsi,
+    double adapterLossPsi,
+    double applianceLossPsi,
+    double requiredSourcePsi,
+    Optional<Double> sourcePsi,
+    double deliveredPsi,
+    double velocityFtPerS,
+    Optional<Double> reactionLbf,
+    double surgeLowPsi,
+    double surgeHighPsi,
+    double waterGal,
+    double emptyWeightLb,
+    double chargedWeightLb,
+    double fillMinutes,
+    List<Station> profile) {
+
+  /**
+   * Another law's answer for the same hose.
+   *
+   * @param law "hazen-williams" or "darcy-weisbach"
+   * @param c Hazen-Williams coefficient, empty for the other law
+   * @param roughnessIn absolute roughness, in, empty for the other law
+   */
+  public record CrossCheck(
+      String law,
+      Optional<Double> c,
+      Optional<Double> roughnessIn,
+      double boreIn,
+      double frictionLossPsi) {}
+
+  /**
+   * A point along the line.
+   *
+   * @param distanceFt hose laid up to here, ft
+   * @param elevationFt height above the source, ft
+   * @param flowingPsi gauge pressure with water flowing, psi
+   * @param closedPsi gauge pressure with the nozzle shut, psi
+   */
+  public record Station(
+      String name, double distanceFt, double elevationFt, double flowingPsi, double closedPsi) {}
+}

@@ -1,0 +1,143 @@
+package hosewright.line;
+
+import hosewright.thread.End;
+import hosewright.thread.Verdict;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * Everything technical about a job, and its goods priced: the answer a planner gives.
+ *
+ * <p>The component names are the JSON names scripts rely on; a stored quote keeps this record
+ * whole, so that its papers never change when the catalogue does.
+ *
+ * @param feasible every check passed or only warned
+ * @param limitedBy the check that fails and by how much, in one sentence
+ * @param instead what would do: a size, a source pressure, more lines
+ * @param cautions sentences for the person who will stand beside the line
+ * @param summary the job in one sentence of plain words
+ * @param sizeIn nominal hose size, in
+ * @param couplingSizeIn nominal size of the hose's couplings, in
+ * @param hoseSeries the catalogue's hose line chosen
+ * @param lines parallel lines laid
+ * @param neededFt run length with slack, ft
+ * @param laidFt sum of the coupled lengths of one line, ft
+ * @param sections section lengths and counts of all lines together
+ * @param run the parts in order from source to appliance (of one line)
+ * @param joints the joints in order from source to appliance (of one line)
+ * @param adapters items bridging ends, with counts over all lines
+ * @param gaskets gaskets the plan buys
+ * @param flowGpm flow asked for, gpm
+ * @param needPsi pressure the appliance needs, psi
+ * @param hydraulics how pressure goes along the line
+ * @param checks each check with its value, limit and source
+ * @param items what is bought
+ * @param date the day the prices are of
+ * @param unpriced parts to be sourced: item or the two ends wanted
+ * @param total goods subtotal; freight and tax are the quote's
+ */
+public record LinePlan(
+    boolean feasible,
+    Optional<String> limitedBy,
+    List<String> instead,
+    List<String> cautions,
+    String summary,
+    double sizeIn,
+    double couplingSizeIn,
+    String hoseSeries,
+    int lines,
+    double neededFt,
+    double laidFt,
+    List<SectionCount> sections,
+    List<RunPart> run,
+    List<Joint> joints,
+    List<ItemCount> adapters,
+    Gaskets gaskets,
+    double flowGpm,
+    double needPsi,
+    LineHydraulicsResult hydraulics,
+    List<Check> checks,
+    List<PlanItem> items,
+    LocalDate date,
+    List<String> unpriced,
+    Money total) {
+
+  /** So many sections of one coupled length, ft. */
+  public record SectionCount(double lengthFt, int count) {}
+
+  /**
+   * A part as the water meets it.
+   *
+   * @param item item number; empty for what the customer owns (the outlet, the appliance)
+   * @param upstream the end facing the source; empty on the source itself
+   * @param downstream the end facing the appliance; empty on the appliance itself
+   * @param count like parts coupled one after another
+   */
+  public record RunPart(
+      String item,
+      String description,
+      Optional<End> upstream,
+      Optional<End> downstream,
+      int count) {}
+
+  /**
+   * Two ends put together.
+   *
+   * @param upstreamPart what carries the upstream end, in words
+   * @param count like joints that follow one another, as between like sections
+   */
+  public record Joint(
+      End upstream,
+      End downstream,
+      String upstreamPart,
+      String downstreamPart,
+      int count,
+      Verdict.Outcome verdict,
+      Verdict.Seal seal,
+      boolean removable,
+      String reason,
+      String source) {}
+
+  public record ItemCount(String item, int count) {}
+
+  /** Gaskets that come fitted (not charged again), are added, and are spares. */
+  public record Gaskets(int fitted, int bought, int spare) {}
+
+  /**
+   * One check.
+   *
+   * @param unit unit of value and limit, for example psi
+   * @param note one sentence: what the number means or what to do
+   */
+  public record Check(
+      String name,
+      Outcome outcome,
+      double value,
+      double limit,
+      String unit,
+      String note,
+      String source) {
+    /** How a check came out. */
+    public enum Outcome {
+      PASS,
+      WARN,
+      FAIL
+    }
+  }
+
+  /**
+   * One thing bought.
+   *
+   * @param unitPrice empty when no price is in force: to be sourced
+   */
+  public record PlanItem(
+      String item,
+      String description,
+      int quantity,
+      String unit,
+      Optional<Money> unitPrice,
+      Optional<Money> extended,
+      double weightLb) {}
+}

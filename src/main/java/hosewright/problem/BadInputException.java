@@ -1,0 +1,24 @@
+package hosewright.problem;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What a user gave cannot be used; carries every problem found, not just the first. */
+public final class BadInputException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient List<Problem> problems;
+
+  public BadInputException(List<Problem> problems) {
+    super(problems.stream().map(Problem::sentence).collect(Collectors.joining("\n")));
+    this.problems = List.copyOf(problems);
+  }
+
+  public BadInputException(String field, String value, String allowed) {
+    this(List.of(Problem.of(field, value, allowed)));
+  }
+
+  public List<Problem> problems() {
+    return problems;
+  }
+}

@@ -1,0 +1,91 @@
+package hosewright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The arrows of the design, held. */
+@AnalyzeClasses(packages = "hosewright", importOptions = DoNotIncludeTests.class)
+final class ArchitectureTest {
+
+  private static final String[] CORE = {
+    "hosewright.problem..",
+    "hosewright.thread..",
+    "hosewright.measure..",
+    "hosewright.hydraulics..",
+    "hosewright.catalogue..",
+    "hosewright.line..",
+    "hosewright.quote..",
+    "hosewright.fleet.."
+  };
+
+  @ArchTest
+  static final ArchRule the_core_knows_no_framework =
+      noClasses()
+          .that()
+          .resideInAnyPackage(CORE)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.springframework..",
+              "org.jooq..",
+              "org.flywaydb..",
+              "org.h2..",
+              "org.apache.poi..",
+              "org.jline..",
+              "org.yaml..",
+              "tools.jackson..",
+              "com.fasterxml..",
+              "java.sql..");
+
+  @ArchTest
+  static final ArchRule arrows_go_one_way =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .withOptionalLayers(true)
+          .layer("shell")
+          .definedBy("hosewright.shell..")
+          .layer("report")
+          .definedBy("hosewright.report..")
+          .layer("store")
+          .definedBy("hosewright.store..")
+          .layer("jobfile")
+          .definedBy("hosewright.jobfile..")
+          .layer("fleet")
+          .definedBy("hosewright.fleet..")
+          .layer("quote")
+          .definedBy("hosewright.quote..")
+          .layer("line")
+          .definedBy("hosewright.line..")
+          .layer("catalogue")
+          .definedBy("hosewright.catalogue..")
+          .layer("hydraulics")
+          .definedBy("hosewright.hydraulics..")
+          .layer("thread")
+          .definedBy("hosewright.thread..")
+          .whereLayer("shell")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("shell")
+          .whereLayer("store")
+          .mayOnlyBeAccessedByLayers("shell")
+          .whereLayer("jobfile")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store")
+          .whereLayer("fleet")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store")
+          .whereLayer("quote")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store", "fleet", "jobfile")
+          .whereLayer("line")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store", "fleet", "quote", "jobfile")
+          .whereLayer("hydraulics")
+          .mayOnlyBeAccessedByLayers("shell", "report", "line", "quote", "fleet");
+
+  @ArchTest
+  static final ArchRule packages_form_no_cycle =
+      slices().matching("hosewright.(*)..").should().beFreeOfCycles();
+}
