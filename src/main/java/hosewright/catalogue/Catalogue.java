@@ -77,6 +77,16 @@ public final class Catalogue {
 
   /** Prices of a buyer without terms. */
   public NetPrice listPricesOn(LocalDate date) {
-    return (item, quantity) -> listPrice(item.number(), quantity, date);
+    return new NetPrice() {
+      @Override
+      public Optional<Money> unitPrice(Item item, int quantity) {
+        return listPrice(item.number(), quantity, date);
+      }
+
+      @Override
+      public List<Integer> breakQuantities(Item item) {
+        return breaks(item.number(), date).stream().map(PriceRow::minimumQuantity).toList();
+      }
+    };
   }
 }

@@ -10,7 +10,13 @@ public enum ItemKind {
   COUPLING,
   /** Expansion ring, ferrule, band or clamp that holds a coupling on its hose. */
   ATTACHMENT,
-  /** Labour, pressure test, tag, flushing, sampling: work sold by the piece. */
+  /** Putting one coupling on a hose. */
+  COUPLING_LABOUR,
+  /** Pressure test of one made-up section. */
+  PRESSURE_TEST,
+  /** Identity tag of one made-up section. */
+  TAG,
+  /** Other work sold by the piece: flushing, disinfection, sampling. */
   SERVICE,
   /** A fitting with two ends: straight, reducer, double male, double female. */
   ADAPTER,
@@ -29,5 +35,15 @@ public enum ItemKind {
   RAMP,
   RESTRAINT,
   METER,
-  BACKFLOW
+  BACKFLOW;
+
+  /** Work rather than goods: never bought ahead, never in stock. */
+  public boolean isWork() {
+    return this == COUPLING_LABOUR || this == PRESSURE_TEST || this == SERVICE;
+  }
+
+  /** The word a catalogue file uses: lower case with hyphens. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
 }

@@ -1,5 +1,6 @@
 package hosewright.catalogue;
 
+import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
 
@@ -9,7 +10,6 @@ import org.joda.money.Money;
  * <p>Implementations hold the date and the customer's terms; the core calls this without knowing
  * them.
  */
-@FunctionalInterface
 public interface NetPrice {
 
   /**
@@ -20,4 +20,9 @@ public interface NetPrice {
    * @return empty when no price is in force
    */
   Optional<Money> unitPrice(Item item, int quantity);
+
+  /** The quantities from which a lower price may hold, smallest first. */
+  default List<Integer> breakQuantities(Item item) {
+    return List.of();
+  }
 }

@@ -45,6 +45,34 @@ public record LineHydraulicsResult(
     double fillMinutes,
     List<Station> profile) {
 
+  /** No figures, for a fluid that the laws do not hold for or a plan that could not be laid. */
+  static LineHydraulicsResult notCalculated(String reason) {
+    return new LineHydraulicsResult(
+        0,
+        reason,
+        List.of(),
+        0,
+        0,
+        0,
+        0,
+        Optional.empty(),
+        0,
+        0,
+        Optional.empty(),
+        0,
+        0,
+        0,
+        0,
+        0,
+        0,
+        List.of());
+  }
+
+  /** Whether there are figures at all. */
+  public boolean calculated() {
+    return !profile.isEmpty();
+  }
+
   /**
    * Another law's answer for the same hose.
    *

@@ -37,6 +37,8 @@ import org.joda.money.Money;
  * @param date the day the prices are of
  * @param unpriced parts to be sourced: item or the two ends wanted
  * @param total goods subtotal; freight and tax are the quote's
+ * @param alternatives the best of every other hose size, cheapest first, and why each lost
+ * @param searched how many plans were looked at
  */
 public record LinePlan(
     boolean feasible,
@@ -62,7 +64,34 @@ public record LinePlan(
     List<PlanItem> items,
     LocalDate date,
     List<String> unpriced,
-    Money total) {
+    Money total,
+    List<Alternative> alternatives,
+    Searched searched) {
+
+  /**
+   * The best plan of another hose size.
+   *
+   * @param why why it lost, in one sentence
+   */
+  public record Alternative(
+      double sizeIn,
+      double couplingSizeIn,
+      String hoseSeries,
+      int lines,
+      boolean feasible,
+      Money total,
+      double requiredSourcePsi,
+      String why) {}
+
+  /**
+   * What a search looked at.
+   *
+   * @param frames choices of hose, direction and number of lines
+   * @param cutByPrice frames that could not be cheaper than a plan already found
+   * @param cutByPressure frames through which not enough pressure could arrive
+   * @param plans whole plans priced and checked
+   */
+  public record Searched(int frames, int cutByPrice, int cutByPressure, int plans) {}
 
   /** So many sections of one coupled length, ft. */
   public record SectionCount(double lengthFt, int count) {}
@@ -130,12 +159,15 @@ public record LinePlan(
   /**
    * One thing bought.
    *
+   * @param spare how many of the quantity are not laid: bought because a price break makes more
+   *     cost less
    * @param unitPrice empty when no price is in force: to be sourced
    */
   public record PlanItem(
       String item,
       String description,
       int quantity,
+      int spare,
       String unit,
       Optional<Money> unitPrice,
       Optional<Money> extended,

@@ -1,0 +1,119 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import hosewright.thread.End;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Finds the items a buyer asks for besides the line: by item number, or by kind. */
+final class Accessories {
+  private static final Set<ItemKind> ASKED_BY_KIND =
+      EnumSet.of(
+          ItemKind.WRENCH,
+          ItemKind.VALVE,
+          ItemKind.GAUGE,
+          ItemKind.STRAINER,
+          ItemKind.RAMP,
+          ItemKind.RESTRAINT,
+          ItemKind.CAP,
+          ItemKind.PLUG,
+          ItemKind.METER,
+          ItemKind.BACKFLOW,
+          ItemKind.NOZZLE,
+          ItemKind.MONITOR);
+
+  /** Kinds that stand in the water's way when they have two ends. */
+  private static final Set<ItemKind> IN_LINE =
+      EnumSet.of(ItemKind.VALVE, ItemKind.METER, ItemKind.BACKFLOW, ItemKind.GAUGE);
+
+  private final Catalogue catalogue;
+  private final Eligibility eligibility;
+  private final NetPrice prices;
+
+  Accessories(Catalogue catalogue, Eligibility eligibility, NetPrice prices) {
+    this.catalogue = catalogue;
+    this.eligibility = eligibility;
+    this.prices = prices;
+  }
+
+  /**
+   * The item meant, the cheapest that fits when only a kind was named.
+   *
+   * @return empty when the catalogue has the kind but nothing of it that fits
+   * @throws BadInputException when the word is neither an item number nor a kind
+   */
+  Optional<Item> find(String wanted, Assembly line) {
+    Optional<Item> byNumber = catalogue.item(wanted);
+    if (byNumber.isPresent()) {
+      return byNumber;
+    }
+    ItemKind kind = kind(wanted);
+    return catalogue.ofKind(kind).stream()
+        .filter(item -> kind == ItemKind.WRENCH || eligibility.wetted(item))
+        .filter(item -> fits(item, line))
+        .min(Comparator.comparingDouble(item -> Basket.leastCost(item, 1, prices)));
+  }
+
+  /**
+   * The items that could stand in the line where this is asked for; empty when what is asked for is
+   * not of a kind that stands in the line.
+   */
+  List<Item> inLine(String wanted) {
+    Optional<Item> byNumber = catalogue.item(wanted);
+    if (byNumber.isPresent()) {
+      return byNumber.filter(Accessories::standsInLine).stream().toList();
+    }
+    return catalogue.ofKind(kind(wanted)).stream()
+        .filter(Accessories::standsInLine)
+        .filter(eligibility::wetted)
+        .toList();
+  }
+
+  private static boolean standsInLine(Item item) {
+    return IN_LINE.contains(item.kind()) && item.ends().size() == 2;
+  }
+
+  private ItemKind kind(String wanted) {
+    return ASKED_BY_KIND.stream()
+        .filter(kind -> kind.word().equals(wanted))
+        .findFirst()
+        .orElseThrow(() -> unknown(wanted));
+  }
+
+  private BadInputException unknown(String wanted) {
+    List<String> kinds = ASKED_BY_KIND.stream().map(ItemKind::word).toList();
+    List<String> words =
+        Stream.concat(kinds.stream(), catalogue.items().stream().map(Item::number)).toList();
+    return new BadInputException(
+        List.of(
+            new Problem(
+                "accessories",
+                wanted,
+                "an item number of the catalogue, or one of " + String.join(", ", kinds),
+                Nearest.to(wanted, words))));
+  }
+
+  /** An accessory fits when it names an end or a hose size of the line, or names none. */
+  private static boolean fits(Item item, Assembly line) {
+    HoseLine hose = line.frame().hose();
+    boolean sizeFits =
+        item.hose().isEmpty() || item.hose().get().sizeIn() == hose.sizeIn();
+    return sizeFits
+        && (item.ends().isEmpty()
+            || item.ends().stream().anyMatch(end -> like(end, hose.inlet())));
+  }
+
+  private static boolean like(End end, End hoseEnd) {
+    return end.sizeIn() == hoseEnd.sizeIn() && end.family().equals(hoseEnd.family());
+  }
+}

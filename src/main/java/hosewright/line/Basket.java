@@ -1,0 +1,93 @@
+package hosewright.line;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.NetPrice;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** What a plan buys, counted over the whole plan so that quantity breaks see the total. */
+final class Basket {
+  private final Map<Item, Integer> quantities = new LinkedHashMap<>();
+
+  void add(Item item, int quantity) {
+    if (quantity > 0) {
+      quantities.merge(item, quantity, Integer::sum);
+    }
+  }
+
+  Map<Item, Integer> quantities() {
+    return quantities;
+  }
+
+  /** The lines to buy, each at the cheapest quantity that covers its need. */
+  List<Purchase> purchases(NetPrice prices) {
+    List<Purchase> purchases = new ArrayList<>();
+    quantities.forEach((item, needed) -> purchases.add(cheapest(item, needed, prices)));
+    return purchases;
+  }
+
+  /**
+   * The cheapest way to buy enough of one item; a larger quantity wins where a price break makes it
+   * cheaper in all. Work is never bought ahead.
+   */
+  static Purchase cheapest(Item item, int needed, NetPrice prices) {
+    Purchase best = Purchase.of(item, needed, needed, prices);
+    if (best.unitPrice().isEmpty() || item.kind().isWork()) {
+      return best;
+    }
+    for (int breakQuantity : prices.breakQuantities(item)) {
+      if (breakQuantity > needed) {
+        Purchase larger = Purchase.of(item, needed, breakQuantity, prices);
+        if (larger.unitPrice().isPresent()
+            && larger.extended().get().isLessThan(best.extended().get())) {
+          best = larger;
+        }
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The least a quantity of an item can cost in any plan, in the currency's major unit; zero when
+   * no price is in force.
+   */
+  static double leastCost(Item item, int quantity, NetPrice prices) {
+    Optional<Money> least = prices.unitPrice(item, 1);
+    for (int breakQuantity : prices.breakQuantities(item)) {
+      Optional<Money> price = prices.unitPrice(item, breakQuantity);
+      if (price.isPresent() && (least.isEmpty() || price.get().isLessThan(least.get()))) {
+        least = price;
+      }
+    }
+    return least.map(Money::getAmount).orElse(BigDecimal.ZERO).doubleValue() * quantity;
+  }
+
+  static Money sum(List<Purchase> purchases, CurrencyUnit currency) {
+    return purchases.stream()
+        .flatMap(purchase -> purchase.extended().stream())
+        .reduce(Money.zero(currency), Money::plus);
+  }
+
+  /**
+   * One item bought.
+   *
+   * @param needed what the plan uses, spares of gaskets included
+   * @param bought what is paid for; above {@code needed} when a price break makes more cost less
+   */
+  record Purchase(Item item, int needed, int bought, Optional<Money> unitPrice) {
+
+    static Purchase of(Item item, int needed, int bought, NetPrice prices) {
+      return new Purchase(item, needed, bought, prices.unitPrice(item, bought));
+    }
+
+    Optional<Money> extended() {
+      return unitPrice.map(price -> price.multipliedBy(bought));
+    }
+  }
+}

@@ -1,0 +1,113 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.thread.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Turns an assembled line into what must be bought. */
+final class Billing {
+  private final Job job;
+  private final Catalogue catalogue;
+  private final Eligibility eligibility;
+  private final NetPrice prices;
+  private final Accessories accessories;
+
+  Billing(Job job, Catalogue catalogue, NetPrice prices) {
+    this.job = job;
+    this.catalogue = catalogue;
+    this.eligibility = new Eligibility(job, prices);
+    this.prices = prices;
+    this.accessories = new Accessories(catalogue, eligibility, prices);
+  }
+
+  /**
+   * @param unpriced parts nobody stocks or that have no price in force, in words
+   */
+  record Bill(List<Basket.Purchase> purchases, List<String> unpriced) {}
+
+  Bill of(Assembly line, List<GasketCount> gaskets) {
+    Basket basket = new Basket();
+    List<String> unpriced = new ArrayList<>();
+    addSections(line, basket);
+    addFittings(line, basket, unpriced);
+    gaskets.forEach(gasket -> addGasket(gasket, basket, unpriced));
+    addSealant(line, basket, unpriced);
+    for (String wanted : job.accessories()) {
+      if (!accessories.inLine(wanted).isEmpty()) {
+        continue;
+      }
+      accessories
+          .find(wanted, line)
+          .ifPresentOrElse(item -> basket.add(item, 1), () -> unpriced.add(wanted));
+    }
+    List<Basket.Purchase> purchases = basket.purchases(prices);
+    purchases.stream()
+        .filter(purchase -> purchase.unitPrice().isEmpty())
+        .forEach(purchase -> unpriced.add(purchase.item().number() + " has no price in force"));
+    return new Bill(purchases, List.copyOf(unpriced));
+  }
+
+  private static void addSections(Assembly line, Basket basket) {
+    List<SectionOption> options = line.frame().hose().options();
+    for (int i = 0; i < options.size(); i++) {
+      int sections = line.lay().counts().get(i) * line.frame().lines();
+      options.get(i).bill().forEach((item, quantity) -> basket.add(item, quantity * sections));
+    }
+  }
+
+  private static void addFittings(Assembly line, Basket basket, List<String> unpriced) {
+    for (Placed part : line.parts()) {
+      switch (part.role()) {
+        case ADAPTER, DEVICE ->
+            part.item()
+                .ifPresentOrElse(
+                    item -> basket.add(item, part.lines()),
+                    () -> unpriced.add(part.lines() + " x " + part.description()));
+        case SOURCE, HOSE, APPLIANCE -> {}
+      }
+    }
+  }
+
+  private void addGasket(GasketCount gasket, Basket basket, List<String> unpriced) {
+    int quantity = gasket.bought() + gasket.spare();
+    gasketItem(gasket)
+        .ifPresentOrElse(
+            item -> basket.add(item, quantity),
+            () -> unpriced.add(quantity + " x gasket for " + gasket.end()));
+  }
+
+  private Optional<Item> gasketItem(GasketCount gasket) {
+    return cheapest(
+        catalogue.ofKind(ItemKind.GASKET).stream()
+            .filter(
+                item ->
+                    item.ends().stream()
+                        .anyMatch(
+                            end ->
+                                end.sizeIn() == gasket.end().sizeIn()
+                                    && end.family().equals(gasket.end().family()))));
+  }
+
+  private void addSealant(Assembly line, Basket basket, List<String> unpriced) {
+    boolean sealedOnThreads =
+        line.joints().stream().anyMatch(joint -> joint.verdict().seal() == Verdict.Seal.THREAD);
+    if (sealedOnThreads) {
+      cheapest(catalogue.ofKind(ItemKind.SEALANT).stream())
+          .ifPresentOrElse(
+              item -> basket.add(item, 1), () -> unpriced.add("thread sealant for pipe threads"));
+    }
+  }
+
+  private Optional<Item> cheapest(Stream<Item> items) {
+    return items
+        .filter(eligibility::wetted)
+        .min(Comparator.comparingDouble(item -> Basket.leastCost(item, 1, prices)));
+  }
+}

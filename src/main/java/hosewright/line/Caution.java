@@ -1,0 +1,98 @@
+package hosewright.line;
+
+import hosewright.hydraulics.Hydrant;
+import hosewright.line.LinePlan.Check;
+import hosewright.thread.Families;
+import hosewright.thread.Family;
+import hosewright.thread.Verdict;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.csv.CSVRecord;
+
+/** The cautions that go with a plan, from {@code cautions.csv}. */
+final class Caution {
+  private static final List<CSVRecord> ROWS = ReferenceRows.of("cautions.csv");
+
+  /** How near a limit is near: within a tenth (common practice, no source). */
+  private static final double NEAR_SHARE = 0.10;
+
+  private Caution() {}
+
+  /** The sentences for a plan, in the order of the table. */
+  static List<String> forPlan(Job job, Evaluated plan) {
+    Set<String> when = occasions(job, plan);
+    List<String> sentences = new ArrayList<>();
+    for (CSVRecord row : ROWS) {
+      if (when.contains(row.get("when"))) {
+        sentences.add(row.get("text"));
+      }
+    }
+    return sentences;
+  }
+
+  private static Set<String> occasions(Job job, Evaluated plan) {
+    Set<String> when = new LinkedHashSet<>();
+    when.add("always");
+    add(when, "surge", warns(plan, "sudden closure"));
+    add(when, "reaction", job.appliance().handHeld());
+    add(when, "hydrant", fromHydrant(job));
+    add(when, "drinking", job.service().use() == Use.DRINKING);
+    add(when, "backflow", hasCheck(plan, "backflow protection"));
+    add(when, "air gap", hasCheck(plan, "air gap"));
+    add(when, "permanent", anySeal(plan, Verdict.Seal.THREAD));
+    add(when, "measure", anyThreadToMeasure(plan));
+    add(when, "other fluid", !job.service().isWater());
+    add(when, "temperature", deratedAtUnknownTemperature(job, plan));
+    add(when, "near limit", anyNearLimit(plan));
+    add(when, "made up", plan.assembly().frame().hose().madeUp());
+    add(when, "crossing", job.accessories().contains("ramp"));
+    return when;
+  }
+
+  private static void add(Set<String> when, String occasion, boolean holds) {
+    if (holds) {
+      when.add(occasion);
+    }
+  }
+
+  private static boolean fromHydrant(Job job) {
+    return job.source() == SourceKind.HYDRANT
+        || job.supply().filter(Hydrant.class::isInstance).isPresent();
+  }
+
+  private static boolean hasCheck(Evaluated plan, String name) {
+    return plan.checks().stream().anyMatch(check -> check.name().equals(name));
+  }
+
+  private static boolean warns(Evaluated plan, String name) {
+    return plan.checks().stream()
+        .anyMatch(
+            check -> check.name().equals(name) && check.outcome() != Check.Outcome.PASS);
+  }
+
+  private static boolean anySeal(Evaluated plan, Verdict.Seal seal) {
+    return plan.assembly().joints().stream().anyMatch(joint -> joint.verdict().seal() == seal);
+  }
+
+  private static boolean anyThreadToMeasure(Evaluated plan) {
+    return plan.assembly().hasPartToSource()
+        || plan.assembly().joints().stream()
+            .flatMap(joint -> Families.find(joint.upstream().family()).stream())
+            .anyMatch(Family::regional);
+  }
+
+  private static boolean deratedAtUnknownTemperature(Job job, Evaluated plan) {
+    return job.service().temperatureF().isEmpty()
+        && plan.assembly().parts().stream().anyMatch(part -> !part.rating().derating().isEmpty());
+  }
+
+  private static boolean anyNearLimit(Evaluated plan) {
+    return plan.checks().stream()
+        .filter(check -> check.unit().equals("psi") && check.limit() > 0)
+        .filter(check -> !check.name().equals("sudden closure"))
+        .anyMatch(
+            check -> Math.abs(check.value() - check.limit()) <= NEAR_SHARE * check.limit());
+  }
+}

@@ -1,0 +1,50 @@
+package hosewright.line;
+
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Check.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Every check on a plan, in the order a reader wants them. */
+final class Checks {
+  private Checks() {}
+
+  static List<Check> of(
+      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+    List<Check> checks = new ArrayList<>();
+    checks.add(JointChecks.everyJointMates(line));
+    checks.add(JointChecks.canBeMadeUp(line, job.appliance()));
+    checks.add(JointChecks.fewAdapters(line));
+    if (hydraulics.calculated()) {
+      checks.addAll(PressureChecks.of(job, line, hydraulics));
+    } else {
+      checks.add(
+          check(
+              "hydraulics", Outcome.WARN, 0, 0, "", hydraulics.frictionBasis(), Checks.PRACTICE));
+    }
+    checks.addAll(ServiceChecks.of(job, line, purchases));
+    return List.copyOf(checks);
+  }
+
+  static final String PRACTICE = "common practice, no source";
+
+  static Check check(
+      String name,
+      Outcome outcome,
+      double value,
+      double limit,
+      String unit,
+      String note,
+      String source) {
+    return new Check(name, outcome, value, limit, unit, note, source);
+  }
+
+  static Check check(Limit limit, String name, Outcome outcome, double value, String note) {
+    return new Check(name, outcome, value, limit.value(), limit.unit(), note, limit.source());
+  }
+
+  static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}

@@ -1,0 +1,70 @@
+package hosewright.line;
+
+import hosewright.thread.End;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Gaskets of one size and family in a line.
+ *
+ * @param end an end that takes this gasket
+ * @param fitted come fitted in parts that are bought, not charged again
+ * @param bought must be added to parts that come without
+ * @param spare for the bag: a tenth, and at least one of each kind (common practice, no source)
+ */
+record GasketCount(End end, int fitted, int bought, int spare) {
+  private static final double SPARE_SHARE = 0.10;
+
+  /** Gaskets of a line, one for each gasketed end that a joint closes, kind by kind. */
+  static List<GasketCount> of(Assembly line) {
+    Map<Kind, int[]> counts = new LinkedHashMap<>();
+    Map<Kind, End> ends = new LinkedHashMap<>();
+    for (Assembly.MadeJoint joint : line.joints()) {
+      int times = joint.count() * joint.lines();
+      count(joint.upstream(), joint.upstreamPart(), times, line, counts, ends);
+      count(joint.downstream(), joint.downstreamPart(), times, line, counts, ends);
+    }
+    List<GasketCount> gaskets = new ArrayList<>();
+    counts.forEach(
+        (kind, tally) -> {
+          int all = tally[FITTED] + tally[BOUGHT] + tally[OWNED];
+          int spare = Math.max(1, (int) Math.ceil(all * SPARE_SHARE));
+          gaskets.add(new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spare));
+        });
+    return gaskets;
+  }
+
+  private static final int FITTED = 0;
+  private static final int BOUGHT = 1;
+
+  /** The buyer's own outlet or appliance has its gasket; the line brings a spare for it. */
+  private static final int OWNED = 2;
+
+  private static void count(
+      End end,
+      Placed part,
+      int times,
+      Assembly line,
+      Map<Kind, int[]> counts,
+      Map<Kind, End> ends) {
+    if (!end.carriesGasket()) {
+      return;
+    }
+    Kind kind = new Kind(end.family(), end.sizeIn());
+    ends.putIfAbsent(kind, end);
+    counts.computeIfAbsent(kind, k -> new int[3])[column(part, line)] += times;
+  }
+
+  private static int column(Placed part, Assembly line) {
+    return switch (part.role()) {
+      case SOURCE, APPLIANCE -> OWNED;
+      case HOSE -> line.frame().hose().gasketsFitted() ? FITTED : BOUGHT;
+      case ADAPTER, DEVICE ->
+          part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
+    };
+  }
+
+  private record Kind(String family, double sizeIn) {}
+}

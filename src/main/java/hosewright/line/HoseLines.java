@@ -1,0 +1,126 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.thread.End;
+import hosewright.thread.Gender;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The hose lines a job may be laid with: coupled hose grouped by make, and hose made up from bulk. */
+final class HoseLines {
+  private final Job job;
+  private final Catalogue catalogue;
+  private final Eligibility eligibility;
+
+  HoseLines(Job job, Catalogue catalogue, NetPrice prices) {
+    this.job = job;
+    this.catalogue = catalogue;
+    this.eligibility = new Eligibility(job, prices);
+  }
+
+  /** Every eligible hose line that the buyer's wishes allow, in catalogue order. */
+  List<HoseLine> all() {
+    List<HoseLine> lines = new ArrayList<>(coupled());
+    lines.addAll(new MadeUpHose(catalogue, eligibility, job.wishes().sectionFt()).lines());
+    return lines.stream()
+        .map(this::withSectionsWished)
+        .filter(line -> !line.options().isEmpty())
+        .filter(this::wished)
+        .toList();
+  }
+
+  private List<HoseLine> coupled() {
+    Map<Make, List<Item>> makes = new LinkedHashMap<>();
+    for (Item item : catalogue.ofKind(ItemKind.HOSE)) {
+      if (item.ends().size() == 2 && eligibility.hose(item)) {
+        HoseFacts hose = item.hose().orElseThrow();
+        Make make =
+            new Make(
+                hose.series(),
+                hose.sizeIn(),
+                inlet(item.ends()),
+                outlet(item.ends()),
+                hose.frictionCoefficient());
+        makes.computeIfAbsent(make, m -> new ArrayList<>()).add(item);
+      }
+    }
+    List<HoseLine> lines = new ArrayList<>();
+    makes.forEach((make, items) -> lines.add(coupledLine(make, items)));
+    return lines;
+  }
+
+  private static HoseLine coupledLine(Make make, List<Item> items) {
+    Item any = items.get(0);
+    HoseFacts hose = any.hose().orElseThrow();
+    List<SectionOption> options =
+        items.stream()
+            .map(
+                item ->
+                    new SectionOption(
+                        item.hose().orElseThrow().lengthFt().orElseThrow(),
+                        item.description(),
+                        Map.of(item, 1),
+                        item.weightLb()))
+            .sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed())
+            .toList();
+    return new HoseLine(
+        make.series(),
+        make.sizeIn(),
+        make.inlet(),
+        make.outlet(),
+        make.frictionCoefficient(),
+        hose.boreOrNominalIn(),
+        hose.waveSpeedFtPerS(),
+        LeastRating.of(items.stream().map(Item::rating).toList()),
+        options,
+        any.markedTo(),
+        items.stream().allMatch(Item::comesWithGaskets),
+        false);
+  }
+
+  /** The female end of a gendered pair faces a male source; a sexless pair has no preference. */
+  static End inlet(List<End> ends) {
+    return ends.stream()
+        .filter(end -> end.gender() == Gender.FEMALE || end.gender() == Gender.SOCKET)
+        .findFirst()
+        .orElse(ends.get(0));
+  }
+
+  static End outlet(List<End> ends) {
+    return inlet(ends).equals(ends.get(0)) ? ends.get(1) : ends.get(0);
+  }
+
+  private HoseLine withSectionsWished(HoseLine line) {
+    OptionalDouble sectionFt = job.wishes().sectionFt();
+    return sectionFt.isEmpty()
+        ? line
+        : line.withOptions(
+            line.options().stream()
+                .filter(option -> option.lengthFt() == sectionFt.getAsDouble())
+                .toList());
+  }
+
+  private boolean wished(HoseLine line) {
+    Job.Wishes wishes = job.wishes();
+    Optional<String> thread = wishes.hoseThread();
+    return agrees(wishes.hoseSizeIn(), line.sizeIn())
+        && agrees(wishes.couplingSizeIn(), line.couplingSizeIn())
+        && (thread.isEmpty() || thread.get().equals(line.inlet().family()));
+  }
+
+  private static boolean agrees(OptionalDouble wish, double value) {
+    return wish.isEmpty() || wish.getAsDouble() == value;
+  }
+
+  private record Make(
+      String series, double sizeIn, End inlet, End outlet, OptionalDouble frictionCoefficient) {}
+}

@@ -1,0 +1,129 @@
+package hosewright.line;
+
+import hosewright.hydraulics.Supply;
+import hosewright.thread.End;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What a buyer asks for: this outlet, that appliance, so far apart, so much water.
+ *
+ * @param title a short name for papers
+ * @param from the end of the source
+ * @param to the end of the appliance
+ * @param flowGpm flow wanted, US gal/min
+ * @param needPsi gauge pressure the appliance needs at that flow, psi
+ * @param supply what the source gives; empty when only the need is asked
+ * @param accessories item numbers or kinds asked for besides the line
+ * @param customer whose terms price the plan; empty for list prices
+ * @param date the day prices are taken of; empty for today
+ */
+public record Job(
+    String title,
+    SourceKind source,
+    End from,
+    ApplianceKind appliance,
+    End to,
+    Run run,
+    double flowGpm,
+    double needPsi,
+    OptionalDouble tipIn,
+    Optional<Supply> supply,
+    Wishes wishes,
+    Service service,
+    List<String> accessories,
+    Optional<String> customer,
+    Optional<LocalDate> date) {
+
+  /** Slack laid over the run length when nothing else is said: common practice, no source. */
+  public static final double USUAL_SLACK = 0.05;
+
+  /**
+   * Where the line runs.
+   *
+   * @param lengthFt distance along the ground, ft
+   * @param riseFt height of the appliance above the source, ft; negative downhill
+   * @param slack extra hose as a share of the length, 0 or more
+   */
+  public record Run(double lengthFt, double riseFt, double slack) {
+
+    /** Hose to lay, ft. */
+    public double neededFt() {
+      return lengthFt * (1 + slack);
+    }
+  }
+
+  /**
+   * What the buyer insists on; empty leaves the choice to the plan.
+   *
+   * @param hoseSizeIn nominal hose size, in
+   * @param couplingSizeIn nominal size of the hose's couplings, in
+   * @param hoseThread family code of the hose's couplings
+   * @param sectionFt the only section length allowed, ft
+   * @param lines parallel lines
+   * @param frictionCoefficient C to calculate with instead of the catalogue's
+   */
+  public record Wishes(
+      OptionalDouble hoseSizeIn,
+      OptionalDouble couplingSizeIn,
+      Optional<String> hoseThread,
+      OptionalDouble sectionFt,
+      OptionalInt lines,
+      OptionalDouble frictionCoefficient) {
+
+    Wishes withAnySize() {
+      return new Wishes(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          hoseThread,
+          sectionFt,
+          lines,
+          OptionalDouble.empty());
+    }
+
+    Wishes withLines(int count) {
+      return new Wishes(
+          hoseSizeIn,
+          couplingSizeIn,
+          hoseThread,
+          sectionFt,
+          OptionalInt.of(count),
+          frictionCoefficient);
+    }
+  }
+
+  /**
+   * What flows, and for what.
+   *
+   * @param fluid "water" or what else the parts must be marked for
+   * @param temperatureF °F; empty when not stated
+   */
+  public record Service(Use use, String fluid, OptionalDouble temperatureF) {
+
+    boolean isWater() {
+      return fluid.equals("water");
+    }
+  }
+
+  Job withWishes(Wishes changed) {
+    return new Job(
+        title,
+        source,
+        from,
+        appliance,
+        to,
+        run,
+        flowGpm,
+        needPsi,
+        tipIn,
+        supply,
+        changed,
+        service,
+        accessories,
+        customer,
+        date);
+  }
+}

@@ -1,0 +1,76 @@
+package hosewright.line;
+
+import static hosewright.line.Checks.check;
+import static hosewright.line.Checks.text;
+
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Check.Outcome;
+import java.util.List;
+
+/** Checks on how the parts join. */
+final class JointChecks {
+  private JointChecks() {}
+
+  static Check everyJointMates(Assembly line) {
+    List<Assembly.MadeJoint> bad =
+        line.joints().stream().filter(joint -> !joint.verdict().mates()).toList();
+    int joints = line.joints().stream().mapToInt(Assembly.MadeJoint::count).sum();
+    if (bad.isEmpty()) {
+      return check(
+          "joints mate",
+          Outcome.PASS,
+          joints,
+          joints,
+          "joints",
+          "every joint mates and seals",
+          "the mating law's own sources stand beside each joint");
+    }
+    Assembly.MadeJoint first = bad.get(0);
+    return check(
+        "joints mate",
+        Outcome.FAIL,
+        joints - bad.stream().mapToInt(Assembly.MadeJoint::count).sum(),
+        joints,
+        "joints",
+        text(
+            "%s to %s does not join: %s",
+            first.upstream(), first.downstream(), first.verdict().reason()),
+        first.verdict().source());
+  }
+
+  static Check canBeMadeUp(Assembly line, ApplianceKind appliance) {
+    boolean possible = MakeUpOrder.possible(line, appliance);
+    boolean turning = !MakeUpOrder.turningHose(line).isEmpty();
+    String note =
+        !possible
+            ? "both ends are fixed and no part between them swivels: nothing can be turned"
+            : turning
+                ? "turn the last section onto the appliance before joining the rest"
+                : "every joint can be made by a swivel or by turning a part still free";
+    return check(
+        "make-up order",
+        possible ? (turning ? Outcome.WARN : Outcome.PASS) : Outcome.FAIL,
+        possible ? 1 : 0,
+        1,
+        "",
+        note,
+        Checks.PRACTICE);
+  }
+
+  /** Adapters that follow one another without hose between them. */
+  static Check fewAdapters(Assembly line) {
+    int longest = 0;
+    int chain = 0;
+    for (Placed part : line.parts()) {
+      chain = part.role() == Placed.Role.ADAPTER ? chain + 1 : 0;
+      longest = Math.max(longest, chain);
+    }
+    boolean few = longest <= Limit.ADAPTERS.value();
+    return check(
+        Limit.ADAPTERS,
+        "adapters in a row",
+        few ? Outcome.PASS : Outcome.WARN,
+        longest,
+        few ? "short bridges" : Limit.ADAPTERS.note());
+  }
+}

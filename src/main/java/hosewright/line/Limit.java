@@ -1,0 +1,44 @@
+package hosewright.line;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A figure that a check or an assumption rests on, from {@code limits.csv}.
+ *
+ * @param note what it means, in words
+ */
+record Limit(String name, double value, String unit, String source, String note) {
+  private static final Map<String, Limit> ALL = load();
+
+  static final Limit VELOCITY_FT_PER_S = named("velocity");
+  static final Limit HYDRANT_RESIDUAL_PSI = named("hydrant residual");
+  static final Limit HAND_HELD_REACTION_LBF = named("hand-held reaction");
+  static final Limit SERVICE_TEST_SHARE = named("service test share");
+  static final Limit ADAPTERS = named("adapters in a bridge");
+  static final Limit CROSS_CHECK_SHARE = named("cross-check difference");
+  static final Limit HAZEN_WILLIAMS_C = named("hazen-williams c");
+  static final Limit LINER_ROUGHNESS_IN = named("liner roughness");
+  static final Limit WATER_TEMPERATURE_F = named("water temperature");
+
+  private static Limit named(String name) {
+    return Objects.requireNonNull(ALL.get(name), name);
+  }
+
+  private static Map<String, Limit> load() {
+    Map<String, Limit> limits = new LinkedHashMap<>();
+    for (CSVRecord row : ReferenceRows.of("limits.csv")) {
+      limits.put(
+          row.get("name"),
+          new Limit(
+              row.get("name"),
+              Double.parseDouble(row.get("value")),
+              row.get("unit"),
+              row.get("source"),
+              row.get("note")));
+    }
+    return limits;
+  }
+}

@@ -1,0 +1,117 @@
+package hosewright.line;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.Rating;
+import hosewright.thread.End;
+import java.util.Optional;
+
+/**
+ * A part in its place along the line.
+ *
+ * @param item the catalogue item; empty for what the buyer owns, for sections (which may be made up
+ *     from several items) and for parts still to be sourced
+ * @param upstream the end facing the source; empty on the source
+ * @param downstream the end facing the appliance; empty on the appliance
+ * @param count like parts one after another
+ * @param lines how many times the part stands side by side: 1, or the number of parallel lines
+ */
+record Placed(
+    Role role,
+    Optional<Item> item,
+    String description,
+    Optional<End> upstream,
+    Optional<End> downstream,
+    int count,
+    int lines,
+    Rating rating,
+    double lengthFt) {
+
+  enum Role {
+    SOURCE,
+    ADAPTER,
+    /** What must stand in the line: a wye, siamese, valve, meter or backflow preventer. */
+    DEVICE,
+    HOSE,
+    APPLIANCE
+  }
+
+  static Placed source(String description, End end) {
+    return new Placed(
+        Role.SOURCE,
+        Optional.empty(),
+        description,
+        Optional.empty(),
+        Optional.of(end),
+        1,
+        1,
+        Rating.NONE,
+        0);
+  }
+
+  static Placed appliance(String description, End end) {
+    return new Placed(
+        Role.APPLIANCE,
+        Optional.empty(),
+        description,
+        Optional.of(end),
+        Optional.empty(),
+        1,
+        1,
+        Rating.NONE,
+        0);
+  }
+
+  static Placed adapter(Bridge.Link link, int lines) {
+    return fitting(Role.ADAPTER, link, lines);
+  }
+
+  static Placed fitting(Role role, Bridge.Link link, int lines) {
+    return new Placed(
+        role,
+        Optional.of(link.item()),
+        link.item().description(),
+        Optional.of(link.upstream()),
+        Optional.of(link.downstream()),
+        1,
+        lines,
+        link.item().rating(),
+        0);
+  }
+
+  /** An adapter nobody stocks, named by its two ends. */
+  static Placed toSource(End upstream, End downstream, int lines) {
+    return new Placed(
+        Role.ADAPTER,
+        Optional.empty(),
+        "adapter to be sourced: " + upstream + " x " + downstream,
+        Optional.of(upstream),
+        Optional.of(downstream),
+        1,
+        lines,
+        Rating.NONE,
+        0);
+  }
+
+  static Placed sections(
+      HoseLine hose, SectionOption option, boolean reversed, int count, int lines) {
+    return new Placed(
+        Role.HOSE,
+        Optional.empty(),
+        option.description(),
+        Optional.of(reversed ? hose.outlet() : hose.inlet()),
+        Optional.of(reversed ? hose.inlet() : hose.outlet()),
+        count,
+        lines,
+        hose.rating(),
+        option.lengthFt());
+  }
+
+  /** Smaller of the two nominal sizes, in: the waterway a loss coefficient refers to. */
+  double waterwayIn() {
+    return Math.min(upstream.orElseThrow().sizeIn(), downstream.orElseThrow().sizeIn());
+  }
+
+  String itemNumber() {
+    return item.map(Item::number).orElse("");
+  }
+}

@@ -1,0 +1,172 @@
+package hosewright.line;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.hydraulics.ApplianceLoss;
+import hosewright.hydraulics.DarcyWeisbach;
+import hosewright.hydraulics.Fitting;
+import hosewright.hydraulics.FixedPressure;
+import hosewright.hydraulics.FrictionLaw;
+import hosewright.hydraulics.HazenWilliams;
+import hosewright.hydraulics.HoseLeg;
+import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.LineHydraulics;
+import hosewright.hydraulics.Physical;
+import hosewright.hydraulics.Reaction;
+import hosewright.hydraulics.Solution;
+import hosewright.hydraulics.Supply;
+import hosewright.line.LineHydraulicsResult.CrossCheck;
+import hosewright.line.LineHydraulicsResult.Station;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out pressures, weights and times of an assembled line at the flow the job asks for. */
+final class PlanHydraulics {
+  private PlanHydraulics() {}
+
+  /** The line as the water meets it, for {@link LineHydraulics}. */
+  static List<LineElement> elements(Job job, Assembly line) {
+    FrictionLaw law = FrictionChoice.of(job, line.frame().hose()).law();
+    double laidFt = line.lay().lengthFt();
+    List<LineElement> elements = new ArrayList<>();
+    for (Placed part : line.parts()) {
+      switch (part.role()) {
+        case HOSE -> {
+          double lengthFt = part.count() * part.lengthFt();
+          elements.add(
+              new HoseLeg(
+                  part.description(),
+                  law,
+                  lengthFt,
+                  job.run().riseFt() * lengthFt / laidFt,
+                  line.frame().hose().boreIn(),
+                  part.lines(),
+                  part.count()));
+        }
+        case ADAPTER, DEVICE -> elements.add(fitting(part));
+        case SOURCE, APPLIANCE -> {}
+      }
+    }
+    return elements;
+  }
+
+  /** A stated loss wins, then the item's coefficient, then the change of bore. */
+  private static LineElement fitting(Placed part) {
+    Optional<Item> item = part.item();
+    String name = part.description();
+    if (item.isPresent() && item.get().applianceLossPsi().isPresent()) {
+      return new ApplianceLoss(
+          name,
+          alwaysLoses(item.get()) ? 0 : ApplianceLoss.USUAL_THRESHOLD_GPM,
+          item.get().applianceLossPsi().getAsDouble(),
+          part.lines());
+    }
+    if (item.isPresent() && item.get().lossCoefficient().isPresent()) {
+      return new Fitting(
+          name, item.get().lossCoefficient().getAsDouble(), part.waterwayIn(), part.lines());
+    }
+    Fitting change =
+        Fitting.changeOfBore(
+            name, part.upstream().orElseThrow().sizeIn(), part.downstream().orElseThrow().sizeIn());
+    return new Fitting(name, change.lossCoefficient(), change.boreIn(), part.lines());
+  }
+
+  /** A meter turns and a backflow preventer's springs open at any flow; a wye costs at high flow. */
+  private static boolean alwaysLoses(Item item) {
+    return item.kind() == ItemKind.BACKFLOW || item.kind() == ItemKind.METER;
+  }
+
+  /**
+   * Pressures and losses with the job's own source, or with a source that holds just the pressure
+   * needed where none is stated.
+   */
+  static LineHydraulicsResult of(Job job, Assembly line) {
+    if (!job.service().isWater()) {
+      return LineHydraulicsResult.notCalculated("not calculated: the fluid is not water");
+    }
+    HoseLine hose = line.frame().hose();
+    List<LineElement> elements = elements(job, line);
+    Solution needed = LineHydraulics.required(elements, job.flowGpm(), job.needPsi());
+    Supply supply =
+        job.supply().orElseGet(() -> new FixedPressure(Math.max(0.001, needed.sourcePsi())));
+    double sourcePsi = supply.pressurePsi(job.flowGpm());
+    double deliveredPsi = sourcePsi - needed.losses().totalPsi();
+    double flowInOneGpm = job.flowGpm() / line.frame().lines();
+    double velocity = Physical.velocityFtPerS(flowInOneGpm, hose.boreIn());
+    double waterGal = Physical.volumeGal(hose.boreIn(), line.lay().lengthFt());
+    double emptyLb = emptyWeightLb(line);
+    int lines = line.frame().lines();
+    return new LineHydraulicsResult(
+        needed.losses().frictionPsi(),
+        FrictionChoice.of(job, hose).basis(),
+        crossCheck(job, line, flowInOneGpm),
+        needed.losses().elevationPsi(),
+        needed.losses().fittingPsi(),
+        needed.losses().appliancePsi(),
+        needed.sourcePsi(),
+        job.supply().map(given -> sourcePsi),
+        job.supply().isPresent() ? deliveredPsi : job.needPsi(),
+        velocity,
+        reaction(job),
+        Physical.surgePsi(
+            velocity, hose.waveSpeedFtPerS().orElse(Physical.SLOWEST_WAVE_FT_S)),
+        Physical.surgePsi(
+            velocity, hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)),
+        waterGal,
+        emptyLb,
+        emptyLb + waterGal * lines * Physical.WATER_LB_PER_GAL,
+        Physical.fillMinutes(waterGal * lines, job.flowGpm()),
+        needed.profile(supply).stream()
+            .map(
+                station ->
+                    new Station(
+                        station.name(),
+                        station.distanceFt(),
+                        station.elevationFt(),
+                        station.flowingPsi(),
+                        station.closedPsi()))
+            .toList());
+  }
+
+  private static Optional<Double> reaction(Job job) {
+    if (job.appliance() != ApplianceKind.NOZZLE && job.appliance() != ApplianceKind.MONITOR) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        job.tipIn().isPresent()
+            ? Reaction.solidLbf(job.tipIn().getAsDouble(), job.needPsi())
+            : Reaction.fogLbf(job.flowGpm(), job.needPsi()));
+  }
+
+  private static double emptyWeightLb(Assembly line) {
+    double weightLb = 0;
+    List<SectionOption> options = line.frame().hose().options();
+    for (int i = 0; i < options.size(); i++) {
+      weightLb += options.get(i).weightLb() * line.lay().counts().get(i);
+    }
+    return weightLb * line.frame().lines();
+  }
+
+  private static List<CrossCheck> crossCheck(Job job, Assembly line, double flowInOneGpm) {
+    double boreIn = line.frame().hose().boreIn();
+    double laidFt = line.lay().lengthFt();
+    double c = Limit.HAZEN_WILLIAMS_C.value();
+    double roughnessIn = Limit.LINER_ROUGHNESS_IN.value();
+    double temperatureF =
+        job.service().temperatureF().orElse(Limit.WATER_TEMPERATURE_F.value());
+    return List.of(
+        new CrossCheck(
+            "hazen-williams",
+            Optional.of(c),
+            Optional.empty(),
+            boreIn,
+            new HazenWilliams(c, boreIn).lossPsi(flowInOneGpm, laidFt)),
+        new CrossCheck(
+            "darcy-weisbach",
+            Optional.empty(),
+            Optional.of(roughnessIn),
+            boreIn,
+            new DarcyWeisbach(roughnessIn, boreIn, temperatureF).lossPsi(flowInOneGpm, laidFt)));
+  }
+}

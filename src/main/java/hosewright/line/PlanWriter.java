@@ -1,0 +1,170 @@
+package hosewright.line;
+
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Gaskets;
+import hosewright.line.LinePlan.ItemCount;
+import hosewright.line.LinePlan.Joint;
+import hosewright.line.LinePlan.PlanItem;
+import hosewright.line.LinePlan.RunPart;
+import hosewright.line.LinePlan.SectionCount;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Writes a finished plan down as the record that papers and scripts read. */
+final class PlanWriter {
+  private final Job job;
+  private final LocalDate date;
+
+  PlanWriter(Job job, LocalDate date) {
+    this.job = job;
+    this.date = date;
+  }
+
+  /**
+   * @param instead what would do, for a plan that fails
+   */
+  LinePlan write(
+      Evaluated plan,
+      List<String> instead,
+      List<LinePlan.Alternative> alternatives,
+      LinePlan.Searched searched) {
+    Assembly line = plan.assembly();
+    HoseLine hose = line.frame().hose();
+    return new LinePlan(
+        plan.passes(),
+        limitedBy(plan),
+        instead,
+        Caution.forPlan(job, plan),
+        PlanSentence.of(job),
+        hose.sizeIn(),
+        hose.couplingSizeIn(),
+        hose.series(),
+        line.frame().lines(),
+        job.run().neededFt(),
+        line.lay().lengthFt(),
+        sections(line),
+        line.parts().stream().map(PlanWriter::part).toList(),
+        line.joints().stream().map(PlanWriter::joint).toList(),
+        adapters(line),
+        gaskets(plan),
+        job.flowGpm(),
+        job.needPsi(),
+        plan.hydraulics(),
+        plan.checks(),
+        plan.purchases().stream().map(PlanWriter::item).toList(),
+        date,
+        plan.unpriced(),
+        plan.total(),
+        alternatives,
+        searched);
+  }
+
+  /** The answer when no hose of the catalogue may be laid as the job wishes. */
+  LinePlan nothingToLay(List<String> instead, CurrencyUnit currency, LinePlan.Searched searched) {
+    return new LinePlan(
+        false,
+        Optional.of("hose: the catalogue has none that fits the size, thread, fluid and use asked"),
+        instead,
+        List.of(),
+        PlanSentence.of(job),
+        job.wishes().hoseSizeIn().orElse(0),
+        job.wishes().couplingSizeIn().orElse(0),
+        "",
+        0,
+        job.run().neededFt(),
+        0,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new Gaskets(0, 0, 0),
+        job.flowGpm(),
+        job.needPsi(),
+        LineHydraulicsResult.notCalculated("not calculated: there is no line"),
+        List.of(),
+        List.of(),
+        date,
+        List.of(),
+        Money.zero(currency),
+        List.of(),
+        searched);
+  }
+
+  static Optional<String> limitedBy(Evaluated plan) {
+    return plan.checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .findFirst()
+        .map(check -> check.name() + ": " + check.note());
+  }
+
+  private static List<SectionCount> sections(Assembly line) {
+    List<SectionCount> sections = new ArrayList<>();
+    for (Placed part : line.parts()) {
+      if (part.role() == Placed.Role.HOSE) {
+        sections.add(new SectionCount(part.lengthFt(), part.count() * part.lines()));
+      }
+    }
+    return sections;
+  }
+
+  private static RunPart part(Placed part) {
+    return new RunPart(
+        part.itemNumber(), part.description(), part.upstream(), part.downstream(), part.count());
+  }
+
+  private static Joint joint(Assembly.MadeJoint joint) {
+    return new Joint(
+        joint.upstream(),
+        joint.downstream(),
+        joint.upstreamPart().description(),
+        joint.downstreamPart().description(),
+        joint.count(),
+        joint.verdict().outcome(),
+        joint.verdict().seal(),
+        joint.verdict().removable(),
+        joint.verdict().reason(),
+        joint.verdict().source());
+  }
+
+  private static List<ItemCount> adapters(Assembly line) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Placed part : line.parts()) {
+      if (part.item().isPresent()) {
+        counts.merge(part.itemNumber(), part.lines(), Integer::sum);
+      }
+    }
+    return counts.entrySet().stream()
+        .map(entry -> new ItemCount(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  private static Gaskets gaskets(Evaluated plan) {
+    int fitted = 0;
+    int bought = 0;
+    int spare = 0;
+    for (GasketCount gasket : plan.gaskets()) {
+      fitted += gasket.fitted();
+      bought += gasket.bought();
+      spare += gasket.spare();
+    }
+    return new Gaskets(fitted, bought, spare);
+  }
+
+  private static PlanItem item(Basket.Purchase purchase) {
+    return new PlanItem(
+        purchase.item().number(),
+        purchase.item().description(),
+        purchase.bought(),
+        purchase.bought() - purchase.needed(),
+        purchase.item().unit().word(),
+        purchase.unitPrice(),
+        purchase.extended(),
+        purchase.item().weightLb() * purchase.bought());
+  }
+}

@@ -1,0 +1,165 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.line.LinePlan.Alternative;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Plans a line: the cheapest whole plan from the catalogue that passes every check, or the reason
+ * why there is none and what would do instead.
+ *
+ * <p>Pure: the same job, catalogue, prices and date give the same plan.
+ */
+public final class Planner {
+  /** Lines side by side at the most. */
+  public static final int MOST_LINES = 3;
+
+  private final Catalogue catalogue;
+  private final NetPrice prices;
+  private final LocalDate date;
+  private final CurrencyUnit currency;
+
+  /**
+   * @param prices what the buyer pays on the date
+   * @param date the day the prices are of; written into the plan
+   */
+  public Planner(Catalogue catalogue, NetPrice prices, LocalDate date, CurrencyUnit currency) {
+    this.catalogue = catalogue;
+    this.prices = prices;
+    this.date = date;
+    this.currency = currency;
+  }
+
+  /**
+   * The plan for a job.
+   *
+   * <p>More than one line is considered where the job asks for it, and where no single line does.
+   */
+  public LinePlan plan(Job job) {
+    SearchTally tally = new SearchTally();
+    Optional<Evaluated> chosen = Optional.empty();
+    Map<Double, Evaluated> bySize = new TreeMap<>();
+    int first = job.wishes().lines().orElse(1);
+    int last = job.wishes().lines().orElse(MOST_LINES);
+    for (int lines = first; lines <= last; lines++) {
+      Map<Double, Evaluated> found = bestBySize(job, lines, tally);
+      found.forEach((size, plan) -> bySize.merge(size, plan, Planner::better));
+      chosen = bySize.values().stream().min(Planner::compare);
+      if (chosen.isPresent() && chosen.get().passes()) {
+        break;
+      }
+    }
+    LinePlan.Searched searched = tally.searched();
+    PlanWriter writer = new PlanWriter(job, date);
+    if (chosen.isEmpty()) {
+      return writer.nothingToLay(
+          new Remedies(this, job).whenNothingFits(catalogue), currency, searched);
+    }
+    Evaluated best = chosen.get();
+    bySize.values().removeIf(plan -> plan == best);
+    List<String> instead = best.passes() ? List.of() : new Remedies(this, job).insteadOf(best);
+    return writer.write(best, instead, alternatives(best, bySize), searched);
+  }
+
+  /** The best plan of each hose size that could be laid at all. */
+  private Map<Double, Evaluated> bestBySize(Job job, int lines, SearchTally tally) {
+    Eligibility eligibility = new Eligibility(job, prices);
+    BridgeGraph graph =
+        new BridgeGraph(
+            catalogue.ofKind(ItemKind.ADAPTER).stream()
+                .filter(item -> item.ends().size() == 2)
+                .filter(eligibility::wetted)
+                .toList(),
+            item -> Basket.leastCost(item, 1, prices));
+    BridgeChoices bridges = new BridgeChoices(graph, prices);
+    Evaluation evaluation = new Evaluation(job, catalogue, prices, currency);
+    Frames frames = new Frames(job, catalogue, prices);
+    Map<Double, List<HoseLine>> hoses =
+        new HoseLines(job, catalogue, prices)
+            .all().stream()
+                .collect(
+                    Collectors.groupingBy(HoseLine::sizeIn, TreeMap::new, Collectors.toList()));
+    Map<Double, Evaluated> best = new TreeMap<>();
+    hoses.forEach(
+        (size, ofSize) ->
+            new Search(job, prices, bridges, evaluation, tally)
+                .run(frames.of(ofSize, lines))
+                .ifPresent(plan -> best.put(size, plan)));
+    return best;
+  }
+
+  private static Evaluated better(Evaluated one, Evaluated other) {
+    return compare(one, other) <= 0 ? one : other;
+  }
+
+  /** Plans that pass come first, then plans without a part to source, then the cheaper. */
+  private static int compare(Evaluated one, Evaluated other) {
+    if (one.passes() != other.passes()) {
+      return one.passes() ? -1 : 1;
+    }
+    boolean oneSources = one.assembly().hasPartToSource();
+    if (oneSources != other.assembly().hasPartToSource()) {
+      return oneSources ? 1 : -1;
+    }
+    if (!one.passes() && one.failsLessThan(other) != other.failsLessThan(one)) {
+      return one.failsLessThan(other) ? -1 : 1;
+    }
+    return one.beats(other) ? -1 : other.beats(one) ? 1 : 0;
+  }
+
+  private static List<Alternative> alternatives(Evaluated best, Map<Double, Evaluated> others) {
+    List<Alternative> alternatives = new ArrayList<>();
+    others.values().stream()
+        .sorted(Planner::compare)
+        .forEach(
+            plan -> {
+              HoseLine hose = plan.assembly().frame().hose();
+              alternatives.add(
+                  new Alternative(
+                      hose.sizeIn(),
+                      hose.couplingSizeIn(),
+                      hose.series(),
+                      plan.assembly().frame().lines(),
+                      plan.passes(),
+                      plan.total(),
+                      plan.hydraulics().requiredSourcePsi(),
+                      whyLost(plan, best)));
+            });
+    return alternatives;
+  }
+
+  private static String whyLost(Evaluated plan, Evaluated best) {
+    return PlanWriter.limitedBy(plan)
+        .orElseGet(
+            () ->
+                plan.assembly().hasPartToSource() && !best.assembly().hasPartToSource()
+                    ? "an adapter would have to be sourced"
+                    : "costs " + plan.total().minus(best.total()) + " more");
+  }
+
+  /** The best plan when the wishes are changed, for advice; never itself gives advice. */
+  Optional<Evaluated> bestWith(Job changed, int lines) {
+    return bestBySize(changed, lines, new SearchTally()).values().stream()
+        .filter(Evaluated::passes)
+        .filter(plan -> !plan.assembly().hasPartToSource())
+        .min(Comparator.comparing(Evaluated::total));
+  }
+
+  /** Passing plans of every size when the wishes are changed, cheapest first. */
+  List<Evaluated> allWith(Job changed, int lines) {
+    return bestBySize(changed, lines, new SearchTally()).values().stream()
+        .filter(Evaluated::passes)
+        .sorted(Comparator.comparing(Evaluated::total))
+        .toList();
+  }
+}

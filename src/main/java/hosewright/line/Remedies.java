@@ -1,0 +1,168 @@
+package hosewright.line;
+
+import static hosewright.line.Checks.text;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.hydraulics.Arrival;
+import hosewright.hydraulics.Demand;
+import hosewright.hydraulics.LineHydraulics;
+import hosewright.line.LinePlan.Check;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow. */
+final class Remedies {
+  private static final int MOST_OTHER_SIZES = 3;
+
+  private final Planner planner;
+  private final Job job;
+
+  Remedies(Planner planner, Job job) {
+    this.planner = planner;
+    this.job = job;
+  }
+
+  List<String> insteadOf(Evaluated failed) {
+    List<String> instead = new ArrayList<>();
+    otherSizes(failed, instead);
+    moreLines(failed, instead);
+    strongerSource(failed, instead);
+    flowThatArrives(failed, instead);
+    failed.checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .filter(check -> check.name().equals("backflow protection"))
+        .forEach(check -> instead.add("accessories: backflow, which puts a preventer in the line"));
+    return instead;
+  }
+
+  private void otherSizes(Evaluated failed, List<String> instead) {
+    if (job.wishes().hoseSizeIn().isEmpty() && job.wishes().couplingSizeIn().isEmpty()) {
+      return;
+    }
+    planner.allWith(job.withWishes(job.wishes().withAnySize()), 1).stream()
+        .filter(plan -> !size(plan).equals(size(failed)))
+        .limit(MOST_OTHER_SIZES)
+        .forEach(
+            plan ->
+                instead.add(
+                    text(
+                        "%s in hose (%s): delivers %.1f psi for %s",
+                        size(plan),
+                        plan.assembly().frame().hose().series(),
+                        plan.hydraulics().deliveredPsi(),
+                        plan.total())));
+  }
+
+  private void moreLines(Evaluated failed, List<String> instead) {
+    int now = failed.assembly().frame().lines();
+    for (int lines = now + 1; lines <= Planner.MOST_LINES; lines++) {
+      int count = lines;
+      var plan = planner.bestWith(job.withWishes(job.wishes().withLines(count)), count);
+      if (plan.isPresent()) {
+        instead.add(
+            text(
+                "%d lines of %s in hose side by side: deliver %.1f psi for %s",
+                count,
+                size(plan.get()),
+                plan.get().hydraulics().deliveredPsi(),
+                plan.get().total()));
+        return;
+      }
+    }
+  }
+
+  private void strongerSource(Evaluated failed, List<String> instead) {
+    if (job.supply().isEmpty() || !fails(failed, "delivered pressure")) {
+      return;
+    }
+    double requiredPsi = failed.hydraulics().requiredSourcePsi();
+    HoseLine hose = failed.assembly().frame().hose();
+    OptionalDouble working =
+        hose.rating()
+            .workingPsiAt(
+                job.service().temperatureF().orElse(Limit.WATER_TEMPERATURE_F.value()));
+    boolean carries = working.isEmpty() || requiredPsi <= working.getAsDouble();
+    instead.add(
+        carries
+            ? text("a source that holds %.1f psi at %.0f gpm", requiredPsi, job.flowGpm())
+            : text(
+                "not a stronger source: the %.1f psi it takes is more than the hose may carry (%.0f"
+                    + " psi)",
+                requiredPsi, working.getAsDouble()));
+  }
+
+  /** The appliance is taken as a fixed opening: flow goes with the root of its pressure. */
+  private void flowThatArrives(Evaluated failed, List<String> instead) {
+    if (job.supply().isEmpty() || !fails(failed, "delivered pressure") || job.needPsi() <= 0) {
+      return;
+    }
+    Arrival arrival =
+        LineHydraulics.arriving(
+            PlanHydraulics.elements(job, failed.assembly()),
+            job.supply().get(),
+            new Demand.FlowAndPressure(job.flowGpm(), job.needPsi()));
+    if (arrival.flows()) {
+      instead.add(
+          text(
+              "less water: this line brings %.0f gpm at %.1f psi through the same appliance",
+              arrival.flowGpm(), arrival.deliveredPsi()));
+    }
+  }
+
+  private static boolean fails(Evaluated plan, String check) {
+    return plan.checks().stream()
+        .anyMatch(c -> c.name().equals(check) && c.outcome() == Check.Outcome.FAIL);
+  }
+
+  private static String size(Evaluated plan) {
+    return plain(plan.assembly().frame().hose().sizeIn());
+  }
+
+  private static String plain(double sizeIn) {
+    return BigDecimal.valueOf(sizeIn).stripTrailingZeros().toPlainString();
+  }
+
+  /** What the catalogue has, when no hose in it may be laid as the job wishes. */
+  List<String> whenNothingFits(Catalogue catalogue) {
+    List<String> instead = new ArrayList<>();
+    List<Evaluated> freed =
+        planner.allWith(
+            job.withWishes(
+                new Job.Wishes(
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    OptionalInt.empty(),
+                    OptionalDouble.empty())),
+            1);
+    freed.stream()
+        .limit(MOST_OTHER_SIZES)
+        .forEach(
+            plan ->
+                instead.add(
+                    text(
+                        "%s in hose with %s couplings (%s) for %s",
+                        size(plan),
+                        plan.assembly().frame().hose().inlet(),
+                        plan.assembly().frame().hose().series(),
+                        plan.total())));
+    if (instead.isEmpty()) {
+      long hoses = catalogue.ofKind(ItemKind.HOSE).stream().map(Item::number).count();
+      instead.add(
+          text(
+              "none of the catalogue's %d hoses is marked for %s in %s service",
+              hoses,
+              job.service().fluid(),
+              job.service().use().name().toLowerCase(Locale.ROOT)));
+    }
+    return instead;
+  }
+}

@@ -1,0 +1,105 @@
+package hosewright.line;
+
+import static hosewright.line.Checks.check;
+import static hosewright.line.Checks.text;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Check.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Checks on what the line is used for, and on whether its parts can be had. */
+final class ServiceChecks {
+  private ServiceChecks() {}
+
+  static List<Check> of(Job job, Assembly line, List<Basket.Purchase> purchases) {
+    List<Check> checks = new ArrayList<>();
+    if (job.service().use() == Use.FIRE) {
+      checks.add(fireMarked(line));
+    }
+    if (job.service().use() == Use.DRINKING) {
+      checks.add(drinkingMarked());
+    }
+    backflow(job, purchases).ifPresent(checks::add);
+    if (job.appliance() == ApplianceKind.TANK) {
+      checks.add(
+          check(
+              "air gap",
+              Outcome.WARN,
+              0,
+              0,
+              "",
+              "fill the tank through an air gap, so that its water cannot run back",
+              Checks.PRACTICE));
+    }
+    if (purchases.stream().anyMatch(purchase -> purchase.item().discontinued())) {
+      checks.add(discontinued(purchases));
+    }
+    return checks;
+  }
+
+  /** Hose without the mark was never considered, so this can only pass. */
+  private static Check fireMarked(Assembly line) {
+    return check(
+        "fire hose mark",
+        Outcome.PASS,
+        1,
+        1,
+        "",
+        "the hose is marked to " + line.frame().hose().hoseMarkedTo(),
+        "NFPA 1961 (now within NFPA 1960)");
+  }
+
+  private static Check drinkingMarked() {
+    return check(
+        "drinking-water marks",
+        Outcome.PASS,
+        1,
+        1,
+        "",
+        "every part in the water's way is marked for drinking water",
+        "NSF/ANSI/CAN 61, as asked for by the AWWA field guide, p.38");
+  }
+
+  private static Optional<Check> backflow(Job job, List<Basket.Purchase> purchases) {
+    boolean drinking = job.service().use() == Use.DRINKING;
+    boolean fromMain = job.source() == SourceKind.HYDRANT;
+    if (!drinking && (!fromMain || job.service().use() == Use.FIRE)) {
+      return Optional.empty();
+    }
+    boolean protectedMain =
+        purchases.stream().anyMatch(purchase -> purchase.item().kind() == ItemKind.BACKFLOW);
+    Outcome missing = drinking ? Outcome.FAIL : Outcome.WARN;
+    return Optional.of(
+        check(
+            "backflow protection",
+            protectedMain ? Outcome.PASS : missing,
+            protectedMain ? 1 : 0,
+            1,
+            "",
+            protectedMain
+                ? "a backflow preventer is in the plan"
+                : "nothing keeps water from running back into the main: add accessories: backflow",
+            Checks.PRACTICE));
+  }
+
+  private static Check discontinued(List<Basket.Purchase> purchases) {
+    List<String> numbers =
+        purchases.stream()
+            .map(Basket.Purchase::item)
+            .filter(Item::discontinued)
+            .map(Item::number)
+            .toList();
+    return check(
+        "discontinued items",
+        Outcome.WARN,
+        numbers.size(),
+        0,
+        "items",
+        text("sold from stock only: %s", String.join(", ", numbers)),
+        Checks.PRACTICE);
+  }
+}
