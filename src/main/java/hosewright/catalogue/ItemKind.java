@@ -12,10 +12,8 @@ public enum ItemKind {
   ATTACHMENT,
   /** Putting one coupling on a hose. */
   COUPLING_LABOUR,
-  /** Pressure test of one made-up section. */
+  /** Pressure test of one made-up section, with its identity tag. */
   PRESSURE_TEST,
-  /** Identity tag of one made-up section. */
-  TAG,
   /** Other work sold by the piece: flushing, disinfection, sampling. */
   SERVICE,
   /** A fitting with two ends: straight, reducer, double male, double female. */

@@ -32,6 +32,10 @@ final class Accessories {
           ItemKind.NOZZLE,
           ItemKind.MONITOR);
 
+  /** Kinds that never touch the water. */
+  private static final Set<ItemKind> DRY =
+      EnumSet.of(ItemKind.WRENCH, ItemKind.RAMP, ItemKind.RESTRAINT);
+
   /** Kinds that stand in the water's way when they have two ends. */
   private static final Set<ItemKind> IN_LINE =
       EnumSet.of(ItemKind.VALVE, ItemKind.METER, ItemKind.BACKFLOW, ItemKind.GAUGE);
@@ -59,7 +63,7 @@ final class Accessories {
     }
     ItemKind kind = kind(wanted);
     return catalogue.ofKind(kind).stream()
-        .filter(item -> kind == ItemKind.WRENCH || eligibility.wetted(item))
+        .filter(item -> DRY.contains(kind) || eligibility.wetted(item))
         .filter(item -> fits(item, line))
         .min(Comparator.comparingDouble(item -> Basket.leastCost(item, 1, prices)));
   }
@@ -103,11 +107,14 @@ final class Accessories {
                 Nearest.to(wanted, words))));
   }
 
-  /** An accessory fits when it names an end or a hose size of the line, or names none. */
+  /**
+   * An accessory fits when it names an end of the line or a hose at least as large (the size on a
+   * ramp or restraint is the largest it takes), or names none.
+   */
   private static boolean fits(Item item, Assembly line) {
     HoseLine hose = line.frame().hose();
     boolean sizeFits =
-        item.hose().isEmpty() || item.hose().get().sizeIn() == hose.sizeIn();
+        item.hose().isEmpty() || item.hose().get().sizeIn() >= hose.sizeIn();
     return sizeFits
         && (item.ends().isEmpty()
             || item.ends().stream().anyMatch(end -> like(end, hose.inlet())));

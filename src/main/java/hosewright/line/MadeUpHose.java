@@ -122,18 +122,16 @@ final class MadeUpHose {
     return new SectionOption(lengthFt, description, bill, weightLb);
   }
 
-  /** Labour for two couplings, one pressure test, one tag; empty when the dealer offers none. */
+  /** Labour for two couplings and one pressure test with its tag; empty when the dealer offers none. */
   private Map<Item, Integer> work() {
     Map<Item, Integer> work = new LinkedHashMap<>();
     List<Item> labour = catalogue.ofKind(ItemKind.COUPLING_LABOUR);
     List<Item> test = catalogue.ofKind(ItemKind.PRESSURE_TEST);
-    List<Item> tag = catalogue.ofKind(ItemKind.TAG);
-    if (labour.isEmpty() || test.isEmpty() || tag.isEmpty()) {
+    if (labour.isEmpty() || test.isEmpty()) {
       return work;
     }
     work.put(labour.get(0), 2);
     work.put(test.get(0), 1);
-    work.put(tag.get(0), 1);
     return work;
   }
 }
