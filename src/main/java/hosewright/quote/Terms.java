@@ -20,6 +20,9 @@ public final class Terms implements NetPrice {
   private final Customer customer;
   private final LocalDate date;
 
+  /**
+   * @param customer the buyer with the contract prices in force on the date
+   */
   public Terms(Catalogue catalogue, Customer customer, LocalDate date) {
     this.catalogue = catalogue;
     this.customer = customer;
@@ -29,7 +32,7 @@ public final class Terms implements NetPrice {
   @Override
   public Optional<Money> unitPrice(Item item, int quantity) {
     Optional<Money> discounted = catalogue.listPrice(item.number(), quantity, date).map(this::off);
-    Optional<Money> contract = customer.contractPrice(item.number(), date);
+    Optional<Money> contract = Optional.ofNullable(customer.contractPrices().get(item.number()));
     return lower(discounted, contract);
   }
 
