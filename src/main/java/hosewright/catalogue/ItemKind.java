@@ -1,5 +1,7 @@
 package hosewright.catalogue;
 
+import java.util.Locale;
+
 /** What an item is, which decides where a plan may use it. */
 public enum ItemKind {
   /** A coupled length of hose, bought as one piece. */
@@ -29,5 +31,10 @@ public enum ItemKind {
   RAMP,
   RESTRAINT,
   METER,
-  BACKFLOW
+  BACKFLOW;
+
+  /** The word that stands in files: {@code bulk-hose}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
 }
