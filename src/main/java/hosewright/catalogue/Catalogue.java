@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -25,8 +26,15 @@ public final class Catalogue {
       List<Item> items, List<PriceRow> prices, List<CostRow> costs, List<Supplier> suppliers) {
     items.forEach(item -> this.items.put(item.number(), item));
     this.byKind = items.stream().collect(Collectors.groupingBy(Item::kind));
-    this.prices = prices.stream().collect(Collectors.groupingBy(PriceRow::item));
-    this.costs = costs.stream().collect(Collectors.groupingBy(CostRow::item));
+    this.prices =
+        prices.stream()
+            .sorted(
+                Comparator.comparing(PriceRow::from).thenComparingInt(PriceRow::minimumQuantity))
+            .collect(Collectors.groupingBy(PriceRow::item));
+    this.costs =
+        costs.stream()
+            .sorted(Comparator.comparing(CostRow::from).thenComparing(CostRow::supplier))
+            .collect(Collectors.groupingBy(CostRow::item));
     this.suppliers = List.copyOf(suppliers);
   }
 
@@ -46,9 +54,21 @@ public final class Catalogue {
     return suppliers;
   }
 
-  /** All list prices of an item, in every period. */
+  /** All list prices of an item, in every period, oldest first. */
   public List<PriceRow> priceHistory(String number) {
     return prices.getOrDefault(number, List.of());
+  }
+
+  /** All costs of an item, in every period and of every supplier, oldest first. */
+  public List<CostRow> costHistory(String number) {
+    return costs.getOrDefault(number, List.of());
+  }
+
+  /** The one currency of every price and cost; empty while nothing is priced. */
+  public Optional<CurrencyUnit> currency() {
+    return prices.values().stream()
+        .findAny()
+        .map(rows -> rows.get(0).unitPrice().getCurrencyUnit());
   }
 
   /** Quantity breaks in force on a date, smallest quantity first. */
@@ -69,7 +89,7 @@ public final class Catalogue {
 
   /** The supplier's cost of one unit on a date; empty means unknown, never zero. */
   public Optional<Money> cost(String number, LocalDate date) {
-    return costs.getOrDefault(number, List.of()).stream()
+    return costHistory(number).stream()
         .filter(row -> row.inForceOn(date))
         .max(Comparator.comparing(CostRow::from))
         .map(CostRow::unitCost);

@@ -1,5 +1,7 @@
 package hosewright.catalogue;
 
+import java.util.Locale;
+
 /** What an item is, which decides where a plan may use it. */
 public enum ItemKind {
   /** A coupled length of hose, bought as one piece. */
@@ -40,8 +42,8 @@ public enum ItemKind {
     return this == COUPLING_LABOUR || this == PRESSURE_TEST || this == SERVICE;
   }
 
-  /** The word a catalogue file uses: lower case with hyphens. */
+  /** The word that stands in files: {@code bulk-hose}. */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

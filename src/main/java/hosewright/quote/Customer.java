@@ -28,6 +28,21 @@ public record Customer(
     Optional<Exemption> exemption,
     String freightTerms) {
 
+  /** The same buyer with other contract prices, as on another day. */
+  public Customer withContractPrices(Map<String, Money> prices) {
+    return new Customer(
+        id,
+        name,
+        address,
+        customerClass,
+        discount,
+        Map.copyOf(prices),
+        taxName,
+        taxRate,
+        exemption,
+        freightTerms);
+  }
+
   /** A tax exemption needs both. */
   public record Exemption(String certificate, LocalDate dated) {}
 }

@@ -45,6 +45,31 @@ public record Quote(
     Money total,
     Instant madeAt) {
 
+  /** The same quote at another stage of its life. */
+  public Quote withStatus(Status next) {
+    return new Quote(
+        number,
+        revision,
+        next,
+        customer,
+        date,
+        validUntil,
+        leadDays,
+        title,
+        jobYaml,
+        plan,
+        lines,
+        subtotal,
+        freight,
+        freightNote,
+        freightTaxed,
+        taxRate,
+        taxNote,
+        tax,
+        total,
+        madeAt);
+  }
+
   /** Where a quote stands. */
   public enum Status {
     DRAFT,

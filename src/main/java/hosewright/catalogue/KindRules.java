@@ -1,0 +1,53 @@
+package hosewright.catalogue;
+
+import hosewright.csv.CsvRow;
+
+/** What a row must say because of the kind of its item: without it no plan could use the item. */
+record KindRules(CsvRow row, Item item) {
+
+  void hold() {
+    switch (item.kind()) {
+      case HOSE -> {
+        ends(2, 2);
+        filled("hose_size_in", "a section of hose has a hose size in inches");
+        filled("length_ft", "a section of hose has a length in feet");
+        filled("series", "a section of hose names its series");
+      }
+      case BULK_HOSE -> {
+        ends(0, 0);
+        filled("hose_size_in", "bulk hose has a hose size in inches");
+        filled("series", "bulk hose names its series");
+        if (item.unit() != UnitOfSale.FOOT) {
+          row.refuse("unit", "bulk hose is sold by the foot", UnitOfSale.FOOT.word());
+        }
+        if (!row.empty("length_ft")) {
+          row.refuse("length_ft", "bulk hose has no length of its own: leave it empty");
+        }
+      }
+      case COUPLING -> {
+        ends(1, 2);
+        filled("hose_size_in", "a coupling names the hose size it fits, in inches");
+      }
+      case ADAPTER -> ends(2, 2);
+      case WYE, SIAMESE -> ends(3, 9);
+      case CAP, PLUG -> ends(1, 1);
+      case GASKET -> ends(1, 9);
+      default -> {}
+    }
+  }
+
+  private void ends(int fewest, int most) {
+    int count = item.ends().size();
+    if (count < fewest || count > most) {
+      String allowed = fewest == most ? "" + fewest : fewest + " to " + most;
+      row.refuse(
+          "ends", "%s has %s ends with ' x ' between them".formatted(item.kind().word(), allowed));
+    }
+  }
+
+  private void filled(String column, String allowed) {
+    if (row.empty(column)) {
+      row.refuse(column, allowed);
+    }
+  }
+}

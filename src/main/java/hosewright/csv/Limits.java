@@ -1,0 +1,52 @@
+package hosewright.csv;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * What a number in a cell may be.
+ *
+ * @param least the smallest allowed
+ * @param most the largest allowed
+ * @param words the same in words, with the unit, for whoever must mend the cell
+ */
+public record Limits(BigDecimal least, BigDecimal most, String words) {
+  /** No exponents, no digit grouping: a number means the same to every reader. */
+  private static final Pattern NUMBER = Pattern.compile("-?\\d{1,9}(\\.\\d{1,6})?");
+
+  public Limits(double least, double most, String words) {
+    this(BigDecimal.valueOf(least), BigDecimal.valueOf(most), words);
+  }
+
+  /** A number of {@code unit} from {@code least} to {@code most}. */
+  public static Limits between(double least, double most, String unit) {
+    String words =
+        "a number from %s to %s %s".formatted(plain(least), plain(most), unit).stripTrailing();
+    return new Limits(least, most, words);
+  }
+
+  /** The number a text states, in its shortest form; empty unless it is one within the limits. */
+  public Optional<BigDecimal> read(String text) {
+    if (!NUMBER.matcher(text).matches()) {
+      return Optional.empty();
+    }
+    BigDecimal number = new BigDecimal(text);
+    boolean within = number.compareTo(least) >= 0 && number.compareTo(most) <= 0;
+    return within ? Optional.of(shortest(number)) : Optional.empty();
+  }
+
+  /** The number somebody meant who wrote {@code $1,250.00} or {@code 250 psi}; else empty. */
+  String bareNumber(String text) {
+    String bare = text.replaceAll("[,$\\s]|[A-Za-z\"']+$", "");
+    return bare.equals(text) || read(bare).isEmpty() ? "" : bare;
+  }
+
+  private static BigDecimal shortest(BigDecimal number) {
+    return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}
