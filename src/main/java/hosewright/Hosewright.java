@@ -1,10 +1,12 @@
 package hosewright;
 
+import hosewright.shell.ShellApplication;
+
 /** The program's door. */
 public final class Hosewright {
   private Hosewright() {}
 
   public static void main(String[] args) {
-    System.out.println("hosewright");
+    System.exit(ShellApplication.run(args));
   }
 }

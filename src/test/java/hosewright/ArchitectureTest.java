@@ -54,6 +54,8 @@ final class ArchitectureTest {
           .definedBy("hosewright.report..")
           .layer("store")
           .definedBy("hosewright.store..")
+          .layer("json")
+          .definedBy("hosewright.json..")
           .layer("jobfile")
           .definedBy("hosewright.jobfile..")
           .layer("fleet")
@@ -74,16 +76,19 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("shell")
           .whereLayer("store")
           .mayOnlyBeAccessedByLayers("shell")
+          .whereLayer("json")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store")
           .whereLayer("jobfile")
           .mayOnlyBeAccessedByLayers("shell", "report", "store")
           .whereLayer("fleet")
-          .mayOnlyBeAccessedByLayers("shell", "report", "store")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store", "json")
           .whereLayer("quote")
-          .mayOnlyBeAccessedByLayers("shell", "report", "store", "fleet", "jobfile")
+          .mayOnlyBeAccessedByLayers("shell", "report", "store", "json", "fleet", "jobfile")
           .whereLayer("line")
-          .mayOnlyBeAccessedByLayers("shell", "report", "store", "fleet", "quote", "jobfile")
+          .mayOnlyBeAccessedByLayers(
+              "shell", "report", "store", "json", "fleet", "quote", "jobfile")
           .whereLayer("hydraulics")
-          .mayOnlyBeAccessedByLayers("shell", "report", "line", "quote", "fleet");
+          .mayOnlyBeAccessedByLayers("shell", "report", "json", "line", "quote", "fleet");
 
   @ArchTest
   static final ArchRule packages_form_no_cycle =

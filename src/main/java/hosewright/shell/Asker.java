@@ -1,0 +1,18 @@
+package hosewright.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.InputReader;
+
+/** Puts questions to a person at a terminal; what is answered never enters the command history. */
+public interface Asker extends InputReader {
+
+  /**
+   * One answer.
+   *
+   * @param prompt shown before the cursor
+   * @param candidates offered on the tab key
+   * @return what was typed, trimmed; empty when the person pressed Ctrl-C or Ctrl-D
+   */
+  Optional<String> ask(String prompt, List<String> candidates);
+}

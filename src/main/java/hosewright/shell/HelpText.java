@@ -1,0 +1,88 @@
+package hosewright.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Explains a command, or all of them, to a person. */
+final class HelpText {
+  private HelpText() {}
+
+  /** What one command does, takes and looks like in use. */
+  static String of(CommandSpec spec, Screen screen) {
+    List<String> parts = new ArrayList<>();
+    parts.add(spec.name() + ": " + spec.description() + ".");
+    parts.add("Usage: " + usage(spec));
+    if (!spec.aliases().isEmpty()) {
+      parts.add("Also: " + String.join(", ", spec.aliases()));
+    }
+    if (!spec.arguments().isEmpty()) {
+      Listing listing = new Listing();
+      spec.arguments().forEach(a -> listing.add(a.placeholder(), a.description()));
+      parts.add(listing.under("Words", screen));
+    }
+    if (!spec.options().isEmpty()) {
+      parts.add(options("Options", spec.options(), screen));
+    }
+    parts.add(options("With every command", CommandSpec.everywhere(), screen));
+    parts.add("Example:\n  hosewright " + spec.example());
+    return String.join("\n\n", parts);
+  }
+
+  /** Commands by what a person is doing. */
+  static String overview(List<ShellCommand> commands, Screen screen) {
+    String groups =
+        Stream.of(Group.values())
+            .map(group -> group(group, commands, screen))
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining("\n\n"));
+    return groups
+        + "\n\nAfter any command, --help explains it and shows one example."
+        + "\nA value with spaces stands in quotes, for example --from \"2.5 NH male\".";
+  }
+
+  /** The commands that begin with one word. */
+  static String commands(String title, List<ShellCommand> commands, Screen screen) {
+    Listing listing = new Listing();
+    commands.forEach(c -> listing.add(c.getName(), c.getDescription()));
+    return listing.under(title, screen);
+  }
+
+  private static String group(Group group, List<ShellCommand> commands, Screen screen) {
+    List<ShellCommand> members = commands.stream().filter(c -> c.spec().group() == group).toList();
+    return members.isEmpty() ? "" : commands(group.title(), members, screen);
+  }
+
+  private static String options(String title, List<OptionSpec> options, Screen screen) {
+    Listing listing = new Listing();
+    options.forEach(o -> listing.add(o.written(), explained(o)));
+    return listing.under(title, screen);
+  }
+
+  private static String explained(OptionSpec option) {
+    StringBuilder text = new StringBuilder(option.description());
+    if (option.required()) {
+      text.append(" (required)");
+    }
+    if (option.repeatable()) {
+      text.append(" (may be repeated)");
+    }
+    if (!option.standardSaid().isEmpty()) {
+      text.append(" (default: ").append(option.standardSaid()).append(")");
+    }
+    return text.toString();
+  }
+
+  private static String usage(CommandSpec spec) {
+    String required =
+        spec.options().stream()
+            .filter(OptionSpec::required)
+            .map(o -> " " + o.written())
+            .collect(Collectors.joining());
+    String arguments =
+        spec.arguments().stream().map(a -> " " + a.written()).collect(Collectors.joining());
+    boolean more = spec.options().stream().anyMatch(o -> !o.required());
+    return spec.name() + arguments + required + (more ? " [options]" : "");
+  }
+}

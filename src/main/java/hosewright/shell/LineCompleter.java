@@ -1,0 +1,56 @@
+package hosewright.shell;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jline.reader.Candidate;
+import org.jline.reader.Completer;
+import org.jline.reader.LineReader;
+import org.jline.reader.ParsedLine;
+import org.springframework.shell.core.command.completion.CompletionContext;
+import org.springframework.shell.core.command.completion.CompletionProposal;
+
+/** Offers commands first; once one is named, what it says may follow. */
+final class LineCompleter implements Completer {
+  private final CommandIndex commands;
+
+  LineCompleter(CommandIndex commands) {
+    this.commands = commands;
+  }
+
+  @Override
+  public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
+    List<String> before = line.words().subList(0, line.wordIndex());
+    Optional<CommandIndex.Match> match = commands.head(before);
+    if (match.isEmpty()) {
+      nextWords(before).forEach(word -> candidates.add(new Candidate(word)));
+      return;
+    }
+    ShellCommand command = match.get().command();
+    CompletionContext context =
+        new CompletionContext(line.words(), line.wordIndex(), line.wordCursor(), command, null);
+    for (CompletionProposal proposal : command.getCompletionProvider().apply(context)) {
+      candidates.add(
+          new Candidate(
+              proposal.value(),
+              proposal.displayText(),
+              null,
+              proposal.description(),
+              null,
+              null,
+              proposal.complete()));
+    }
+  }
+
+  /** The words that can follow these on the way to a command's name. */
+  private Set<String> nextWords(List<String> before) {
+    String start = before.isEmpty() ? "" : String.join(" ", before) + " ";
+    return commands.all().stream()
+        .flatMap(c -> Stream.concat(Stream.of(c.getName()), c.getAliases().stream()))
+        .filter(name -> name.startsWith(start))
+        .map(name -> name.substring(start.length()).split(" ")[0])
+        .collect(Collectors.toSet());
+  }
+}

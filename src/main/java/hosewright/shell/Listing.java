@@ -1,0 +1,33 @@
+package hosewright.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.text.WordUtils;
+
+/** Terms with their explanations, the explanations wrapped beside them. */
+final class Listing {
+  private static final int INDENT = 2;
+  private static final int NARROWEST = 20;
+
+  private final List<String[]> rows = new ArrayList<>();
+
+  void add(String term, String explanation) {
+    rows.add(new String[] {term, explanation});
+  }
+
+  String under(String title, Screen screen) {
+    int terms = rows.stream().mapToInt(r -> r[0].length()).max().orElse(0);
+    int left = INDENT + terms + INDENT;
+    int room = Math.max(NARROWEST, screen.proseWidth() - left);
+    StringBuilder text = new StringBuilder(title);
+    for (String[] row : rows) {
+      String margin = "\n" + " ".repeat(left);
+      text.append("\n")
+          .append(" ".repeat(INDENT))
+          .append(row[0])
+          .append(" ".repeat(left - INDENT - row[0].length()))
+          .append(WordUtils.wrap(row[1], room, margin, false));
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,87 @@
+package hosewright.shell;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * What a command says about one of its options.
+ *
+ * @param name without dashes, for example {@code source-pressure}
+ * @param placeholder what stands for the value in help, for example PSI; empty for a flag
+ * @param description one line
+ * @param required whether the command refuses to run without it
+ * @param repeatable whether it may be given more than once
+ * @param standard the value taken when none is given
+ * @param standardSaid what help says is taken when none is given, where that is no fixed value
+ * @param candidates values offered by completion, fetched only when asked for
+ */
+public record OptionSpec(
+    String name,
+    String placeholder,
+    String description,
+    boolean required,
+    boolean repeatable,
+    Optional<String> standard,
+    String standardSaid,
+    Supplier<List<String>> candidates) {
+
+  /** An option that takes a value. */
+  public static OptionSpec value(String name, String placeholder, String description) {
+    return new OptionSpec(
+        name, placeholder, description, false, false, Optional.empty(), "", List::of);
+  }
+
+  /** An option that is on when it is there. */
+  public static OptionSpec flag(String name, String description) {
+    return new OptionSpec(name, "", description, false, false, Optional.empty(), "", List::of);
+  }
+
+  public boolean isFlag() {
+    return placeholder.isEmpty();
+  }
+
+  public OptionSpec asRequired() {
+    return new OptionSpec(
+        name, placeholder, description, true, repeatable, standard, standardSaid, candidates);
+  }
+
+  public OptionSpec asRepeatable() {
+    return new OptionSpec(
+        name, placeholder, description, required, true, standard, standardSaid, candidates);
+  }
+
+  /** With a value that {@link Invocation#value} gives when none was typed. */
+  public OptionSpec withDefault(String value) {
+    return new OptionSpec(
+        name,
+        placeholder,
+        description,
+        required,
+        repeatable,
+        Optional.of(value),
+        value,
+        candidates);
+  }
+
+  /** With words for help only, such as "today": the command works the value out itself. */
+  public OptionSpec withDefaultSaid(String words) {
+    return new OptionSpec(
+        name, placeholder, description, required, repeatable, standard, words, candidates);
+  }
+
+  public OptionSpec completing(Supplier<List<String>> values) {
+    return new OptionSpec(
+        name, placeholder, description, required, repeatable, standard, standardSaid, values);
+  }
+
+  public OptionSpec completing(String... values) {
+    List<String> fixed = List.of(values);
+    return completing(() -> fixed);
+  }
+
+  /** As it is typed, for example {@code --length FEET}. */
+  String written() {
+    return isFlag() ? "--" + name : "--" + name + " " + placeholder;
+  }
+}

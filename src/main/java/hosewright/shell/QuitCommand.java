@@ -1,0 +1,19 @@
+package hosewright.shell;
+
+import java.util.Map;
+
+/** Ends a session or a script; the session watches for its name. */
+final class QuitCommand extends ShellCommand {
+  static final String NAME = "quit";
+
+  QuitCommand() {
+    super(
+        CommandSpec.of(NAME, Group.SHELL, "Leaves the shell, or ends a script here", NAME)
+            .alias("exit"));
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    return Answer.of(Map.of("done", true), "");
+  }
+}

@@ -1,0 +1,40 @@
+package hosewright.shell;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+
+/** Runs commands line by line, without prompts, until one fails. */
+final class Script {
+  private final CommandRunner commands;
+  private final Output out;
+
+  Script(CommandRunner commands, Output out) {
+    this.commands = commands;
+    this.out = out;
+  }
+
+  /**
+   * Runs every line; blank lines and lines that begin with # are passed over.
+   *
+   * @param name put before line numbers when a line fails; empty for standard input
+   * @return the exit code of the line that failed, else 0
+   */
+  int run(BufferedReader lines, GlobalOptions session, String name) throws IOException {
+    int number = 0;
+    for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+      number++;
+      // A byte order mark is left by some editors at the very start.
+      String command = (number == 1 ? line.replaceFirst("^\uFEFF", "") : line).strip();
+      if (command.isEmpty() || command.startsWith("#")) {
+        continue;
+      }
+      CommandRunner.Outcome outcome =
+          commands.line(
+              command, session, out, SessionRunner.NOBODY, name + "line " + number + ": ");
+      if (outcome.exitCode() != Answer.DONE || outcome.leave()) {
+        return outcome.exitCode();
+      }
+    }
+    return Answer.DONE;
+  }
+}

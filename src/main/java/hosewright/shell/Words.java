@@ -1,0 +1,78 @@
+package hosewright.shell;
+
+import hosewright.problem.BadInputException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The words of a typed line.
+ *
+ * <p>A quote mark groups only where a word, or the value after {@code =}, begins; elsewhere it is a
+ * letter like any other, because people write {@code 2.5"} for inches. Nothing is an escape mark,
+ * because backslashes part folders on some machines.
+ */
+final class Words {
+  private Words() {}
+
+  /**
+   * Splits a line.
+   *
+   * @throws BadInputException when a quoted part is not closed
+   */
+  static List<String> of(String line) {
+    List<String> words = new ArrayList<>();
+    int at = 0;
+    while (at < line.length()) {
+      if (Character.isWhitespace(line.charAt(at))) {
+        at++;
+        continue;
+      }
+      StringBuilder word = new StringBuilder();
+      at = readWord(line, at, word);
+      words.add(word.toString());
+    }
+    return List.copyOf(words);
+  }
+
+  private static int readWord(String line, int start, StringBuilder word) {
+    int at = start;
+    while (at < line.length() && !Character.isWhitespace(line.charAt(at))) {
+      char c = line.charAt(at);
+      boolean opens = at == start || line.charAt(at - 1) == '=';
+      if (opens && (c == '"' || c == '\'')) {
+        int close = closing(line, at);
+        word.append(line, at + 1, close);
+        at = close + 1;
+      } else {
+        word.append(c);
+        at++;
+      }
+    }
+    return at;
+  }
+
+  private static int closing(String line, int open) {
+    char mark = line.charAt(open);
+    for (int at = open + 1; at < line.length(); at++) {
+      boolean wordEnds = at + 1 == line.length() || Character.isWhitespace(line.charAt(at + 1));
+      if (line.charAt(at) == mark && wordEnds) {
+        return at;
+      }
+    }
+    throw new BadInputException(
+        "quoted value", line.substring(open), "close it with " + mark + " before a space");
+  }
+
+  /** The word as it must be typed to come back whole. */
+  static String quoted(String word) {
+    boolean plain =
+        !word.isEmpty()
+            && word.chars().noneMatch(Character::isWhitespace)
+            && word.charAt(0) != '"'
+            && word.charAt(0) != '\'';
+    if (plain) {
+      return word;
+    }
+    return word.contains("\"") ? "'" + word + "'" : "\"" + word + "\"";
+  }
+}
