@@ -64,7 +64,10 @@ public final class Catalogue {
     return costs.getOrDefault(number, List.of());
   }
 
-  /** The one currency of every price and cost; empty while nothing is priced. */
+  /**
+   * The one currency of every price (suppliers may charge in another); empty while nothing is
+   * priced.
+   */
   public Optional<CurrencyUnit> currency() {
     return prices.values().stream()
         .findAny()

@@ -69,7 +69,7 @@ public final class CatalogueReader {
     List<Item> items = items(itemFile, suppliers);
     Set<String> numbers = itemFile.values("number");
     List<PriceRow> prices = prices(priceFile, numbers, currency);
-    List<CostRow> costs = costs(costFile, numbers, supplierFile.values("code"), currency);
+    List<CostRow> costs = costs(costFile, numbers, supplierFile.values("code"));
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
@@ -122,8 +122,7 @@ public final class CatalogueReader {
     return prices;
   }
 
-  private static List<CostRow> costs(
-      CsvFile file, Set<String> numbers, Set<String> suppliers, OneCurrency currency) {
+  private static List<CostRow> costs(CsvFile file, Set<String> numbers, Set<String> suppliers) {
     Periods periods = new Periods();
     List<CostRow> costs = new ArrayList<>();
     for (CsvRow row : file.rows()) {
@@ -139,7 +138,6 @@ public final class CatalogueReader {
               from,
               row.until("until", from),
               unitCost);
-      currency.hold(row, unitCost.getCurrencyUnit());
       if (row.sound()) {
         periods.take(row, List.of(cost.item(), cost.supplier()), cost.from(), cost.until());
         costs.add(cost);

@@ -28,7 +28,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 /**
  * A job as a YAML file: one answer a line, under the same words as the command's options.
  *
- * <p>Values are taken as they are written, so {@code 2.5} stays a size and {@code 2026-11-25} a day.
+ * <p>Values are taken as they are written, so {@code 2.5} stays a size and {@code 2026-11-25} a
+ * day.
  */
 public final class JobFile {
   /** No job needs more; a larger file is something else. */
@@ -120,8 +121,7 @@ public final class JobFile {
       return String.join(
           ", ", list.getValue().stream().map(item -> ((ScalarNode) item).getValue()).toList());
     }
-    problems.add(
-        new Problem(field.word(), "{...}", "one value on the line", field.example()));
+    problems.add(new Problem(field.word(), "{...}", "one value on the line", field.example()));
     return "";
   }
 

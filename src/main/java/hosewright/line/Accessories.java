@@ -3,7 +3,6 @@ package hosewright.line;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
-import hosewright.catalogue.NetPrice;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -42,12 +41,12 @@ final class Accessories {
 
   private final Catalogue catalogue;
   private final Eligibility eligibility;
-  private final NetPrice prices;
+  private final PriceFloor floor;
 
-  Accessories(Catalogue catalogue, Eligibility eligibility, NetPrice prices) {
+  Accessories(Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.catalogue = catalogue;
     this.eligibility = eligibility;
-    this.prices = prices;
+    this.floor = floor;
   }
 
   /**
@@ -65,7 +64,7 @@ final class Accessories {
     return catalogue.ofKind(kind).stream()
         .filter(item -> DRY.contains(kind) || eligibility.wetted(item))
         .filter(item -> fits(item, line))
-        .min(Comparator.comparingDouble(item -> Basket.leastCost(item, 1, prices)));
+        .min(Comparator.comparingDouble(item -> floor.of(item)));
   }
 
   /**
@@ -113,11 +112,9 @@ final class Accessories {
    */
   private static boolean fits(Item item, Assembly line) {
     HoseLine hose = line.frame().hose();
-    boolean sizeFits =
-        item.hose().isEmpty() || item.hose().get().sizeIn() >= hose.sizeIn();
+    boolean sizeFits = item.hose().isEmpty() || item.hose().get().sizeIn() >= hose.sizeIn();
     return sizeFits
-        && (item.ends().isEmpty()
-            || item.ends().stream().anyMatch(end -> like(end, hose.inlet())));
+        && (item.ends().isEmpty() || item.ends().stream().anyMatch(end -> like(end, hose.inlet())));
   }
 
   private static boolean like(End end, End hoseEnd) {

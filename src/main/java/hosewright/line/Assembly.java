@@ -10,7 +10,8 @@ import java.util.List;
 /**
  * A whole line put together: every part in its place, from source to appliance.
  *
- * @param parts the parts of one line in order; {@link Placed#lines()} tells which stand side by side
+ * @param parts the parts of one line in order; {@link Placed#lines()} tells which stand side by
+ *     side
  * @param joints every joint between them, and between like sections
  */
 record Assembly(Frame frame, Lay lay, List<Placed> parts, List<MadeJoint> joints) {
@@ -60,8 +61,7 @@ record Assembly(Frame frame, Lay lay, List<Placed> parts, List<MadeJoint> joints
       int count = lay.counts().get(i);
       if (count > 0) {
         parts.add(
-            Placed.sections(
-                hose, hose.options().get(i), frame.reversed(), count, frame.lines()));
+            Placed.sections(hose, hose.options().get(i), frame.reversed(), count, frame.lines()));
       }
     }
   }

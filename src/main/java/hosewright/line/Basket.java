@@ -2,7 +2,6 @@ package hosewright.line;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,22 +12,24 @@ import org.joda.money.Money;
 
 /** What a plan buys, counted over the whole plan so that quantity breaks see the total. */
 final class Basket {
-  private final Map<Item, Integer> quantities = new LinkedHashMap<>();
+  // By number: an item's own hash runs over every field, and plans are priced by the thousand.
+  private final Map<String, Need> needs = new LinkedHashMap<>();
+
+  private record Need(Item item, int quantity) {}
 
   void add(Item item, int quantity) {
     if (quantity > 0) {
-      quantities.merge(item, quantity, Integer::sum);
+      needs.merge(
+          item.number(),
+          new Need(item, quantity),
+          (one, other) -> new Need(item, one.quantity() + other.quantity()));
     }
-  }
-
-  Map<Item, Integer> quantities() {
-    return quantities;
   }
 
   /** The lines to buy, each at the cheapest quantity that covers its need. */
   List<Purchase> purchases(NetPrice prices) {
     List<Purchase> purchases = new ArrayList<>();
-    quantities.forEach((item, needed) -> purchases.add(cheapest(item, needed, prices)));
+    needs.values().forEach(need -> purchases.add(cheapest(need.item(), need.quantity(), prices)));
     return purchases;
   }
 
@@ -51,21 +52,6 @@ final class Basket {
       }
     }
     return best;
-  }
-
-  /**
-   * The least a quantity of an item can cost in any plan, in the currency's major unit; zero when
-   * no price is in force.
-   */
-  static double leastCost(Item item, int quantity, NetPrice prices) {
-    Optional<Money> least = prices.unitPrice(item, 1);
-    for (int breakQuantity : prices.breakQuantities(item)) {
-      Optional<Money> price = prices.unitPrice(item, breakQuantity);
-      if (price.isPresent() && (least.isEmpty() || price.get().isLessThan(least.get()))) {
-        least = price;
-      }
-    }
-    return least.map(Money::getAmount).orElse(BigDecimal.ZERO).doubleValue() * quantity;
   }
 
   static Money sum(List<Purchase> purchases, CurrencyUnit currency) {

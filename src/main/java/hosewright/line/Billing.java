@@ -4,10 +4,13 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
+import hosewright.thread.End;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -17,14 +20,17 @@ final class Billing {
   private final Catalogue catalogue;
   private final Eligibility eligibility;
   private final NetPrice prices;
+  private final PriceFloor floor;
+  private final Map<End, Optional<Item>> gasketItems = new HashMap<>();
   private final Accessories accessories;
 
-  Billing(Job job, Catalogue catalogue, NetPrice prices) {
+  Billing(Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor) {
+    this.floor = floor;
     this.job = job;
     this.catalogue = catalogue;
     this.eligibility = new Eligibility(job, prices);
     this.prices = prices;
-    this.accessories = new Accessories(catalogue, eligibility, prices);
+    this.accessories = new Accessories(catalogue, eligibility, floor);
   }
 
   /**
@@ -77,7 +83,8 @@ final class Billing {
 
   private void addGasket(GasketCount gasket, Basket basket, List<String> unpriced) {
     int quantity = gasket.bought() + gasket.spare();
-    gasketItem(gasket)
+    gasketItems
+        .computeIfAbsent(gasket.end(), end -> gasketItem(gasket))
         .ifPresentOrElse(
             item -> basket.add(item, quantity),
             () -> unpriced.add(quantity + " x gasket for " + gasket.end()));
@@ -108,6 +115,6 @@ final class Billing {
   private Optional<Item> cheapest(Stream<Item> items) {
     return items
         .filter(eligibility::wetted)
-        .min(Comparator.comparingDouble(item -> Basket.leastCost(item, 1, prices)));
+        .min(Comparator.comparingDouble(item -> floor.of(item)));
   }
 }

@@ -68,8 +68,7 @@ final class Caution {
 
   private static boolean warns(Evaluated plan, String name) {
     return plan.checks().stream()
-        .anyMatch(
-            check -> check.name().equals(name) && check.outcome() != Check.Outcome.PASS);
+        .anyMatch(check -> check.name().equals(name) && check.outcome() != Check.Outcome.PASS);
   }
 
   private static boolean anySeal(Evaluated plan, Verdict.Seal seal) {
@@ -92,7 +91,6 @@ final class Caution {
     return plan.checks().stream()
         .filter(check -> check.unit().equals("psi") && check.limit() > 0)
         .filter(check -> !check.name().equals("sudden closure"))
-        .anyMatch(
-            check -> Math.abs(check.value() - check.limit()) <= NEAR_SHARE * check.limit());
+        .anyMatch(check -> Math.abs(check.value() - check.limit()) <= NEAR_SHARE * check.limit());
   }
 }

@@ -20,8 +20,7 @@ final class Checks {
       checks.addAll(PressureChecks.of(job, line, hydraulics));
     } else {
       checks.add(
-          check(
-              "hydraulics", Outcome.WARN, 0, 0, "", hydraulics.frictionBasis(), Checks.PRACTICE));
+          check("hydraulics", Outcome.WARN, 0, 0, "", hydraulics.frictionBasis(), Checks.PRACTICE));
     }
     checks.addAll(ServiceChecks.of(job, line, purchases));
     return List.copyOf(checks);

@@ -3,11 +3,13 @@ package hosewright.line;
 import java.util.List;
 
 /**
- * One way to fill a part of a frame, with the least it can cost in any plan.
+ * One way to fill a part of a frame.
  *
  * @param <T> a lay, or the parts of a bridge
+ * @param leastCost the least it can cost in any plan, in the currency's major unit
+ * @param lossPsi pressure it takes at the job's flow, psi
  */
-record Choice<T>(T value, double leastCost) {
+record Choice<T>(T value, double leastCost, double lossPsi) {
 
   /** Least cost of a list of choices that is sorted cheapest first. */
   static <T> double least(List<Choice<T>> sorted) {

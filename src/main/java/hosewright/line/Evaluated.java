@@ -3,6 +3,7 @@ package hosewright.line;
 import hosewright.line.LinePlan.Check;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.joda.money.Money;
 
 /** A whole plan with its price, its hydraulics and its checks. */
@@ -22,8 +23,18 @@ record Evaluated(
           .thenComparingInt(plan -> plan.assembly().adapters())
           .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi());
 
+  /** Checks whose outcome lies in the job alone: no other choice of parts would change it. */
+  private static final Set<String> OF_THE_JOB = Set.of("backflow protection", "hydrant residual");
+
   boolean passes() {
     return failures() == 0;
+  }
+
+  /** Whether nothing fails that another choice of parts could mend. */
+  boolean bestThatCanBe() {
+    return checks.stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .allMatch(check -> OF_THE_JOB.contains(check.name()));
   }
 
   private long failures() {
@@ -39,7 +50,9 @@ record Evaluated(
   }
 
   boolean failsLessThan(Evaluated other) {
-    return Comparator.comparingLong(Evaluated::failures).thenComparing(BY_MERIT).compare(this, other)
+    return Comparator.comparingLong(Evaluated::failures)
+            .thenComparing(BY_MERIT)
+            .compare(this, other)
         < 0;
   }
 }

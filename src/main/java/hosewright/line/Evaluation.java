@@ -2,8 +2,6 @@ package hosewright.line;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
-import hosewright.hydraulics.FrictionLaw;
-import hosewright.hydraulics.Physical;
 import hosewright.line.LinePlan.Check;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
@@ -14,9 +12,10 @@ final class Evaluation {
   private final Billing billing;
   private final CurrencyUnit currency;
 
-  Evaluation(Job job, Catalogue catalogue, NetPrice prices, CurrencyUnit currency) {
+  Evaluation(
+      Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor, CurrencyUnit currency) {
     this.job = job;
-    this.billing = new Billing(job, catalogue, prices);
+    this.billing = new Billing(job, catalogue, prices, floor);
     this.currency = currency;
   }
 
@@ -33,21 +32,5 @@ final class Evaluation {
         Basket.sum(bill.purchases(), currency),
         hydraulics,
         checks);
-  }
-
-  /**
-   * Whether a frame can pass the pressure checks at all: its shortest lay alone, without the loss
-   * of any adapter, already says no where the source is too weak or the hose too weak for it.
-   */
-  boolean mayPass(Frame frame, double shortestLayFt) {
-    if (!job.service().isWater() || job.supply().isEmpty()) {
-      return true;
-    }
-    FrictionLaw law = FrictionChoice.of(job, frame.hose()).law();
-    double sourcePsi = job.supply().get().pressurePsi(job.flowGpm());
-    double leastLossPsi =
-        law.lossPsi(job.flowGpm() / frame.lines(), shortestLayFt)
-            + job.run().riseFt() * Physical.PSI_PER_FT;
-    return sourcePsi - leastLossPsi >= job.needPsi() - 1e-6;
   }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The big choices of a plan: which hose, which way round, how many lines side by side, and what must
- * stand in the line. What is left to choose is the lay and the bridge over each gap.
+ * The big choices of a plan: which hose, which way round, how many lines side by side, and what
+ * must stand in the line. What is left to choose is the lay and the bridge over each gap.
  *
  * @param before what stands between source and hose, in order: valve, meter, backflow preventer,
  *     and last the wye when there is more than one line
@@ -40,7 +40,9 @@ record Frame(
    */
   record Gap(End from, End to, boolean fromPipe, boolean toPipe, int lines) {}
 
-  /** The gaps from source to appliance; the hose stands behind {@code before().size() + 1} of them. */
+  /**
+   * The gaps from source to appliance; the hose stands behind {@code before().size() + 1} of them.
+   */
   List<Gap> gaps(End source, End appliance) {
     List<Gap> gaps = new ArrayList<>();
     End open = source;

@@ -15,14 +15,14 @@ final class Frames {
   private final List<Item> splitters;
   private final List<List<Bridge.Link>> devices;
 
-  Frames(Job job, Catalogue catalogue, NetPrice prices) {
+  Frames(Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor) {
     Eligibility eligibility = new Eligibility(job, prices);
     this.splitters =
         Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
             .flatMap(kind -> catalogue.ofKind(kind).stream())
             .filter(eligibility::wetted)
             .toList();
-    this.devices = devices(job, new Accessories(catalogue, eligibility, prices));
+    this.devices = devices(job, new Accessories(catalogue, eligibility, floor));
   }
 
   /** Every way to choose one item for each device asked for, in the order asked. */

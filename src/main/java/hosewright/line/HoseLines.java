@@ -15,7 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The hose lines a job may be laid with: coupled hose grouped by make, and hose made up from bulk. */
+/**
+ * The hose lines a job may be laid with: coupled hose grouped by make, and hose made up from bulk.
+ */
 final class HoseLines {
   private final Job job;
   private final Catalogue catalogue;

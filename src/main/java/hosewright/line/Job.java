@@ -103,6 +103,11 @@ public record Job(
    */
   public record Service(Use use, String fluid, OptionalDouble temperatureF) {
 
+    /** The temperature to take ratings and viscosity at, °F. */
+    double temperatureOrUsualF() {
+      return temperatureF.orElse(Limit.WATER_TEMPERATURE_F.value());
+    }
+
     boolean isWater() {
       return fluid.equals("water");
     }

@@ -23,7 +23,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 
-/** Turns the answers of a form, as text, into a {@link Job}, or names everything wrong with them. */
+/**
+ * Turns the answers of a form, as text, into a {@link Job}, or names everything wrong with them.
+ */
 public final class JobForm {
   private final Map<JobField, String> answers;
   private final List<Problem> problems = new ArrayList<>();
@@ -52,8 +54,7 @@ public final class JobForm {
   private Job job() {
     for (JobField field : JobField.values()) {
       if (field.required() && text(field).isEmpty()) {
-        problems.add(
-            new Problem(field.word(), "", "give " + field.meaning(), field.example()));
+        problems.add(new Problem(field.word(), "", "give " + field.meaning(), field.example()));
       }
     }
     Optional<Job> job = parts();
@@ -90,8 +91,7 @@ public final class JobForm {
         || !problems.isEmpty()) {
       return Optional.empty();
     }
-    Job.Run run =
-        new Job.Run(length.getAsDouble(), rise.orElse(0), slack.orElse(Job.USUAL_SLACK));
+    Job.Run run = new Job.Run(length.getAsDouble(), rise.orElse(0), slack.orElse(Job.USUAL_SLACK));
     if (Math.abs(run.riseFt()) > run.neededFt()) {
       problems.add(
           new Problem(

@@ -52,7 +52,9 @@ record Lay(List<Integer> counts, double lengthFt) {
     counts[option] = 0;
   }
 
-  /** Sections of a length that cover a distance; a hair over a whole number is rounding, not need. */
+  /**
+   * Sections of a length that cover a distance; a hair over a whole number is rounding, not need.
+   */
   private static int sectionsToCover(double distanceFt, double lengthFt) {
     return (int) Math.max(0, Math.ceil(distanceFt / lengthFt - 1e-9));
   }

@@ -111,10 +111,7 @@ final class MadeUpHose {
     bill.merge(attachment, 2, Integer::sum);
     work().forEach((item, quantity) -> bill.merge(item, quantity, Integer::sum));
     double weightLb =
-        bulk.weightLb() * cutFt
-            + inlet.weightLb()
-            + outlet.weightLb()
-            + 2 * attachment.weightLb();
+        bulk.weightLb() * cutFt + inlet.weightLb() + outlet.weightLb() + 2 * attachment.weightLb();
     String description =
         String.format(
             "%s, made up %.0f ft coupled from %d ft cut, %s x %s",
@@ -122,7 +119,9 @@ final class MadeUpHose {
     return new SectionOption(lengthFt, description, bill, weightLb);
   }
 
-  /** Labour for two couplings and one pressure test with its tag; empty when the dealer offers none. */
+  /**
+   * Labour for two couplings and one pressure test with its tag; empty when the dealer offers none.
+   */
   private Map<Item, Integer> work() {
     Map<Item, Integer> work = new LinkedHashMap<>();
     List<Item> labour = catalogue.ofKind(ItemKind.COUPLING_LABOUR);

@@ -7,8 +7,8 @@ import java.util.List;
  * Whether hands can make every joint of a line.
  *
  * <p>A threaded joint is made by a swivel, or by turning one of its two parts while that part is
- * still free. Parts joined without a swivel turn as one, so such a run can be made up from its fixed
- * end outwards, unless it is fixed at both ends.
+ * still free. Parts joined without a swivel turn as one, so such a run can be made up from its
+ * fixed end outwards, unless it is fixed at both ends.
  */
 final class MakeUpOrder {
   private MakeUpOrder() {}

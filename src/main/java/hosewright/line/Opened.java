@@ -17,7 +17,8 @@ record Opened(
     List<Frame.Gap> gaps,
     List<BridgeChoices.Fetched> fetched,
     List<Choice<Lay>> lays,
-    double fixedCost) {
+    double fixedCost,
+    PressureBudget budget) {
 
   /** No plan in this frame costs less. */
   double leastCost() {
@@ -28,8 +29,22 @@ record Opened(
     return cost;
   }
 
-  double shortestLayFt() {
-    return lays.stream().mapToDouble(lay -> lay.value().lengthFt()).min().orElseThrow();
+  double leastLayLossPsi() {
+    return lays.stream().mapToDouble(Choice::lossPsi).min().orElseThrow();
+  }
+
+  /** Least loss of all bridges from a gap on, psi. */
+  double leastLossFromPsi(int gap) {
+    double psi = 0;
+    for (int i = gap; i < fetched.size(); i++) {
+      psi += fetched.get(i).leastLossPsi();
+    }
+    return psi;
+  }
+
+  /** Whether some choice stays within the budget. */
+  boolean mayPass() {
+    return budget.allows(leastLayLossPsi() + leastLossFromPsi(0));
   }
 
   List<Choice<List<Placed>>> cheapestBridges() {
@@ -54,7 +69,7 @@ record Opened(
       }
     }
     return grew
-        ? Optional.of(new Opened(frame, gaps, List.copyOf(more), lays, fixedCost))
+        ? Optional.of(new Opened(frame, gaps, List.copyOf(more), lays, fixedCost, budget))
         : Optional.empty();
   }
 }

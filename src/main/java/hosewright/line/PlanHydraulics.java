@@ -52,7 +52,7 @@ final class PlanHydraulics {
   }
 
   /** A stated loss wins, then the item's coefficient, then the change of bore. */
-  private static LineElement fitting(Placed part) {
+  static LineElement fitting(Placed part) {
     Optional<Item> item = part.item();
     String name = part.description();
     if (item.isPresent() && item.get().applianceLossPsi().isPresent()) {
@@ -72,7 +72,9 @@ final class PlanHydraulics {
     return new Fitting(name, change.lossCoefficient(), change.boreIn(), part.lines());
   }
 
-  /** A meter turns and a backflow preventer's springs open at any flow; a wye costs at high flow. */
+  /**
+   * A meter turns and a backflow preventer's springs open at any flow; a wye costs at high flow.
+   */
   private static boolean alwaysLoses(Item item) {
     return item.kind() == ItemKind.BACKFLOW || item.kind() == ItemKind.METER;
   }
@@ -109,10 +111,8 @@ final class PlanHydraulics {
         job.supply().isPresent() ? deliveredPsi : job.needPsi(),
         velocity,
         reaction(job),
-        Physical.surgePsi(
-            velocity, hose.waveSpeedFtPerS().orElse(Physical.SLOWEST_WAVE_FT_S)),
-        Physical.surgePsi(
-            velocity, hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)),
+        Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.SLOWEST_WAVE_FT_S)),
+        Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)),
         waterGal,
         emptyLb,
         emptyLb + waterGal * lines * Physical.WATER_LB_PER_GAL,
@@ -153,8 +153,7 @@ final class PlanHydraulics {
     double laidFt = line.lay().lengthFt();
     double c = Limit.HAZEN_WILLIAMS_C.value();
     double roughnessIn = Limit.LINER_ROUGHNESS_IN.value();
-    double temperatureF =
-        job.service().temperatureF().orElse(Limit.WATER_TEMPERATURE_F.value());
+    double temperatureF = job.service().temperatureOrUsualF();
     return List.of(
         new CrossCheck(
             "hazen-williams",

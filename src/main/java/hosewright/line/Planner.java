@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.LinePlan.Alternative;
@@ -73,17 +74,11 @@ public final class Planner {
 
   /** The best plan of each hose size that could be laid at all. */
   private Map<Double, Evaluated> bestBySize(Job job, int lines, SearchTally tally) {
-    Eligibility eligibility = new Eligibility(job, prices);
-    BridgeGraph graph =
-        new BridgeGraph(
-            catalogue.ofKind(ItemKind.ADAPTER).stream()
-                .filter(item -> item.ends().size() == 2)
-                .filter(eligibility::wetted)
-                .toList(),
-            item -> Basket.leastCost(item, 1, prices));
-    BridgeChoices bridges = new BridgeChoices(graph, prices);
-    Evaluation evaluation = new Evaluation(job, catalogue, prices, currency);
-    Frames frames = new Frames(job, catalogue, prices);
+    PriceFloor floor = new PriceFloor(prices);
+    BridgeChoices bridges =
+        new BridgeChoices(adapters(job), floor, job.service().isWater() ? job.flowGpm() : 0);
+    Evaluation evaluation = new Evaluation(job, catalogue, prices, floor, currency);
+    Frames frames = new Frames(job, catalogue, prices, floor);
     Map<Double, List<HoseLine>> hoses =
         new HoseLines(job, catalogue, prices)
             .all().stream()
@@ -92,10 +87,24 @@ public final class Planner {
     Map<Double, Evaluated> best = new TreeMap<>();
     hoses.forEach(
         (size, ofSize) ->
-            new Search(job, prices, bridges, evaluation, tally)
+            new Search(job, floor, bridges, evaluation, tally)
                 .run(frames.of(ofSize, lines))
                 .ifPresent(plan -> best.put(size, plan)));
     return best;
+  }
+
+  private List<Item> adapters(Job job) {
+    Eligibility eligibility = new Eligibility(job, prices);
+    double leastSeenPsi = PressureBudget.leastSeenPsi(job);
+    return catalogue.ofKind(ItemKind.ADAPTER).stream()
+        .filter(item -> item.ends().size() == 2)
+        .filter(eligibility::wetted)
+        .filter(
+            item -> {
+              var working = item.rating().workingPsiAt(job.service().temperatureOrUsualF());
+              return working.isEmpty() || working.getAsDouble() >= leastSeenPsi;
+            })
+        .toList();
   }
 
   private static Evaluated better(Evaluated one, Evaluated other) {

@@ -71,10 +71,7 @@ final class PressureChecks {
             : text(
                 "it takes %.1f psi at the source to deliver %.1f psi at %.0f gpm, and the source"
                     + " gives %.1f psi",
-                requiredPsi,
-                job.needPsi(),
-                job.flowGpm(),
-                hydraulics.sourcePsi().orElseThrow()),
+                requiredPsi, job.needPsi(), job.flowGpm(), hydraulics.sourcePsi().orElseThrow()),
         "source pressure less every loss");
   }
 
@@ -143,9 +140,7 @@ final class PressureChecks {
   }
 
   private OptionalDouble workingPsi(Placed part) {
-    return part.rating()
-        .workingPsiAt(
-            job.service().temperatureF().orElse(Limit.WATER_TEMPERATURE_F.value()));
+    return part.rating().workingPsiAt(job.service().temperatureOrUsualF());
   }
 
   private Optional<Check> serviceTest() {
@@ -226,11 +221,13 @@ final class PressureChecks {
 
   /** Never fails: the rise is an upper bound that slow hands keep away from. */
   private Optional<Check> surge() {
-    OptionalDouble working = workingPsi(seen.stream()
-        .map(SeenPressure::part)
-        .filter(part -> part.role() == Placed.Role.HOSE)
-        .findFirst()
-        .orElseThrow());
+    OptionalDouble working =
+        workingPsi(
+            seen.stream()
+                .map(SeenPressure::part)
+                .filter(part -> part.role() == Placed.Role.HOSE)
+                .findFirst()
+                .orElseThrow());
     if (working.isEmpty()) {
       return Optional.empty();
     }
@@ -253,9 +250,7 @@ final class PressureChecks {
   private Optional<Check> lawsAgree() {
     double decidingPsi = hydraulics.frictionLossPsi();
     return hydraulics.crossCheck().stream()
-        .max(
-            Comparator.comparingDouble(
-                other -> Math.abs(other.frictionLossPsi() - decidingPsi)))
+        .max(Comparator.comparingDouble(other -> Math.abs(other.frictionLossPsi() - decidingPsi)))
         .map(
             other -> {
               double share = Math.abs(other.frictionLossPsi() - decidingPsi) / decidingPsi;

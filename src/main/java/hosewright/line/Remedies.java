@@ -17,7 +17,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow. */
+/**
+ * Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow.
+ */
 final class Remedies {
   private static final int MOST_OTHER_SIZES = 3;
 
@@ -84,10 +86,7 @@ final class Remedies {
     }
     double requiredPsi = failed.hydraulics().requiredSourcePsi();
     HoseLine hose = failed.assembly().frame().hose();
-    OptionalDouble working =
-        hose.rating()
-            .workingPsiAt(
-                job.service().temperatureF().orElse(Limit.WATER_TEMPERATURE_F.value()));
+    OptionalDouble working = hose.rating().workingPsiAt(job.service().temperatureOrUsualF());
     boolean carries = working.isEmpty() || requiredPsi <= working.getAsDouble();
     instead.add(
         carries
@@ -159,9 +158,7 @@ final class Remedies {
       instead.add(
           text(
               "none of the catalogue's %d hoses is marked for %s in %s service",
-              hoses,
-              job.service().fluid(),
-              job.service().use().name().toLowerCase(Locale.ROOT)));
+              hoses, job.service().fluid(), job.service().use().name().toLowerCase(Locale.ROOT)));
     }
     return instead;
   }

@@ -1,22 +1,20 @@
 package hosewright.line;
 
-import hosewright.catalogue.Item;
-import hosewright.catalogue.NetPrice;
+import hosewright.thread.Mating;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
  * Finds the cheapest whole plan that passes every check, among given frames.
  *
  * <p>Exact: a frame or a choice is left out only when the least it can cost is no less than a plan
- * already found, or when not even the shortest lay without any adapter passes the pressure checks.
+ * already found, or when the least it can lose is more than its {@link PressureBudget}.
  */
 final class Search {
   private final Job job;
-  private final NetPrice prices;
+  private final PriceFloor floor;
   private final BridgeChoices bridges;
   private final Evaluation evaluation;
   private final SearchTally tally;
@@ -25,29 +23,26 @@ final class Search {
   private Optional<Evaluated> leastBad = Optional.empty();
 
   Search(
-      Job job,
-      NetPrice prices,
-      BridgeChoices bridges,
-      Evaluation evaluation,
-      SearchTally tally) {
+      Job job, PriceFloor floor, BridgeChoices bridges, Evaluation evaluation, SearchTally tally) {
     this.job = job;
-    this.prices = prices;
+    this.floor = floor;
     this.bridges = bridges;
     this.evaluation = evaluation;
     this.tally = tally;
   }
 
   /**
-   * The cheapest passing plan, else the failing plan that fails least and costs least.
+   * The cheapest plan that no choice of parts could mend further, else the failing plan that fails
+   * least and costs least.
    *
-   * @return empty when no frame could be bridged or there was no frame
+   * @return empty when there was no frame
    */
   Optional<Evaluated> run(List<Frame> frames) {
     List<Opened> opened = new ArrayList<>();
     for (Frame frame : frames) {
       List<Frame.Gap> gaps = frame.gaps(job.from(), job.to());
       if (gaps.stream().noneMatch(gap -> bridges.over(gap).none())) {
-        opened.add(open(frame, gaps, gaps.stream().map(bridges::over).toList()));
+        open(frame, gaps, gaps.stream().map(bridges::over).toList()).ifPresent(opened::add);
       }
     }
     if (opened.isEmpty()) {
@@ -70,7 +65,8 @@ final class Search {
         fewest = missing;
       }
       if (missing == fewest) {
-        opened.add(open(frame, gaps, gaps.stream().map(this::bridgedOrSourced).toList()));
+        open(frame, gaps, gaps.stream().map(this::bridgedOrSourced).toList())
+            .ifPresent(opened::add);
       }
     }
     return opened;
@@ -81,30 +77,38 @@ final class Search {
     return fetched.none() ? BridgeChoices.toSource(gap) : fetched;
   }
 
-  private Opened open(Frame frame, List<Frame.Gap> gaps, List<BridgeChoices.Fetched> fetched) {
+  /** Empty when sections that do not couple to each other would have to. */
+  private Optional<Opened> open(
+      Frame frame, List<Frame.Gap> gaps, List<BridgeChoices.Fetched> fetched) {
     List<SectionOption> options = frame.hose().options();
     List<Double> lengthsFt = options.stream().map(SectionOption::lengthFt).toList();
+    boolean couples = Mating.of(frame.hose().outlet(), frame.hose().inlet()).mates();
     List<Choice<Lay>> lays =
         Lay.covering(lengthsFt, job.run().neededFt()).stream()
-            .map(lay -> new Choice<>(lay, leastCost(options, lay) * frame.lines()))
+            .filter(lay -> couples || lay.sections() == 1)
+            .map(lay -> choice(frame, lay))
             .sorted(
                 Comparator.<Choice<Lay>>comparingDouble(Choice::leastCost)
                     .thenComparingInt(choice -> choice.value().sections()))
             .toList();
-    double fixedCost =
-        frame.fixedParts().mapToDouble(part -> Basket.leastCost(part.item(), 1, prices)).sum();
-    return new Opened(frame, gaps, fetched, lays, fixedCost);
+    if (lays.isEmpty()) {
+      return Optional.empty();
+    }
+    double fixedCost = frame.fixedParts().mapToDouble(part -> floor.of(part.item())).sum();
+    PressureBudget budget = PressureBudget.of(job, frame);
+    return Optional.of(new Opened(frame, gaps, fetched, lays, fixedCost, budget));
   }
 
-  private double leastCost(List<SectionOption> options, Lay lay) {
+  private Choice<Lay> choice(Frame frame, Lay lay) {
+    List<SectionOption> options = frame.hose().options();
     double cost = 0;
     for (int i = 0; i < options.size(); i++) {
-      for (Map.Entry<Item, Integer> line : options.get(i).bill().entrySet()) {
-        cost +=
-            Basket.leastCost(line.getKey(), line.getValue(), prices) * lay.counts().get(i);
+      if (lay.counts().get(i) > 0) {
+        cost += floor.of(options.get(i).bill()) * lay.counts().get(i);
       }
     }
-    return cost;
+    return new Choice<>(
+        lay, cost * frame.lines(), PressureBudget.layLossPsi(job, frame, lay.lengthFt()));
   }
 
   private void searchFrame(Opened frame) {
@@ -113,7 +117,7 @@ final class Search {
       tally.cutByPrice++;
       return;
     }
-    if (!evaluation.mayPass(frame.frame(), frame.shortestLayFt())) {
+    if (!frame.mayPass()) {
       tally.cutByPressure++;
       if (best.isEmpty()) {
         consider(frame, frame.cheapestBridges(), frame.lays().get(0));
@@ -122,8 +126,9 @@ final class Search {
     }
     Optional<Opened> growing = Optional.of(frame);
     while (growing.isPresent()) {
-      combine(growing.get(), new ArrayList<>(), growing.get().leastCost());
-      growing = growing.get().grown(bridges, this::cannotBeat);
+      Opened now = growing.get();
+      combine(now, new ArrayList<>(), now.leastCost(), 0);
+      growing = now.grown(bridges, this::cannotBeat);
     }
   }
 
@@ -132,35 +137,41 @@ final class Search {
   }
 
   /** Chooses a bridge for the next gap, or the lay once every gap has one. */
-  private void combine(Opened frame, List<Choice<List<Placed>>> chosen, double leastCost) {
+  private void combine(
+      Opened frame, List<Choice<List<Placed>>> chosen, double leastCost, double lossPsi) {
     int gap = chosen.size();
     if (gap == frame.fetched().size()) {
       for (Choice<Lay> lay : frame.lays()) {
         if (cannotBeat(leastCost - Choice.least(frame.lays()) + lay.leastCost())) {
           return;
         }
-        consider(frame, chosen, lay);
+        if (frame.budget().allows(lossPsi + lay.lossPsi())) {
+          consider(frame, chosen, lay);
+        }
       }
       return;
     }
     List<Choice<List<Placed>>> choices = frame.fetched().get(gap).choices();
+    double leastElsewherePsi = frame.leastLossFromPsi(gap + 1) + frame.leastLayLossPsi();
     for (Choice<List<Placed>> choice : choices) {
       double cost = leastCost - Choice.least(choices) + choice.leastCost();
       if (cannotBeat(cost)) {
         return;
       }
-      chosen.add(choice);
-      combine(frame, chosen, cost);
-      chosen.remove(gap);
+      double lostPsi = lossPsi + choice.lossPsi();
+      if (frame.budget().allows(lostPsi + leastElsewherePsi)) {
+        chosen.add(choice);
+        combine(frame, chosen, cost, lostPsi);
+        chosen.remove(gap);
+      }
     }
   }
 
-  private void consider(
-      Opened frame, List<Choice<List<Placed>>> chosen, Choice<Lay> lay) {
+  private void consider(Opened frame, List<Choice<List<Placed>>> chosen, Choice<Lay> lay) {
     List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
     Evaluated plan = evaluation.of(Assembly.of(job, frame.frame(), lay.value(), parts));
     tally.plans++;
-    if (plan.passes()) {
+    if (plan.bestThatCanBe()) {
       if (best.isEmpty() || plan.beats(best.get())) {
         best = Optional.of(plan);
       }

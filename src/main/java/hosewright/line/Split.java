@@ -7,7 +7,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/** Fittings that turn one line into several and back: one end on one side, like ends on the other. */
+/**
+ * Fittings that turn one line into several and back: one end on one side, like ends on the other.
+ */
 final class Split {
   private Split() {}
 

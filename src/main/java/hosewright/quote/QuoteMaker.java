@@ -88,8 +88,7 @@ public final class QuoteMaker {
     return lines;
   }
 
-  private QuoteLine line(
-      int position, PlanItem bought, Item item, Terms terms, LocalDate date) {
+  private QuoteLine line(int position, PlanItem bought, Item item, Terms terms, LocalDate date) {
     Money unitPrice = bought.unitPrice().orElseThrow();
     return new QuoteLine(
         position,
@@ -153,9 +152,7 @@ public final class QuoteMaker {
         .mapToInt(
             line -> {
               Item item = catalogue.item(line.item()).orElseThrow();
-              return item.stocking().onHand() >= line.quantity()
-                  ? 0
-                  : item.stocking().leadDays();
+              return item.stocking().onHand() >= line.quantity() ? 0 : item.stocking().leadDays();
             })
         .max()
         .orElse(0);

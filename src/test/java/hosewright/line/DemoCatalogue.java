@@ -1,0 +1,59 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CatalogueReader;
+import hosewright.thread.End;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.joda.money.CurrencyUnit;
+
+/** The invented dealer's catalogue as it lies in the repository, and plans made from it. */
+final class DemoCatalogue {
+  /** A day on which the demo prices are in force. */
+  static final LocalDate DATE = LocalDate.of(2026, 11, 2);
+
+  private static final Catalogue CATALOGUE = load();
+
+  private DemoCatalogue() {}
+
+  static Catalogue get() {
+    return CATALOGUE;
+  }
+
+  /**
+   * The plan at list prices.
+   *
+   * @param answers field words and answers in turn
+   */
+  static LinePlan plan(String... answers) {
+    return new Planner(CATALOGUE, CATALOGUE.listPricesOn(DATE), DATE, CurrencyUnit.USD)
+        .plan(job(answers));
+  }
+
+  static Job job(String... answers) {
+    Map<JobField, String> form = new EnumMap<>(JobField.class);
+    for (int i = 0; i < answers.length; i += 2) {
+      form.put(JobField.of(answers[i]).orElseThrow(), answers[i + 1]);
+    }
+    return JobForm.read(form);
+  }
+
+  private static Catalogue load() {
+    Map<String, Reader> files = new LinkedHashMap<>();
+    try {
+      for (String file : CatalogueReader.FILES) {
+        files.put(file, Files.newBufferedReader(Path.of("catalogue", file)));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new CatalogueReader(End::parse).read(files);
+  }
+}
