@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param name what the rule is called
  * @param male the families of the entering half: codes, or a group word
- * @param female the families of the receiving half; {@code same} and {@code other} look at the male
+ * @param female the families of the receiving half; "same" and "other" look at the male
  * @param turned whether the rule holds as well with the two families exchanged
  * @param role joined, alike, sexless or any
  * @param size any, same, differ, same-lugs, or pairs such as {@code 0.75/1}
