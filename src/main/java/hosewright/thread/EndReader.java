@@ -21,6 +21,11 @@ final class EndReader {
               row -> Map.entry(Double.valueOf(row.get("mm")), Double.valueOf(row.get("size_in"))))
           .stream()
           .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+
+  /** Programs mostly hand back what was written by one: this spares them the reading. */
+  private static final Map<String, End> CANONICAL =
+      Families.ends().stream().collect(Collectors.toMap(End::toString, end -> end));
+
   private static final String SHAPE =
       "write size, family and half, for example '2.5 NH male' or '1.5 NPSH female swivel'";
 
@@ -43,7 +48,8 @@ final class EndReader {
     if (text == null || text.isBlank()) {
       throw new BadInputException("end", "", SHAPE);
     }
-    return new EndReader(text).end();
+    End canonical = CANONICAL.get(text);
+    return canonical == null ? new EndReader(text).end() : canonical;
   }
 
   private End end() {
@@ -95,9 +101,7 @@ final class EndReader {
     }
     int given = words.sizesIn.size() + words.sizesMm.size();
     if (given != 1 || !words.letters.isEmpty()) {
-      refuse(
-          (given == 0 ? "a size is missing: " : "give one size: ") + madeIn(family),
-          given == 0 ? written(family, family.sizesIn().get(0)) : "");
+      refuse((given == 0 ? "a size is missing: " : "give one size: ") + madeIn(family), "");
       return OptionalDouble.empty();
     }
     double wanted = words.sizesMm.isEmpty() ? words.sizesIn.get(0) : inches(words.sizesMm.get(0));
@@ -159,10 +163,18 @@ final class EndReader {
       refuse(
           (half == null ? "say which half: " : family.code() + " has no such half: ")
               + halves(family),
-          size.isPresent() ? written(family, size.getAsDouble()) : "");
+          size.isPresent() && !namesTwo(family, size) ? written(family, size.getAsDouble()) : "");
+      if (size.isPresent() && namesTwo(family, size)) {
+        withThreadsPerInch(new End(size.getAsDouble(), family.code(), Gender.MALE, false));
+      }
       return Optional.empty();
     }
     return Optional.of(half);
+  }
+
+  private boolean namesTwo(Family family, OptionalDouble size) {
+    return words.threadsPerInch.isEmpty()
+        && ThreadTable.namesake(family.code(), size.orElseThrow()).isPresent();
   }
 
   /** Only females swivel, so the word alone is enough. */
@@ -214,11 +226,11 @@ final class EndReader {
     return "this names two threads, so say which: '"
         + end
         + "' ("
-        + Families.find(end.family()).orElseThrow().name()
+        + Families.ofCode(end.family()).orElseThrow().name()
         + ") or '"
         + other
         + "' ("
-        + Families.find(other.family()).orElseThrow().name()
+        + Families.ofCode(other.family()).orElseThrow().name()
         + ", "
         + threadsPerInch(other)
         + " threads per inch)";

@@ -46,6 +46,9 @@ public record Identification(
   static final double NONE_FITS = 0.03;
   private static final double WORTH_SHOWING = 0.005;
 
+  private static final List<ThreadDimensions> MALES =
+      ThreadTable.all().stream().filter(Identification::male).toList();
+
   public Identification {
     candidates = List.copyOf(candidates);
     notes = List.copyOf(notes);
@@ -59,8 +62,7 @@ public record Identification(
   public static Identification identify(Measurement measurement) {
     measurement.check();
     EndWords stencil = EndWords.of(measurement.stencil());
-    List<ThreadDimensions> males = ThreadTable.all().stream().filter(Identification::male).toList();
-    double[] fits = males.stream().mapToDouble(m -> fit(m, measurement, stencil)).toArray();
+    double[] fits = MALES.stream().mapToDouble(m -> fit(m, measurement, stencil)).toArray();
     double all = NONE_FITS;
     for (double fit : fits) {
       all += fit;
@@ -68,7 +70,7 @@ public record Identification(
     List<Candidate> ranked = new ArrayList<>();
     for (int i = 0; i < fits.length; i++) {
       if (fits[i] / all >= WORTH_SHOWING) {
-        ranked.add(candidate(males.get(i), measurement, fits[i] / all));
+        ranked.add(candidate(MALES.get(i), measurement, fits[i] / all));
       }
     }
     // The sort is stable: equal fits stay in the order of the table.
@@ -85,10 +87,10 @@ public record Identification(
         MeasurementNotes.on(measurement, stencil, ranked));
   }
 
-  private static boolean male(ThreadDimensions row) {
+  static boolean male(ThreadDimensions row) {
     return row.majorMaxIn().isPresent()
         && row.threadsPerInch().isPresent()
-        && Families.find(row.family()).orElseThrow().genders().contains(Gender.MALE);
+        && Families.ofCode(row.family()).orElseThrow().genders().contains(Gender.MALE);
   }
 
   private static Candidate candidate(
@@ -149,7 +151,7 @@ public record Identification(
   }
 
   static boolean tapers(ThreadDimensions row) {
-    return Families.find(row.family()).orElseThrow().kind() == FamilyKind.TAPER_THREAD;
+    return Families.ofCode(row.family()).orElseThrow().kind() == FamilyKind.TAPER_THREAD;
   }
 
   private static double bell(double deviations) {

@@ -17,11 +17,7 @@ public record Lookalike(End a, End b, double gapIn) {
 
   /** Every such pair in the tables. */
   public static List<Lookalike> all() {
-    List<ThreadDimensions> males =
-        ThreadTable.all().stream()
-            .filter(r -> r.majorMaxIn().isPresent() && r.threadsPerInch().isPresent())
-            .filter(r -> new End(r.sizeIn(), r.family(), Gender.MALE, false).listed())
-            .toList();
+    List<ThreadDimensions> males = ThreadTable.all().stream().filter(Identification::male).toList();
     List<Lookalike> pairs = new ArrayList<>();
     for (ThreadDimensions a : males) {
       for (ThreadDimensions b : males.subList(males.indexOf(a) + 1, males.size())) {

@@ -19,7 +19,8 @@ final class MeasurementNotes {
     List<String> notes = new ArrayList<>();
     trap(measurement, ranked).ifPresent(notes::add);
     stencilDisagrees(measurement, stencil).ifPresent(notes::add);
-    if (!ranked.isEmpty() && Families.find(ranked.get(0).end().family()).orElseThrow().regional()) {
+    if (!ranked.isEmpty()
+        && Families.ofCode(ranked.get(0).end().family()).orElseThrow().regional()) {
       notes.add("A regional fire thread: check with the local fire service.");
     }
     if (!ranked.isEmpty() && ranked.get(0).differenceIn() < -measurement.diameterErrorIn()) {

@@ -109,7 +109,7 @@ final class NextQuestion {
   }
 
   private static Family family(Candidate candidate) {
-    return Families.find(candidate.end().family()).orElseThrow();
+    return Families.ofCode(candidate.end().family()).orElseThrow();
   }
 
   /**
