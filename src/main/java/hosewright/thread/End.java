@@ -42,7 +42,7 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
 
   /** The half that this one is made to take: the same size, and fixed where that is a female. */
   public End opposite() {
-    String other = Families.find(family).map(Family::counterpart).orElse(family);
+    String other = Families.ofCode(family).map(Family::counterpart).orElse(family);
     Gender half =
         switch (gender) {
           case MALE -> Gender.FEMALE;
@@ -58,18 +58,18 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
   public boolean carriesGasket() {
     boolean receives =
         gender == Gender.FEMALE || gender == Gender.SOCKET || gender == Gender.SEXLESS;
-    return receives && Families.find(family).map(Family::gasketedFemale).orElse(false);
+    return receives && Families.ofCode(family).map(Family::gasketedFemale).orElse(false);
   }
 
   /** Whether it screws, unlike cam, sexless and push-in couplings. */
   public boolean threaded() {
-    return Families.find(family).map(Family::threaded).orElse(false);
+    return Families.ofCode(family).map(Family::threaded).orElse(false);
   }
 
   /** Whether its family is made in this size and this half. */
   public boolean listed() {
     return Families.sizesIn(family).contains(sizeIn)
-        && Families.find(family).map(f -> f.genders().contains(gender)).orElse(false);
+        && Families.ofCode(family).map(f -> f.genders().contains(gender)).orElse(false);
   }
 
   /** The end as it is always written, for example {@code 1.5 NPSH female swivel}. */

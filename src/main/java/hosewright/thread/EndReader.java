@@ -4,9 +4,7 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,20 +13,12 @@ import java.util.stream.Collectors;
 
 /** Decides which end a text means, or says why it means none or more than one. */
 final class EndReader {
-  private static final Map<Double, Double> INCHES_BY_MILLIMETRES =
-      ReferenceTable.rows(
-              "metric-sizes.csv",
-              row -> Map.entry(Double.valueOf(row.get("mm")), Double.valueOf(row.get("size_in"))))
-          .stream()
-          .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+  /** Programs mostly hand back what was written by one: this spares them the reading. */
+  private static final Map<String, End> CANONICAL =
+      Families.ends().stream().collect(Collectors.toMap(End::toString, end -> end));
+
   private static final String SHAPE =
       "write size, family and half, for example '2.5 NH male' or '1.5 NPSH female swivel'";
-
-  /** Sizes are names, so a number near one is not that size; this only forgives rounding. */
-  private static final double SAME_SIZE_IN = 0.006;
-
-  /** How near a size must lie to a measured diameter to look like a measurement. */
-  private static final double LOOKS_MEASURED_IN = 0.035;
 
   private final String text;
   private final EndWords words;
@@ -43,7 +33,8 @@ final class EndReader {
     if (text == null || text.isBlank()) {
       throw new BadInputException("end", "", SHAPE);
     }
-    return new EndReader(text).end();
+    End canonical = CANONICAL.get(text);
+    return canonical == null ? new EndReader(text).end() : canonical;
   }
 
   private End end() {
@@ -55,7 +46,13 @@ final class EndReader {
       throw new BadInputException(problems);
     }
     Family named = family.get();
-    OptionalDouble size = size(named);
+    EndSize.Answer answer = EndSize.of(words, named);
+    OptionalDouble size = answer.sizeIn();
+    if (size.isEmpty()) {
+      OptionalDouble suggested = answer.suggestedIn();
+      refuse(
+          answer.refusal(), suggested.isPresent() ? written(named, suggested.getAsDouble()) : "");
+    }
     Optional<Gender> gender = gender(named, size);
     if (size.isEmpty() || gender.isEmpty() || !problems.isEmpty()) {
       throw new BadInputException(problems);
@@ -88,58 +85,6 @@ final class EndReader {
     return Optional.empty();
   }
 
-  private OptionalDouble size(Family family) {
-    Optional<Double> lettered = letteredSize(family);
-    if (lettered.isPresent()) {
-      return OptionalDouble.of(lettered.get());
-    }
-    int given = words.sizesIn.size() + words.sizesMm.size();
-    if (given != 1 || !words.letters.isEmpty()) {
-      refuse(
-          (given == 0 ? "a size is missing: " : "give one size: ") + madeIn(family),
-          given == 0 ? written(family, family.sizesIn().get(0)) : "");
-      return OptionalDouble.empty();
-    }
-    double wanted = words.sizesMm.isEmpty() ? words.sizesIn.get(0) : inches(words.sizesMm.get(0));
-    double nearest = nearest(family, wanted);
-    if (Math.abs(nearest - wanted) <= SAME_SIZE_IN) {
-      return OptionalDouble.of(nearest);
-    }
-    Optional<ThreadDimensions> measured = measuring(family, wanted);
-    String trap =
-        measured
-            .map(
-                r ->
-                    "; sizes are nominal, never measured: a "
-                        + written(family, r.sizeIn())
-                        + " measures "
-                        + End.decimal(r.majorMaxIn().orElseThrow())
-                        + " in across")
-            .orElse("");
-    refuse(
-        madeIn(family) + trap,
-        written(family, measured.map(ThreadDimensions::sizeIn).orElse(nearest)));
-    return OptionalDouble.empty();
-  }
-
-  /** A Storz size may be called by its letter, with or without the hose behind it in mm. */
-  private Optional<Double> letteredSize(Family family) {
-    List<String> letters = new ArrayList<>(words.letters);
-    boolean bare = words.sizesIn.isEmpty() && words.sizesMm.isEmpty();
-    if (letters.isEmpty() && words.bareF && family.kind() == FamilyKind.SEXLESS && bare) {
-      letters.add("f");
-      words.genders.remove(Gender.FEMALE);
-    }
-    List<Double> hoses = new ArrayList<>(words.sizesIn);
-    hoses.addAll(words.sizesMm);
-    return CouplingSize.all().stream()
-        .filter(c -> c.family().equals(family.code()) && letters.size() == 1)
-        .filter(c -> c.letter().toLowerCase(Locale.ROOT).equals(letters.get(0)))
-        .filter(c -> hoses.isEmpty() || hoses.equals(List.of(c.hoseMm())))
-        .map(CouplingSize::sizeIn)
-        .findFirst();
-  }
-
   private Optional<Gender> gender(Family family, OptionalDouble size) {
     if (family.kind() == FamilyKind.SEXLESS) {
       if (!words.genders.isEmpty() || words.swivel) {
@@ -159,10 +104,18 @@ final class EndReader {
       refuse(
           (half == null ? "say which half: " : family.code() + " has no such half: ")
               + halves(family),
-          size.isPresent() ? written(family, size.getAsDouble()) : "");
+          size.isPresent() && !namesTwo(family, size) ? written(family, size.getAsDouble()) : "");
+      if (size.isPresent() && namesTwo(family, size)) {
+        withThreadsPerInch(new End(size.getAsDouble(), family.code(), Gender.MALE, false));
+      }
       return Optional.empty();
     }
     return Optional.of(half);
+  }
+
+  private boolean namesTwo(Family family, OptionalDouble size) {
+    return words.threadsPerInch.isEmpty()
+        && ThreadTable.namesake(family.code(), size.orElseThrow()).isPresent();
   }
 
   /** Only females swivel, so the word alone is enough. */
@@ -214,11 +167,11 @@ final class EndReader {
     return "this names two threads, so say which: '"
         + end
         + "' ("
-        + Families.find(end.family()).orElseThrow().name()
+        + Families.ofCode(end.family()).orElseThrow().name()
         + ") or '"
         + other
         + "' ("
-        + Families.find(other.family()).orElseThrow().name()
+        + Families.ofCode(other.family()).orElseThrow().name()
         + ", "
         + threadsPerInch(other)
         + " threads per inch)";
@@ -233,30 +186,6 @@ final class EndReader {
 
   private static End inFamily(End end, String family) {
     return new End(end.sizeIn(), family, end.gender(), end.swivel());
-  }
-
-  private static double inches(double millimetres) {
-    return INCHES_BY_MILLIMETRES.getOrDefault(millimetres, millimetres / 25.4);
-  }
-
-  private static double nearest(Family family, double sizeIn) {
-    return family.sizesIn().stream()
-        .min(Comparator.comparingDouble(s -> Math.abs(s - sizeIn)))
-        .orElseThrow();
-  }
-
-  private static Optional<ThreadDimensions> measuring(Family family, double sizeIn) {
-    return ThreadTable.all().stream()
-        .filter(r -> r.family().equals(family.code()) && r.majorMaxIn().isPresent())
-        .filter(r -> Math.abs(r.majorMaxIn().getAsDouble() - sizeIn) <= LOOKS_MEASURED_IN)
-        .findFirst();
-  }
-
-  private static String madeIn(Family family) {
-    return family.code()
-        + " is made in "
-        + family.sizesIn().stream().map(End::decimal).collect(Collectors.joining(", "))
-        + " in nominal";
   }
 
   private static String halves(Family family) {

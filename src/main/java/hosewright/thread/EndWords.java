@@ -3,7 +3,6 @@ package hosewright.thread;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the words and numbers of a written end say, before it is decided which end they mean. */
@@ -56,11 +56,17 @@ final class EndWords {
               + DECIMAL
               + "))(?:\\s*(?<unit>mm(?![a-z])|inch(?:es)?(?![a-z])|in\\.?(?![a-z])|\"))?"
               + "(?:\\s*-\\s*(?<tpi>\\d+(?:\\.\\d+)?)(?![\\d/.]))?");
+  private static final Pattern BEFORE_FRACTION =
+      Pattern.compile("(?<=\\d)(?=[\\u00BC-\\u00BE\\u2150-\\u215E])");
+  private static final Pattern DASH = Pattern.compile("[\\u2010-\\u2015\\u2212_]");
+  private static final Pattern INCH_MARK =
+      Pattern.compile("[\\u201C\\u201D\\u2033]|''|\\u2032\\u2032|\\u2019\\u2019");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
   private static final Pattern WORD = Pattern.compile("[a-z]+");
   private static final Pattern GAP = Pattern.compile("[\\s,;:().-]+");
 
   /** Names with a space, digit or sign in them, longest first so that none hides in another. */
-  private static final Map<Pattern, String> PHRASES = phrases();
+  private static final Pattern PHRASES = phrases();
 
   final List<Double> sizesIn = new ArrayList<>();
   final List<Double> sizesMm = new ArrayList<>();
@@ -101,42 +107,36 @@ final class EndWords {
 
   /** Lower case, with fractions, dashes and inch marks in their plain spelling. */
   private static String plain(String text) {
-    String spaced = text.replaceAll("(?<=\\d)(?=[\\u00BC-\\u00BE\\u2150-\\u215E])", " ");
-    return Normalizer.normalize(spaced, Normalizer.Form.NFKC)
-        .toLowerCase(Locale.ROOT)
-        .replace('\u2044', '/')
-        .replaceAll("[\\u2010-\\u2015\\u2212_]", "-")
-        .replaceAll("[\\u201C\\u201D\\u2033\\u2036]|''|\\u2032\\u2032|\\u2019\\u2019", "\"")
-        .replaceAll("(?<=\\d),(?=\\d)", ".");
+    String spaced = BEFORE_FRACTION.matcher(text).replaceAll(" ");
+    String spelled = Normalizer.normalize(spaced, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+    String dashed = DASH.matcher(spelled.replace('\u2044', '/')).replaceAll("-");
+    String marked = INCH_MARK.matcher(dashed).replaceAll("\"");
+    return DECIMAL_COMMA.matcher(marked).replaceAll(".");
   }
 
-  private static Map<Pattern, String> phrases() {
-    Map<Pattern, String> phrases = new LinkedHashMap<>();
-    Families.all().stream()
-        .flatMap(f -> Stream.concat(f.aliases().keySet().stream(), codeOf(f).stream()))
-        .filter(name -> !WORD.matcher(name).matches())
-        .sorted(Comparator.comparingInt(String::length).reversed())
-        .forEach(
-            name ->
-                phrases.put(
-                    Pattern.compile("(?<![a-z0-9])" + Pattern.quote(name) + "(?![a-z0-9])"), name));
-    return phrases;
-  }
-
-  private static List<String> codeOf(Family family) {
-    return List.of(family.code().toLowerCase(Locale.ROOT));
+  private static Pattern phrases() {
+    String names =
+        Families.all().stream()
+            .flatMap(
+                f ->
+                    Stream.concat(
+                        f.aliases().keySet().stream(),
+                        Stream.of(f.code().toLowerCase(Locale.ROOT))))
+            .filter(name -> !WORD.matcher(name).matches())
+            .sorted(Comparator.comparingInt(String::length).reversed())
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|"));
+    return Pattern.compile("(?<![a-z0-9])(?:" + names + ")(?![a-z0-9])");
   }
 
   private String takePhrases(String text) {
-    String rest = text;
-    for (Map.Entry<Pattern, String> phrase : PHRASES.entrySet()) {
-      Matcher matcher = phrase.getKey().matcher(rest);
-      if (matcher.find()) {
-        takeFamily(phrase.getValue());
-        rest = matcher.replaceAll(" ");
-      }
-    }
-    return rest;
+    return PHRASES
+        .matcher(text)
+        .replaceAll(
+            phrase -> {
+              takeFamily(phrase.group());
+              return " ";
+            });
   }
 
   private void takeTokens(String text) {

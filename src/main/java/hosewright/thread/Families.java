@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -17,6 +18,8 @@ import org.apache.commons.csv.CSVRecord;
 /** The families known to the program, from {@code families.csv}. */
 public final class Families {
   private static final List<Family> ALL = ReferenceTable.rows("families.csv", Families::row);
+  private static final Map<String, Family> BY_CODE =
+      ALL.stream().collect(Collectors.toMap(Family::code, family -> family));
   private static final Map<String, Family> BY_NAME = byName();
   private static final Map<String, List<Double>> SIZES = sizes();
   private static final List<End> ENDS = listEnds();
@@ -35,6 +38,11 @@ public final class Families {
    */
   public static Optional<Family> find(String codeOrAlias) {
     return Optional.ofNullable(BY_NAME.get(codeOrAlias.strip().toLowerCase(Locale.ROOT)));
+  }
+
+  /** The family of a code exactly as listed. */
+  static Optional<Family> ofCode(String code) {
+    return Optional.ofNullable(BY_CODE.get(code));
   }
 
   /** The nominal sizes a family is made in, inches, smallest first; empty for an unknown code. */

@@ -1,6 +1,5 @@
 package hosewright.thread;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -10,36 +9,37 @@ import org.apache.commons.csv.CSVRecord;
  * One row of {@code joint-rules.csv}: which pairs it speaks about and what it says of them.
  *
  * @param name what the rule is called
- * @param male the families of the entering half: codes, or a group word
- * @param female the families of the receiving half; {@code same} and {@code other} look at the male
+ * @param males the families of the entering half: codes, or one group word
+ * @param females the families of the receiving half; "same" and "other" look at the male
  * @param turned whether the rule holds as well with the two families exchanged
  * @param role joined, alike, sexless or any
- * @param size any, same, differ, same-lugs, or pairs such as {@code 0.75/1}
+ * @param sizes any, same, differ, same-lugs, or pairs such as {@code 0.75/1}
  * @param femaleTurns any, fixed or swivel
  * @param figures any, missing (one has none) or agree (same pitch, diameters within 0.02 in)
  * @param verdict what it says, with {male}, {female}, {size} and {family} still to be filled in
  */
 record JointRule(
     String name,
-    String male,
-    String female,
+    List<String> males,
+    List<String> females,
     boolean turned,
     String role,
-    String size,
+    List<String> sizes,
     String femaleTurns,
     String figures,
     Verdict verdict) {
 
   private static final double FIGURES_AGREE_IN = 0.02;
+  private static final List<String> HOSE_THREADS = List.of("NH", "GHT", "NPSH");
 
   static JointRule of(CSVRecord row) {
     return new JointRule(
         row.get("rule"),
-        row.get("male"),
-        row.get("female"),
+        ReferenceTable.list(row, "male", " "),
+        ReferenceTable.list(row, "female", " "),
         row.get("turned").equals("yes"),
         row.get("role"),
-        row.get("size"),
+        ReferenceTable.list(row, "size", " "),
         row.get("female_turns"),
         row.get("figures"),
         new Verdict(
@@ -65,37 +65,37 @@ record JointRule(
   }
 
   private boolean familiesFit(End entering, End receiving) {
-    if (!group(male, Families.find(entering.family()).orElseThrow())) {
+    if (!inGroup(males, Families.ofCode(entering.family()).orElseThrow())) {
       return false;
     }
-    return switch (female) {
+    return switch (females.get(0)) {
       case "same" -> entering.family().equals(receiving.family());
       case "other" -> !entering.family().equals(receiving.family());
-      default -> group(female, Families.find(receiving.family()).orElseThrow());
+      default -> inGroup(females, Families.ofCode(receiving.family()).orElseThrow());
     };
   }
 
-  private static boolean group(String words, Family family) {
-    return switch (words) {
+  private static boolean inGroup(List<String> words, Family family) {
+    return switch (words.get(0)) {
       case "any" -> true;
       case "threaded" -> family.threaded();
       case "unthreaded" -> !family.threaded();
       case "regional" -> family.regional();
-      case "hose" -> family.regional() || List.of("NH", "GHT", "NPSH").contains(family.code());
-      default -> Arrays.asList(words.split(" ", -1)).contains(family.code());
+      case "hose" -> family.regional() || HOSE_THREADS.contains(family.code());
+      default -> words.contains(family.code());
     };
   }
 
   private boolean sizeFits(Pair pair) {
     double a = Math.min(pair.male().sizeIn(), pair.female().sizeIn());
     double b = Math.max(pair.male().sizeIn(), pair.female().sizeIn());
-    return switch (size) {
+    return switch (sizes.get(0)) {
       case "any" -> true;
       case "same" -> a == b;
       case "differ" -> a != b;
       case "same-lugs" ->
           lugs(pair.male()).isPresent() && lugs(pair.male()).equals(lugs(pair.female()));
-      default -> Arrays.asList(size.split(" ", -1)).contains(End.decimal(a) + "/" + End.decimal(b));
+      default -> sizes.contains(End.decimal(a) + "/" + End.decimal(b));
     };
   }
 

@@ -2,14 +2,22 @@ package hosewright.thread;
 
 import static hosewright.thread.ReferenceTable.number;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVRecord;
 
 /** The dimensions of every thread, from {@code thread-dimensions.csv}. */
 public final class ThreadTable {
   private static final List<ThreadDimensions> ROWS =
       ReferenceTable.rows("thread-dimensions.csv", ThreadTable::row);
+
+  private static final Map<String, Map<Double, ThreadDimensions>> BY_FAMILY =
+      bySize(ThreadDimensions::family);
+  private static final Map<String, Map<Double, ThreadDimensions>> NAMESAKES =
+      bySize(ThreadDimensions::sharedWith);
 
   private ThreadTable() {}
 
@@ -20,7 +28,7 @@ public final class ThreadTable {
 
   /** The row of a family at a nominal size; empty when that family is not made in it. */
   public static Optional<ThreadDimensions> find(String family, double sizeIn) {
-    return ROWS.stream().filter(r -> r.family().equals(family) && r.sizeIn() == sizeIn).findFirst();
+    return Optional.ofNullable(BY_FAMILY.getOrDefault(family, Map.of()).get(sizeIn));
   }
 
   /** The row of an end; empty for couplings without threads and for unlisted sizes. */
@@ -30,9 +38,18 @@ public final class ThreadTable {
 
   /** The thread of another family that also goes by this family's name at this size. */
   static Optional<ThreadDimensions> namesake(String family, double sizeIn) {
-    return ROWS.stream()
-        .filter(r -> r.sharedWith().equals(family) && r.sizeIn() == sizeIn)
-        .findFirst();
+    return Optional.ofNullable(NAMESAKES.getOrDefault(family, Map.of()).get(sizeIn));
+  }
+
+  private static Map<String, Map<Double, ThreadDimensions>> bySize(
+      Function<ThreadDimensions, String> family) {
+    Map<String, Map<Double, ThreadDimensions>> rows = new HashMap<>();
+    for (ThreadDimensions row : ROWS) {
+      if (!family.apply(row).isEmpty()) {
+        rows.computeIfAbsent(family.apply(row), f -> new HashMap<>()).put(row.sizeIn(), row);
+      }
+    }
+    return rows;
   }
 
   private static ThreadDimensions row(CSVRecord row) {

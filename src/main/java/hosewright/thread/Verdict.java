@@ -30,8 +30,11 @@ public record Verdict(
 
   /** What keeps a joint tight. */
   public enum Seal {
+    /** One gasket in the receiving half. */
     GASKET,
+    /** The threads themselves, with sealant. */
     THREAD,
+    /** Faces drawn together: the gaskets of sexless halves, or the bare seat of NPSM. */
     LUG,
     NONE
   }

@@ -105,6 +105,15 @@ final class EndTest {
     assertThat(problem.nearest()).as("asked, never guessed").isEmpty();
   }
 
+  @Test
+  void a_small_nh_without_its_half_is_asked_about_as_well() {
+    assertThat(problems("3/4 NH"))
+        .hasSize(2)
+        .allSatisfy(p -> assertThat(p.nearest()).as("asked, never guessed").isEmpty())
+        .anySatisfy(p -> assertThat(p.allowed()).contains("'0.75 GHT male'"))
+        .anySatisfy(p -> assertThat(p.allowed()).contains("say which half"));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"2 BSP male", "1.5 IPT female", "2 pipe male", "2 NPTF"})
   void a_name_for_two_families_is_asked_about(String typed) {
@@ -128,7 +137,6 @@ final class EndTest {
       textBlock =
           """
           2.5 NH            | 2.5 NH male
-          NH male           | 0.75-8 NH male
           2.5 NK male       | 2.5 NH male
           2.5 NH femal      | 2.5 NH female
           5 Stortz          | 5 Storz

@@ -179,8 +179,8 @@ final class MatingTest {
         Verdict verdict = Mating.of(a, b);
         int gaskets = (a.carriesGasket() ? 1 : 0) + (b.carriesGasket() ? 1 : 0);
         boolean sexless = a.gender() == Gender.SEXLESS;
-        if (verdict.seal() == Seal.GASKET && gaskets != 1
-            || verdict.seal() == Seal.LUG && sexless && gaskets != 2) {
+        if ((verdict.seal() == Seal.GASKET && gaskets != 1)
+            || (verdict.seal() == Seal.LUG && sexless && gaskets != 2)) {
           throw new AssertionError(a + " and " + b + " have " + gaskets);
         }
       }
