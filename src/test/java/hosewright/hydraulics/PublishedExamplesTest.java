@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /**
  * Worked examples printed elsewhere. Each row holds its citation and a tolerance that is the
  * source's own rounding, except where the row's quantity says otherwise below. Rows without a
- * published source and comparisons with a library are kept in files of their own.
+ * published source and comparisons with a library are kept in files of their own. Where a surge
+ * example states the bulk modulus instead of the wave speed, the row holds the speed that follows.
  */
 class PublishedExamplesTest {
   private static final double PSI_IN_PA = 6894.757;
