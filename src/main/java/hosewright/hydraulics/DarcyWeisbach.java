@@ -85,7 +85,7 @@ public record DarcyWeisbach(double roughnessIn, double boreIn, Water water) impl
     return 1 / (x * x);
   }
 
-  private double reynolds(double velocityFtPerS) {
+  double reynolds(double velocityFtPerS) {
     return velocityFtPerS * boreIn / 12 / water.kinematicViscosityFt2PerS();
   }
 }

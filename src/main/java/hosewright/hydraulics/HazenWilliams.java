@@ -7,7 +7,7 @@ package hosewright.hydraulics;
  * <p>Source: the form sprinkler practice uses (NFPA 13, friction loss formula).
  *
  * @param c Hazen-Williams coefficient, 10 to 300: 150 plastic, 140 new steel, 120 old steel
- * @param boreIn inside diameter, in, over 0 up to 60
+ * @param boreIn inside diameter, in, 0.05 to 60
  */
 public record HazenWilliams(double c, double boreIn) implements FrictionLaw {
   public HazenWilliams {

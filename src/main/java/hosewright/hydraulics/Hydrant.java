@@ -54,6 +54,20 @@ public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, do
     this(staticPsi, residualPsi, atFlowGpm, 0);
   }
 
+  /**
+   * Flow of an open outlet, gpm, by a pitot gauge in its stream: {@code 29.83 c d² √p} (NFPA 291).
+   *
+   * @param coefficient 0.90 smooth and rounded outlet, 0.80 square, 0.70 projecting into the barrel
+   * @param outletIn inside diameter of the outlet, in
+   * @param pitotPsi velocity pressure read, psi
+   */
+  public static double pitotFlowGpm(double coefficient, double outletIn, double pitotPsi) {
+    Given.between("outlet coefficient", coefficient, 0.5, 1, "");
+    Given.positive("outlet diameter", outletIn, 12, "in");
+    Given.positive("pitot pressure", pitotPsi, 200, "psi");
+    return 29.83 * coefficient * outletIn * outletIn * Math.sqrt(pitotPsi);
+  }
+
   /** Pressure left in the main at a flow, psi; below 0 where the main cannot give that flow. */
   public double mainPsi(double flowGpm) {
     return staticPsi - (staticPsi - residualPsi) * Math.pow(flowGpm / atFlowGpm, 1 / EXPONENT);

@@ -54,7 +54,11 @@ public final class Physical {
    *     #FASTEST_WAVE_FT_S} for a range
    */
   public static double surgePsi(double velocityFtPerS, double waveSpeedFtPerS) {
-    return WATER_LB_PER_FT3 / GRAVITY_FT_S2 * waveSpeedFtPerS * velocityFtPerS / 144;
+    return surgePsi(WATER_LB_PER_FT3, velocityFtPerS, waveSpeedFtPerS);
+  }
+
+  static double surgePsi(double lbPerFt3, double velocityFtPerS, double waveSpeedFtPerS) {
+    return lbPerFt3 / GRAVITY_FT_S2 * waveSpeedFtPerS * velocityFtPerS / 144;
   }
 
   /** Seconds a pressure wave takes to the source and back, 2L/a: a valve must close slower. */

@@ -1,6 +1,11 @@
 package hosewright.hydraulics;
 
-/** How hard a nozzle pushes back, lbf. */
+/**
+ * How hard a nozzle pushes back, lbf.
+ *
+ * <p>Source of both formulas: Montgomery County Fire and Rescue Service, Driver Certification
+ * Program, Module 8, Hydraulics References (2019). A nozzle pushes harder while it opens.
+ */
 public final class Reaction {
   private Reaction() {}
 
@@ -16,8 +21,10 @@ public final class Reaction {
   }
 
   /**
-   * Reaction of a fog stream, lbf: {@code 0.0505 Q √p}. Common practice; 0.0527 is the momentum of
-   * a jet at full velocity, so the figure allows 4 % for the nozzle.
+   * Reaction of a fog stream, lbf: {@code 0.0505 Q √p}.
+   *
+   * @param flowGpm flow of the nozzle, gpm
+   * @param nozzlePsi pressure at the nozzle, psi
    */
   public static double fogLbf(double flowGpm, double nozzlePsi) {
     return 0.0505 * flowGpm * Math.sqrt(nozzlePsi);

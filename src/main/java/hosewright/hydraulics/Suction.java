@@ -2,7 +2,7 @@ package hosewright.hydraulics;
 
 /** How far the atmosphere can push water up a suction line. */
 public final class Suction {
-  private static final double BAR_IN_PSI = 100_000 / 6894.757;
+  private static final double KPA_IN_PSI = 6.894757;
 
   private Suction() {}
 
@@ -19,13 +19,15 @@ public final class Suction {
   /**
    * Pressure at which water boils, psi absolute, 32 to 212 °F.
    *
-   * <p>Source: Antoine's equation with the parameters of the NIST Chemistry WebBook for water
-   * (Stull 1947).
+   * <p>Source: Buck's equation (1996 constants), {@code 0.61121 exp((18.678 - t/234.5) t/(257.14 +
+   * t))} kPa, t in °C.
    */
   public static double vapourPsia(double temperatureF) {
     Given.between("water temperature", temperatureF, 32, 212, "°F");
-    double kelvin = (temperatureF - 32) / 1.8 + 273.15;
-    return BAR_IN_PSI * Math.pow(10, 4.6543 - 1435.264 / (kelvin - 64.848));
+    double celsius = (temperatureF - 32) / 1.8;
+    double kilopascal =
+        0.61121 * Math.exp((18.678 - celsius / 234.5) * celsius / (257.14 + celsius));
+    return kilopascal / KPA_IN_PSI;
   }
 
   /**

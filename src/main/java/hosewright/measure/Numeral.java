@@ -55,7 +55,8 @@ record Numeral(OptionalDouble number, String numberText, String unitText) {
 
   private static String spellFractions(String text) {
     StringBuilder spelled = new StringBuilder(text.length() + 4);
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       String fraction = VULGAR_FRACTIONS.get(c);
       if (fraction == null) {
         spelled.append(c == '⁄' ? '/' : c);

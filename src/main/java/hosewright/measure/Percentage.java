@@ -19,7 +19,7 @@ final class Percentage {
     double number = numeral.number().getAsDouble();
     boolean bare = numeral.unitText().isEmpty();
     if (bare ? number >= 1 : TradeUnit.labelled(numeral.unitText()) != TradeUnit.PERCENT) {
-      throw refusal(field, text, numeral.numberText() + "%");
+      throw refusal(field, text, number >= 0 && number <= 100 ? numeral.numberText() + "%" : "");
     }
     double fraction = bare ? number : number / 100;
     if (fraction < 0 || fraction > 1) {

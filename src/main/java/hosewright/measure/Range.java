@@ -5,6 +5,9 @@ import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -25,6 +28,9 @@ record Range(
     String example,
     List<TradeUnit> accepted) {
 
+  private static final Pattern FEET_THEN_INCHES =
+      Pattern.compile("(?:ft|feet|foot|'|′)\\s*-?\\s*(?<inches>\\d.*)");
+
   static Range above(double least, double most, TradeUnit unit, String example) {
     return new Range(unit, least, false, most, example, TradeUnit.of(unit.kind));
   }
@@ -43,10 +49,7 @@ record Range(
     boolean bareZero = numeral.number().getAsDouble() == 0 && admits(0);
     if (numeral.unitText().isEmpty() && !bareZero) {
       throw refusal(
-          field,
-          text,
-          "a number needs its unit; " + allowed(),
-          numeral.numberText() + " " + unit.label());
+          field, text, "a number needs its unit; " + allowed(), suggestion(numeral, unit.label()));
     }
     return inRange(field, text, convert(field, text, numeral));
   }
@@ -106,6 +109,10 @@ record Range(
     if (numeral.unitText().isEmpty()) {
       return number;
     }
+    OptionalDouble feetAndInches = feetAndInches(numeral);
+    if (feetAndInches.isPresent()) {
+      return feetAndInches.getAsDouble();
+    }
     TradeUnit written = TradeUnit.labelled(numeral.unitText());
     if (written == null) {
       String near = Nearest.to(numeral.unitText(), labels());
@@ -113,16 +120,37 @@ record Range(
           field,
           text,
           "'" + numeral.unitText() + "' is not a unit it knows; " + allowed(),
-          numeral.numberText() + " " + (near.isEmpty() ? unit.label() : near));
+          suggestion(numeral, near.isEmpty() ? unit.label() : near));
     }
     if (written.kind != unit.kind) {
       String says = written.label() + " is " + written.kind.withArticle + "; " + allowed();
-      throw refusal(field, text, says, numeral.numberText() + " " + unit.label());
+      throw refusal(field, text, says, suggestion(numeral, unit.label()));
     }
     if (!accepted.contains(written)) {
       throw refusal(field, text, written.label() + " is not used here; " + allowed(), "");
     }
     return Conversion.convert(number, written, unit);
+  }
+
+  /** Reads the rest of "5 ft 6 in" or {@code 5'6"}; empty for any other writing. */
+  private OptionalDouble feetAndInches(Numeral numeral) {
+    Matcher matcher = FEET_THEN_INCHES.matcher(numeral.unitText());
+    if (unit != TradeUnit.FOOT || !matcher.matches()) {
+      return OptionalDouble.empty();
+    }
+    Numeral inches = Numeral.read(matcher.group("inches"));
+    if (inches.number().isEmpty() || TradeUnit.labelled(inches.unitText()) != TradeUnit.INCH) {
+      return OptionalDouble.empty();
+    }
+    double feet = numeral.number().getAsDouble();
+    return OptionalDouble.of(feet + Math.copySign(inches.number().getAsDouble() / 12, feet));
+  }
+
+  /** The number with another label, if that would be right; else nothing. */
+  private String suggestion(Numeral numeral, String label) {
+    double value =
+        Conversion.convert(numeral.number().getAsDouble(), TradeUnit.labelled(label), unit);
+    return admits(value) ? numeral.numberText() + " " + label : "";
   }
 
   private boolean admits(double value) {

@@ -50,6 +50,8 @@ enum TradeUnit {
   }
 
   final Kind kind;
+
+  @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable; no such type says so
   final List<String> labels;
 
   TradeUnit(Kind kind, String... labels) {

@@ -33,6 +33,9 @@ class MeasuresTest {
           3048 mm     | 10
           1 yd        | 3
           1 mi        | 5280
+          5 ft 6 in   | 5.5
+          5'6"        | 5.5
+          12ft 3-1/2in | 12.2916666667
           +10 FT      | 10
           1.5e2 ft    | 150
           """)
@@ -140,6 +143,14 @@ class MeasuresTest {
   void an_unknown_unit_gets_the_nearest_one() {
     assertThat(problem(Measures::lengthFt, "400 feeet").nearest()).isEqualTo("400 feet");
     assertThat(problem(Measures::pressurePsi, "80 pis").nearest()).isEqualTo("80 psi");
+  }
+
+  @Test
+  void nothing_wrong_is_ever_suggested() {
+    assertThat(problem(Measures::lengthFt, "100000").nearest()).isEmpty();
+    assertThat(problem(Measures::lengthFt, "-400 psi").nearest()).isEmpty();
+    assertThat(problem(Measures::percent, "150").nearest()).isEmpty();
+    assertThat(problem(Measures::percent, "15").nearest()).isEqualTo("15%");
   }
 
   @Test
