@@ -12,10 +12,12 @@ import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.h2.jdbcx.JdbcDataSource;
 import org.jooq.DSLContext;
+import org.jooq.Log;
 import org.jooq.SQLDialect;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jooq.tools.JooqLogger;
 
 /**
  * The embedded database in a data folder, its schema up to date. One process at a time owns it.
@@ -30,9 +32,8 @@ public final class Database implements AutoCloseable {
   private static final int CONNECTIONS = 32;
 
   static {
-    // jOOQ greets on its logger unless told not to; a command's output is the user's.
-    System.setProperty("org.jooq.no-logo", "true");
-    System.setProperty("org.jooq.no-tips", "true");
+    // jOOQ greets and talks about versions on its logger; a command's output is the user's.
+    JooqLogger.globalThreshold(Log.Level.ERROR);
   }
 
   private final Path folder;

@@ -7,7 +7,6 @@ import static org.jooq.impl.DSL.table;
 import hosewright.problem.BadInputException;
 import java.util.OptionalInt;
 import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.logging.LogFactory;
 import org.jooq.exception.DataAccessException;
 
 /** Sees to it that a store has the tables this version of the program works with. */
@@ -56,8 +55,12 @@ final class Schema {
   /** Apart, so that a store which is up to date never loads Flyway's classes. */
   private static final class Migrations {
     static void run(Database database) {
-      LogFactory.setLogCreator(type -> new SilentLog());
-      Flyway.configure().dataSource(database.pool()).locations("classpath:sql").load().migrate();
+      Flyway.configure()
+          .dataSource(database.pool())
+          .locations("classpath:sql")
+          .loggers(SilentLog.class.getName())
+          .load()
+          .migrate();
     }
   }
 }

@@ -1,9 +1,19 @@
 package hosewright.store;
 
 import org.flywaydb.core.api.logging.Log;
+import org.flywaydb.core.api.logging.LogCreator;
 
-/** Keeps migrations off the user's terminal; a migration that fails throws in any case. */
-final class SilentLog implements Log {
+/**
+ * Keeps migrations off the user's terminal; a migration that fails throws in any case.
+ *
+ * <p>Public because Flyway makes it itself, from its name.
+ */
+public final class SilentLog implements Log, LogCreator {
+  @Override
+  public Log createLogger(Class<?> type) {
+    return this;
+  }
+
   @Override
   public boolean isDebugEnabled() {
     return false;
