@@ -15,6 +15,7 @@ final class ArchitectureTest {
 
   private static final String[] CORE = {
     "hosewright.problem..",
+    "hosewright.csv..",
     "hosewright.thread..",
     "hosewright.measure..",
     "hosewright.hydraulics..",

@@ -7,7 +7,6 @@ import hosewright.csv.OneCurrency;
 import hosewright.csv.Periods;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import hosewright.thread.End;
 import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.joda.money.Money;
 
 /**
@@ -39,14 +37,7 @@ public final class CatalogueReader {
       List.of("item", "supplier", "from", "until", "unit_cost", "currency");
   private static final Limits MINIMUM_QUANTITY = Limits.between(1, 1_000_000, "");
 
-  private final Function<String, End> endParser;
-
-  /**
-   * @param endParser reads one end; throws {@link BadInputException} for what is none
-   */
-  public CatalogueReader(Function<String, End> endParser) {
-    this.endParser = endParser;
-  }
+  private CatalogueReader() {}
 
   /**
    * The catalogue the files describe.
@@ -55,7 +46,7 @@ public final class CatalogueReader {
    * @throws BadInputException with every problem found: a missing or unknown column, a bad cell, a
    *     number that stands twice, a price without its item, overlapping periods, mixed currencies
    */
-  public Catalogue read(Map<String, Reader> files) {
+  public static Catalogue read(Map<String, Reader> files) {
     List<Problem> problems = new ArrayList<>();
     CsvFile supplierFile = CsvFile.read(files, "suppliers.csv", SUPPLIER_COLUMNS, problems);
     CsvFile itemFile = CsvFile.read(files, "items.csv", ItemCells.COLUMNS, problems);
@@ -88,11 +79,11 @@ public final class CatalogueReader {
     return suppliers;
   }
 
-  private List<Item> items(CsvFile file, Map<String, Supplier> suppliers) {
+  private static List<Item> items(CsvFile file, Map<String, Supplier> suppliers) {
     file.refuseRepeats("number");
     List<Item> items = new ArrayList<>();
     for (CsvRow row : file.rows()) {
-      Item item = new ItemCells(row, endParser, suppliers).item();
+      Item item = new ItemCells(row, suppliers).item();
       if (row.sound()) {
         items.add(item);
       }

@@ -74,12 +74,10 @@ final class ItemCells {
   private static final Limits STOCK = Limits.between(0, 100_000_000, "");
 
   private final CsvRow row;
-  private final Function<String, End> endParser;
   private final Map<String, Supplier> suppliers;
 
-  ItemCells(CsvRow row, Function<String, End> endParser, Map<String, Supplier> suppliers) {
+  ItemCells(CsvRow row, Map<String, Supplier> suppliers) {
     this.row = row;
-    this.endParser = endParser;
     this.suppliers = suppliers;
   }
 
@@ -115,7 +113,7 @@ final class ItemCells {
   private List<End> ends() {
     List<End> ends = new ArrayList<>();
     row.parts("ends", "\\s+x\\s+")
-        .forEach(part -> row.parsed("ends", part, endParser).ifPresent(ends::add));
+        .forEach(part -> row.parsed("ends", part, End::parse).ifPresent(ends::add));
     return ends;
   }
 

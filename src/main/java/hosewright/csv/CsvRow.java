@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -224,12 +225,15 @@ public final class CsvRow {
     try {
       return CurrencyUnit.of(cell(column));
     } catch (IllegalCurrencyException e) {
+      String upper = cell(column).toUpperCase(Locale.ROOT);
       refuse(
           column,
           "a currency code of ISO 4217, such as USD",
-          Nearest.to(
-              cell(column),
-              CurrencyUnit.registeredCurrencies().stream().map(CurrencyUnit::getCode).toList()));
+          CurrencyUnit.registeredCurrencies().stream()
+              .map(CurrencyUnit::getCode)
+              .filter(upper::equals)
+              .findFirst()
+              .orElse(""));
       return STAND_IN;
     }
   }

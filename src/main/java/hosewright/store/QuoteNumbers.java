@@ -1,0 +1,64 @@
+package hosewright.store;
+
+import static hosewright.store.db.Tables.QUOTE_COUNTER;
+
+import hosewright.problem.BadInputException;
+import hosewright.store.db.tables.records.QuoteVoidRecord;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.jooq.DSLContext;
+
+/** Hands out quote numbers inside the transaction that keeps the quote. */
+record QuoteNumbers(HighWaterMark mark) {
+  /** A mark so far ahead of the store was not made by restoring a backup of it. */
+  private static final int LARGEST_GAP = 100_000;
+
+  /**
+   * Locks the counter until the transaction ends, so that whoever else wants a number waits, and a
+   * transaction that fails gives its number back.
+   *
+   * @param now noted beside numbers that turn out to be lost
+   */
+  int take(DSLContext inside, OffsetDateTime now) {
+    int last =
+        inside
+            .select(QUOTE_COUNTER.LAST_NUMBER)
+            .from(QUOTE_COUNTER)
+            .forUpdate()
+            .fetchSingle()
+            .value1();
+    int highest = Math.max(last, mark.read());
+    recordLost(inside, last, highest, now);
+    int number = highest + 1;
+    inside.update(QUOTE_COUNTER).set(QUOTE_COUNTER.LAST_NUMBER, number).execute();
+    return number;
+  }
+
+  /** Call when nothing but the commit is left to do, while the counter is still locked. */
+  void raiseMark(int number) {
+    mark.write(number);
+  }
+
+  static String written(int number) {
+    return String.format(Locale.ROOT, "Q-%06d", number);
+  }
+
+  private void recordLost(DSLContext inside, int last, int highest, OffsetDateTime now) {
+    if (highest - last > LARGEST_GAP) {
+      throw new BadInputException(
+          mark.file().toString(),
+          String.valueOf(highest),
+          "a number near the last one in the store, " + last + ": it belongs to another store");
+    }
+    List<QuoteVoidRecord> lost =
+        IntStream.rangeClosed(last + 1, highest)
+            .mapToObj(
+                number ->
+                    new QuoteVoidRecord(
+                        written(number), "used before an older store was put back", now))
+            .toList();
+    inside.batchInsert(lost).execute();
+  }
+}

@@ -1,0 +1,66 @@
+package hosewright.store;
+
+import static org.jooq.impl.DSL.field;
+import static org.jooq.impl.DSL.quotedName;
+import static org.jooq.impl.DSL.table;
+
+import hosewright.problem.BadInputException;
+import java.util.OptionalInt;
+import org.flywaydb.core.Flyway;
+import org.jooq.exception.DataAccessException;
+
+/** Sees to it that a store has the tables this version of the program works with. */
+final class Schema {
+  /** Number of the last migration in {@code sql/}. */
+  static final int VERSION = 3;
+
+  private Schema() {}
+
+  /**
+   * Runs the migrations a store lacks. A store that has them all is left alone without loading
+   * Flyway, which would take longer than most commands.
+   */
+  static void bringUpToDate(Database database) {
+    OptionalInt found = version(database);
+    if (found.isPresent() && found.getAsInt() > VERSION) {
+      throw new BadInputException(
+          "data folder",
+          database.folder().toString(),
+          "a newer version of this program wrote its store (schema %s, this one knows %s)"
+              .formatted(found.getAsInt(), VERSION));
+    }
+    if (found.isEmpty() || found.getAsInt() < VERSION) {
+      Migrations.run(database);
+    }
+  }
+
+  /** The last migration that went through; empty for a new store. */
+  private static OptionalInt version(Database database) {
+    try {
+      return database
+          .context()
+          .select(field(quotedName("version"), String.class))
+          .from(table(quotedName("flyway_schema_history")))
+          .where(field(quotedName("success"), Boolean.class).isTrue())
+          .fetch()
+          .stream()
+          .filter(row -> row.value1() != null)
+          .mapToInt(row -> Integer.parseInt(row.value1()))
+          .max();
+    } catch (DataAccessException e) {
+      return OptionalInt.empty();
+    }
+  }
+
+  /** Apart, so that a store which is up to date never loads Flyway's classes. */
+  private static final class Migrations {
+    static void run(Database database) {
+      Flyway.configure()
+          .dataSource(database.pool())
+          .locations("classpath:sql")
+          .loggers(SilentLog.class.getName())
+          .load()
+          .migrate();
+    }
+  }
+}

@@ -1,0 +1,208 @@
+package hosewright.store;
+
+import static hosewright.store.db.Tables.QUOTE;
+import static hosewright.store.db.Tables.QUOTE_VOID;
+import static org.jooq.impl.DSL.max;
+import static org.jooq.impl.DSL.select;
+
+import hosewright.problem.BadInputException;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteCodec;
+import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteStore;
+import hosewright.store.db.tables.records.QuoteRecord;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.jooq.exception.IntegrityConstraintViolationException;
+
+/** Keeps quotes in the store, each as one document beside the columns a list shows. */
+public final class StoredQuotes implements QuoteStore {
+  private final DSLContext context;
+  private final QuoteNumbers numbers;
+  private final QuoteCodec codec;
+  private final Clock clock;
+
+  /**
+   * @param codec turns a quote into the document that is kept
+   * @param clock dates the record of numbers that were lost
+   */
+  public StoredQuotes(Database database, QuoteCodec codec, Clock clock) {
+    this.context = database.context();
+    this.numbers = new QuoteNumbers(HighWaterMark.in(database.folder()));
+    this.codec = codec;
+    this.clock = clock;
+  }
+
+  @Override
+  public Quote saveNew(Function<String, Quote> withNumber) {
+    return context.transactionResult(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          int number = numbers.take(inside, OffsetDateTime.now(clock));
+          String written = QuoteNumbers.written(number);
+          Quote quote = withNumber.apply(written);
+          if (!quote.number().equals(written) || quote.revision() != 1) {
+            throw new IllegalArgumentException(
+                "a new quote is revision 1 of %s, not revision %s of %s"
+                    .formatted(written, quote.revision(), quote.number()));
+          }
+          inside.executeInsert(row(quote));
+          numbers.raiseMark(number);
+          return quote;
+        });
+  }
+
+  @Override
+  public Quote saveRevision(Quote next) {
+    try {
+      return context.transactionResult(
+          nested -> {
+            DSLContext inside = nested.dsl();
+            Integer latest = inside.fetchSingle(latestOf(next.number())).value1();
+            if (latest == null) {
+              throw new BadInputException("quote", next.number(), "the number of a quote on file");
+            }
+            if (next.revision() != latest + 1) {
+              throw revisedMeanwhile(next, "revision " + latest + " is the latest on file");
+            }
+            inside.executeInsert(row(next));
+            return next;
+          });
+    } catch (IntegrityConstraintViolationException e) {
+      throw revisedMeanwhile(next, "somebody else has just kept that revision");
+    }
+  }
+
+  @Override
+  public Quote changeStatus(Quote seen, Quote.Status next) {
+    int changed =
+        context
+            .update(QUOTE)
+            .set(QUOTE.STATUS, next.name())
+            .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
+            .and(QUOTE.REVISION.eq(seen.revision()))
+            .and(QUOTE.REVISION.eq(latestOf(seen.number())))
+            .and(QUOTE.STATUS.eq(seen.status().name()))
+            .execute();
+    if (changed == 0) {
+      throw revisedMeanwhile(
+          seen, "it is no longer the latest revision, or no longer " + seen.status());
+    }
+    return seen.withStatus(next);
+  }
+
+  @Override
+  public Optional<Quote> find(String number) {
+    return fetch(QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(latestOf(number))));
+  }
+
+  @Override
+  public Optional<Quote> find(String number, int revision) {
+    return fetch(QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(revision)));
+  }
+
+  @Override
+  public List<QuoteHeading> revisions(String number) {
+    return headings(QUOTE.QUOTE_NUMBER.eq(number));
+  }
+
+  @Override
+  public List<QuoteHeading> list() {
+    var other = QUOTE.as("OTHER");
+    return headings(
+        QUOTE.REVISION.eq(
+            select(max(other.REVISION))
+                .from(other)
+                .where(other.QUOTE_NUMBER.eq(QUOTE.QUOTE_NUMBER))));
+  }
+
+  /** Numbers whose quotes are gone since an older store was put back. */
+  public List<String> voidNumbers() {
+    return context
+        .select(QUOTE_VOID.QUOTE_NUMBER)
+        .from(QUOTE_VOID)
+        .orderBy(QUOTE_VOID.QUOTE_NUMBER)
+        .fetch(QUOTE_VOID.QUOTE_NUMBER);
+  }
+
+  private Optional<Quote> fetch(Condition which) {
+    return context
+        .select(QUOTE.DOCUMENT, QUOTE.STATUS)
+        .from(QUOTE)
+        .where(which)
+        .fetchOptional(
+            row -> codec.read(row.value1()).withStatus(Quote.Status.valueOf(row.value2())));
+  }
+
+  private List<QuoteHeading> headings(Condition which) {
+    return context
+        .select(
+            QUOTE.QUOTE_NUMBER,
+            QUOTE.REVISION,
+            QUOTE.STATUS,
+            QUOTE.CUSTOMER_ID,
+            QUOTE.CUSTOMER_NAME,
+            QUOTE.QUOTE_DATE,
+            QUOTE.VALID_UNTIL,
+            QUOTE.TITLE,
+            QUOTE.TOTAL,
+            QUOTE.CURRENCY,
+            QUOTE.MADE_AT)
+        .from(QUOTE)
+        .where(which)
+        .orderBy(QUOTE.QUOTE_NUMBER.desc(), QUOTE.REVISION)
+        .fetchInto(QUOTE)
+        .map(StoredQuotes::heading);
+  }
+
+  private static Select<Record1<Integer>> latestOf(String number) {
+    var other = QUOTE.as("OTHER");
+    return select(max(other.REVISION)).from(other).where(other.QUOTE_NUMBER.eq(number));
+  }
+
+  private static QuoteHeading heading(QuoteRecord row) {
+    return new QuoteHeading(
+        row.getQuoteNumber(),
+        row.getRevision(),
+        Quote.Status.valueOf(row.getStatus()),
+        row.getCustomerId(),
+        row.getCustomerName(),
+        row.getQuoteDate(),
+        row.getValidUntil(),
+        row.getTitle(),
+        Amounts.money(row.getTotal(), row.getCurrency()),
+        row.getMadeAt().toInstant());
+  }
+
+  private QuoteRecord row(Quote quote) {
+    return new QuoteRecord(
+        quote.number(),
+        quote.revision(),
+        quote.status().name(),
+        quote.customer().id(),
+        quote.customer().name(),
+        quote.date(),
+        quote.validUntil(),
+        quote.title(),
+        quote.total().getAmount(),
+        Amounts.code(quote.total()),
+        Objects.requireNonNull(codec.write(quote), "document"),
+        quote.madeAt().atOffset(ZoneOffset.UTC));
+  }
+
+  private static BadInputException revisedMeanwhile(Quote quote, String why) {
+    return new BadInputException(
+        "quote",
+        quote.number() + " revision " + quote.revision(),
+        why + ": look at it again first");
+  }
+}

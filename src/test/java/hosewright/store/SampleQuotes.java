@@ -1,0 +1,124 @@
+package hosewright.store;
+
+import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LinePlan;
+import hosewright.quote.Customer;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteCodec;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Quotes that differ in number, revision, status and title only. */
+final class SampleQuotes {
+  private static final LocalDate DATE = LocalDate.of(2026, 3, 2);
+  private static final Money ZERO = Money.zero(CurrencyUnit.USD);
+
+  /** Writes what differs; a quote read from anything else than its own document is another one. */
+  static final QuoteCodec CODEC =
+      new QuoteCodec() {
+        @Override
+        public String write(Quote quote) {
+          return String.join(
+              "|",
+              quote.number(),
+              String.valueOf(quote.revision()),
+              quote.status().name(),
+              quote.title());
+        }
+
+        @Override
+        public Quote read(String document) {
+          String[] parts = document.split("\\|", 4);
+          return quote(parts[0], Integer.parseInt(parts[1]), parts[3])
+              .withStatus(Quote.Status.valueOf(parts[2]));
+        }
+      };
+
+  private SampleQuotes() {}
+
+  static Quote quote(String number, int revision, String title) {
+    return new Quote(
+        number,
+        revision,
+        Quote.Status.DRAFT,
+        new Customer(
+            "PHFD",
+            "Port Harlow Fire District",
+            "1 Quay Road",
+            "agency",
+            BigDecimal.ZERO,
+            Map.of(),
+            "",
+            BigDecimal.ZERO,
+            Optional.empty(),
+            ""),
+        DATE,
+        DATE.plusDays(30),
+        10,
+        title,
+        "",
+        plan(),
+        List.of(),
+        Money.parse("USD 1234.50"),
+        ZERO,
+        "",
+        false,
+        BigDecimal.ZERO,
+        "",
+        ZERO,
+        Money.parse("USD 1234.50"),
+        Instant.parse("2026-03-02T09:30:00Z"));
+  }
+
+  private static LinePlan plan() {
+    return new LinePlan(
+        true,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        "nothing laid",
+        2.5,
+        2.5,
+        "mainline",
+        1,
+        0,
+        0,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new LinePlan.Gaskets(0, 0, 0),
+        0,
+        0,
+        new LineHydraulicsResult(
+            0,
+            "",
+            List.of(),
+            0,
+            0,
+            0,
+            0,
+            Optional.empty(),
+            0,
+            0,
+            Optional.empty(),
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            List.of()),
+        List.of(),
+        List.of(),
+        DATE,
+        List.of(),
+        ZERO);
+  }
+}
