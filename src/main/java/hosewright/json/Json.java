@@ -6,10 +6,12 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.cfg.EnumFeature;
+import tools.jackson.databind.cfg.JsonNodeFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -27,6 +29,9 @@ public final class Json {
         JsonMapper.builder()
             .addModule(new TradeModule())
             .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+            // A rate of 0.10 comes back as 0.10, not as 0.1.
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
             .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
             .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)
             .enable(SerializationFeature.INDENT_OUTPUT)

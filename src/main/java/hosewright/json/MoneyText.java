@@ -18,10 +18,14 @@ final class MoneyText {
 
   /** The sum; null when the text is not one. */
   static Money parse(String text) {
-    String[] parts = text.split(" ");
-    return parts.length == 2 ? Money.of(CurrencyUnit.of(parts[1]), new BigDecimal(parts[0])) : null;
+    int space = text.indexOf(' ');
+    return space < 0
+        ? null
+        : Money.of(
+            CurrencyUnit.of(text.substring(space + 1)), new BigDecimal(text.substring(0, space)));
   }
 
+  /** The sum, in this currency where the text names none; null when neither does. */
   static Money parse(String text, CurrencyUnit currency) {
     return text.contains(" ") || currency == null
         ? parse(text)

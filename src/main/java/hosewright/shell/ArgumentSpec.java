@@ -1,6 +1,7 @@
 package hosewright.shell;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -8,21 +9,22 @@ import java.util.function.Supplier;
  *
  * @param placeholder what stands for it in help, for example NUMBER
  * @param repeatable whether all further words belong to it; only the last argument may be so
- * @param candidates values offered by completion, fetched only when asked for
+ * @param candidates values offered by completion for what is typed so far, fetched only when asked
+ *     for
  */
 public record ArgumentSpec(
     String placeholder,
     String description,
     boolean required,
     boolean repeatable,
-    Supplier<List<String>> candidates) {
+    Function<String, List<String>> candidates) {
 
   public static ArgumentSpec required(String placeholder, String description) {
-    return new ArgumentSpec(placeholder, description, true, false, List::of);
+    return new ArgumentSpec(placeholder, description, true, false, typed -> List.of());
   }
 
   public static ArgumentSpec optional(String placeholder, String description) {
-    return new ArgumentSpec(placeholder, description, false, false, List::of);
+    return new ArgumentSpec(placeholder, description, false, false, typed -> List.of());
   }
 
   public ArgumentSpec asRepeatable() {
@@ -30,6 +32,15 @@ public record ArgumentSpec(
   }
 
   public ArgumentSpec completing(Supplier<List<String>> values) {
+    return completing(typed -> values.get());
+  }
+
+  /** Offers files and folders. */
+  public ArgumentSpec completingFiles() {
+    return completing(FileNames::beginning);
+  }
+
+  private ArgumentSpec completing(Function<String, List<String>> values) {
     return new ArgumentSpec(placeholder, description, required, repeatable, values);
   }
 

@@ -2,16 +2,22 @@ package hosewright.shell;
 
 import java.util.List;
 import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Lists the commands, or explains one. */
 final class HelpCommand extends ShellCommand {
 
-  HelpCommand() {
+  HelpCommand(ObjectProvider<CommandIndex> commands) {
     super(
         CommandSpec.of("help", Group.SHELL, "Lists commands, or explains one", "help version")
             .with(
                 ArgumentSpec.optional("COMMAND", "command to explain, or its first word")
-                    .asRepeatable()));
+                    .asRepeatable()
+                    .completing(
+                        () ->
+                            commands.getObject().all().stream()
+                                .map(ShellCommand::getName)
+                                .toList())));
   }
 
   record Overview(List<HelpDocument> commands) {

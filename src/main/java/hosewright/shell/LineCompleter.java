@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -50,7 +51,7 @@ final class LineCompleter implements Completer {
     return commands.all().stream()
         .flatMap(c -> Stream.concat(Stream.of(c.getName()), c.getAliases().stream()))
         .filter(name -> name.startsWith(start))
-        .map(name -> name.substring(start.length()).split(" ")[0])
+        .map(name -> StringUtils.substringBefore(name.substring(start.length()), " "))
         .collect(Collectors.toSet());
   }
 }

@@ -16,7 +16,7 @@ final class LineParser implements Parser {
     List<String> words = new ArrayList<>(wordsOf(upToCursor));
     boolean between = upToCursor.isEmpty() || Character.isWhitespace(upToCursor.charAt(cursor - 1));
     boolean open = !words.isEmpty() && isOpen(upToCursor);
-    if (between && !open || words.isEmpty()) {
+    if ((between && !open) || words.isEmpty()) {
       words.add("");
     }
     String word = words.get(words.size() - 1);

@@ -2,6 +2,7 @@ package hosewright.shell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -14,7 +15,8 @@ import java.util.function.Supplier;
  * @param repeatable whether it may be given more than once
  * @param standard the value taken when none is given
  * @param standardSaid what help says is taken when none is given, where that is no fixed value
- * @param candidates values offered by completion, fetched only when asked for
+ * @param candidates values offered by completion for what is typed so far, fetched only when asked
+ *     for
  */
 public record OptionSpec(
     String name,
@@ -24,17 +26,18 @@ public record OptionSpec(
     boolean repeatable,
     Optional<String> standard,
     String standardSaid,
-    Supplier<List<String>> candidates) {
+    Function<String, List<String>> candidates) {
 
   /** An option that takes a value. */
   public static OptionSpec value(String name, String placeholder, String description) {
     return new OptionSpec(
-        name, placeholder, description, false, false, Optional.empty(), "", List::of);
+        name, placeholder, description, false, false, Optional.empty(), "", typed -> List.of());
   }
 
   /** An option that is on when it is there. */
   public static OptionSpec flag(String name, String description) {
-    return new OptionSpec(name, "", description, false, false, Optional.empty(), "", List::of);
+    return new OptionSpec(
+        name, "", description, false, false, Optional.empty(), "", typed -> List.of());
   }
 
   public boolean isFlag() {
@@ -71,13 +74,22 @@ public record OptionSpec(
   }
 
   public OptionSpec completing(Supplier<List<String>> values) {
-    return new OptionSpec(
-        name, placeholder, description, required, repeatable, standard, standardSaid, values);
+    return completing(typed -> values.get());
   }
 
   public OptionSpec completing(String... values) {
     List<String> fixed = List.of(values);
     return completing(() -> fixed);
+  }
+
+  /** Offers files and folders. */
+  public OptionSpec completingFiles() {
+    return completing(FileNames::beginning);
+  }
+
+  private OptionSpec completing(Function<String, List<String>> values) {
+    return new OptionSpec(
+        name, placeholder, description, required, repeatable, standard, standardSaid, values);
   }
 
   /** As it is typed, for example {@code --length FEET}. */

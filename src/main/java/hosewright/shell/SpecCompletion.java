@@ -17,46 +17,47 @@ final class SpecCompletion implements CompletionProvider {
 
   @Override
   public List<CompletionProposal> apply(CompletionContext context) {
-    String current = Optional.ofNullable(context.currentWordUpToCursor()).orElse("");
-    List<String> before =
-        context.getWords().subList(0, Math.min(context.getWordIndex(), context.getWords().size()));
-    int equals = current.indexOf('=');
-    if (current.startsWith("--") && equals > 0) {
-      String head = current.substring(0, equals + 1);
-      return option(head.substring(2, equals)).stream()
-          .flatMap(o -> o.candidates().get().stream())
-          .map(value -> new CompletionProposal(head + value).displayText(value))
+    String typed = Optional.ofNullable(context.currentWordUpToCursor()).orElse("");
+    List<String> before = context.getWords().subList(0, context.getWordIndex());
+    int equals = typed.indexOf('=');
+    if (typed.startsWith("--") && equals > 0) {
+      String head = typed.substring(0, equals + 1);
+      return option(head.substring(0, equals)).stream()
+          .flatMap(option -> option.candidates().apply(typed.substring(equals + 1)).stream())
+          .map(value -> proposal(head + value).displayText(value))
           .toList();
     }
     Optional<OptionSpec> waiting =
         before.isEmpty()
             ? Optional.empty()
-            : Optional.of(before.get(before.size() - 1))
-                .filter(word -> word.startsWith("--"))
-                .flatMap(word -> option(word.substring(2)))
-                .filter(o -> !o.isFlag());
+            : option(before.get(before.size() - 1)).filter(option -> !option.isFlag());
     return waiting
-        .map(o -> o.candidates().get().stream().map(CompletionProposal::new).toList())
-        .orElseGet(() -> optionsAndWords(before));
+        .map(option -> option.candidates().apply(typed).stream())
+        .map(values -> values.map(SpecCompletion::proposal).toList())
+        .orElseGet(() -> Stream.concat(words(typed), options(typed, before)).toList());
   }
 
-  private List<CompletionProposal> optionsAndWords(List<String> before) {
-    Stream<CompletionProposal> options =
-        Stream.concat(spec.options().stream(), CommandSpec.everywhere().stream().skip(1))
-            .filter(o -> o.repeatable() || !before.contains("--" + o.name()))
-            .map(
-                o ->
-                    new CompletionProposal("--" + o.name())
-                        .description(o.description())
-                        .category(spec.name()));
-    Stream<CompletionProposal> words =
-        spec.arguments().stream()
-            .flatMap(a -> a.candidates().get().stream())
-            .map(CompletionProposal::new);
-    return Stream.concat(words, options).toList();
+  private Stream<CompletionProposal> words(String typed) {
+    return spec.arguments().stream()
+        .flatMap(argument -> argument.candidates().apply(typed).stream())
+        .map(SpecCompletion::proposal);
   }
 
-  private Optional<OptionSpec> option(String name) {
-    return spec.option(name);
+  private Stream<CompletionProposal> options(String typed, List<String> before) {
+    // What every command takes is offered only to those who have begun an option.
+    Stream<OptionSpec> everywhere =
+        typed.startsWith("--") ? CommandSpec.everywhere().stream().skip(1) : Stream.empty();
+    return Stream.concat(spec.options().stream(), everywhere)
+        .filter(option -> option.repeatable() || !before.contains("--" + option.name()))
+        .map(option -> proposal("--" + option.name()).description(option.description()));
+  }
+
+  /** A proposal after which a space follows, unless it is a folder whose files come next. */
+  private static CompletionProposal proposal(String value) {
+    return new CompletionProposal(value).complete(!value.endsWith("/"));
+  }
+
+  private Optional<OptionSpec> option(String word) {
+    return word.startsWith("--") ? spec.option(word.substring(2)) : Optional.empty();
   }
 }

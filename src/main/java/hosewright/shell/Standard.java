@@ -16,6 +16,7 @@ import java.util.Map;
 record Standard(boolean terminal, Charset charset, Screen screen) {
   private static final int USUAL_WIDTH = 80;
 
+  @SuppressWarnings("SystemConsoleNull") // null up to Java 21, asked for a terminal after
   static Standard ofProcess() {
     Console console = System.console();
     boolean terminal = console != null && isTerminal(console);

@@ -16,6 +16,13 @@ import org.jline.terminal.TerminalBuilder;
 final class TerminalAsker implements Asker, AutoCloseable {
   private Terminal terminal;
 
+  TerminalAsker() {}
+
+  /** Asks at a terminal that is already open. */
+  TerminalAsker(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
   Terminal terminal() {
     if (terminal == null) {
       try {

@@ -63,14 +63,12 @@ final class Words {
         "quoted value", line.substring(open), "close it with " + mark + " before a space");
   }
 
-  /** The word as it must be typed to come back whole. */
+  /** The word as it must be typed to come back whole; a word with both quote marks may not. */
   static String quoted(String word) {
-    boolean plain =
-        !word.isEmpty()
-            && word.chars().noneMatch(Character::isWhitespace)
-            && word.charAt(0) != '"'
-            && word.charAt(0) != '\'';
-    if (plain) {
+    boolean opens = List.of("\"", "'").stream().anyMatch(word::startsWith);
+    boolean opensLater = word.contains("=\"") || word.contains("='");
+    boolean spaced = word.chars().anyMatch(Character::isWhitespace);
+    if (!word.isEmpty() && !opens && !opensLater && !spaced) {
       return word;
     }
     return word.contains("\"") ? "'" + word + "'" : "\"" + word + "\"";

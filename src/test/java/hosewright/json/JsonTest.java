@@ -1,0 +1,252 @@
+package hosewright.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LinePlan;
+import hosewright.quote.Customer;
+import hosewright.quote.Quote;
+import hosewright.thread.End;
+import hosewright.thread.Gender;
+import hosewright.thread.Verdict;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** All figures, items and the buyer are invented. */
+final class JsonTest {
+  private static final End OUTLET = new End(2.5, "NH", Gender.MALE, false);
+  private static final End HOSE_IN = new End(2.5, "NH", Gender.FEMALE, true);
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  @Test
+  void a_plan_comes_back_as_it_was_written() {
+    LinePlan plan = plan("USD");
+    assertThat(Json.readPlan(Json.write(plan))).isEqualTo(plan);
+  }
+
+  @Test
+  void a_quote_comes_back_as_it_was_written() {
+    Quote quote = quote("USD");
+    assertThat(Json.readQuote(Json.write(quote))).isEqualTo(quote);
+  }
+
+  @Test
+  void bare_amounts_take_the_currency_and_the_decimals_of_the_total() {
+    Quote yen = quote("JPY");
+    assertThat(Json.readQuote(Json.write(yen))).isEqualTo(yen);
+  }
+
+  @Test
+  void hydraulics_stand_beside_the_plan_not_inside_it() {
+    JsonNode json = tree(plan("USD"));
+    assertThat(json.has("hydraulics")).isFalse();
+    assertThat(json.path("frictionLossPsi").asDouble()).isEqualTo(156.9375);
+    assertThat(json.path("requiredSourcePsi").asDouble()).isEqualTo(206.9375);
+    assertThat(json.path("crossCheck").path(0).path("law").asString()).isEqualTo("hazen-williams");
+    assertThat(json.path("crossCheck").path(0).path("roughnessIn").isNull()).isTrue();
+  }
+
+  @Test
+  void names_ends_and_words_are_those_scripts_rely_on() {
+    JsonNode json = tree(plan("USD"));
+    JsonNode joint = json.path("joints").path(0);
+    assertThat(joint.path("upstream").asString()).isEqualTo("2.5 NH male");
+    assertThat(joint.path("downstream").asString()).isEqualTo("2.5 NH female swivel");
+    assertThat(joint.path("verdict").asString()).isEqualTo("mates");
+    assertThat(joint.path("seal").asString()).isEqualTo("gasket");
+    assertThat(json.path("checks").path(0).path("outcome").asString()).isEqualTo("fail");
+    assertThat(json.path("date").asString()).isEqualTo("2026-11-25");
+    assertThat(json.path("limitedBy").asString()).isEqualTo("source pressure");
+    assertThat(json.propertyNames()).startsWith("feasible", "limitedBy", "instead", "cautions");
+  }
+
+  @Test
+  void lines_show_bare_amounts_and_totals_name_the_currency() {
+    JsonNode json = tree(plan("USD"));
+    assertThat(json.path("items").path(0).path("unitPrice").asString()).isEqualTo("212.50");
+    assertThat(json.path("items").path(0).path("extended").asString()).isEqualTo("1912.50");
+    assertThat(json.path("items").path(1).path("unitPrice").isNull()).isTrue();
+    assertThat(json.path("total").asString()).isEqualTo("1912.50 USD");
+  }
+
+  @Test
+  void a_verdict_is_named_verdict() {
+    Verdict verdict =
+        new Verdict(Verdict.Outcome.JAMS, Verdict.Seal.NONE, false, "grabs", "Same pitch.", "s");
+    assertThat(tree(verdict).path("verdict").asString()).isEqualTo("jams");
+  }
+
+  @Test
+  void every_kind_of_end_comes_back_as_it_was_written() {
+    List<End> ends =
+        List.of(
+            OUTLET,
+            HOSE_IN,
+            new End(0.75, "GHT", Gender.MALE, false),
+            new End(5, "Storz", Gender.SEXLESS, false),
+            new End(5, "Storz", Gender.SEXLESS, true),
+            new End(2, "cam", Gender.PLUG, false),
+            new End(2, "cam", Gender.SOCKET, false),
+            new End(10, "NH", Gender.FEMALE, false));
+    assertThat(ends)
+        .allSatisfy(end -> assertThat(EndText.parse(EndText.write(end))).isEqualTo(end));
+  }
+
+  @Test
+  void text_that_is_no_plan_is_refused_as_such() {
+    assertThatThrownBy(() -> Json.readPlan("{\"feasible\":"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("not a stored LinePlan");
+    assertThatThrownBy(() -> Json.readPlan("{\"total\":\"twelve\"}"))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  // Read with a mapper of its own, so that ours does not vouch for itself.
+  private static JsonNode tree(Object document) {
+    return JsonMapper.shared().readTree(Json.write(document));
+  }
+
+  private static Money money(String currency, double amount) {
+    CurrencyUnit unit = CurrencyUnit.of(currency);
+    return Money.of(unit, BigDecimal.valueOf(amount), RoundingMode.HALF_UP);
+  }
+
+  private static LinePlan plan(String currency) {
+    return new LinePlan(
+        false,
+        Optional.of("source pressure"),
+        List.of("give 206.9 psi at the source"),
+        List.of("Follow local codes."),
+        "A line for a hand nozzle.",
+        1.75,
+        1.5,
+        "Greyfin attack",
+        1,
+        420,
+        450,
+        List.of(new LinePlan.SectionCount(50, 9)),
+        List.of(
+            new LinePlan.RunPart("", "hydrant", Optional.empty(), Optional.of(OUTLET), 1),
+            new LinePlan.RunPart("H-1", "hose", Optional.of(HOSE_IN), Optional.of(OUTLET), 9)),
+        List.of(
+            new LinePlan.Joint(
+                OUTLET,
+                HOSE_IN,
+                "hydrant",
+                "hose",
+                1,
+                Verdict.Outcome.MATES,
+                Verdict.Seal.GASKET,
+                true,
+                "Same thread.",
+                "a standard")),
+        List.of(new LinePlan.ItemCount("A-1", 1)),
+        new LinePlan.Gaskets(9, 0, 1),
+        150,
+        50,
+        hydraulics(),
+        List.of(
+            new LinePlan.Check(
+                "delivered pressure", LinePlan.Check.Outcome.FAIL, -6.9, 50, "psi", "n", "s")),
+        List.of(
+            new LinePlan.PlanItem(
+                "H-1",
+                "hose",
+                9,
+                "each",
+                Optional.of(money(currency, 212.5)),
+                Optional.of(money(currency, 1912.5)),
+                180),
+            new LinePlan.PlanItem("A-1", "a", 1, "each", Optional.empty(), Optional.empty(), 1)),
+        DAY,
+        List.of("A-1"),
+        money(currency, 1912.5));
+  }
+
+  private static LineHydraulicsResult hydraulics() {
+    return new LineHydraulicsResult(
+        156.9375,
+        "coefficient law",
+        List.of(
+            new LineHydraulicsResult.CrossCheck(
+                "hazen-williams", Optional.of(135.0), Optional.empty(), 1.75, 148.2),
+            new LineHydraulicsResult.CrossCheck(
+                "darcy-weisbach", Optional.empty(), Optional.of(0.0003), 1.75, 151.1)),
+        0,
+        0,
+        0,
+        206.9375,
+        Optional.of(150.0),
+        -6.9375,
+        20.0,
+        Optional.of(70.5),
+        100,
+        200,
+        56.2,
+        180,
+        649,
+        0.4,
+        List.of(new LineHydraulicsResult.Station("hydrant", 0, 0, 150, 150)));
+  }
+
+  private static Quote quote(String currency) {
+    Money subtotal = money(currency, 1912.5);
+    Money zero = money(currency, 0);
+    return new Quote(
+        "Q-000001",
+        1,
+        Quote.Status.DRAFT,
+        new Customer(
+            "PHFD",
+            "Port Harlow Fire",
+            "1 Quay Street",
+            "agency",
+            new BigDecimal("0.10"),
+            Map.of("H-1", money(currency, 200)),
+            "county",
+            new BigDecimal("0.0625"),
+            Optional.of(new Customer.Exemption("EX-1", DAY)),
+            "collect"),
+        DAY,
+        DAY.plusDays(30),
+        14,
+        "Hand line",
+        "from: 2.5 NH male\n",
+        plan(currency),
+        List.of(
+            new Quote.QuoteLine(
+                1,
+                "H-1",
+                "hose",
+                9,
+                "each",
+                "EA",
+                money(currency, 250),
+                money(currency, 212.5),
+                subtotal,
+                true,
+                180,
+                List.of(new Quote.Break(10, money(currency, 200))),
+                Optional.of("note"))),
+        subtotal,
+        zero,
+        "collected",
+        false,
+        new BigDecimal("0.0625"),
+        "exempt",
+        zero,
+        subtotal,
+        Instant.parse("2026-11-25T12:00:00Z"));
+  }
+}

@@ -1,0 +1,68 @@
+package hosewright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jline.reader.Candidate;
+import org.jline.reader.CompletingParsedLine;
+import org.jline.reader.Parser.ParseContext;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class LineCompleterTest {
+  @TempDir private Path data;
+
+  @Test
+  void first_words_are_offered_then_second_words() {
+    assertThat(offered("")).contains("probe", "version", "quit", "exit");
+    assertThat(offered("probe ")).containsExactlyInAnyOrder("echo", "keep", "unsafe");
+  }
+
+  @Test
+  void options_are_offered_once_unless_they_may_be_repeated() {
+    assertThat(offered("probe echo --text x --tag red "))
+        .contains("--tag", "--rise")
+        .doesNotContain("--text");
+    assertThat(offered("probe echo --")).contains("--json", "--help");
+  }
+
+  @Test
+  void values_are_offered_after_a_space_or_an_equals_sign() {
+    assertThat(offered("probe echo --tag ")).containsExactly("red", "blue");
+    assertThat(offered("probe echo --tag=")).containsExactly("--tag=red", "--tag=blue");
+  }
+
+  @Test
+  void files_are_offered_folder_by_folder() throws IOException {
+    Files.createDirectories(data.resolve("jobs/old"));
+    Files.writeString(data.resolve("jobs/one.yaml"), "");
+    assertThat(FileNames.beginning(data + "/jo")).containsExactly(data + "/jobs/");
+    assertThat(FileNames.beginning(data + "/jobs/o"))
+        .containsExactly(data + "/jobs/old/", data + "/jobs/one.yaml");
+  }
+
+  @Test
+  void an_open_quote_is_one_word_and_what_is_chosen_is_quoted() {
+    String line = "probe echo --text \"2.5 N";
+    CompletingParsedLine parsed = parsed(line);
+    assertThat(parsed.word()).isEqualTo("2.5 N");
+    assertThat(parsed.rawWordLength()).isEqualTo("\"2.5 N".length());
+    assertThat(parsed.escape("2.5 NH male", true)).hasToString("\"2.5 NH male\"");
+    assertThat(parsed.escape("--text=2.5 NH male", true)).hasToString("--text=\"2.5 NH male\"");
+  }
+
+  private static CompletingParsedLine parsed(String line) {
+    return (CompletingParsedLine)
+        new LineParser().parse(line, line.length(), ParseContext.COMPLETE);
+  }
+
+  private List<String> offered(String line) {
+    List<Candidate> candidates = new ArrayList<>();
+    new LineCompleter(new Shells(data).index).complete(null, parsed(line), candidates);
+    return candidates.stream().map(Candidate::value).toList();
+  }
+}

@@ -1,0 +1,44 @@
+package hosewright.shell;
+
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandRegistry;
+
+/** A shell put together without Spring, with the probe commands in it. */
+final class Shells {
+  final Workspace workspace;
+  final CommandIndex index;
+  final CommandLineParser parser;
+  final CommandRunner runner;
+  final Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
+
+  Shells(Path data) {
+    workspace = new Workspace(Map.of("HOSEWRIGHT_DATA", data.toString()));
+    CommandRegistry registry =
+        new CommandRegistry(
+            new LinkedHashSet<Command>(
+                Set.of(
+                    new VersionCommand(),
+                    new QuitCommand(),
+                    new ProbeCommands.Echo(),
+                    new ProbeCommands.Unsafe(),
+                    new ProbeCommands.Keep(workspace))));
+    index = new CommandIndex(registry);
+    parser = new CommandLineParser(index);
+    runner = new CommandRunner(registry, parser, new FailureReport(workspace, standard));
+  }
+
+  /** What one line answers on standard output. */
+  String answer(String line) {
+    StringWriter out = new StringWriter();
+    GlobalOptions session = GlobalOptions.of(List.of());
+    runner.line(line, session, new Output(out, Screen.PIPED), SessionRunner.NOBODY, "");
+    return out.toString();
+  }
+}
