@@ -64,7 +64,7 @@ final class Accessories {
     return catalogue.ofKind(kind).stream()
         .filter(item -> DRY.contains(kind) || eligibility.wetted(item))
         .filter(item -> fits(item, line))
-        .min(Comparator.comparingDouble(item -> floor.of(item)));
+        .min(Comparator.comparingDouble(item -> floor.ofOne(item)));
   }
 
   /**

@@ -4,13 +4,10 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
-import hosewright.thread.End;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -21,11 +18,13 @@ final class Billing {
   private final Eligibility eligibility;
   private final NetPrice prices;
   private final PriceFloor floor;
-  private final Map<End, Optional<Item>> gasketItems = new HashMap<>();
+  private final Gaskets gaskets;
   private final Accessories accessories;
 
-  Billing(Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor) {
+  Billing(
+      Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor, Gaskets gaskets) {
     this.floor = floor;
+    this.gaskets = gaskets;
     this.job = job;
     this.catalogue = catalogue;
     this.eligibility = new Eligibility(job, prices);
@@ -38,12 +37,12 @@ final class Billing {
    */
   record Bill(List<Basket.Purchase> purchases, List<String> unpriced) {}
 
-  Bill of(Assembly line, List<GasketCount> gaskets) {
+  Bill of(Assembly line, List<GasketCount> gasketCounts) {
     Basket basket = new Basket();
     List<String> unpriced = new ArrayList<>();
     addSections(line, basket);
     addFittings(line, basket, unpriced);
-    gaskets.forEach(gasket -> addGasket(gasket, basket, unpriced));
+    gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
     addSealant(line, basket, unpriced);
     for (String wanted : job.accessories()) {
       if (!accessories.inLine(wanted).isEmpty()) {
@@ -83,23 +82,11 @@ final class Billing {
 
   private void addGasket(GasketCount gasket, Basket basket, List<String> unpriced) {
     int quantity = gasket.bought() + gasket.spare();
-    gasketItems
-        .computeIfAbsent(gasket.end(), end -> gasketItem(gasket))
+    gaskets
+        .item(gasket.end())
         .ifPresentOrElse(
             item -> basket.add(item, quantity),
             () -> unpriced.add(quantity + " x gasket for " + gasket.end()));
-  }
-
-  private Optional<Item> gasketItem(GasketCount gasket) {
-    return cheapest(
-        catalogue.ofKind(ItemKind.GASKET).stream()
-            .filter(
-                item ->
-                    item.ends().stream()
-                        .anyMatch(
-                            end ->
-                                end.sizeIn() == gasket.end().sizeIn()
-                                    && end.family().equals(gasket.end().family()))));
   }
 
   private void addSealant(Assembly line, Basket basket, List<String> unpriced) {
@@ -115,6 +102,6 @@ final class Billing {
   private Optional<Item> cheapest(Stream<Item> items) {
     return items
         .filter(eligibility::wetted)
-        .min(Comparator.comparingDouble(item -> floor.of(item)));
+        .min(Comparator.comparingDouble(item -> floor.ofOne(item)));
   }
 }

@@ -60,10 +60,10 @@ final class BridgeChoices {
   }
 
   private Fetched fetch(Frame.Gap gap, int most, double leastLossPsi) {
-    List<Bridge> bridges = lightest(gap, link -> floor.of(link.item()), most);
+    List<Bridge> bridges = lightest(gap, link -> floor.ofOne(link.item()), most);
     List<Choice<List<Placed>>> choices = new ArrayList<>();
     for (Bridge bridge : bridges) {
-      double cost = bridge.links().stream().mapToDouble(link -> floor.of(link.item())).sum();
+      double cost = bridge.links().stream().mapToDouble(link -> floor.ofOne(link.item())).sum();
       choices.add(new Choice<>(placed(bridge, gap), cost * gap.lines(), lossPsi(bridge, gap)));
     }
     choices.sort(

@@ -1,10 +1,9 @@
 package hosewright.line;
 
-import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.NetPrice;
 import hosewright.line.LinePlan.Check;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /** Prices and checks whole plans of one job. */
 final class Evaluation {
@@ -12,24 +11,31 @@ final class Evaluation {
   private final Billing billing;
   private final CurrencyUnit currency;
 
-  Evaluation(
-      Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor, CurrencyUnit currency) {
+  Evaluation(Job job, Billing billing, CurrencyUnit currency) {
     this.job = job;
-    this.billing = new Billing(job, catalogue, prices, floor);
+    this.billing = billing;
     this.currency = currency;
   }
 
-  Evaluated of(Assembly line) {
+  /** A plan priced, before the dearer work of checking it. */
+  record Priced(
+      Assembly line, List<GasketCount> gaskets, Billing.Bill bill, Money total) {}
+
+  Priced price(Assembly line) {
     List<GasketCount> gaskets = GasketCount.of(line);
     Billing.Bill bill = billing.of(line, gaskets);
-    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, line);
-    List<Check> checks = Checks.of(job, line, hydraulics, bill.purchases());
+    return new Priced(line, gaskets, bill, Basket.sum(bill.purchases(), currency));
+  }
+
+  Evaluated check(Priced plan) {
+    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, plan.line());
+    List<Check> checks = Checks.of(job, plan.line(), hydraulics, plan.bill().purchases());
     return new Evaluated(
-        line,
-        gaskets,
-        bill.purchases(),
-        bill.unpriced(),
-        Basket.sum(bill.purchases(), currency),
+        plan.line(),
+        plan.gaskets(),
+        plan.bill().purchases(),
+        plan.bill().unpriced(),
+        plan.total(),
         hydraulics,
         checks);
   }

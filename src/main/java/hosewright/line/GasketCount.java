@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Gaskets of one size and family in a line.
@@ -30,10 +31,25 @@ record GasketCount(End end, int fitted, int bought, int spare) {
     counts.forEach(
         (kind, tally) -> {
           int all = tally[FITTED] + tally[BOUGHT] + tally[OWNED];
-          int spare = Math.max(1, (int) Math.ceil(all * SPARE_SHARE));
-          gaskets.add(new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spare));
+          gaskets.add(
+              new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spares(all)));
         });
     return gaskets;
+  }
+
+  /** Gaskets of the joints between like sections alone; empty for ends without gaskets. */
+  static Optional<GasketCount> between(HoseLine hose, int joints) {
+    int perJoint =
+        (hose.inlet().carriesGasket() ? 1 : 0) + (hose.outlet().carriesGasket() ? 1 : 0);
+    int all = joints * perJoint;
+    int bought = hose.gasketsFitted() ? 0 : all;
+    return perJoint == 0
+        ? Optional.empty()
+        : Optional.of(new GasketCount(hose.inlet(), all - bought, bought, spares(all)));
+  }
+
+  private static int spares(int gaskets) {
+    return Math.max(1, (int) Math.ceil(gaskets * SPARE_SHARE));
   }
 
   private static final int FITTED = 0;

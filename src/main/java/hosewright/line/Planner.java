@@ -36,7 +36,7 @@ public final class Planner {
    */
   public Planner(Catalogue catalogue, NetPrice prices, LocalDate date, CurrencyUnit currency) {
     this.catalogue = catalogue;
-    this.prices = prices;
+    this.prices = new PriceLadders(prices);
     this.date = date;
     this.currency = currency;
   }
@@ -44,14 +44,15 @@ public final class Planner {
   /**
    * The plan for a job.
    *
-   * <p>More than one line is considered where the job asks for it, and where no single line does.
+   * <p>More than one line is considered where the job asks for it, and where no single line of any
+   * size does. A buyer who names the hose size asks about that line; several of it are advice.
    */
   public LinePlan plan(Job job) {
     SearchTally tally = new SearchTally();
     Optional<Evaluated> chosen = Optional.empty();
     Map<Double, Evaluated> bySize = new TreeMap<>();
     int first = job.wishes().lines().orElse(1);
-    int last = job.wishes().lines().orElse(MOST_LINES);
+    int last = job.wishes().lines().orElse(job.wishes().hoseSizeIn().isPresent() ? 1 : MOST_LINES);
     for (int lines = first; lines <= last; lines++) {
       Map<Double, Evaluated> found = bestBySize(job, lines, tally);
       found.forEach((size, plan) -> bySize.merge(size, plan, Planner::better));
@@ -74,10 +75,14 @@ public final class Planner {
 
   /** The best plan of each hose size that could be laid at all. */
   private Map<Double, Evaluated> bestBySize(Job job, int lines, SearchTally tally) {
-    PriceFloor floor = new PriceFloor(prices);
+    PriceFloor floor = new PriceFloor(prices, mostAlike(job, lines));
+    Eligibility eligibility = new Eligibility(job, prices);
+    Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
     BridgeChoices bridges =
         new BridgeChoices(adapters(job), floor, job.service().isWater() ? job.flowGpm() : 0);
-    Evaluation evaluation = new Evaluation(job, catalogue, prices, floor, currency);
+    Billing billing = new Billing(job, catalogue, prices, floor, gaskets);
+    Evaluation evaluation = new Evaluation(job, billing, currency);
+    LayChoices lays = new LayChoices(job, floor, gaskets);
     Frames frames = new Frames(job, catalogue, prices, floor);
     Map<Double, List<HoseLine>> hoses =
         new HoseLines(job, catalogue, prices)
@@ -87,10 +92,16 @@ public final class Planner {
     Map<Double, Evaluated> best = new TreeMap<>();
     hoses.forEach(
         (size, ofSize) ->
-            new Search(job, floor, bridges, evaluation, tally)
+            new Search(job, floor, bridges, lays, evaluation, tally)
                 .run(frames.of(ofSize, lines))
                 .ifPresent(plan -> best.put(size, plan)));
     return best;
+  }
+
+  /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
+  private static int mostAlike(Job job, int lines) {
+    int bridges = 2 + (lines > 1 ? 2 * lines : 0) + job.accessories().size();
+    return bridges * BridgeGraph.MOST_ADAPTERS + job.accessories().size();
   }
 
   private List<Item> adapters(Job job) {

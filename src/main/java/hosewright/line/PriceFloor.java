@@ -2,42 +2,43 @@ package hosewright.line;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
-import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.joda.money.Money;
 
-/** The least that items can cost in any plan, whatever quantities it buys. */
+/** The least that items can cost in a plan, in the currency's major unit. */
 final class PriceFloor {
   private final NetPrice prices;
+  private final int mostAlike;
   private final Map<String, Double> unitFloors = new HashMap<>();
 
-  PriceFloor(NetPrice prices) {
+  /**
+   * @param mostAlike no plan uses more of one adapter or device than this
+   */
+  PriceFloor(NetPrice prices, int mostAlike) {
     this.prices = prices;
+    this.mostAlike = mostAlike;
   }
 
-  /** The least one unit can cost, in the currency's major unit; zero when no price is in force. */
-  double of(Item item) {
+  /** The least one unit of an item can cost that is used up to the most times a plan may. */
+  double ofOne(Item item) {
     return unitFloors.computeIfAbsent(item.number(), number -> find(item));
   }
 
-  double of(Map<Item, Integer> bill) {
-    double cost = 0;
-    for (Map.Entry<Item, Integer> line : bill.entrySet()) {
-      cost += of(line.getKey()) * line.getValue();
-    }
-    return cost;
+  /** What a quantity costs that no other part of the plan adds to; zero without a price. */
+  double ofAll(Item item, int quantity) {
+    return Basket.cheapest(item, quantity, prices)
+        .extended()
+        .map(Money::getAmount)
+        .map(Number::doubleValue)
+        .orElse(0.0);
   }
 
   private double find(Item item) {
-    Optional<Money> least = prices.unitPrice(item, 1);
-    for (int breakQuantity : prices.breakQuantities(item)) {
-      Optional<Money> price = prices.unitPrice(item, breakQuantity);
-      if (price.isPresent() && (least.isEmpty() || price.get().isLessThan(least.get()))) {
-        least = price;
-      }
+    double least = Double.POSITIVE_INFINITY;
+    for (int quantity = 1; quantity <= mostAlike; quantity++) {
+      least = Math.min(least, ofAll(item, quantity) / quantity);
     }
-    return least.map(Money::getAmount).orElse(BigDecimal.ZERO).doubleValue();
+    return least;
   }
 }

@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.thread.Mating;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +15,7 @@ final class Search {
   private final Job job;
   private final PriceFloor floor;
   private final BridgeChoices bridges;
+  private final LayChoices lays;
   private final Evaluation evaluation;
   private final SearchTally tally;
 
@@ -23,10 +23,16 @@ final class Search {
   private Optional<Evaluated> leastBad = Optional.empty();
 
   Search(
-      Job job, PriceFloor floor, BridgeChoices bridges, Evaluation evaluation, SearchTally tally) {
+      Job job,
+      PriceFloor floor,
+      BridgeChoices bridges,
+      LayChoices lays,
+      Evaluation evaluation,
+      SearchTally tally) {
     this.job = job;
     this.floor = floor;
     this.bridges = bridges;
+    this.lays = lays;
     this.evaluation = evaluation;
     this.tally = tally;
   }
@@ -77,38 +83,16 @@ final class Search {
     return fetched.none() ? BridgeChoices.toSource(gap) : fetched;
   }
 
-  /** Empty when sections that do not couple to each other would have to. */
+  /** Empty when no lay is possible. */
   private Optional<Opened> open(
       Frame frame, List<Frame.Gap> gaps, List<BridgeChoices.Fetched> fetched) {
-    List<SectionOption> options = frame.hose().options();
-    List<Double> lengthsFt = options.stream().map(SectionOption::lengthFt).toList();
-    boolean couples = Mating.of(frame.hose().outlet(), frame.hose().inlet()).mates();
-    List<Choice<Lay>> lays =
-        Lay.covering(lengthsFt, job.run().neededFt()).stream()
-            .filter(lay -> couples || lay.sections() == 1)
-            .map(lay -> choice(frame, lay))
-            .sorted(
-                Comparator.<Choice<Lay>>comparingDouble(Choice::leastCost)
-                    .thenComparingInt(choice -> choice.value().sections()))
-            .toList();
-    if (lays.isEmpty()) {
+    List<Choice<Lay>> choices = lays.of(frame);
+    if (choices.isEmpty()) {
       return Optional.empty();
     }
-    double fixedCost = frame.fixedParts().mapToDouble(part -> floor.of(part.item())).sum();
+    double fixedCost = frame.fixedParts().mapToDouble(part -> floor.ofOne(part.item())).sum();
     PressureBudget budget = PressureBudget.of(job, frame);
-    return Optional.of(new Opened(frame, gaps, fetched, lays, fixedCost, budget));
-  }
-
-  private Choice<Lay> choice(Frame frame, Lay lay) {
-    List<SectionOption> options = frame.hose().options();
-    double cost = 0;
-    for (int i = 0; i < options.size(); i++) {
-      if (lay.counts().get(i) > 0) {
-        cost += floor.of(options.get(i).bill()) * lay.counts().get(i);
-      }
-    }
-    return new Choice<>(
-        lay, cost * frame.lines(), PressureBudget.layLossPsi(job, frame, lay.lengthFt()));
+    return Optional.of(new Opened(frame, gaps, fetched, choices, fixedCost, budget));
   }
 
   private void searchFrame(Opened frame) {
@@ -169,8 +153,13 @@ final class Search {
 
   private void consider(Opened frame, List<Choice<List<Placed>>> chosen, Choice<Lay> lay) {
     List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
-    Evaluated plan = evaluation.of(Assembly.of(job, frame.frame(), lay.value(), parts));
+    Evaluation.Priced priced =
+        evaluation.price(Assembly.of(job, frame.frame(), lay.value(), parts));
     tally.plans++;
+    if (best.isPresent() && priced.total().isGreaterThan(best.get().total())) {
+      return;
+    }
+    Evaluated plan = evaluation.check(priced);
     if (plan.bestThatCanBe()) {
       if (best.isEmpty() || plan.beats(best.get())) {
         best = Optional.of(plan);

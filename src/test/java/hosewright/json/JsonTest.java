@@ -164,14 +164,19 @@ final class JsonTest {
                 "H-1",
                 "hose",
                 9,
+                0,
                 "each",
                 Optional.of(money(currency, 212.5)),
                 Optional.of(money(currency, 1912.5)),
                 180),
-            new LinePlan.PlanItem("A-1", "a", 1, "each", Optional.empty(), Optional.empty(), 1)),
+            new LinePlan.PlanItem("A-1", "a", 1, 0, "each", Optional.empty(), Optional.empty(), 1)),
         DAY,
         List.of("A-1"),
-        money(currency, 1912.5));
+        money(currency, 1912.5),
+        List.of(
+            new LinePlan.Alternative(
+                2.5, 2.5, "Greyfin supply", 1, true, money(currency, 2400), 90.5, "costs more")),
+        new LinePlan.Searched(4, 1, 1, 9));
   }
 
   private static LineHydraulicsResult hydraulics() {

@@ -2,7 +2,6 @@ package hosewright.line;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
-import hosewright.thread.End;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -54,6 +53,6 @@ final class DemoCatalogue {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return new CatalogueReader(End::parse).read(files);
+    return CatalogueReader.read(files);
   }
 }

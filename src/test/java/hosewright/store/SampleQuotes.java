@@ -119,6 +119,8 @@ final class SampleQuotes {
         List.of(),
         DATE,
         List.of(),
-        ZERO);
+        ZERO,
+        List.of(),
+        new LinePlan.Searched(0, 0, 0, 0));
   }
 }
