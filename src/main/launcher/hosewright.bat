@@ -4,5 +4,5 @@ setlocal
 set "app=%~dp0..\app"
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
-"%java%" -Xshare:auto -XX:SharedArchiveFile="%app%\hosewright.jsa" -Xlog:disable -Xlog:all=error:stderr -XX:TieredStopAtLevel=1 -jar "%app%\hosewright.jar" %*
+"%java%" -Xshare:auto -XX:SharedArchiveFile="%app%\hosewright.jsa" -Xlog:disable -XX:TieredStopAtLevel=1 -jar "%app%\hosewright.jar" %*
 exit /b %ERRORLEVEL%

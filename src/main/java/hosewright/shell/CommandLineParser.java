@@ -40,7 +40,7 @@ final class CommandLineParser implements CommandParser {
     List<String> asked = global.rest();
     if (explainNoCommand) {
       asked = prepend("help", asked);
-    } else if (global.version() && asked.isEmpty()) {
+    } else if (global.version() && !explain) {
       asked = List.of("version");
     }
     CommandIndex.Match match = commands.find(asked);

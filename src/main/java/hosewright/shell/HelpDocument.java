@@ -20,7 +20,7 @@ record HelpDocument(
       String description,
       boolean required,
       boolean repeatable,
-      Optional<String> standard) {}
+      Optional<String> defaultsTo) {}
 
   record Argument(String name, String description, boolean required, boolean repeatable) {}
 

@@ -37,8 +37,9 @@ public final class ShellApplication {
       ConfigurableApplicationContext context = application.run(args);
       return SpringApplication.exit(context);
     } catch (RuntimeException | Error failure) {
+      List<String> words = List.of(args);
       return new FailureReport(new Workspace(System.getenv()), Standard.ofProcess())
-          .of(failure, false, false, "");
+          .of(failure, words.contains("--json"), words.contains("--verbose"), "");
     }
   }
 }

@@ -8,7 +8,6 @@ import static hosewright.store.db.Tables.ITEM_FLUID;
 import static hosewright.store.db.Tables.PRICE;
 import static hosewright.store.db.Tables.SUPPLIER;
 import static org.jooq.impl.DSL.max;
-import static org.jooq.impl.DSL.select;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CostRow;
@@ -125,20 +124,45 @@ public final class CatalogueStore {
     inside.batchMerge(rows).execute();
   }
 
+  /** Rewrites only what changed: most of a catalogue stays as it is from one file to the next. */
   private static void replaceItems(DSLContext inside, List<Item> items) {
-    List<ItemRecord> rows = new ArrayList<>();
-    items.forEach(item -> rows.add(ItemRows.main(item, rows.size() + 1)));
-    inside.update(ITEM).setNull(ITEM.FILE_ORDER).execute();
-    inside.batchMerge(rows).execute();
-    var listed = select(ITEM.ITEM_NUMBER).from(ITEM).where(ITEM.FILE_ORDER.isNotNull());
-    inside.deleteFrom(ITEM_END).where(ITEM_END.ITEM_NUMBER.in(listed)).execute();
-    inside.deleteFrom(ITEM_DERATING).where(ITEM_DERATING.ITEM_NUMBER.in(listed)).execute();
-    inside.deleteFrom(ITEM_FLUID).where(ITEM_FLUID.ITEM_NUMBER.in(listed)).execute();
-    inside.batchInsert(items.stream().flatMap(i -> ItemRows.ends(i).stream()).toList()).execute();
-    inside
-        .batchInsert(items.stream().flatMap(i -> ItemRows.deratings(i).stream()).toList())
-        .execute();
-    inside.batchInsert(items.stream().flatMap(i -> ItemRows.fluids(i).stream()).toList()).execute();
+    Map<String, ItemRecord> kept = inside.selectFrom(ITEM).fetchMap(ITEM.ITEM_NUMBER);
+    List<ItemRecord> added = new ArrayList<>();
+    List<ItemRecord> changed = new ArrayList<>();
+    int fileOrder = 0;
+    for (Item item : items) {
+      fileOrder++;
+      ItemRecord wanted = ItemRows.main(item, fileOrder);
+      ItemRecord known = kept.remove(item.number());
+      if (known == null) {
+        added.add(wanted);
+      } else if (!known.equals(wanted)) {
+        changed.add(wanted);
+      }
+    }
+    for (ItemRecord dropped : kept.values()) {
+      dropped.setFileOrder(null);
+      changed.add(dropped);
+    }
+    inside.batchUpdate(changed).execute();
+    Rows.insert(inside, ITEM, added);
+    replaceParts(inside, items);
+  }
+
+  private static void replaceParts(DSLContext inside, List<Item> items) {
+    inside.deleteFrom(ITEM_END).execute();
+    inside.deleteFrom(ITEM_DERATING).execute();
+    inside.deleteFrom(ITEM_FLUID).execute();
+    Rows.insert(
+        inside, ITEM_END, items.stream().flatMap(item -> ItemRows.ends(item).stream()).toList());
+    Rows.insert(
+        inside,
+        ITEM_DERATING,
+        items.stream().flatMap(item -> ItemRows.deratings(item).stream()).toList());
+    Rows.insert(
+        inside,
+        ITEM_FLUID,
+        items.stream().flatMap(item -> ItemRows.fluids(item).stream()).toList());
   }
 
   /** Four queries, whatever the number of items. */

@@ -29,9 +29,8 @@ public final class CustomerStore {
           DSLContext inside = nested.dsl();
           inside.deleteFrom(CONTRACT_PRICE).execute();
           inside.deleteFrom(CUSTOMER).execute();
-          inside
-              .batchInsert(customers.customers().stream().map(CustomerStore::row).toList())
-              .execute();
+          Rows.insert(
+              inside, CUSTOMER, customers.customers().stream().map(CustomerStore::row).toList());
           insertPrices(inside, customers.contractPrices());
         });
   }
@@ -66,7 +65,7 @@ public final class CustomerStore {
   }
 
   private static void insertPrices(DSLContext inside, List<ContractPrice> prices) {
-    inside.batchInsert(prices.stream().map(CustomerStore::row).toList()).execute();
+    Rows.insert(inside, CONTRACT_PRICE, prices.stream().map(CustomerStore::row).toList());
   }
 
   private static CustomerRecord row(Customer customer) {

@@ -51,7 +51,7 @@ final class PriceRows {
     }
     dropped.values().forEach(row -> row.setReplacedBy(load));
     context.batchUpdate(dropped.values()).execute();
-    context.batchInsert(added).execute();
+    Rows.insert(context, PRICE, added);
   }
 
   static void replaceCosts(DSLContext context, List<CostRow> wanted, int load) {
@@ -64,7 +64,7 @@ final class PriceRows {
     }
     dropped.values().forEach(row -> row.setReplacedBy(load));
     context.batchUpdate(dropped.values()).execute();
-    context.batchInsert(added).execute();
+    Rows.insert(context, COST, added);
   }
 
   static PriceRow price(PriceRecord row) {

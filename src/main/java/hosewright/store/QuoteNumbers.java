@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import static hosewright.store.db.Tables.QUOTE_COUNTER;
+import static hosewright.store.db.Tables.QUOTE_VOID;
 
 import hosewright.problem.BadInputException;
 import hosewright.store.db.tables.records.QuoteVoidRecord;
@@ -59,6 +60,6 @@ record QuoteNumbers(HighWaterMark mark) {
                     new QuoteVoidRecord(
                         written(number), "used before an older store was put back", now))
             .toList();
-    inside.batchInsert(lost).execute();
+    Rows.insert(inside, QUOTE_VOID, lost);
   }
 }

@@ -24,13 +24,13 @@ public final class TermsStore {
           DSLContext inside = nested.dsl();
           inside.deleteFrom(FREIGHT_BAND).execute();
           inside.deleteFrom(DEALER_SETTING).execute();
-          inside.batchInsert(terms.freight().stream().map(TermsStore::row).toList()).execute();
-          inside
-              .batchInsert(
-                  terms.settings().entrySet().stream()
-                      .map(entry -> new DealerSettingRecord(entry.getKey(), entry.getValue()))
-                      .toList())
-              .execute();
+          Rows.insert(inside, FREIGHT_BAND, terms.freight().stream().map(TermsStore::row).toList());
+          Rows.insert(
+              inside,
+              DEALER_SETTING,
+              terms.settings().entrySet().stream()
+                  .map(entry -> new DealerSettingRecord(entry.getKey(), entry.getValue()))
+                  .toList());
         });
   }
 

@@ -31,6 +31,11 @@ final class CommandLineParserTest {
   }
 
   @Test
+  void version_is_answered_whatever_else_is_typed() {
+    assertThat(parse("probe echo --version").commandName()).isEqualTo("version");
+  }
+
+  @Test
   void after_two_dashes_everything_is_a_word() {
     ParsedInput input = parse("probe echo -- --json --text");
     assertThat(input.options()).isEmpty();
@@ -70,7 +75,7 @@ final class CommandLineParserTest {
             new Problem(
                 "command",
                 "probe ehco",
-                "there is probe echo, probe keep, probe unsafe",
+                "there is probe ask, probe echo, probe keep, probe unsafe",
                 "probe echo"));
   }
 

@@ -53,6 +53,20 @@ final class InteractiveShellTest {
     assertThat(Files.readString(data.resolve("history"))).contains("probe echo --text remembered");
   }
 
+  @Test
+  void answers_to_questions_stay_out_of_the_history() throws IOException {
+    String screen =
+        typing(at(PROMPT, "probe ask\r"), at("name? ", "Quillback\r"), at(PROMPT, "quit\r"));
+    assertThat(screen).contains("hello Quillback");
+    assertThat(Files.readString(data.resolve("history"))).doesNotContain("Quillback");
+  }
+
+  @Test
+  void ctrl_c_at_a_question_goes_back_to_the_prompt() throws IOException {
+    String screen = typing(at(PROMPT, "probe ask\r"), at("name? ", CTRL_C), at(PROMPT, "quit\r"));
+    assertThat(screen).contains("hello nobody");
+  }
+
   /** Keys to press once the text has appeared. */
   private record Step(String appears, String keys) {}
 

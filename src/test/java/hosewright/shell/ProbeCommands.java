@@ -14,7 +14,8 @@ import org.springframework.context.annotation.Import;
   ProbeCommands.Fault.class,
   ProbeCommands.Unsafe.class,
   ProbeCommands.Refuse.class,
-  ProbeCommands.Keep.class
+  ProbeCommands.Keep.class,
+  ProbeCommands.Ask.class
 })
 final class ProbeCommands {
   private ProbeCommands() {}
@@ -116,6 +117,23 @@ final class ProbeCommands {
     protected Answer answer(Invocation in) {
       Kept kept = new Kept(workspace.folder().toString());
       return Answer.of(kept, kept.folder());
+    }
+  }
+
+  /** Asks for a name. */
+  static final class Ask extends ShellCommand {
+    Ask() {
+      super(CommandSpec.of("probe ask", Group.SHELL, "Asks", "probe ask"));
+    }
+
+    record Named(String name) {}
+
+    @Override
+    protected Answer answer(Invocation in) {
+      Asker asker =
+          in.asker().orElseThrow(() -> new BadInputException("name", "", "give it yourself"));
+      Named named = new Named(asker.ask("name? ", List.of()).orElse("nobody"));
+      return Answer.of(named, "hello " + named.name());
     }
   }
 }

@@ -9,19 +9,20 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The jar that runs alone, as a user or a script meets it. */
+/** The built program, as a user or a script meets it. */
 final class RealJarIT {
   @TempDir private Path temporary;
   private RealProgram program;
 
   @BeforeEach
   void stand_in_an_empty_folder() throws IOException {
-    program = RealProgram.jar(Files.createDirectory(temporary.resolve("work")));
+    program = RealProgram.installed(Files.createDirectory(temporary.resolve("work")));
   }
 
   @Test
-  void version_answers_with_one_json_document() {
-    RealProgram.Ended ended = program.run("version", "--json");
+  void the_jar_runs_alone_and_answers_with_one_json_document() {
+    RealProgram alone = RealProgram.jar(temporary.resolve("work"));
+    RealProgram.Ended ended = alone.run("version", "--json");
     assertThat(ended.exitCode()).isZero();
     assertThat(OneDocument.in(ended.out()).path("version").asString()).matches("\\d+\\.\\d+.*");
     assertThat(ended.err()).isEmpty();
@@ -52,6 +53,15 @@ final class RealJarIT {
     assertThat(ended.exitCode()).isEqualTo(2);
     assertThat(ended.out().lines()).hasSize(1).allMatch(line -> line.startsWith("Hosewright "));
     assertThat(ended.err()).startsWith("line 4: command cannot be 'verson'");
+  }
+
+  @Test
+  void the_jar_alone_stops_a_piped_script_too() {
+    RealProgram alone = RealProgram.jar(temporary.resolve("work"));
+    RealProgram.Ended ended = alone.runWith("version\nverson\nversion\n");
+    assertThat(ended.exitCode()).isEqualTo(2);
+    assertThat(ended.out().lines()).hasSize(1);
+    assertThat(ended.err()).startsWith("line 2: ");
   }
 
   @Test

@@ -31,6 +31,21 @@ final class RealProgram {
         List.of(JAVA, "-jar", BUILD.resolve("hosewright.jar").toString()), folder);
   }
 
+  /** The extracted jar with its class-data archive, started as the launcher does. */
+  static RealProgram installed(Path folder) {
+    Path app = HOME.resolve("app");
+    return new RealProgram(
+        List.of(
+            JAVA,
+            "-Xshare:auto",
+            "-XX:SharedArchiveFile=" + app.resolve("hosewright.jsa"),
+            "-Xlog:disable",
+            "-XX:TieredStopAtLevel=1",
+            "-jar",
+            app.resolve("hosewright.jar").toString()),
+        folder);
+  }
+
   /** A launcher. */
   static RealProgram launcher(Path launcher, Path folder) {
     return new RealProgram(List.of(launcher.toString()), folder);

@@ -137,6 +137,14 @@ final class ShellTrapsIT {
   }
 
   @Test
+  void a_question_is_never_put_where_nobody_can_answer() {
+    RealProgram.Ended ended = program.runWith("probe ask\nQuillback\n");
+    assertThat(ended.exitCode()).isEqualTo(2);
+    assertThat(ended.out()).isEmpty();
+    assertThat(ended.err()).startsWith("line 1: name is missing");
+  }
+
+  @Test
   void a_script_cannot_change_the_data_folder() {
     RealProgram.Ended ended = program.runWith("probe echo --data elsewhere\n");
     assertThat(ended.exitCode()).isEqualTo(2);

@@ -1,10 +1,8 @@
 package hosewright.shell;
 
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.springframework.shell.core.command.Command;
@@ -27,18 +25,11 @@ final class Shells {
                     new VersionCommand(),
                     new QuitCommand(),
                     new ProbeCommands.Echo(),
+                    new ProbeCommands.Ask(),
                     new ProbeCommands.Unsafe(),
                     new ProbeCommands.Keep(workspace))));
     index = new CommandIndex(registry);
     parser = new CommandLineParser(index);
     runner = new CommandRunner(registry, parser, new FailureReport(workspace, standard));
-  }
-
-  /** What one line answers on standard output. */
-  String answer(String line) {
-    StringWriter out = new StringWriter();
-    GlobalOptions session = GlobalOptions.of(List.of());
-    runner.line(line, session, new Output(out, Screen.PIPED), SessionRunner.NOBODY, "");
-    return out.toString();
   }
 }
