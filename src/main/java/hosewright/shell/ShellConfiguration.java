@@ -19,6 +19,11 @@ class ShellConfiguration {
   }
 
   @Bean
+  Notices notices(Standard standard) {
+    return new Notices(standard);
+  }
+
+  @Bean
   Workspace workspace() {
     return new Workspace(System.getenv());
   }

@@ -1,0 +1,109 @@
+package hosewright.command;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.json.Json;
+import hosewright.quote.Customers;
+import hosewright.quote.DealerTerms;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteCodec;
+import hosewright.quote.QuoteStore;
+import hosewright.shell.Notices;
+import hosewright.shell.Workspace;
+import hosewright.store.CatalogueStore;
+import hosewright.store.CustomerStore;
+import hosewright.store.Database;
+import hosewright.store.StoredQuotes;
+import hosewright.store.TermsStore;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+
+/**
+ * The dealer's books: opened when a command first needs them and kept open until the program ends.
+ *
+ * <p>Books without a catalogue take the invented demo catalogue, so that a newcomer can quote at
+ * once.
+ */
+final class Books implements AutoCloseable {
+  private final Workspace workspace;
+  private final Notices notices;
+  private final Clock clock;
+  private Database database;
+  private Catalogue catalogue;
+
+  Books(Workspace workspace, Notices notices, Clock clock) {
+    this.workspace = workspace;
+    this.notices = notices;
+    this.clock = clock;
+  }
+
+  Catalogue catalogue() {
+    if (catalogue == null) {
+      catalogue = new CatalogueStore(database()).load();
+      if (catalogue.items().isEmpty()) {
+        notices.say(
+            "The books are empty: taking the invented demo catalogue."
+                + " Load your own with 'catalogue load FOLDER'.");
+        load(CatalogueFolder.demo());
+      }
+    }
+    return catalogue;
+  }
+
+  /** Replaces catalogue, customers and terms, all or nothing. */
+  void load(CatalogueFolder folder) {
+    new CatalogueStore(database()).replace(folder.catalogue(), now());
+    new CustomerStore(database()).replace(folder.customers());
+    new TermsStore(database()).replace(folder.terms());
+    catalogue = folder.catalogue();
+  }
+
+  Customers customers() {
+    catalogue();
+    return new CustomerStore(database()).load();
+  }
+
+  DealerTerms terms() {
+    catalogue();
+    return new TermsStore(database()).load();
+  }
+
+  QuoteStore quotes() {
+    return new StoredQuotes(database(), new JsonCodec(), clock);
+  }
+
+  Instant now() {
+    return clock.instant();
+  }
+
+  LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  private Database database() {
+    if (database == null) {
+      database = Database.open(workspace.folder());
+    }
+    return database;
+  }
+
+  @Override
+  public void close() {
+    if (database != null) {
+      database.close();
+    }
+  }
+
+  /** Quotes are kept as the JSON that scripts read. */
+  private static final class JsonCodec implements QuoteCodec {
+    @Override
+    public String write(Quote quote) {
+      return Json.write(quote);
+    }
+
+    @Override
+    public Quote read(String document) {
+      return Json.readQuote(document);
+    }
+  }
+}

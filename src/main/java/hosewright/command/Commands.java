@@ -1,0 +1,28 @@
+package hosewright.command;
+
+import hosewright.shell.Notices;
+import hosewright.shell.Workspace;
+import java.time.Clock;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+
+/** The trade's commands; a command exists once it is named here. */
+@Configuration(proxyBeanMethods = false)
+@Import({
+  EndListCommand.class,
+  JointCheckCommand.class,
+  LinePlanCommand.class,
+  QuoteMakeCommand.class,
+  QuoteListCommand.class,
+  QuoteShowCommand.class,
+  QuoteExportCommand.class,
+  CatalogueLoadCommand.class
+})
+public class Commands {
+
+  @Bean
+  Books books(Workspace workspace, Notices notices) {
+    return new Books(workspace, notices, Clock.systemDefaultZone());
+  }
+}

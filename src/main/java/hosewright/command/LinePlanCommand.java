@@ -1,0 +1,44 @@
+package hosewright.command;
+
+import hosewright.line.Job;
+import hosewright.line.JobField;
+import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.ShellCommand;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Plans a line for a job. */
+final class LinePlanCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  LinePlanCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "line plan",
+                Group.PLAN,
+                "Plans the cheapest line that joins, holds and brings the pressure",
+                "line plan --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
+                    + " --flow 150gpm --need 50psi --source-pressure 120psi")
+            .with(JobAnswers.options()));
+    this.books = books;
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    if (answers.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was planned.");
+    }
+    Job job = JobForm.read(answers.get());
+    LinePlan plan = new Planning(books.getObject()).plan(job).plan();
+    return plan.feasible()
+        ? Answer.of(plan, screen -> PlanText.of(plan, screen))
+        : Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen));
+  }
+}

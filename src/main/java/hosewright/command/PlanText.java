@@ -1,0 +1,193 @@
+package hosewright.command;
+
+import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.Check;
+import hosewright.shell.Screen;
+import hosewright.shell.Table;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.commons.text.WordUtils;
+
+/** A plan as a person reads it at a terminal. */
+final class PlanText {
+  private final LinePlan plan;
+  private final Screen screen;
+  private final StringBuilder text = new StringBuilder();
+
+  private PlanText(LinePlan plan, Screen screen) {
+    this.plan = plan;
+    this.screen = screen;
+  }
+
+  static String of(LinePlan plan, Screen screen) {
+    PlanText writer = new PlanText(plan, screen);
+    writer.verdict();
+    if (!plan.joints().isEmpty()) {
+      writer.joints();
+      writer.pressure();
+      writer.checks();
+      writer.goods();
+      writer.alternatives();
+    }
+    writer.sentences("Take care", plan.cautions());
+    return writer.text.toString().stripTrailing();
+  }
+
+  private void verdict() {
+    sentence(plan.summary());
+    if (plan.feasible()) {
+      sentence(
+          String.format(
+              Locale.ROOT,
+              "This line does it: %s for %s.",
+              laid(),
+              plan.total()));
+    } else {
+      sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
+      if (plan.lines() > 0) {
+        sentence("The nearest line: " + laid() + " for " + plan.total() + ".");
+      }
+      sentences("What would do instead", plan.instead());
+    }
+  }
+
+  private String laid() {
+    String sections =
+        plan.sections().stream()
+            .map(s -> s.count() + " x " + plain(s.lengthFt()) + " ft")
+            .collect(Collectors.joining(" + "));
+    String lines = plan.lines() > 1 ? plan.lines() + " lines, in all " : "";
+    return String.format(
+        Locale.ROOT,
+        "%s%s of %s in hose with %s in couplings (%s)",
+        lines,
+        sections,
+        plain(plan.sizeIn()),
+        plain(plan.couplingSizeIn()),
+        plan.hoseSeries());
+  }
+
+  private void joints() {
+    Table table = Table.of("#", "from", "into", "seal", "comes apart").numbers(0);
+    int number = 1;
+    for (LinePlan.Joint joint : plan.joints()) {
+      String numbers =
+          joint.count() == 1 ? "" + number : number + "-" + (number + joint.count() - 1);
+      number += joint.count();
+      table.row(
+          numbers,
+          joint.upstream() + " (" + joint.upstreamPart() + ")",
+          joint.downstream() + " (" + joint.downstreamPart() + ")",
+          joint.seal().name().toLowerCase(Locale.ROOT),
+          joint.removable() ? "yes" : "no");
+    }
+    section("Joints, source first", table.on(screen));
+  }
+
+  private void pressure() {
+    LineHydraulicsResult h = plan.hydraulics();
+    if (!h.calculated()) {
+      section("Pressure", "  " + h.frictionBasis());
+      return;
+    }
+    Table table = Table.of("", "psi").numbers(1);
+    table.row("needed at the appliance", psi(plan.needPsi()));
+    table.row("lost in hose, by " + h.frictionBasis(), psi(h.frictionLossPsi()));
+    table.row("lost in adapters", psi(h.adapterLossPsi()));
+    table.row("lost in valves, wyes and meters", psi(h.applianceLossPsi()));
+    table.row("lost to rise", psi(h.elevationLossPsi()));
+    table.row("the source must hold", psi(h.requiredSourcePsi()));
+    h.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));
+    table.row("arrives", psi(h.deliveredPsi()));
+    section("Pressure at " + plain(plan.flowGpm()) + " gpm", table.on(screen));
+    sentence(
+        String.format(
+            Locale.ROOT,
+            "Water runs at %.1f ft/s; full of water the hose weighs %.0f lb (%.0f lb empty) and"
+                + " fills in %.1f minutes.",
+            h.velocityFtPerS(),
+            h.chargedWeightLb(),
+            h.emptyWeightLb(),
+            h.fillMinutes()));
+  }
+
+  private void checks() {
+    Table table = Table.of("check", "", "value", "limit", "unit", "what it means").numbers(2, 3);
+    for (Check check : plan.checks()) {
+      table.row(
+          check.name(),
+          check.outcome() == Check.Outcome.PASS ? "ok" : check.outcome().name(),
+          figure(check.value()),
+          figure(check.limit()),
+          check.unit(),
+          check.note());
+    }
+    section("Checks", table.on(screen));
+  }
+
+  private void goods() {
+    Table table = Table.of("item", "description", "qty", "unit", "each", "amount").numbers(2, 4, 5);
+    for (LinePlan.PlanItem item : plan.items()) {
+      table.row(
+          item.item(),
+          item.spare() == 0
+              ? item.description()
+              : item.description() + " (" + item.spare() + " spare: more costs less)",
+          item.quantity(),
+          item.unit(),
+          item.unitPrice().map(m -> m.getAmount().toPlainString()).orElse("?"),
+          item.extended().map(m -> m.getAmount().toPlainString()).orElse("?"));
+    }
+    section("Goods, prices of " + plan.date(), table.on(screen));
+    text.append("  Total ").append(plan.total()).append(" before freight and tax.\n");
+    sentences("Still to be sourced, not priced", plan.unpriced());
+  }
+
+  private void alternatives() {
+    if (plan.alternatives().isEmpty()) {
+      return;
+    }
+    Table table = Table.of("hose", "series", "total", "why not").numbers(2);
+    for (LinePlan.Alternative other : plan.alternatives()) {
+      table.row(plain(other.sizeIn()) + " in", other.hoseSeries(), other.total(), other.why());
+    }
+    section("Other sizes", table.on(screen));
+  }
+
+  private void section(String title, String body) {
+    text.append('\n').append(title).append('\n').append(body).append('\n');
+  }
+
+  private void sentences(String title, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      text.append('\n').append(title).append('\n');
+      sentences.forEach(sentence -> text.append(wrapped("- " + sentence, "    ")));
+    }
+  }
+
+  private void sentence(String sentence) {
+    text.append(wrapped(sentence, "  ").substring(2));
+  }
+
+  private String wrapped(String sentence, String margin) {
+    int width = Math.max(30, Math.min(screen.width(), 100) - margin.length());
+    return "  " + WordUtils.wrap(sentence, width, "\n" + margin, false) + "\n";
+  }
+
+  private static String psi(double psi) {
+    return String.format(Locale.ROOT, "%.1f", psi);
+  }
+
+  private static String figure(double value) {
+    return Math.abs(value) >= 100 || value == Math.rint(value)
+        ? String.format(Locale.ROOT, "%.0f", value)
+        : String.format(Locale.ROOT, "%.2f", value);
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,50 @@
+package hosewright.command;
+
+import hosewright.quote.QuoteHeading;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.ShellCommand;
+import hosewright.shell.Table;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Lists the quotes on the books. */
+final class QuoteListCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteListCommand(ObjectProvider<Books> books) {
+    super(CommandSpec.of("quote list", Group.QUOTE, "Lists the quotes", "quote list"));
+    this.books = books;
+  }
+
+  record Quotes(List<QuoteHeading> quotes) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    List<QuoteHeading> quotes = books.getObject().quotes().list();
+    return Answer.of(
+        new Quotes(quotes),
+        screen -> {
+          if (quotes.isEmpty()) {
+            return "No quotes yet. Start with 'quote make'.";
+          }
+          Table table =
+              Table.of("number", "rev", "status", "customer", "date", "total", "title")
+                  .numbers(1, 5);
+          for (QuoteHeading quote : quotes) {
+            table.row(
+                quote.number(),
+                quote.revision(),
+                quote.status().name().toLowerCase(Locale.ROOT),
+                quote.customerName(),
+                quote.date(),
+                quote.total(),
+                quote.title());
+          }
+          return table.on(screen);
+        });
+  }
+}

@@ -1,0 +1,75 @@
+package hosewright.command;
+
+import hosewright.jobfile.JobFile;
+import hosewright.line.Job;
+import hosewright.line.JobField;
+import hosewright.line.JobForm;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Problem;
+import hosewright.quote.Customer;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteMaker;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.ShellCommand;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Plans a job for a customer and keeps the priced plan as a numbered quote. */
+final class QuoteMakeCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteMakeCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote make",
+                Group.QUOTE,
+                "Plans a job for a customer and keeps it as a numbered quote",
+                "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
+            .with(JobAnswers.options()));
+    this.books = books;
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    if (answers.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was quoted.");
+    }
+    Job job = JobForm.read(answers.get());
+    Books open = books.getObject();
+    if (job.customer().isEmpty()) {
+      throw noCustomer(open);
+    }
+    Planning.Planned planned = new Planning(open).plan(job);
+    if (!planned.plan().feasible()) {
+      return Answer.noSafePlan(
+          planned.plan(), screen -> PlanText.of(planned.plan(), screen) + "\nNothing was quoted.");
+    }
+    Customer customer = planned.customer().orElseThrow();
+    QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
+    Quote quote =
+        open.quotes()
+            .saveNew(
+                number ->
+                    maker.make(
+                        number,
+                        customer,
+                        planned.date(),
+                        job.title(),
+                        JobFile.write(answers.get()),
+                        planned.plan(),
+                        open.now()));
+    return Answer.of(quote, screen -> QuoteText.of(quote, screen));
+  }
+
+  private static BadInputException noCustomer(Books books) {
+    String ids = String.join(", ", books.customers().byId().keySet().stream().sorted().toList());
+    return new BadInputException(
+        List.of(new Problem("customer", "", "a quote is made for one of " + ids, "COUNTER")));
+  }
+}

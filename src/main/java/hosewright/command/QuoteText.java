@@ -1,0 +1,57 @@
+package hosewright.command;
+
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.QuoteLine;
+import hosewright.shell.Screen;
+import hosewright.shell.Table;
+import java.util.Locale;
+
+/** A quote as a person reads it at a terminal. */
+final class QuoteText {
+  private QuoteText() {}
+
+  static String of(Quote quote, Screen screen) {
+    Table table =
+        Table.of("#", "item", "description", "qty", "unit", "each", "amount").numbers(0, 3, 5, 6);
+    for (QuoteLine line : quote.lines()) {
+      table.row(
+          line.position(),
+          line.item(),
+          line.description() + line.note().map(note -> " (" + note + ")").orElse(""),
+          line.quantity(),
+          line.unit(),
+          line.unitPrice().getAmount().toPlainString(),
+          line.extended().getAmount().toPlainString());
+    }
+    StringBuilder text = new StringBuilder();
+    text.append("Quote ")
+        .append(quote.number())
+        .append(" revision ")
+        .append(quote.revision())
+        .append(", ")
+        .append(quote.status().name().toLowerCase(Locale.ROOT))
+        .append(", for ")
+        .append(quote.customer().name())
+        .append('\n')
+        .append(quote.title())
+        .append("\n\n")
+        .append(table.on(screen))
+        .append('\n');
+    Table sums = Table.of("", "").numbers(1);
+    sums.row("subtotal", quote.subtotal());
+    sums.row("freight, " + quote.freightNote(), quote.freight());
+    sums.row("tax, " + quote.taxNote(), quote.tax());
+    sums.row("total", quote.total());
+    text.append(sums.on(screen)).append('\n');
+    for (String missing : quote.plan().unpriced()) {
+      text.append("Not in the total, still to be sourced: ").append(missing).append('\n');
+    }
+    return text.append("Valid until ")
+        .append(quote.validUntil())
+        .append("; ready in ")
+        .append(quote.leadDays())
+        .append(" days. Next: quote export ")
+        .append(quote.number())
+        .toString();
+  }
+}
