@@ -1,0 +1,222 @@
+package hosewright.report;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.joda.money.Money;
+
+/**
+ * One sheet being written from top to bottom.
+ *
+ * <p>Row heights are worked out here, because spreadsheet programs do not fit the height of merged
+ * cells and some do not fit any height on opening.
+ */
+final class Page {
+  /** Longest text a cell of this file format holds. */
+  private static final int LONGEST_TEXT = 32_767;
+
+  private static final double LINE_SPACING = 1.22;
+  private static final double CELL_MARGIN_PT = 6;
+
+  private final XSSFSheet sheet;
+  private final Looks looks;
+  private final int[] widths;
+  private final Map<Integer, Double> heights = new HashMap<>();
+  private int row = -1;
+
+  /**
+   * @param widths column widths in digits, first column first
+   */
+  Page(XSSFSheet sheet, Looks looks, int... widths) {
+    this.sheet = sheet;
+    this.looks = looks;
+    this.widths = widths;
+    for (int column = 0; column < widths.length; column++) {
+      sheet.setColumnWidth(column, widths[column] * 256);
+    }
+  }
+
+  XSSFSheet sheet() {
+    return sheet;
+  }
+
+  int lastColumn() {
+    return widths.length - 1;
+  }
+
+  /** Starts the next row and gives its number as formulas write it (1 for the first). */
+  int next() {
+    row++;
+    sheet.createRow(row);
+    return row + 1;
+  }
+
+  /** Leaves a gap of a few points. */
+  Page gap(double points) {
+    next();
+    heights.put(row, points);
+    sheet.getRow(row).setHeightInPoints((float) points);
+    return this;
+  }
+
+  int rowNumber() {
+    return row + 1;
+  }
+
+  Page text(int column, String value, Look look) {
+    return span(column, column, value, look);
+  }
+
+  /** Text over several columns of the present row. */
+  Page span(int from, int to, String value, Look look) {
+    String clean = clean(value);
+    boolean literal = Cells.looksLikeFormula(clean);
+    XSSFCellStyle style = literal ? looks.literal(look) : looks.of(look);
+    for (int column = from; column <= to; column++) {
+      cell(column).setCellStyle(style);
+    }
+    cell(from).setCellValue(clean);
+    if (to > from) {
+      sheet.addMergedRegion(new CellRangeAddress(row, row, from, to));
+    }
+    makeRoom(clean, look, from, to);
+    return this;
+  }
+
+  Page number(int column, double value, Look look) {
+    XSSFCell cell = cell(column);
+    cell.setCellStyle(looks.of(look));
+    cell.setCellValue(value);
+    makeRoom("0", look, column, column);
+    return this;
+  }
+
+  Page money(int column, Money value, Look look) {
+    return number(column, value.getAmount().doubleValue(), look);
+  }
+
+  Page number(int column, BigDecimal value, Look look) {
+    return number(column, value.doubleValue(), look);
+  }
+
+  Page date(int column, LocalDate value, Look look) {
+    XSSFCell cell = cell(column);
+    cell.setCellStyle(looks.of(look));
+    cell.setCellValue(value);
+    makeRoom("0", look, column, column);
+    return this;
+  }
+
+  Page formula(int column, String formula, Look look) {
+    XSSFCell cell = cell(column);
+    cell.setCellStyle(looks.of(look));
+    cell.setCellFormula(formula);
+    makeRoom("0", look, column, column);
+    return this;
+  }
+
+  /** Gives the cell of the present row a name that formulas and readers can use. */
+  Page named(int column, String name) {
+    XSSFName defined = sheet.getWorkbook().createName();
+    defined.setNameName(name);
+    defined.setRefersToFormula(
+        "'" + sheet.getSheetName() + "'!$" + Cells.letter(column) + "$" + rowNumber());
+    return this;
+  }
+
+  /** A heading row of a table. */
+  int heading(List<String> names) {
+    int number = next();
+    for (int column = 0; column < names.size(); column++) {
+      text(column, names.get(column), Look.HEAD);
+    }
+    return number;
+  }
+
+  /** Prints one page wide, with the rows given repeated on every page. */
+  Page printed(Paper paper, boolean landscape, String left, String right) {
+    PrintSetup setup = sheet.getPrintSetup();
+    setup.setPaperSize(paper == Paper.A4 ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE);
+    setup.setLandscape(landscape);
+    sheet.setFitToPage(true);
+    setup.setFitWidth((short) 1);
+    setup.setFitHeight((short) 0);
+    sheet.setMargin(PageMargin.LEFT, 0.5);
+    sheet.setMargin(PageMargin.RIGHT, 0.5);
+    sheet.setMargin(PageMargin.TOP, 0.7);
+    sheet.setMargin(PageMargin.BOTTOM, 0.7);
+    sheet.setHorizontallyCenter(true);
+    sheet.getHeader().setLeft(Cells.inHeader(left));
+    sheet.getHeader().setRight(Cells.inHeader(right));
+    sheet.getFooter().setLeft("&A");
+    sheet.getFooter().setRight("Page &P of &N");
+    return this;
+  }
+
+  /** Repeats a row, by its number, at the top of every printed page. */
+  Page repeated(int rowNumber) {
+    sheet.setRepeatingRows(new CellRangeAddress(rowNumber - 1, rowNumber - 1, -1, -1));
+    return this;
+  }
+
+  /** Keeps the rows down to this number in sight. */
+  Page frozenBelow(int rowNumber) {
+    sheet.createFreezePane(0, rowNumber);
+    return this;
+  }
+
+  /** Locks every cell but the input cells; without a password, since it guards slips only. */
+  void locked() {
+    sheet.enableLocking();
+    sheet.lockObjects(true);
+    sheet.lockFormatColumns(false);
+    sheet.lockFormatRows(false);
+    sheet.lockSelectLockedCells(false);
+    sheet.setDisplayGridlines(false);
+  }
+
+  double widthPt(int from, int to) {
+    double points = 0;
+    for (int column = from; column <= to; column++) {
+      points += (widths[column] * 7 + 5) * 0.75;
+    }
+    return points;
+  }
+
+  private void makeRoom(String text, Look look, int from, int to) {
+    double size = look.spec.sizePt;
+    double width = widthPt(from, to) - CELL_MARGIN_PT;
+    double fitted = look.spec.bold ? width / 1.09 : width;
+    int lines =
+        look.spec.wrapped && !text.isEmpty() ? Lettering.sans().wrap(text, size, fitted).size() : 1;
+    double wanted = lines * size * LINE_SPACING + 3;
+    double height = Math.max(wanted, heights.getOrDefault(row, 0.0));
+    heights.put(row, height);
+    // The file format holds rows up to 409 points high.
+    sheet.getRow(row).setHeightInPoints((float) Math.min(409, height));
+  }
+
+  private XSSFCell cell(int column) {
+    XSSFRow current = sheet.getRow(row);
+    XSSFCell cell = current.getCell(column);
+    return cell == null ? current.createCell(column) : cell;
+  }
+
+  /** Text without what the file format cannot hold. */
+  private static String clean(String value) {
+    String readable = value.replace("\r\n", "\n").replaceAll("[\\p{Cntrl}&&[^\n\t\r]]", "");
+    return readable.length() > LONGEST_TEXT
+        ? readable.substring(0, LONGEST_TEXT - 1) + "…"
+        : readable;
+  }
+}
