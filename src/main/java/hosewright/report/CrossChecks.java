@@ -100,7 +100,7 @@ final class CrossChecks {
   private Page row(String label, String unit, String words) {
     page.next();
     return page.text(0, label, Look.TEXT)
-        .text(2, unit, Look.TEXT)
+        .text(2, unit, Look.INDENTED)
         .span(3, page.lastColumn(), words, Look.TEXT);
   }
 }

@@ -10,7 +10,7 @@ import hosewright.line.LinePlan;
  * engineer can read it, change the flow and see it move.
  */
 final class HydraulicsSheet {
-  static final int[] WIDTHS = {38, 13, 12, 14, 12, 12, 14, 16, 16};
+  static final int[] WIDTHS = {34, 12, 9, 13, 11, 11, 12, 13};
 
   private static final int LABEL = 0;
   private static final int VALUE = 1;
@@ -107,7 +107,7 @@ final class HydraulicsSheet {
             psi -> page.number(VALUE, psi, Look.NUMBER_INPUT),
             () -> page.text(VALUE, "", Look.NUMBER_INPUT));
     page.named(VALUE, "source_psi")
-        .text(UNIT, "psi", Look.TEXT)
+        .text(UNIT, "psi", Look.INDENTED)
         .span(
             WORDS,
             page.lastColumn(),
@@ -237,7 +237,7 @@ final class HydraulicsSheet {
   private Page row(String label, String unit, String words) {
     page.next();
     return page.text(LABEL, label, Look.TEXT)
-        .text(UNIT, unit, Look.TEXT)
+        .text(UNIT, unit, Look.INDENTED)
         .span(WORDS, page.lastColumn(), words, Look.TEXT);
   }
 

@@ -7,15 +7,18 @@ enum Look {
   TEXT(new Spec()),
   CENTRE(new Spec().centred()),
   STRONG(new Spec().bold()),
+  INDENTED(new Spec().indented()),
+  INDENTED_STRONG(new Spec().bold().indented()),
   RIGHT_STRONG(new Spec().bold().right()),
   SMALL(new Spec().size(8)),
   NAME(new Spec().bold().size(16).oneLine()),
   TITLE(new Spec().bold().size(12)),
   SECTION(new Spec().bold().size(11).ruleBelow()),
   LABEL(new Spec().right().grey()),
-  HEAD(new Spec().bold().shaded().boxed()),
+  HEAD(new Spec().bold().shaded().boxed().indented()),
+  HEAD_CENTRE(new Spec().bold().shaded().boxed().centred()),
   HEAD_RIGHT(new Spec().bold().shaded().boxed().right()),
-  BODY(new Spec().boxed()),
+  BODY(new Spec().boxed().indented()),
   BODY_CENTRE(new Spec().boxed().centred()),
   BODY_STRONG(new Spec().boxed().bold().centred()),
   BODY_ALARM(new Spec().boxed().bold().shaded().centred()),
@@ -57,6 +60,7 @@ enum Look {
     boolean money;
     boolean banner;
     boolean wrapped = true;
+    int indent;
     int sizePt = 10;
     String format = "General";
     HorizontalAlignment alignment = HorizontalAlignment.GENERAL;
@@ -105,6 +109,13 @@ enum Look {
     Spec banner() {
       banner = true;
       return numeric();
+    }
+
+    /** Keeps text clear of the number on its left. */
+    Spec indented() {
+      indent = 1;
+      alignment = HorizontalAlignment.LEFT;
+      return this;
     }
 
     Spec size(int points) {

@@ -50,6 +50,7 @@ final class Looks {
     style.setFont(font(spec));
     style.setWrapText(spec.wrapped);
     style.setAlignment(spec.alignment);
+    style.setIndention((short) spec.indent);
     style.setVerticalAlignment(VerticalAlignment.TOP);
     style.setLocked(!spec.open);
     style.setDataFormat(workbook.createDataFormat().getFormat(format(spec)));

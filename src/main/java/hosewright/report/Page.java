@@ -5,11 +5,15 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -27,6 +31,7 @@ final class Page {
 
   private static final double LINE_SPACING = 1.22;
   private static final double CELL_MARGIN_PT = 6;
+  private static final double INDENT_PT = 8;
 
   private final XSSFSheet sheet;
   private final Looks looks;
@@ -143,6 +148,28 @@ final class Page {
     return number;
   }
 
+  /** Puts a PNG picture on rows of its own, across the columns given. */
+  Page picture(byte[] png, int from, int to, double heightPt) {
+    int top = row + 1;
+    // The file format holds no row high enough for a long drawing.
+    int rows = (int) Math.ceil(heightPt / 200);
+    for (int i = 0; i < rows; i++) {
+      gap(heightPt / rows);
+    }
+    int index = sheet.getWorkbook().addPicture(png, Workbook.PICTURE_TYPE_PNG);
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
+    XSSFClientAnchor anchor = drawing.createAnchor(0, 0, 0, 0, from, top, to + 1, row + 1);
+    anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
+    drawing.createPicture(anchor, index);
+    return this;
+  }
+
+  /** Starts a new printed page with the next row. */
+  Page newSheetOfPaper() {
+    sheet.setRowBreak(row);
+    return this;
+  }
+
   /** Prints one page wide, with the rows given repeated on every page. */
   Page printed(Paper paper, boolean landscape, String left, String right) {
     PrintSetup setup = sheet.getPrintSetup();
@@ -195,7 +222,7 @@ final class Page {
 
   private void makeRoom(String text, Look look, int from, int to) {
     double size = look.spec.sizePt;
-    double width = widthPt(from, to) - CELL_MARGIN_PT;
+    double width = widthPt(from, to) - CELL_MARGIN_PT - look.spec.indent * INDENT_PT;
     double fitted = look.spec.bold ? width / 1.09 : width;
     int lines =
         look.spec.wrapped && !text.isEmpty() ? Lettering.sans().wrap(text, size, fitted).size() : 1;

@@ -23,7 +23,7 @@ final class ProfileTable {
   }
 
   void write() {
-    page.gap(8);
+    page.gap(8).newSheetOfPaper();
     page.next();
     page.span(0, page.lastColumn(), "Pressure along the line", Look.SECTION);
     OptionalDouble limit = PressureLimit.lowestPsi(plan);

@@ -89,7 +89,8 @@ final class QuoteSheet {
   }
 
   private void headFact(String label, String value) {
-    page.span(QUANTITY, UNIT_PRICE, label, Look.LABEL).span(EXTENDED, TAXED, value, Look.STRONG);
+    page.span(QUANTITY, UNIT_PRICE, label, Look.LABEL)
+        .span(EXTENDED, TAXED, value, Look.INDENTED_STRONG);
   }
 
   private void job() {
@@ -98,19 +99,29 @@ final class QuoteSheet {
     page.span(NUMBER, TAXED, quote.title(), Look.SECTION);
     page.next();
     page.span(NUMBER, TAXED, quote.plan().summary(), Look.TEXT);
-    page.gap(8);
+    drawing();
+    page.gap(6);
+  }
+
+  private void drawing() {
+    if (quote.plan().run().isEmpty()) {
+      return;
+    }
+    Picture drawing = LinePicture.of(quote.plan());
+    double heightPt = page.widthPt(NUMBER, TAXED) * drawing.height() / drawing.width();
+    page.picture(LineDrawing.png(quote.plan()), NUMBER, TAXED, heightPt);
   }
 
   private int tableHeading() {
     page.next();
-    page.text(NUMBER, "No.", Look.HEAD)
+    page.text(NUMBER, "No.", Look.HEAD_CENTRE)
         .text(ITEM, "Item", Look.HEAD)
         .text(DESCRIPTION, "Description", Look.HEAD)
         .text(QUANTITY, "Quantity", Look.HEAD_RIGHT)
         .text(UNIT, "Unit", Look.HEAD)
         .text(UNIT_PRICE, "Unit price " + currency, Look.HEAD_RIGHT)
         .text(EXTENDED, "Extended " + currency, Look.HEAD_RIGHT)
-        .text(TAXED, "Tax", Look.HEAD);
+        .text(TAXED, "Tax", Look.HEAD_CENTRE);
     return page.rowNumber();
   }
 

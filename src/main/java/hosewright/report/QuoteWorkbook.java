@@ -76,7 +76,7 @@ public final class QuoteWorkbook {
   }
 
   private Page page(String sheet, int... widths) {
-    boolean landscape = !sheet.equals(SheetNames.QUOTE) && !sheet.equals(SheetNames.BREAKS);
+    boolean landscape = SheetNames.WIDE.contains(sheet);
     return new Page(workbook.getSheet(sheet), looks, widths)
         .printed(
             paper,

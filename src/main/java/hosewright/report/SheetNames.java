@@ -1,6 +1,7 @@
 package hosewright.report;
 
 import java.util.List;
+import java.util.Set;
 
 /** The sheets of a workbook, as their tabs and formulas name them. */
 final class SheetNames {
@@ -12,6 +13,9 @@ final class SheetNames {
   static final String BREAKS = "Breaks";
 
   static final List<String> IN_ORDER = List.of(QUOTE, JOINTS, HYDRAULICS, PICKING, CHECKS, BREAKS);
+
+  /** Sheets that print on paper turned sideways. */
+  static final Set<String> WIDE = Set.of(JOINTS, PICKING, CHECKS);
 
   private SheetNames() {}
 }
