@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 
 /**
@@ -17,8 +18,83 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
   public End {
     Objects.requireNonNull(family, "family");
     Objects.requireNonNull(gender, "gender");
-    if (!(sizeIn > 0)) {
+    if (!(sizeIn > 0) || Double.isInfinite(sizeIn)) {
       throw new IllegalArgumentException("size must be above zero, not " + sizeIn);
     }
+    if (swivel && gender != Gender.FEMALE) {
+      throw new IllegalArgumentException("only a female swivels, not a " + gender);
+    }
+  }
+
+  /**
+   * The end that is meant by what was typed.
+   *
+   * <p>Size, family and gender may come in any order and any case. Sizes may be decimal, fractions
+   * ({@code 2-1/2}, {@code 2½}) or nominal millimetres; threads per inch may follow the size
+   * ({@code 2.5-7.5 NH}). Usual other names of a family are understood.
+   *
+   * @throws hosewright.problem.BadInputException with field {@code end} when it names no end that
+   *     exists or could name two
+   */
+  public static End parse(String text) {
+    return EndReader.read(text);
+  }
+
+  /** The half that this one is made to take: the same size, and fixed where that is a female. */
+  public End opposite() {
+    String other = Families.find(family).map(Family::counterpart).orElse(family);
+    Gender half =
+        switch (gender) {
+          case MALE -> Gender.FEMALE;
+          case FEMALE -> Gender.MALE;
+          case PLUG -> Gender.SOCKET;
+          case SOCKET -> Gender.PLUG;
+          case SEXLESS -> Gender.SEXLESS;
+        };
+    return new End(sizeIn, other, half, false);
+  }
+
+  /** Whether a gasket sits in this half: a female hose end, a cam socket, each sexless half. */
+  public boolean carriesGasket() {
+    boolean receives =
+        gender == Gender.FEMALE || gender == Gender.SOCKET || gender == Gender.SEXLESS;
+    return receives && Families.find(family).map(Family::gasketedFemale).orElse(false);
+  }
+
+  /** Whether it screws, unlike cam, sexless and push-in couplings. */
+  public boolean threaded() {
+    return Families.find(family).map(Family::threaded).orElse(false);
+  }
+
+  /** Whether its family is made in this size and this half. */
+  public boolean listed() {
+    return Families.sizesIn(family).contains(sizeIn)
+        && Families.find(family).map(f -> f.genders().contains(gender)).orElse(false);
+  }
+
+  /** The end as it is always written, for example {@code 1.5 NPSH female swivel}. */
+  @Override
+  public String toString() {
+    return sizeWritten()
+        + " "
+        + family
+        + (gender == Gender.SEXLESS ? "" : " " + gender.word())
+        + (swivel ? " swivel" : "");
+  }
+
+  /** Threads per inch follow the size only where the name alone could mean another thread. */
+  private String sizeWritten() {
+    String size = decimal(sizeIn);
+    if (ThreadTable.namesake(family, sizeIn).isEmpty()) {
+      return size;
+    }
+    return ThreadTable.find(this)
+        .filter(r -> r.threadsPerInch().isPresent())
+        .map(r -> size + "-" + decimal(r.threadsPerInch().getAsDouble()))
+        .orElse(size);
+  }
+
+  static String decimal(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,0 +1,139 @@
+package hosewright.thread;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * One row of {@code joint-rules.csv}: which pairs it speaks about and what it says of them.
+ *
+ * @param name what the rule is called
+ * @param male the families of the entering half: codes, or a group word
+ * @param female the families of the receiving half; {@code same} and {@code other} look at the male
+ * @param turned whether the rule holds as well with the two families exchanged
+ * @param role joined, alike, sexless or any
+ * @param size any, same, differ, same-lugs, or pairs such as {@code 0.75/1}
+ * @param femaleTurns any, fixed or swivel
+ * @param figures any, missing (one has none) or agree (same pitch, diameters within 0.02 in)
+ * @param verdict what it says, with {male}, {female}, {size} and {family} still to be filled in
+ */
+record JointRule(
+    String name,
+    String male,
+    String female,
+    boolean turned,
+    String role,
+    String size,
+    String femaleTurns,
+    String figures,
+    Verdict verdict) {
+
+  private static final double FIGURES_AGREE_IN = 0.02;
+
+  static JointRule of(CSVRecord row) {
+    return new JointRule(
+        row.get("rule"),
+        row.get("male"),
+        row.get("female"),
+        row.get("turned").equals("yes"),
+        row.get("role"),
+        row.get("size"),
+        row.get("female_turns"),
+        row.get("figures"),
+        new Verdict(
+            Verdict.Outcome.valueOf(row.get("outcome").toUpperCase(Locale.ROOT)),
+            Verdict.Seal.valueOf(row.get("seal").toUpperCase(Locale.ROOT)),
+            row.get("removable").equals("yes"),
+            row.get("engagement"),
+            row.get("reason"),
+            row.get("source")));
+  }
+
+  boolean speaksOf(Pair pair) {
+    return roleFits(pair)
+        && (familiesFit(pair.male(), pair.female())
+            || (turned && familiesFit(pair.female(), pair.male())))
+        && sizeFits(pair)
+        && turnsFits(pair)
+        && figuresFit(pair);
+  }
+
+  private boolean roleFits(Pair pair) {
+    return role.equals("any") || role.equals(pair.role());
+  }
+
+  private boolean familiesFit(End entering, End receiving) {
+    if (!group(male, Families.find(entering.family()).orElseThrow())) {
+      return false;
+    }
+    return switch (female) {
+      case "same" -> entering.family().equals(receiving.family());
+      case "other" -> !entering.family().equals(receiving.family());
+      default -> group(female, Families.find(receiving.family()).orElseThrow());
+    };
+  }
+
+  private static boolean group(String words, Family family) {
+    return switch (words) {
+      case "any" -> true;
+      case "threaded" -> family.threaded();
+      case "unthreaded" -> !family.threaded();
+      case "regional" -> family.regional();
+      case "hose" -> family.regional() || List.of("NH", "GHT", "NPSH").contains(family.code());
+      default -> Arrays.asList(words.split(" ", -1)).contains(family.code());
+    };
+  }
+
+  private boolean sizeFits(Pair pair) {
+    double a = Math.min(pair.male().sizeIn(), pair.female().sizeIn());
+    double b = Math.max(pair.male().sizeIn(), pair.female().sizeIn());
+    return switch (size) {
+      case "any" -> true;
+      case "same" -> a == b;
+      case "differ" -> a != b;
+      case "same-lugs" ->
+          lugs(pair.male()).isPresent() && lugs(pair.male()).equals(lugs(pair.female()));
+      default -> Arrays.asList(size.split(" ", -1)).contains(End.decimal(a) + "/" + End.decimal(b));
+    };
+  }
+
+  private static OptionalDouble lugs(End end) {
+    return CouplingSize.find(end.family(), end.sizeIn())
+        .map(CouplingSize::lugSpacingMm)
+        .orElse(OptionalDouble.empty());
+  }
+
+  private boolean turnsFits(Pair pair) {
+    return femaleTurns.equals("any") || pair.female().swivel() == femaleTurns.equals("swivel");
+  }
+
+  private boolean figuresFit(Pair pair) {
+    if (figures.equals("any")) {
+      return true;
+    }
+    ThreadDimensions male = ThreadTable.find(pair.male()).orElseThrow();
+    ThreadDimensions female = ThreadTable.find(pair.female()).orElseThrow();
+    boolean held = male.figuresHeld() && female.figuresHeld();
+    if (figures.equals("missing")) {
+      return !held;
+    }
+    return held
+        && male.threadsPerInch().equals(female.threadsPerInch())
+        && Math.abs(male.majorMaxIn().orElse(0) - female.majorMaxIn().orElse(99))
+            <= FIGURES_AGREE_IN;
+  }
+
+  /** Two listed ends, the entering half first; of two like halves, the one listed first. */
+  record Pair(End male, End female) {
+    String role() {
+      if (male.gender() == female.gender()) {
+        return male.gender() == Gender.SEXLESS ? "sexless" : "alike";
+      }
+      boolean screwedOrPushed = male.gender() == Gender.MALE && female.gender() == Gender.FEMALE;
+      boolean cam = male.gender() == Gender.PLUG && female.gender() == Gender.SOCKET;
+      return screwedOrPushed || cam ? "joined" : "mixed";
+    }
+  }
+}

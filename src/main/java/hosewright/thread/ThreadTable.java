@@ -1,0 +1,61 @@
+package hosewright.thread;
+
+import static hosewright.thread.ReferenceTable.number;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVRecord;
+
+/** The dimensions of every thread, from {@code thread-dimensions.csv}. */
+public final class ThreadTable {
+  private static final List<ThreadDimensions> ROWS =
+      ReferenceTable.rows("thread-dimensions.csv", ThreadTable::row);
+
+  private ThreadTable() {}
+
+  /** Every thread at every size, in the order of the table. */
+  public static List<ThreadDimensions> all() {
+    return ROWS;
+  }
+
+  /** The row of a family at a nominal size; empty when that family is not made in it. */
+  public static Optional<ThreadDimensions> find(String family, double sizeIn) {
+    return ROWS.stream().filter(r -> r.family().equals(family) && r.sizeIn() == sizeIn).findFirst();
+  }
+
+  /** The row of an end; empty for couplings without threads and for unlisted sizes. */
+  public static Optional<ThreadDimensions> find(End end) {
+    return find(end.family(), end.sizeIn());
+  }
+
+  /** The thread of another family that also goes by this family's name at this size. */
+  static Optional<ThreadDimensions> namesake(String family, double sizeIn) {
+    return ROWS.stream()
+        .filter(r -> r.sharedWith().equals(family) && r.sizeIn() == sizeIn)
+        .findFirst();
+  }
+
+  private static ThreadDimensions row(CSVRecord row) {
+    return new ThreadDimensions(
+        row.get("family"),
+        Double.parseDouble(row.get("size_in")),
+        number(row, "tpi"),
+        row.get("shared_with"),
+        number(row, "major_max_in"),
+        number(row, "major_min_in"),
+        number(row, "pitch_max_in"),
+        number(row, "pitch_min_in"),
+        number(row, "female_minor_min_in"),
+        number(row, "female_minor_max_in"),
+        number(row, "female_pitch_min_in"),
+        number(row, "female_major_min_in"),
+        number(row, "small_end_major_in"),
+        number(row, "e0_in"),
+        number(row, "l1_in"),
+        row.get("standard"),
+        row.get("table"),
+        row.get("confidence"),
+        row.get("source"),
+        row.get("note"));
+  }
+}
