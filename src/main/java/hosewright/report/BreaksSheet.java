@@ -67,7 +67,7 @@ final class BreaksSheet {
     int first = page.rowNumber() + 1;
     for (Break step : breaks) {
       page.next();
-      page.number(0, line.position(), Look.BODY_COUNT)
+      page.number(0, line.position(), Look.BODY_ORDER)
           .text(1, line.item(), Look.BODY)
           .text(2, line.description(), Look.BODY)
           .number(3, step.minimumQuantity(), Look.BODY_COUNT)

@@ -42,7 +42,7 @@ final class JointsSheet {
 
   private void joint(int number, Joint joint) {
     page.next();
-    page.number(0, number, Look.BODY_COUNT)
+    page.number(0, number, Look.BODY_ORDER)
         .text(1, joint.upstreamPart(), Look.BODY)
         .text(2, joint.upstream().toString(), Look.BODY)
         .text(3, joint.downstream().toString(), Look.BODY)

@@ -17,25 +17,26 @@ enum Look {
   LABEL(new Spec().right().grey()),
   HEAD(new Spec().bold().shaded().boxed().indented()),
   HEAD_CENTRE(new Spec().bold().shaded().boxed().centred()),
-  HEAD_RIGHT(new Spec().bold().shaded().boxed().right()),
+  HEAD_RIGHT(new Spec().bold().shaded().boxed().right().indented()),
   BODY(new Spec().boxed().indented()),
   BODY_CENTRE(new Spec().boxed().centred()),
+  BODY_ORDER(new Spec().boxed().centred().format("0")),
   BODY_STRONG(new Spec().boxed().bold().centred()),
   BODY_ALARM(new Spec().boxed().bold().shaded().centred()),
-  BODY_COUNT(new Spec().boxed().right().format("#,##0")),
-  BODY_NUMBER(new Spec().boxed().right().format("#,##0.00")),
-  BODY_LOOSE(new Spec().boxed().right().format("#,##0.##;-#,##0.##;0")),
-  BODY_MONEY(new Spec().boxed().right().money()),
-  BODY_INPUT(new Spec().boxed().right().format("#,##0").open()),
+  BODY_COUNT(new Spec().boxed().right().indented().format("#,##0")),
+  BODY_NUMBER(new Spec().boxed().right().indented().format("#,##0.00")),
+  BODY_LOOSE(new Spec().boxed().right().indented().format("#,##0.##;-#,##0.##;0")),
+  BODY_MONEY(new Spec().boxed().right().indented().money()),
+  BODY_INPUT(new Spec().boxed().right().indented().format("#,##0").open()),
   COUNT(new Spec().right().format("#,##0")),
-  NUMBER(new Spec().right().format("#,##0.00")),
-  NUMBER_INPUT(new Spec().right().format("General").boxed().open()),
-  NUMBER_STRONG(new Spec().bold().right().format("#,##0.00").ruleAbove()),
+  NUMBER(new Spec().right().indented().format("#,##0.00")),
+  NUMBER_INPUT(new Spec().right().indented().format("General").boxed().open()),
+  NUMBER_STRONG(new Spec().bold().right().indented().format("#,##0.00").ruleAbove()),
   LABEL_STRONG(new Spec().bold().ruleAbove()),
-  SCIENTIFIC(new Spec().right().format("0.0000")),
-  PERCENT(new Spec().right().format("0.0##%")),
-  MONEY(new Spec().right().money()),
-  MONEY_STRONG(new Spec().bold().right().size(11).money().ruleAbove()),
+  SCIENTIFIC(new Spec().right().indented().format("0.0000")),
+  PERCENT(new Spec().right().indented().format("0.0##%")),
+  MONEY(new Spec().right().indented().money()),
+  MONEY_STRONG(new Spec().bold().right().indented().size(11).money().ruleAbove()),
   TOTAL_LABEL(new Spec().bold().right().size(11).ruleAbove()),
   BANNER_TOTAL(new Spec().bold().right().size(11).banner()),
   DATE(new Spec().left().format("yyyy-mm-dd")),
@@ -114,8 +115,7 @@ enum Look {
     /** Keeps text clear of the number on its left. */
     Spec indented() {
       indent = 1;
-      alignment = HorizontalAlignment.LEFT;
-      return this;
+      return alignment == HorizontalAlignment.GENERAL ? left() : this;
     }
 
     Spec size(int points) {

@@ -10,6 +10,7 @@ import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -30,8 +31,8 @@ final class Page {
   private static final int LONGEST_TEXT = 32_767;
 
   private static final double LINE_SPACING = 1.22;
-  private static final double CELL_MARGIN_PT = 6;
-  private static final double INDENT_PT = 8;
+  private static final double CELL_MARGIN_PT = 5;
+  private static final double INDENT_PT = 7;
 
   private final XSSFSheet sheet;
   private final Looks looks;
@@ -158,7 +159,9 @@ final class Page {
     }
     int index = sheet.getWorkbook().addPicture(png, Workbook.PICTURE_TYPE_PNG);
     XSSFDrawing drawing = sheet.createDrawingPatriarch();
-    XSSFClientAnchor anchor = drawing.createAnchor(0, 0, 0, 0, from, top, to + 1, row + 1);
+    // Ending inside the last column keeps the next one out of the printed page.
+    int inLast = Units.toEMU(widthPt(to, to) - 1);
+    XSSFClientAnchor anchor = drawing.createAnchor(0, 0, inLast, 0, from, top, to, row + 1);
     anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
     drawing.createPicture(anchor, index);
     return this;

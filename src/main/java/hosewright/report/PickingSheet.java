@@ -55,7 +55,7 @@ final class PickingSheet {
     int row = page.next();
     double eachLb = line.quantity() == 0 ? 0 : line.weightLb() / line.quantity();
     page.text(0, "", Look.BOX)
-        .number(1, line.position(), Look.BODY_COUNT)
+        .number(1, line.position(), Look.BODY_ORDER)
         .text(2, line.item(), Look.BODY)
         .text(3, line.description(), Look.BODY)
         .formula(4, SheetNames.QUOTE + "!D" + quoteRow, Look.BODY_COUNT)
@@ -80,7 +80,7 @@ final class PickingSheet {
     for (RunPart part : plan.run()) {
       page.next();
       page.text(0, "", Look.BOX)
-          .number(1, step++, Look.BODY_COUNT)
+          .number(1, step++, Look.BODY_ORDER)
           .text(2, part.item().isEmpty() ? "(customer's own)" : part.item(), Look.BODY)
           .text(3, part.description(), Look.BODY)
           .number(4, part.count(), Look.BODY_COUNT)

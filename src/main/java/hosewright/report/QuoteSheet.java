@@ -12,7 +12,7 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 
 /** The first sheet: the quote as its buyer reads it. */
 final class QuoteSheet {
-  static final int[] WIDTHS = {5, 15, 44, 8, 8, 12, 14, 5};
+  static final int[] WIDTHS = {5, 17, 50, 10, 8, 13, 15, 6};
   static final String SUBTOTAL = "quote_subtotal";
   static final String FREIGHT = "quote_freight";
   static final String TAXABLE = "quote_taxable";
@@ -128,7 +128,7 @@ final class QuoteSheet {
   private void line(QuoteLine line, BreaksSheet.Rows breaks) {
     int row = page.next();
     String note = line.note().map(n -> "\n" + n).orElse("");
-    page.number(NUMBER, line.position(), Look.BODY_COUNT)
+    page.number(NUMBER, line.position(), Look.BODY_ORDER)
         .text(ITEM, line.item(), Look.BODY)
         .text(DESCRIPTION, line.description() + note, Look.BODY)
         .number(QUANTITY, line.quantity(), Look.BODY_INPUT)
