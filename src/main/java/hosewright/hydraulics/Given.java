@@ -1,0 +1,38 @@
+package hosewright.hydraulics;
+
+import hosewright.problem.BadInputException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Refuses numbers that no calculation could use. */
+final class Given {
+  private Given() {}
+
+  /** The value, if it is over 0 and at most {@code most}. */
+  static double positive(String field, double value, double most, String unit) {
+    if (value > 0 && value <= most) {
+      return value;
+    }
+    throw refused(field, value, unit, "over 0 up to " + plain(most) + " " + unit);
+  }
+
+  /** The value, if it lies in the range, both limits included. */
+  static double between(String field, double value, double least, double most, String unit) {
+    if (value >= least && value <= most) {
+      return value;
+    }
+    throw refused(
+        field, value, unit, "from " + plain(least) + " up to " + plain(most) + " " + unit);
+  }
+
+  static BadInputException refused(String field, double value, String unit, String allowed) {
+    return new BadInputException(field, (plain(value) + " " + unit).trim(), allowed);
+  }
+
+  /** The number to seven figures without exponent or trailing zeros. */
+  static String plain(double value) {
+    return Double.isFinite(value)
+        ? new BigDecimal(value, new MathContext(7)).stripTrailingZeros().toPlainString()
+        : Double.toString(value);
+  }
+}

@@ -1,0 +1,13 @@
+package hosewright.hydraulics;
+
+/**
+ * A point along the line.
+ *
+ * @param name what ends here
+ * @param distanceFt hose laid up to here, ft
+ * @param elevationFt height above the source, ft
+ * @param flowingPsi gauge pressure with water flowing, psi
+ * @param closedPsi gauge pressure with the nozzle shut, psi
+ */
+public record Station(
+    String name, double distanceFt, double elevationFt, double flowingPsi, double closedPsi) {}

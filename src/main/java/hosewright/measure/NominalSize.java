@@ -1,0 +1,61 @@
+package hosewright.measure;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/** Reads nominal sizes, which are names more than measurements. */
+final class NominalSize {
+  private static final Range SIZE =
+      Range.above(0, 60, TradeUnit.INCH, "2.5 in").in(TradeUnit.INCH, TradeUnit.MILLIMETRE);
+  private static final Pattern DN = Pattern.compile("(?i)\\s*DN\\s*(\\d+)\\s*");
+
+  private NominalSize() {}
+
+  static double read(String field, String text) {
+    Matcher dn = DN.matcher(text == null ? "" : text);
+    String written = dn.matches() ? dn.group(1) + " mm" : text;
+    Numeral numeral = SIZE.numeral(field, written);
+    double number = numeral.number().getAsDouble();
+    if (TradeUnit.labelled(numeral.unitText()) == TradeUnit.MILLIMETRE) {
+      Double known = Table.INCHES_BY_MILLIMETRES.get(number);
+      if (known != null) {
+        return known;
+      }
+    }
+    double sizeIn = SIZE.readBareAllowed(field, written);
+    // An unlisted metric size keeps its own measure; more decimals would only pretend.
+    return numeral.unitText().isEmpty() ? sizeIn : Math.round(sizeIn * 1000) / 1000.0;
+  }
+
+  /** Loaded only when a metric size is read. */
+  private static final class Table {
+    static final Map<Double, Double> INCHES_BY_MILLIMETRES = load();
+
+    private static Map<Double, Double> load() {
+      String path = "/hosewright/reference/measure/metric-nominal-sizes.csv";
+      try (Reader reader =
+          new InputStreamReader(
+              Objects.requireNonNull(NominalSize.class.getResourceAsStream(path), path),
+              StandardCharsets.UTF_8)) {
+        Map<Double, Double> sizes = new HashMap<>();
+        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        for (CSVRecord row : format.parse(reader)) {
+          sizes.put(Double.valueOf(row.get("mm")), Double.valueOf(row.get("size_in")));
+        }
+        return sizes;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}
