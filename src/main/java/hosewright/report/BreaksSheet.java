@@ -6,6 +6,7 @@ import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** The quote's own frozen price breaks, which the first sheet looks its unit prices up in. */
 final class BreaksSheet {
@@ -48,12 +49,13 @@ final class BreaksSheet {
             + ". The unit prices of the first sheet are looked up here.",
         Look.TEXT);
     int heading =
-        page.heading(List.of("Line", "Item", "Description", "From quantity", "Unit price"));
+        page.heading(
+            List.of("Line", "Item", "Description", "From quantity", "Unit price"), Set.of(3, 4));
     List<Rows> rows = new ArrayList<>();
     for (QuoteLine line : quote.lines()) {
       rows.add(write(line));
     }
-    page.repeated(heading).frozenBelow(heading).locked();
+    page.finished(heading);
     return rows;
   }
 

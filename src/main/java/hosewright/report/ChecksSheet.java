@@ -4,6 +4,7 @@ import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Check.Outcome;
 import java.util.List;
+import java.util.Set;
 
 /** Each check with its value and limit, then cautions and what would do instead. */
 final class ChecksSheet {
@@ -19,18 +20,25 @@ final class ChecksSheet {
     page.next();
     page.span(0, page.lastColumn(), "Checks", Look.TITLE);
     page.next();
-    page.span(
-        0,
-        page.lastColumn(),
-        plan.limitedBy().map(limit -> "This line falls short: " + limit).orElse("No check fails."),
-        Look.STRONG);
+    page.span(0, page.lastColumn(), verdict(plan), Look.STRONG);
     int heading =
-        page.heading(List.of("Check", "Outcome", "Value", "Limit", "Unit", "Meaning", "Source"));
+        page.heading(
+            List.of("Check", "Outcome", "Value", "Limit", "Unit", "Meaning", "Source"),
+            Set.of(2, 3));
     plan.checks().forEach(this::check);
     sentences("Cautions", plan.cautions());
     sentences("What would do instead", plan.instead());
     sentences("Still to be sourced", plan.unpriced());
-    page.repeated(heading).frozenBelow(heading).locked();
+    page.finished(heading);
+  }
+
+  private static String verdict(LinePlan plan) {
+    long fails = plan.checks().stream().filter(c -> c.outcome() == Outcome.FAIL).count();
+    String counted =
+        fails == 0 ? "No check fails." : fails == 1 ? "One check fails." : fails + " checks fail.";
+    return plan.limitedBy()
+        .map(limit -> counted + " This line falls short: " + limit)
+        .orElse(counted);
   }
 
   private void check(Check check) {

@@ -4,6 +4,7 @@ import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Joint;
 import hosewright.thread.Verdict.Outcome;
 import java.util.List;
+import java.util.Set;
 
 /** Every joint from source to appliance: what meets, whether it mates, and what keeps it tight. */
 final class JointsSheet {
@@ -31,13 +32,14 @@ final class JointsSheet {
                 "Seal",
                 "Comes apart",
                 "Why",
-                "Source"));
+                "Source"),
+            Set.of(5));
     int number = 1;
     for (Joint joint : plan.joints()) {
       joint(number++, joint);
     }
     gaskets(plan);
-    page.repeated(heading).frozenBelow(heading).locked();
+    page.finished(heading);
   }
 
   private void joint(int number, Joint joint) {

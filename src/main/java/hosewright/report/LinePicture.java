@@ -21,7 +21,6 @@ final class LinePicture {
   private static final double WIDTH = 560;
   private static final double MARGIN = 12;
   private static final int MOST_IN_A_ROW = 5;
-  private static final double ROW_HEIGHT = 96;
   private static final double LEGEND_HEIGHT = 16;
   private static final double AXIS = 38;
   private static final double HALF = 11;
@@ -34,12 +33,15 @@ final class LinePicture {
   private final List<Step> steps;
   private final int perRow;
   private final double cell;
+  private final double rowHeight;
 
   private LinePicture(List<Step> steps) {
     this.steps = steps;
     int rows = Math.max(1, (steps.size() + MOST_IN_A_ROW - 1) / MOST_IN_A_ROW);
     this.perRow = Math.max(1, (steps.size() + rows - 1) / rows);
     this.cell = (WIDTH - 2 * MARGIN) / perRow;
+    int most = steps.stream().mapToInt(step -> label(step).size()).max().orElse(1);
+    this.rowHeight = AXIS + HALF + 26 + most * PLAIN * 1.2;
   }
 
   static Picture of(LinePlan plan) {
@@ -57,7 +59,7 @@ final class LinePicture {
       steps.get(i).behind().ifPresent(joint -> joint(joint, x, y));
     }
     int rows = Math.max(1, (steps.size() + perRow - 1) / perRow);
-    double height = rows * ROW_HEIGHT + LEGEND_HEIGHT;
+    double height = rows * rowHeight + LEGEND_HEIGHT;
     String repeated = plan.lines() > 1 ? plan.lines() + " lines like this one.   " : "";
     words(
         MARGIN,
@@ -75,7 +77,7 @@ final class LinePicture {
   }
 
   private double top(int index) {
-    return (double) (index / perRow) * ROW_HEIGHT;
+    return (double) (index / perRow) * rowHeight;
   }
 
   private void part(Step step, double x, double y) {
@@ -83,11 +85,8 @@ final class LinePicture {
     shape(step, x, y);
     end(step.part().upstream(), x + JOINT_RADIUS, y, Anchor.START);
     end(step.part().downstream(), x + cell - JOINT_RADIUS, y, Anchor.END);
-    String counted = step.part().count() > 1 ? step.part().count() + " \u00d7 " : "";
     double baseline = y + HALF + 14;
-    List<String> lines =
-        Lettering.sans().wrap(counted + step.part().description(), PLAIN, cell - 22);
-    for (String line : shortened(lines)) {
+    for (String line : label(step)) {
       words(centre, baseline, PLAIN, Anchor.MIDDLE, line);
       baseline += PLAIN * 1.2;
     }
@@ -95,7 +94,11 @@ final class LinePicture {
     words(centre, baseline, SMALL, Anchor.MIDDLE, label);
   }
 
-  private static List<String> shortened(List<String> lines) {
+  /** What a part is, in as many lines as there is room for. */
+  private List<String> label(Step step) {
+    String counted = step.part().count() > 1 ? step.part().count() + " \u00d7 " : "";
+    List<String> lines =
+        Lettering.sans().wrap(counted + step.part().description(), PLAIN, cell - 22);
     if (lines.size() <= LINES_BELOW) {
       return lines;
     }

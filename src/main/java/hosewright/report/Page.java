@@ -5,9 +5,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.ClientAnchor;
-import org.apache.poi.ss.usermodel.PageMargin;
-import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
@@ -31,7 +30,11 @@ final class Page {
   private static final int LONGEST_TEXT = 32_767;
 
   private static final double LINE_SPACING = 1.22;
-  private static final double CELL_MARGIN_PT = 5;
+  private static final double CELL_MARGIN_PT = 4;
+
+  /** Widths are counted in digits of the first font, 7 pixels of 0.75 points each. */
+  private static final double DIGIT_PT = 7 * 0.75;
+
   private static final double INDENT_PT = 7;
 
   private final XSSFSheet sheet;
@@ -140,11 +143,15 @@ final class Page {
     return this;
   }
 
-  /** A heading row of a table. */
-  int heading(List<String> names) {
+  /**
+   * A heading row of a table.
+   *
+   * @param figures columns that hold figures, whose headings stand to the right as they do
+   */
+  int heading(List<String> names, Set<Integer> figures) {
     int number = next();
     for (int column = 0; column < names.size(); column++) {
-      text(column, names.get(column), Look.HEAD);
+      text(column, names.get(column), figures.contains(column) ? Look.HEAD_RIGHT : Look.HEAD);
     }
     return number;
   }
@@ -173,52 +180,22 @@ final class Page {
     return this;
   }
 
-  /** Prints one page wide, with the rows given repeated on every page. */
-  Page printed(Paper paper, boolean landscape, String left, String right) {
-    PrintSetup setup = sheet.getPrintSetup();
-    setup.setPaperSize(paper == Paper.A4 ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE);
-    setup.setLandscape(landscape);
-    sheet.setFitToPage(true);
-    setup.setFitWidth((short) 1);
-    setup.setFitHeight((short) 0);
-    sheet.setMargin(PageMargin.LEFT, 0.5);
-    sheet.setMargin(PageMargin.RIGHT, 0.5);
-    sheet.setMargin(PageMargin.TOP, 0.7);
-    sheet.setMargin(PageMargin.BOTTOM, 0.7);
-    sheet.setHorizontallyCenter(true);
-    sheet.getHeader().setLeft(Cells.inHeader(left));
-    sheet.getHeader().setRight(Cells.inHeader(right));
-    sheet.getFooter().setLeft("&A");
-    sheet.getFooter().setRight("Page &P of &N");
-    return this;
+  /** Ends the sheet: what stays in sight, what repeats on every page, what is locked. */
+  void finished(int headingRow) {
+    SheetSetup.repeated(sheet, headingRow);
+    finishedBelow(headingRow);
   }
 
-  /** Repeats a row, by its number, at the top of every printed page. */
-  Page repeated(int rowNumber) {
-    sheet.setRepeatingRows(new CellRangeAddress(rowNumber - 1, rowNumber - 1, -1, -1));
-    return this;
-  }
-
-  /** Keeps the rows down to this number in sight. */
-  Page frozenBelow(int rowNumber) {
-    sheet.createFreezePane(0, rowNumber);
-    return this;
-  }
-
-  /** Locks every cell but the input cells; without a password, since it guards slips only. */
-  void locked() {
-    sheet.enableLocking();
-    sheet.lockObjects(true);
-    sheet.lockFormatColumns(false);
-    sheet.lockFormatRows(false);
-    sheet.lockSelectLockedCells(false);
-    sheet.setDisplayGridlines(false);
+  /** The same where no row repeats. */
+  void finishedBelow(int frozenRow) {
+    sheet.createFreezePane(0, frozenRow);
+    SheetSetup.locked(sheet);
   }
 
   double widthPt(int from, int to) {
     double points = 0;
     for (int column = from; column <= to; column++) {
-      points += (widths[column] * 7 + 5) * 0.75;
+      points += widths[column] * DIGIT_PT;
     }
     return points;
   }

@@ -7,6 +7,7 @@ import hosewright.quote.Quote.QuoteLine;
 import hosewright.thread.End;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** For the person in the store room: what to take off the shelf, and how it goes together. */
 final class PickingSheet {
@@ -27,14 +28,8 @@ final class PickingSheet {
     int heading =
         page.heading(
             List.of(
-                "Picked",
-                "Line",
-                "Item",
-                "Description",
-                "Quantity",
-                "Unit",
-                "Weight lb",
-                "Remark"));
+                "Picked", "Line", "Item", "Description", "Quantity", "Unit", "Weight lb", "Remark"),
+            Set.of(4, 6));
     int row = firstLineRow;
     for (QuoteLine line : quote.lines()) {
       pick(line, row++);
@@ -48,7 +43,7 @@ final class PickingSheet {
             Look.NUMBER_STRONG)
         .named(6, "picked_weight_lb");
     assembly(quote.plan());
-    page.repeated(heading).frozenBelow(heading).locked();
+    page.finished(heading);
   }
 
   private void pick(QuoteLine line, int quoteRow) {

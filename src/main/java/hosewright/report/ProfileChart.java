@@ -31,7 +31,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * tell them apart on a black-and-white printer.
  */
 final class ProfileChart {
-  private static final int ROWS_HIGH = 22;
+  static final int ROWS_HIGH = 22;
 
   private final XSSFSheet sheet;
   private final int first;
@@ -58,8 +58,7 @@ final class ProfileChart {
     XSSFDrawing drawing = sheet.createDrawingPatriarch();
     XSSFChart chart =
         drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, atRow, 8, atRow + ROWS_HIGH));
-    chart.setTitleText("Pressure along the line");
-    chart.setTitleOverlay(false);
+    chart.setAutoTitleDeleted(true);
     XDDFChartLegend legend = chart.getOrAddLegend();
     legend.setPosition(LegendPosition.BOTTOM);
     XDDFValueAxis distance = chart.createValueAxis(AxisPosition.BOTTOM);
@@ -69,6 +68,10 @@ final class ProfileChart {
     pressure.setCrosses(AxisCrosses.MIN);
     distance.setCrosses(AxisCrosses.MIN);
     distance.setMinimum(0);
+    distance.setNumberFormat("0");
+    pressure.setNumberFormat("0");
+    plain(distance);
+    plain(pressure);
     XDDFScatterChartData lines =
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, distance, pressure);
     lines.setStyle(ScatterStyle.LINE_MARKER);
@@ -87,6 +90,18 @@ final class ProfileChart {
     chart.plot(lines);
   }
 
+  private static void plain(XDDFValueAxis axis) {
+    axis.getOrAddShapeProperties().setLineProperties(line(PresetColor.BLACK, 0.75));
+    axis.getOrAddMajorGridProperties().setLineProperties(line(PresetColor.LIGHT_GRAY, 0.5));
+  }
+
+  private static XDDFLineProperties line(PresetColor colour, double widthPt) {
+    XDDFLineProperties line =
+        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(colour)));
+    line.setWidth(widthPt);
+    return line;
+  }
+
   private void series(
       XDDFScatterChartData lines,
       int column,
@@ -99,10 +114,8 @@ final class ProfileChart {
     series.setTitle(title, null);
     series.setSmooth(false);
     series.setMarkerStyle(marker);
-    XDDFLineProperties line =
-        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
+    XDDFLineProperties line = line(PresetColor.BLACK, widthPt);
     line.setPresetDash(new XDDFPresetLineDash(dash));
-    line.setWidth(widthPt);
     series.setLineProperties(line);
   }
 

@@ -12,6 +12,11 @@ final class ProfileTable {
   static final String LAST_ROW = "profile_last";
   static final String CHART_ROW = "profile_chart";
 
+  /** What fittings take now over what they took as planned. */
+  private static final String FITTINGS_NOW =
+      "IF(planned_adapter_psi+planned_appliance_psi=0,0,"
+          + "(adapter_psi+appliance_psi)/(planned_adapter_psi+planned_appliance_psi))";
+
   private final Page page;
   private final LinePlan plan;
   private final LineHydraulicsResult result;
@@ -40,6 +45,9 @@ final class ProfileTable {
     page.gap(8);
     page.next();
     page.named(0, CHART_ROW);
+    for (int i = 0; i < ProfileChart.ROWS_HIGH; i++) {
+      page.gap(14);
+    }
   }
 
   private void heading(boolean limited) {
@@ -65,13 +73,14 @@ final class ProfileTable {
         .number(3, fittingsPsi(station), Look.BODY_NUMBER)
         .formula(
             4,
-            "IF(ISNUMBER(source_psi),source_psi,required_psi)-friction_c*(line_gpm/100)^2*B"
+            "start_psi-friction_c*(line_gpm/100)^2*B"
                 + row
                 + "/100-"
                 + climbed
                 + "-D"
                 + row
-                + "*(flow_gpm/planned_gpm)^2",
+                + "*"
+                + FITTINGS_NOW,
             Look.BODY_NUMBER)
         .formula(5, "closed_source_psi-" + climbed, Look.BODY_NUMBER)
         .formula(6, "need_psi", Look.BODY_NUMBER);
@@ -81,11 +90,9 @@ final class ProfileTable {
   /** What fittings took up to a station: the drop that hose and height do not explain. */
   private double fittingsPsi(Station station) {
     Station source = result.profile().get(0);
-    Station end = result.profile().get(result.profile().size() - 1);
     double hose =
         plan.laidFt() == 0 ? 0 : result.frictionLossPsi() * station.distanceFt() / plan.laidFt();
-    double rise = end.elevationFt() - source.elevationFt();
-    double psiPerFt = rise == 0 ? 0.434 : result.elevationLossPsi() / rise;
+    double psiPerFt = HydraulicsSheet.psiPerFt(result);
     double climbed = (station.elevationFt() - source.elevationFt()) * psiPerFt;
     double rest = source.flowingPsi() - station.flowingPsi() - hose - climbed;
     return Math.round(rest * 1e6) / 1e6;

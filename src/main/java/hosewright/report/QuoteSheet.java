@@ -58,7 +58,8 @@ final class QuoteSheet {
     if (lastLine >= firstLine) {
       wholeQuantitiesOnly(firstLine, lastLine);
     }
-    page.repeated(heading).frozenBelow(1).locked();
+    SheetSetup.repeated(page.sheet(), heading);
+    page.finishedBelow(1);
     return firstLine;
   }
 

@@ -77,12 +77,13 @@ public final class QuoteWorkbook {
 
   private Page page(String sheet, int... widths) {
     boolean landscape = SheetNames.WIDE.contains(sheet);
-    return new Page(workbook.getSheet(sheet), looks, widths)
-        .printed(
-            paper,
-            landscape,
-            dealer.name(),
-            "Quote " + quote.number() + ", revision " + quote.revision());
+    SheetSetup.printed(
+        workbook.getSheet(sheet),
+        paper,
+        landscape,
+        dealer.name(),
+        "Quote " + quote.number() + ", revision " + quote.revision());
+    return new Page(workbook.getSheet(sheet), looks, widths);
   }
 
   private void properties() {

@@ -16,7 +16,7 @@ final class Terms {
             + quote.validUntil()
             + " in "
             + quote.total().getCurrencyUnit().getCode()
-            + " and follow the quantity breaks listed on the Breaks sheet.");
+            + ", each at the price break of its quantity.");
     terms.add(
         "Delivery: "
             + quote.leadDays()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.QuoteLine;
@@ -138,6 +139,11 @@ final class RecalculationTest {
         .isCloseTo(result.requiredSourcePsi(), offset(0.01));
     assertThat(WorkbookReader.figure(workbook, "delivered_psi"))
         .isCloseTo(result.deliveredPsi(), offset(0.01));
+    for (CrossCheck check : result.crossCheck()) {
+      String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
+      assertThat(WorkbookReader.figure(workbook, name))
+          .isCloseTo(check.frictionLossPsi(), offset(0.01));
+    }
     XSSFSheet sheet = workbook.getSheet("Hydraulics");
     int first = WorkbookReader.named(workbook, "profile_first").getRowIndex();
     for (int i = 0; i < result.profile().size(); i++) {

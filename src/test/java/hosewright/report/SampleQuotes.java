@@ -1,5 +1,7 @@
 package hosewright.report;
 
+import hosewright.hydraulics.DarcyWeisbach;
+import hosewright.hydraulics.HazenWilliams;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LineHydraulicsResult.Station;
@@ -78,9 +80,18 @@ final class SampleQuotes {
             frictionPsi,
             "coefficient law with C = 15.5 from the hose item",
             List.of(
-                new CrossCheck("hazen-williams", Optional.of(135.0), Optional.empty(), 1.75, 64.6),
                 new CrossCheck(
-                    "darcy-weisbach", Optional.empty(), Optional.of(0.00006), 1.75, 55.4)),
+                    "hazen-williams",
+                    Optional.of(135.0),
+                    Optional.empty(),
+                    1.75,
+                    new HazenWilliams(135, 1.75).lossPsi(flowGpm, 450)),
+                new CrossCheck(
+                    "darcy-weisbach",
+                    Optional.empty(),
+                    Optional.of(0.00006),
+                    1.75,
+                    new DarcyWeisbach(0.00006, 1.75, 48.0).lossPsi(flowGpm, 450))),
             risePsi,
             adapterPsi,
             0,
