@@ -8,7 +8,7 @@ import java.util.Set;
 
 /** Every joint from source to appliance: what meets, whether it mates, and what keeps it tight. */
 final class JointsSheet {
-  static final int[] WIDTHS = {5, 24, 20, 20, 24, 7, 11, 10, 8, 40, 26};
+  static final int[] WIDTHS = {6, 24, 20, 20, 24, 9, 12, 11, 10, 40, 26};
 
   private final Page page;
 
@@ -69,7 +69,7 @@ final class JointsSheet {
       page.span(
           0,
           page.lastColumn(),
-          "The table shows one line; " + plan.lines() + " like lines are laid.",
+          "The table shows one of " + plan.lines() + " like lines.",
           Look.TEXT);
     }
   }

@@ -36,8 +36,7 @@ final class LineText {
     add(sign(step.shape()), counted + step.part().description() + item);
     step.inside()
         .ifPresent(
-            joint ->
-                add("  :   ", joint.joint().count() + " joints between them: " + words(joint)));
+            joint -> add("  :   ", joint.joint().count() + " between them, " + words(joint)));
     step.part().downstream().ifPresent(end -> add("  |   ", end.toString()));
     step.behind().ifPresent(joint -> add(" (" + joint.letter() + ")  ", words(joint)));
   }

@@ -454,6 +454,50 @@ final class SampleQuotes {
         injected);
   }
 
+  /** The plan as it would stand if the first joint jammed. */
+  static LinePlan withFirstJointJammed(LinePlan p) {
+    Joint j = p.joints().get(0);
+    List<Joint> joints = new ArrayList<>(p.joints());
+    joints.set(
+        0,
+        new Joint(
+            j.upstream(),
+            j.downstream(),
+            j.upstreamPart(),
+            j.downstreamPart(),
+            j.count(),
+            Outcome.JAMS,
+            Seal.NONE,
+            false,
+            "Same pitch, other taper: it starts and jams.",
+            j.source()));
+    return new LinePlan(
+        p.feasible(),
+        p.limitedBy(),
+        p.instead(),
+        p.cautions(),
+        p.summary(),
+        p.sizeIn(),
+        p.couplingSizeIn(),
+        p.hoseSeries(),
+        p.lines(),
+        p.neededFt(),
+        p.laidFt(),
+        p.sections(),
+        p.run(),
+        joints,
+        p.adapters(),
+        p.gaskets(),
+        p.flowGpm(),
+        p.needPsi(),
+        p.hydraulics(),
+        p.checks(),
+        p.items(),
+        p.date(),
+        p.unpriced(),
+        p.total());
+  }
+
   static List<Quote> all() {
     return List.of(hydrantLine(), supplyLine(), awkward());
   }
