@@ -1,0 +1,70 @@
+package hosewright.report;
+
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Check.Outcome;
+import java.util.List;
+import java.util.Set;
+
+/** Each check with its value and limit, then cautions and what would do instead. */
+final class ChecksSheet {
+  static final int[] WIDTHS = {32, 10, 12, 12, 9, 54, 42};
+
+  private final Page page;
+
+  ChecksSheet(Page page) {
+    this.page = page;
+  }
+
+  void write(LinePlan plan) {
+    page.next();
+    page.span(0, page.lastColumn(), "Checks", Look.TITLE);
+    page.next();
+    page.span(0, page.lastColumn(), verdict(plan), Look.STRONG);
+    int heading =
+        page.heading(
+            List.of("Check", "Outcome", "Value", "Limit", "Unit", "Meaning", "Source"),
+            Set.of(2, 3));
+    plan.checks().forEach(this::check);
+    sentences("Cautions", plan.cautions());
+    sentences("What would do instead", plan.instead());
+    sentences("Still to be sourced", plan.unpriced());
+    page.finished(heading);
+  }
+
+  private static String verdict(LinePlan plan) {
+    long fails = plan.checks().stream().filter(c -> c.outcome() == Outcome.FAIL).count();
+    String counted =
+        fails == 0 ? "No check fails." : fails == 1 ? "One check fails." : fails + " checks fail.";
+    return plan.limitedBy()
+        .map(limit -> counted + " This line falls short: " + limit)
+        .orElse(counted);
+  }
+
+  private void check(Check check) {
+    page.next();
+    page.text(0, check.name(), Look.BODY)
+        .text(
+            1,
+            check.outcome().name(),
+            check.outcome() == Outcome.FAIL ? Look.BODY_ALARM : Look.BODY_STRONG)
+        .number(2, check.value(), Look.BODY_NUMBER)
+        .number(3, check.limit(), Look.BODY_NUMBER)
+        .text(4, check.unit(), Look.BODY)
+        .text(5, check.note(), Look.BODY)
+        .text(6, check.source(), Look.BODY);
+  }
+
+  private void sentences(String heading, List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    page.gap(8);
+    page.next();
+    page.span(0, page.lastColumn(), heading, Look.SECTION);
+    for (String sentence : sentences) {
+      page.next();
+      page.span(0, page.lastColumn(), "\u2022 " + sentence, Look.TEXT);
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package hosewright.report;
+
+import hosewright.line.LinePlan.Gaskets;
+import hosewright.thread.Verdict.Outcome;
+import hosewright.thread.Verdict.Seal;
+
+/** Plain words for joints, the same on every paper. */
+final class JointWords {
+  private JointWords() {}
+
+  static String verdict(Outcome outcome) {
+    return switch (outcome) {
+      case MATES -> "mates";
+      case JAMS -> "JAMS";
+      case NO -> "NO FIT";
+      case MEASURE -> "MEASURE";
+    };
+  }
+
+  static String seal(Seal seal) {
+    return switch (seal) {
+      case GASKET -> "gasket";
+      case THREAD -> "sealant";
+      case LUG -> "lugs";
+      case NONE -> "none";
+    };
+  }
+
+  /** One letter for a drawing. */
+  static String letter(Outcome outcome, Seal seal) {
+    if (outcome != Outcome.MATES) {
+      return outcome == Outcome.MEASURE ? "?" : "X";
+    }
+    return switch (seal) {
+      case GASKET -> "G";
+      case THREAD -> "S";
+      case LUG -> "L";
+      case NONE -> "-";
+    };
+  }
+
+  static String gaskets(Gaskets gaskets) {
+    return "Gaskets: "
+        + gaskets.fitted()
+        + " come fitted, "
+        + gaskets.bought()
+        + " are added, "
+        + gaskets.spare()
+        + " are spares.";
+  }
+}

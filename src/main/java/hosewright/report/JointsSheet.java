@@ -1,0 +1,76 @@
+package hosewright.report;
+
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.Joint;
+import hosewright.thread.Verdict.Outcome;
+import java.util.List;
+import java.util.Set;
+
+/** Every joint from source to appliance: what meets, whether it mates, and what keeps it tight. */
+final class JointsSheet {
+  static final int[] WIDTHS = {6, 24, 20, 20, 24, 9, 12, 11, 10, 40, 26};
+
+  private final Page page;
+
+  JointsSheet(Page page) {
+    this.page = page;
+  }
+
+  void write(LinePlan plan) {
+    page.next();
+    page.span(0, page.lastColumn(), "Joints from source to appliance", Look.TITLE);
+    int heading =
+        page.heading(
+            List.of(
+                "No.",
+                "Upstream part",
+                "Upstream end",
+                "Downstream end",
+                "Downstream part",
+                "Count",
+                "Verdict",
+                "Seal",
+                "Comes apart",
+                "Why",
+                "Source"),
+            Set.of(5));
+    int number = 1;
+    for (Joint joint : plan.joints()) {
+      joint(number++, joint);
+    }
+    gaskets(plan);
+    page.finished(heading);
+  }
+
+  private void joint(int number, Joint joint) {
+    page.next();
+    page.number(0, number, Look.BODY_ORDER)
+        .text(1, joint.upstreamPart(), Look.BODY)
+        .text(2, joint.upstream().toString(), Look.BODY)
+        .text(3, joint.downstream().toString(), Look.BODY)
+        .text(4, joint.downstreamPart(), Look.BODY)
+        .number(5, joint.count(), Look.BODY_COUNT)
+        .text(
+            6,
+            JointWords.verdict(joint.verdict()),
+            joint.verdict() == Outcome.MATES ? Look.BODY_STRONG : Look.BODY_ALARM)
+        .text(7, JointWords.seal(joint.seal()), Look.BODY_CENTRE)
+        .text(8, joint.removable() ? "yes" : "no", Look.BODY_CENTRE)
+        .text(9, joint.reason(), Look.BODY)
+        .text(10, joint.source(), Look.BODY);
+  }
+
+  private void gaskets(LinePlan plan) {
+    page.gap(8);
+    page.next();
+    page.span(0, page.lastColumn(), JointWords.gaskets(plan.gaskets()), Look.TEXT);
+    if (plan.lines() > 1) {
+      page.next();
+      page.span(
+          0,
+          page.lastColumn(),
+          "The table shows one of " + plan.lines() + " like lines.",
+          Look.TEXT);
+    }
+  }
+}

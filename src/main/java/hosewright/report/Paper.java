@@ -1,0 +1,7 @@
+package hosewright.report;
+
+/** Paper a workbook prints on. */
+public enum Paper {
+  LETTER,
+  A4
+}

@@ -1,0 +1,160 @@
+package hosewright.report;
+
+import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.SectionCount;
+import hosewright.quote.Quote;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A quote told to its buyer in plain words: what comes, what it does, what to check on site. */
+public final class PlainSummary {
+  private PlainSummary() {}
+
+  /** A heading and its sentences. */
+  public record Part(String heading, List<String> sentences) {
+    public Part {
+      sentences = List.copyOf(sentences);
+    }
+  }
+
+  /** The parts in the order they are read. */
+  public static List<Part> of(Quote quote) {
+    return List.of(
+        new Part("What you get", goods(quote)),
+        new Part("What it does", work(quote.plan())),
+        new Part("What you must check on site", onSite(quote.plan())),
+        new Part("Cautions", Terms.cautions(quote)),
+        new Part("What it costs", cost(quote)));
+  }
+
+  /** The summary as text for a terminal or a mail. */
+  public static String text(Quote quote) {
+    StringBuilder text = new StringBuilder();
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "%s%nQuote %s, revision %d%n",
+            quote.title(),
+            quote.number(),
+            quote.revision()));
+    for (Part part : of(quote)) {
+      text.append(String.format("%n%s%n", part.heading()));
+      part.sentences().forEach(sentence -> text.append(String.format("- %s%n", sentence)));
+    }
+    return text.toString();
+  }
+
+  private static List<String> goods(Quote quote) {
+    LinePlan plan = quote.plan();
+    List<String> sentences = new ArrayList<>();
+    for (SectionCount section : plan.sections()) {
+      sentences.add(
+          count(section.count(), "section")
+              + " of "
+              + number(plan.sizeIn())
+              + " in hose, "
+              + number(section.lengthFt())
+              + " ft each, with "
+              + number(plan.couplingSizeIn())
+              + " in couplings.");
+    }
+    if (plan.lines() > 1) {
+      sentences.add("They make " + plan.lines() + " lines laid side by side.");
+    }
+    int adapters = plan.adapters().stream().mapToInt(LinePlan.ItemCount::count).sum();
+    if (adapters > 0) {
+      sentences.add(count(adapters, "adapter") + " to make the ends fit.");
+    }
+    plan.unpriced()
+        .forEach(missing -> sentences.add("Not included, still to be found: " + missing + "."));
+    return sentences;
+  }
+
+  private static List<String> work(LinePlan plan) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(plan.summary());
+    if (!(plan.flowGpm() > 0)) {
+      return sentences;
+    }
+    LineHydraulicsResult result = plan.hydraulics();
+    String arrives =
+        number(plan.flowGpm())
+            + " gallons a minute arrive with "
+            + number(result.deliveredPsi())
+            + " psi; "
+            + number(plan.needPsi())
+            + " psi are needed.";
+    sentences.add(
+        result.sourcePsi().isPresent()
+            ? arrives
+            : "For "
+                + number(plan.flowGpm())
+                + " gallons a minute the source must give "
+                + number(result.requiredSourcePsi())
+                + " psi.");
+    result
+        .reactionLbf()
+        .ifPresent(
+            lbf -> sentences.add("The nozzle pushes back with about " + number(lbf) + " lbf."));
+    plan.instead().forEach(other -> sentences.add("Instead: " + other));
+    return sentences;
+  }
+
+  private static List<String> onSite(LinePlan plan) {
+    List<String> sentences = new ArrayList<>();
+    if (!plan.joints().isEmpty()) {
+      sentences.add(
+          "That the source ends in "
+              + plan.joints().get(0).upstream()
+              + ": measure it, do not go by its name.");
+      sentences.add(
+          "That the appliance ends in "
+              + plan.joints().get(plan.joints().size() - 1).downstream()
+              + ".");
+    }
+    plan.hydraulics()
+        .sourcePsi()
+        .ifPresent(
+            psi ->
+                sentences.add(
+                    "That the source really gives "
+                        + number(psi)
+                        + " psi while "
+                        + number(plan.flowGpm())
+                        + " gpm flow."));
+    plan.checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.WARN)
+        .forEach(check -> sentences.add(check.name() + ": " + check.note()));
+    return sentences;
+  }
+
+  private static List<String> cost(Quote quote) {
+    String currency = quote.total().getCurrencyUnit().getCode() + " ";
+    return List.of(
+        "Goods "
+            + currency
+            + quote.subtotal().getAmount()
+            + ", freight "
+            + currency
+            + quote.freight().getAmount()
+            + ", tax "
+            + currency
+            + quote.tax().getAmount()
+            + ": in all "
+            + currency
+            + quote.total().getAmount()
+            + ".",
+        "The prices hold until " + quote.validUntil() + ".");
+  }
+
+  private static String count(int count, String noun) {
+    return count == 1 ? "One " + noun : count + " " + noun + "s";
+  }
+
+  private static String number(double value) {
+    return String.format(Locale.ROOT, "%,.2f", value).replaceAll("\\.?0+$", "");
+  }
+}

@@ -1,0 +1,57 @@
+package hosewright.report;
+
+import hosewright.line.LinePlan.Check;
+import hosewright.quote.Quote;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sentences every paper of a quote carries: terms and cautions. */
+final class Terms {
+  private Terms() {}
+
+  static List<String> of(Quote quote) {
+    List<String> terms = new ArrayList<>();
+    terms.add(
+        "Prices are firm until "
+            + quote.validUntil()
+            + " in "
+            + quote.total().getCurrencyUnit().getCode()
+            + ", each at the price break of its quantity.");
+    terms.add(
+        "Delivery: "
+            + quote.leadDays()
+            + " calendar days from a firm order. Freight: "
+            + ended(quote.freightNote())
+            + " Freight is as quoted and does not follow a changed "
+            + "quantity.");
+    terms.add("Freight terms: " + ended(quote.customer().freightTerms()));
+    terms.add("Tax: " + ended(quote.taxNote()));
+    terms.add("Should a unit price and its extension disagree, the unit price holds.");
+    terms.removeIf(term -> term.endsWith(": "));
+    return terms;
+  }
+
+  /** The plan's cautions, with what fails said first. */
+  static List<String> cautions(Quote quote) {
+    List<String> cautions = new ArrayList<>();
+    quote
+        .plan()
+        .limitedBy()
+        .ifPresent(limit -> cautions.add("This line falls short: " + ended(limit)));
+    quote.plan().checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .map(check -> "Fails a check: " + check.name() + ". " + ended(check.note()))
+        .filter(sentence -> !cautions.contains(sentence))
+        .forEach(cautions::add);
+    cautions.addAll(quote.plan().cautions());
+    cautions.add(
+        "Figures are for planning. Local codes, the authority having jurisdiction and a licensed "
+            + "engineer decide where they apply; measure the threads and the pressure on site.");
+    return cautions;
+  }
+
+  private static String ended(String sentence) {
+    String trimmed = sentence.strip();
+    return trimmed.isEmpty() || trimmed.endsWith(".") ? trimmed : trimmed + ".";
+  }
+}

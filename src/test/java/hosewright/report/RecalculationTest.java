@@ -1,0 +1,188 @@
+package hosewright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LineHydraulicsResult.CrossCheck;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.Break;
+import hosewright.quote.Quote.QuoteLine;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** LibreOffice, which knows nothing of this program, recalculates every workbook. */
+final class RecalculationTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void every_line_and_total_comes_out_as_quoted() throws Exception {
+    List<Quote> quotes = SampleQuotes.all();
+    List<Path> files = new ArrayList<>();
+    for (Quote quote : quotes) {
+      files.add(saved(quote, quote.number() + ".xlsx"));
+    }
+
+    List<Path> recalculated = Spreadsheet.in(folder).recalculated(files);
+
+    for (int i = 0; i < quotes.size(); i++) {
+      try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
+        holdsMoney(workbook, quotes.get(i));
+        holdsPressures(workbook, quotes.get(i).plan().hydraulics());
+        holdsNoError(workbook);
+      }
+    }
+  }
+
+  @Test
+  void a_changed_quantity_moves_the_break_the_line_the_tax_and_the_total() throws Exception {
+    Quote quote = SampleQuotes.hydrantLine();
+    int[] quantities = {25, 4, 0, 25, 24, 12};
+    Path changed = saved(quote, "changed.xlsx");
+    try (XSSFWorkbook workbook = WorkbookReader.open(changed)) {
+      XSSFSheet sheet = workbook.getSheet("Quote");
+      int first = WorkbookReader.headingRow(sheet) + 1;
+      for (int i = 0; i < quantities.length; i++) {
+        sheet.getRow(first + i).getCell(3).setCellValue(quantities[i]);
+      }
+      try (OutputStream out = Files.newOutputStream(changed)) {
+        workbook.write(out);
+      }
+    }
+
+    Path recalculated = Spreadsheet.in(folder).recalculated(List.of(changed)).get(0);
+
+    BigDecimal subtotal = BigDecimal.ZERO;
+    try (XSSFWorkbook workbook = WorkbookReader.open(recalculated)) {
+      XSSFSheet sheet = workbook.getSheet("Quote");
+      int first = WorkbookReader.headingRow(sheet) + 1;
+      for (int i = 0; i < quantities.length; i++) {
+        BigDecimal unit = priceAt(quote.lines().get(i), quantities[i]);
+        BigDecimal extended = unit.multiply(BigDecimal.valueOf(quantities[i]));
+        subtotal = subtotal.add(extended);
+        var row = sheet.getRow(first + i);
+        assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
+            .isEqualByComparingTo(unit);
+        assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
+            .isEqualByComparingTo(extended);
+      }
+      BigDecimal freight = quote.freight().getAmount();
+      BigDecimal tax =
+          subtotal.add(freight).multiply(quote.taxRate()).setScale(2, RoundingMode.HALF_UP);
+      assertThat(WorkbookReader.amount(workbook, "quote_tax")).isEqualByComparingTo(tax);
+      assertThat(WorkbookReader.amount(workbook, "quote_total"))
+          .isEqualByComparingTo(subtotal.add(freight).add(tax));
+    }
+  }
+
+  @Test
+  void a_changed_flow_moves_the_pressures() throws Exception {
+    Path changed = saved(SampleQuotes.hydrantLine(), "flow.xlsx");
+    try (XSSFWorkbook workbook = WorkbookReader.open(changed)) {
+      WorkbookReader.named(workbook, "flow_gpm").setCellValue(150);
+      WorkbookReader.named(workbook, "source_psi").setBlank();
+      try (OutputStream out = Files.newOutputStream(changed)) {
+        workbook.write(out);
+      }
+    }
+
+    Path recalculated = Spreadsheet.in(folder).recalculated(List.of(changed)).get(0);
+
+    try (XSSFWorkbook workbook = WorkbookReader.open(recalculated)) {
+      // C = 15.5 at 150 gpm over 100 ft loses 34.88 psi (common practice, no source): 4.5 times it.
+      assertThat(WorkbookReader.figure(workbook, "friction_psi")).isCloseTo(156.94, offset(0.01));
+      // With no source pressure given, what is needed arrives, and the last station shows it.
+      assertThat(WorkbookReader.figure(workbook, "delivered_psi")).isCloseTo(50, offset(1e-6));
+      XSSFSheet sheet = workbook.getSheet("Hydraulics");
+      int last = WorkbookReader.named(workbook, "profile_last").getRowIndex();
+      assertThat(sheet.getRow(last).getCell(4).getNumericCellValue()).isCloseTo(50, offset(1e-4));
+    }
+  }
+
+  private static void holdsMoney(XSSFWorkbook workbook, Quote quote) {
+    XSSFSheet sheet = workbook.getSheet("Quote");
+    int first = WorkbookReader.headingRow(sheet) + 1;
+    for (int i = 0; i < quote.lines().size(); i++) {
+      QuoteLine line = quote.lines().get(i);
+      var row = sheet.getRow(first + i);
+      assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
+          .isEqualByComparingTo(line.unitPrice().getAmount());
+      assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
+          .isEqualByComparingTo(line.extended().getAmount());
+    }
+    assertThat(WorkbookReader.amount(workbook, "quote_subtotal"))
+        .isEqualByComparingTo(quote.subtotal().getAmount());
+    assertThat(WorkbookReader.amount(workbook, "quote_freight"))
+        .isEqualByComparingTo(quote.freight().getAmount());
+    assertThat(WorkbookReader.amount(workbook, "quote_tax"))
+        .isEqualByComparingTo(quote.tax().getAmount());
+    assertThat(WorkbookReader.amount(workbook, "quote_total"))
+        .isEqualByComparingTo(quote.total().getAmount());
+  }
+
+  private static void holdsPressures(XSSFWorkbook workbook, LineHydraulicsResult result) {
+    assertThat(WorkbookReader.figure(workbook, "friction_psi"))
+        .isCloseTo(result.frictionLossPsi(), offset(0.01));
+    assertThat(WorkbookReader.figure(workbook, "required_psi"))
+        .isCloseTo(result.requiredSourcePsi(), offset(0.01));
+    assertThat(WorkbookReader.figure(workbook, "delivered_psi"))
+        .isCloseTo(result.deliveredPsi(), offset(0.01));
+    for (CrossCheck check : result.crossCheck()) {
+      String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
+      assertThat(WorkbookReader.figure(workbook, name))
+          .isCloseTo(check.frictionLossPsi(), offset(0.01));
+    }
+    XSSFSheet sheet = workbook.getSheet("Hydraulics");
+    int first = WorkbookReader.named(workbook, "profile_first").getRowIndex();
+    for (int i = 0; i < result.profile().size(); i++) {
+      var row = sheet.getRow(first + i);
+      assertThat(row.getCell(4).getNumericCellValue())
+          .isCloseTo(result.profile().get(i).flowingPsi(), offset(0.01));
+      assertThat(row.getCell(5).getNumericCellValue())
+          .isCloseTo(result.profile().get(i).closedPsi(), offset(0.01));
+    }
+  }
+
+  private static void holdsNoError(XSSFWorkbook workbook) {
+    workbook.forEach(
+        sheet ->
+            sheet.forEach(
+                row ->
+                    row.forEach(
+                        cell -> {
+                          assertThat(cell.getCellType()).isNotEqualTo(CellType.ERROR);
+                          if (cell.getCellType() == CellType.FORMULA) {
+                            assertThat(cell.getCachedFormulaResultType())
+                                .as(sheet.getSheetName() + " " + cell.getAddress())
+                                .isNotEqualTo(CellType.ERROR);
+                          }
+                        })));
+  }
+
+  private static BigDecimal priceAt(QuoteLine line, int quantity) {
+    BigDecimal price = line.breaks().get(0).unitPrice().getAmount();
+    for (Break step : line.breaks()) {
+      if (step.minimumQuantity() <= quantity) {
+        price = step.unitPrice().getAmount();
+      }
+    }
+    return price;
+  }
+
+  private Path saved(Quote quote, String name) throws IOException {
+    return Export.to(folder, name, false)
+        .write(out -> QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, out));
+  }
+}
