@@ -1,5 +1,6 @@
 package hosewright;
 
+import hosewright.command.Commands;
 import hosewright.shell.ShellApplication;
 
 /** The program's door. */
@@ -7,6 +8,6 @@ public final class Hosewright {
   private Hosewright() {}
 
   public static void main(String[] args) {
-    System.exit(ShellApplication.run(args));
+    System.exit(ShellApplication.run(args, Commands.class));
   }
 }

@@ -16,7 +16,8 @@ final class QuoteShowCommand extends ShellCommand {
     super(
         CommandSpec.of(
                 "quote show", Group.QUOTE, "Shows a quote as it was made", "quote show Q-000001")
-            .with(QuoteChoice.argument(books), QuoteChoice.revision()));
+            .with(QuoteChoice.argument(books))
+            .with(QuoteChoice.revision()));
     this.books = books;
   }
 

@@ -51,6 +51,8 @@ final class SampleQuotes {
   private static final End STORZ_5 = new End(5, "Storz", Gender.SEXLESS, false);
   private static final String NH_SOURCE = "NFPA 1963 (1993), reprinted thread tables";
 
+  private static final LinePlan.Searched SEARCHED = new LinePlan.Searched(12, 7, 3, 41);
+
   private SampleQuotes() {}
 
   /** Hydrant to hand nozzle: nine 50 ft sections of 1.75 in hose behind a reducing adapter. */
@@ -220,7 +222,9 @@ final class SampleQuotes {
             planItems(lines),
             DAY,
             List.of(),
-            subtotal(lines));
+            subtotal(lines),
+            List.of(),
+            SEARCHED);
     return quote(
         "Q-000001",
         1,
@@ -344,7 +348,9 @@ final class SampleQuotes {
             planItems(lines),
             DAY,
             List.of("Adapter 4.5 NH female swivel x 5 Storz: not in the catalogue"),
-            subtotal(lines));
+            subtotal(lines),
+            List.of(),
+            SEARCHED);
     Customer exempt =
         new Customer(
             "HARLOW-FD",
@@ -495,7 +501,9 @@ final class SampleQuotes {
         p.items(),
         p.date(),
         p.unpriced(),
-        p.total());
+        p.total(),
+        p.alternatives(),
+        p.searched());
   }
 
   static List<Quote> all() {
@@ -614,6 +622,7 @@ final class SampleQuotes {
                     l.item(),
                     l.description(),
                     l.quantity(),
+                    0,
                     l.unit(),
                     Optional.of(l.unitPrice()),
                     Optional.of(l.extended()),
