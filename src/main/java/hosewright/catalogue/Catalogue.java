@@ -90,7 +90,12 @@ public final class Catalogue {
         .map(PriceRow::unitPrice);
   }
 
-  /** The supplier's cost of one unit on a date; empty means unknown, never zero. */
+  /**
+   * The supplier's cost of one unit on a date; empty means unknown, never zero.
+   *
+   * <p>A supplier may charge in another currency than the dealer's: compare currencies before
+   * amounts.
+   */
   public Optional<Money> cost(String number, LocalDate date) {
     return costHistory(number).stream()
         .filter(row -> row.inForceOn(date))

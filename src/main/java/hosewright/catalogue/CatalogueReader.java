@@ -44,7 +44,8 @@ public final class CatalogueReader {
    *
    * @param files the text of each of {@link #FILES} by name; closed by this method
    * @throws BadInputException with every problem found: a missing or unknown column, a bad cell, a
-   *     number that stands twice, a price without its item, overlapping periods, mixed currencies
+   *     number that stands twice, a price without its item, overlapping periods, prices in more
+   *     than one currency
    */
   public static Catalogue read(Map<String, Reader> files) {
     List<Problem> problems = new ArrayList<>();

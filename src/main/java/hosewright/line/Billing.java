@@ -21,8 +21,7 @@ final class Billing {
   private final Gaskets gaskets;
   private final Accessories accessories;
 
-  Billing(
-      Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor, Gaskets gaskets) {
+  Billing(Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor, Gaskets gaskets) {
     this.floor = floor;
     this.gaskets = gaskets;
     this.job = job;

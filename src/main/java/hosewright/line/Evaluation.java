@@ -18,8 +18,7 @@ final class Evaluation {
   }
 
   /** A plan priced, before the dearer work of checking it. */
-  record Priced(
-      Assembly line, List<GasketCount> gaskets, Billing.Bill bill, Money total) {}
+  record Priced(Assembly line, List<GasketCount> gaskets, Billing.Bill bill, Money total) {}
 
   Priced price(Assembly line) {
     List<GasketCount> gaskets = GasketCount.of(line);

@@ -31,16 +31,14 @@ record GasketCount(End end, int fitted, int bought, int spare) {
     counts.forEach(
         (kind, tally) -> {
           int all = tally[FITTED] + tally[BOUGHT] + tally[OWNED];
-          gaskets.add(
-              new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spares(all)));
+          gaskets.add(new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spares(all)));
         });
     return gaskets;
   }
 
   /** Gaskets of the joints between like sections alone; empty for ends without gaskets. */
   static Optional<GasketCount> between(HoseLine hose, int joints) {
-    int perJoint =
-        (hose.inlet().carriesGasket() ? 1 : 0) + (hose.outlet().carriesGasket() ? 1 : 0);
+    int perJoint = (hose.inlet().carriesGasket() ? 1 : 0) + (hose.outlet().carriesGasket() ? 1 : 0);
     int all = joints * perJoint;
     int bought = hose.gasketsFitted() ? 0 : all;
     return perJoint == 0

@@ -10,7 +10,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
-/** A buyer's prices, looked up once for each item: a search asks for the same ones thousands of times. */
+/**
+ * A buyer's prices, looked up once for each item: a search asks for the same ones thousands of
+ * times.
+ */
 final class PriceLadders implements NetPrice {
   private final NetPrice prices;
   private final Map<String, List<Rung>> ladders = new HashMap<>();

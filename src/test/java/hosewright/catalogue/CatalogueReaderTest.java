@@ -219,6 +219,13 @@ final class CatalogueReaderTest {
     assertThat(files.read().listPrice("B15", 100, day("2026-04-30"))).contains(usd("2.75"));
   }
 
+  @Test
+  void a_supplier_may_charge_in_another_currency_than_the_dealer() {
+    files.with("costs.csv", "1.95,USD", "1.95,CAD");
+
+    assertThat(files.read().cost("B15", day("2026-04-01"))).contains(Money.parse("CAD 1.95"));
+  }
+
   private List<Problem> problems() {
     BadInputException refused = catchThrowableOfType(BadInputException.class, files::read);
     assertThat(refused).as("the catalogue is refused").isNotNull();
