@@ -19,7 +19,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 
 /**
- * The dealer's books: opened when a command first needs them and kept open until the program ends.
+ * The dealer's books, opened by one command when it first needs them and closed with it, so that a
+ * shell left open keeps nobody else out.
  *
  * <p>Books without a catalogue take the invented demo catalogue, so that a newcomer can quote at
  * once.

@@ -44,7 +44,8 @@ record CatalogueFolder(Catalogue catalogue, Customers customers, DealerTerms ter
           "folder", folder.toString(), "a folder with items.csv, prices.csv and so on");
     }
     List<Problem> missing = new ArrayList<>();
-    for (List<String> files : List.of(CatalogueReader.FILES, CustomerReader.FILES, TermsReader.FILES)) {
+    for (List<String> files :
+        List.of(CatalogueReader.FILES, CustomerReader.FILES, TermsReader.FILES)) {
       for (String file : files) {
         if (!Files.isReadable(folder.resolve(file))) {
           missing.add(

@@ -32,7 +32,9 @@ final class CatalogueLoadCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     CatalogueFolder folder = CatalogueFolder.read(Path.of(in.argument(0).orElseThrow()));
-    books.getObject().load(folder);
+    try (Books open = books.getObject()) {
+      open.load(folder);
+    }
     Loaded loaded =
         new Loaded(
             folder.catalogue().items().size(),

@@ -59,10 +59,7 @@ final class EndListCommand extends ShellCommand {
     return new BadInputException(
         List.of(
             new Problem(
-                "family",
-                named,
-                "one of " + String.join(", ", codes),
-                Nearest.to(named, codes))));
+                "family", named, "one of " + String.join(", ", codes), Nearest.to(named, codes))));
   }
 
   private static Answer families() {
@@ -84,7 +81,8 @@ final class EndListCommand extends ShellCommand {
           for (FamilyRow row : rows) {
             table.row(row.family(), row.name(), row.kind(), sizes(row.sizesIn()));
           }
-          return table.on(screen) + "\nSizes are nominal, never measured. 'end list NH' shows more.";
+          return table.on(screen)
+              + "\nSizes are nominal, never measured. 'end list NH' shows more.";
         });
   }
 
@@ -127,13 +125,10 @@ final class EndListCommand extends ShellCommand {
   }
 
   private static String figure(Double number) {
-    return number == null
-        ? ""
-        : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    return number == null ? "" : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private static String sizes(List<Double> sizesIn) {
-    return String.join(
-        " ", sizesIn.stream().map(EndListCommand::figure).toList());
+    return String.join(" ", sizesIn.stream().map(EndListCommand::figure).toList());
   }
 }

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Asks a person for a job, one question at a time. A question mark explains the question, a less-than
- * sign goes back, an empty answer leaves an optional question open.
+ * Asks a person for a job, one question at a time. A question mark explains the question, a
+ * less-than sign goes back, an empty answer leaves an optional question open.
  */
 final class Interview {
   private static final List<JobField> QUESTIONS =

@@ -31,9 +31,7 @@ final class JobAnswers {
   private static OptionSpec option(JobField field) {
     OptionSpec option =
         OptionSpec.value(
-            field.word(),
-            field.placeholder(),
-            field.meaning() + ", such as " + field.example());
+            field.word(), field.placeholder(), field.meaning() + ", such as " + field.example());
     return switch (field) {
       case FROM, TO -> option.completing(JointCheckCommand::ends);
       case HOSE_THREAD ->

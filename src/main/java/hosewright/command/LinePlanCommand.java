@@ -36,9 +36,15 @@ final class LinePlanCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was planned.");
     }
     Job job = JobForm.read(answers.get());
-    LinePlan plan = new Planning(books.getObject()).plan(job).plan();
+    LinePlan plan = plan(job);
     return plan.feasible()
         ? Answer.of(plan, screen -> PlanText.of(plan, screen))
         : Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen));
+  }
+
+  private LinePlan plan(Job job) {
+    try (Books open = books.getObject()) {
+      return new Planning(open).plan(job).plan();
+    }
   }
 }

@@ -39,12 +39,7 @@ final class PlanText {
   private void verdict() {
     sentence(plan.summary());
     if (plan.feasible()) {
-      sentence(
-          String.format(
-              Locale.ROOT,
-              "This line does it: %s for %s.",
-              laid(),
-              plan.total()));
+      sentence(String.format(Locale.ROOT, "This line does it: %s for %s.", laid(), plan.total()));
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.lines() > 0) {

@@ -42,7 +42,6 @@ final class Planning {
                 () ->
                     new BadInputException(
                         "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    return new Planned(
-        new Planner(catalogue, prices, date, currency).plan(job), customer, date);
+    return new Planned(new Planner(catalogue, prices, date, currency).plan(job), customer, date);
   }
 }

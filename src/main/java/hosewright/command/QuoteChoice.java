@@ -20,7 +20,12 @@ final class QuoteChoice {
 
   static ArgumentSpec argument(ObjectProvider<Books> books) {
     return ArgumentSpec.required("NUMBER", "the quote's number, such as Q-000001")
-        .completing(() -> numbers(books.getObject().quotes()));
+        .completing(
+            () -> {
+              try (Books open = books.getObject()) {
+                return numbers(open.quotes());
+              }
+            });
   }
 
   static OptionSpec revision() {

@@ -71,9 +71,12 @@ final class QuoteExportCommand extends ShellCommand {
     List<String> kinds = kinds(in.value("as").orElseThrow());
     Paper paper = paper(in.value("paper").orElseThrow());
     Path folder = folder(in);
-    Books open = books.getObject();
-    Quote quote = QuoteChoice.of(in, open);
-    Dealer dealer = dealer(open.terms());
+    Quote quote;
+    Dealer dealer;
+    try (Books open = books.getObject()) {
+      quote = QuoteChoice.of(in, open);
+      dealer = dealer(open.terms());
+    }
     String stem = quote.number() + "-r" + quote.revision();
     // Every place is claimed before the first paper is written, so a clash leaves nothing behind.
     List<Export> places =
@@ -135,7 +138,8 @@ final class QuoteExportCommand extends ShellCommand {
   }
 
   private static Path folder(Invocation in) {
-    String named = in.value("out").orElseGet(() -> Files.isDirectory(Path.of("quotes")) ? "quotes" : ".");
+    String named =
+        in.value("out").orElseGet(() -> Files.isDirectory(Path.of("quotes")) ? "quotes" : ".");
     try {
       return Path.of(named);
     } catch (InvalidPathException e) {

@@ -24,7 +24,7 @@ final class QuoteListCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    List<QuoteHeading> quotes = books.getObject().quotes().list();
+    List<QuoteHeading> quotes = quotes();
     return Answer.of(
         new Quotes(quotes),
         screen -> {
@@ -46,5 +46,11 @@ final class QuoteListCommand extends ShellCommand {
           }
           return table.on(screen);
         });
+  }
+
+  private List<QuoteHeading> quotes() {
+    try (Books open = books.getObject()) {
+      return open.quotes().list();
+    }
   }
 }

@@ -4,6 +4,7 @@ import hosewright.jobfile.JobFile;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import hosewright.quote.Customer;
@@ -41,30 +42,35 @@ final class QuoteMakeCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
     Job job = JobForm.read(answers.get());
-    Books open = books.getObject();
-    if (job.customer().isEmpty()) {
-      throw noCustomer(open);
+    try (Books open = books.getObject()) {
+      if (job.customer().isEmpty()) {
+        throw noCustomer(open);
+      }
+      Planning.Planned planned = new Planning(open).plan(job);
+      LinePlan plan = planned.plan();
+      if (!plan.feasible()) {
+        return Answer.noSafePlan(
+            plan, screen -> PlanText.of(plan, screen) + "\nNothing was quoted.");
+      }
+      Quote quote = keep(open, job, JobFile.write(answers.get()), planned);
+      return Answer.of(quote, screen -> QuoteText.of(quote, screen));
     }
-    Planning.Planned planned = new Planning(open).plan(job);
-    if (!planned.plan().feasible()) {
-      return Answer.noSafePlan(
-          planned.plan(), screen -> PlanText.of(planned.plan(), screen) + "\nNothing was quoted.");
-    }
+  }
+
+  private static Quote keep(Books open, Job job, String jobText, Planning.Planned planned) {
     Customer customer = planned.customer().orElseThrow();
     QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
-    Quote quote =
-        open.quotes()
-            .saveNew(
-                number ->
-                    maker.make(
-                        number,
-                        customer,
-                        planned.date(),
-                        job.title(),
-                        JobFile.write(answers.get()),
-                        planned.plan(),
-                        open.now()));
-    return Answer.of(quote, screen -> QuoteText.of(quote, screen));
+    return open.quotes()
+        .saveNew(
+            number ->
+                maker.make(
+                    number,
+                    customer,
+                    planned.date(),
+                    job.title(),
+                    jobText,
+                    planned.plan(),
+                    open.now()));
   }
 
   private static BadInputException noCustomer(Books books) {

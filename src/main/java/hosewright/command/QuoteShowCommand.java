@@ -23,7 +23,9 @@ final class QuoteShowCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Quote quote = QuoteChoice.of(in, books.getObject());
-    return Answer.of(quote, screen -> QuoteText.of(quote, screen));
+    try (Books open = books.getObject()) {
+      Quote quote = QuoteChoice.of(in, open);
+      return Answer.of(quote, screen -> QuoteText.of(quote, screen));
+    }
   }
 }

@@ -76,7 +76,7 @@ final class TradeModule extends SimpleModule {
 
     @Override
     public void serialize(End end, JsonGenerator out, SerializationContext context) {
-      out.writeString(EndText.write(end));
+      out.writeString(end.toString());
     }
   }
 
@@ -87,7 +87,7 @@ final class TradeModule extends SimpleModule {
 
     @Override
     public End deserialize(JsonParser in, DeserializationContext context) {
-      return EndText.parse(in.getValueAsString(""));
+      return End.parse(in.getValueAsString(""));
     }
   }
 }

@@ -55,7 +55,7 @@ final class Accessories {
    * @return empty when the catalogue has the kind but nothing of it that fits
    * @throws BadInputException when the word is neither an item number nor a kind
    */
-  Optional<Item> find(String wanted, Assembly line) {
+  Optional<Item> find(String wanted, HoseLine hose) {
     Optional<Item> byNumber = catalogue.item(wanted);
     if (byNumber.isPresent()) {
       return byNumber;
@@ -63,8 +63,19 @@ final class Accessories {
     ItemKind kind = kind(wanted);
     return catalogue.ofKind(kind).stream()
         .filter(item -> DRY.contains(kind) || eligibility.wetted(item))
-        .filter(item -> fits(item, line))
+        .filter(item -> fits(item, hose))
         .min(Comparator.comparingDouble(item -> floor.ofOne(item)));
+  }
+
+  /** The least that everything asked for besides the line can cost, devices in it left out. */
+  double leastCost(List<String> wanted, HoseLine hose) {
+    double cost = 0;
+    for (String one : wanted) {
+      if (inLine(one).isEmpty()) {
+        cost += find(one, hose).map(floor::ofOne).orElse(0.0);
+      }
+    }
+    return cost;
   }
 
   /**
@@ -110,8 +121,7 @@ final class Accessories {
    * An accessory fits when it names an end of the line or a hose at least as large (the size on a
    * ramp or restraint is the largest it takes), or names none.
    */
-  private static boolean fits(Item item, Assembly line) {
-    HoseLine hose = line.frame().hose();
+  private static boolean fits(Item item, HoseLine hose) {
     boolean sizeFits = item.hose().isEmpty() || item.hose().get().sizeIn() >= hose.sizeIn();
     return sizeFits
         && (item.ends().isEmpty() || item.ends().stream().anyMatch(end -> like(end, hose.inlet())));

@@ -21,14 +21,20 @@ final class Billing {
   private final Gaskets gaskets;
   private final Accessories accessories;
 
-  Billing(Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor, Gaskets gaskets) {
+  Billing(
+      Job job,
+      Catalogue catalogue,
+      NetPrice prices,
+      PriceFloor floor,
+      Gaskets gaskets,
+      Accessories accessories) {
     this.floor = floor;
     this.gaskets = gaskets;
     this.job = job;
     this.catalogue = catalogue;
     this.eligibility = new Eligibility(job, prices);
     this.prices = prices;
-    this.accessories = new Accessories(catalogue, eligibility, floor);
+    this.accessories = accessories;
   }
 
   /**
@@ -48,7 +54,7 @@ final class Billing {
         continue;
       }
       accessories
-          .find(wanted, line)
+          .find(wanted, line.frame().hose())
           .ifPresentOrElse(item -> basket.add(item, 1), () -> unpriced.add(wanted));
     }
     List<Basket.Purchase> purchases = basket.purchases(prices);

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The bridges over each gap, cheapest first, fetched in growing numbers and kept. */
@@ -98,10 +99,10 @@ final class BridgeChoices {
   }
 
   /** The adapter that would fill a gap nothing in the catalogue fills. */
-  static Fetched toSource(Frame.Gap gap) {
+  static Fetched toSource(Frame.Gap gap, OptionalDouble ratedPsi) {
     End upstream = facing(gap.from());
     End downstream = facing(gap.to());
-    List<Placed> parts = List.of(Placed.toSource(upstream, downstream, gap.lines()));
+    List<Placed> parts = List.of(Placed.toSource(upstream, downstream, ratedPsi, gap.lines()));
     return new Fetched(List.of(new Choice<>(parts, 0, 0)), 0, 1, true);
   }
 

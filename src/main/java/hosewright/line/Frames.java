@@ -3,7 +3,6 @@ package hosewright.line;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
-import hosewright.catalogue.NetPrice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,14 +14,13 @@ final class Frames {
   private final List<Item> splitters;
   private final List<List<Bridge.Link>> devices;
 
-  Frames(Job job, Catalogue catalogue, NetPrice prices, PriceFloor floor) {
-    Eligibility eligibility = new Eligibility(job, prices);
+  Frames(Job job, Catalogue catalogue, Eligibility eligibility, Accessories accessories) {
     this.splitters =
         Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
             .flatMap(kind -> catalogue.ofKind(kind).stream())
             .filter(eligibility::wetted)
             .toList();
-    this.devices = devices(job, new Accessories(catalogue, eligibility, floor));
+    this.devices = devices(job, accessories);
   }
 
   /** Every way to choose one item for each device asked for, in the order asked. */

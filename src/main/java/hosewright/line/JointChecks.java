@@ -40,7 +40,7 @@ final class JointChecks {
 
   static Check canBeMadeUp(Assembly line, ApplianceKind appliance) {
     boolean possible = MakeUpOrder.possible(line, appliance);
-    boolean turning = !MakeUpOrder.turningHose(line).isEmpty();
+    boolean turning = !appliance.turnsFreely() && !MakeUpOrder.turningHose(line).isEmpty();
     String note =
         !possible
             ? "both ends are fixed and no part between them swivels: nothing can be turned"

@@ -9,6 +9,7 @@ import hosewright.thread.Mating;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -114,8 +115,13 @@ final class MadeUpHose {
         bulk.weightLb() * cutFt + inlet.weightLb() + outlet.weightLb() + 2 * attachment.weightLb();
     String description =
         String.format(
-            "%s, made up %.0f ft coupled from %d ft cut, %s x %s",
-            bulk.description(), lengthFt, cutFt, inlet.ends().get(0), outlet.ends().get(0));
+            Locale.ROOT,
+            "%.0f ft section made up from %d ft of %s, %s x %s",
+            lengthFt,
+            cutFt,
+            bulk.number(),
+            inlet.ends().get(0),
+            outlet.ends().get(0));
     return new SectionOption(lengthFt, description, bill, weightLb);
   }
 

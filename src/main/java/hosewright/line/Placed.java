@@ -3,7 +3,9 @@ package hosewright.line;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.Rating;
 import hosewright.thread.End;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A part in its place along the line.
@@ -78,12 +80,16 @@ record Placed(
         0);
   }
 
-  /** An adapter nobody stocks, named by its two ends. */
-  static Placed toSource(End upstream, End downstream, int lines) {
+  /** An adapter nobody stocks, named by its two ends and the pressure it must be rated for. */
+  static Placed toSource(End upstream, End downstream, OptionalDouble ratedPsi, int lines) {
+    String rating =
+        ratedPsi.isPresent()
+            ? String.format(Locale.ROOT, ", rated %.0f psi or more", ratedPsi.getAsDouble())
+            : "";
     return new Placed(
         Role.ADAPTER,
         Optional.empty(),
-        "adapter to be sourced: " + upstream + " x " + downstream,
+        "adapter to be sourced: " + upstream + " x " + downstream + rating,
         Optional.of(upstream),
         Optional.of(downstream),
         1,

@@ -77,13 +77,14 @@ public final class Planner {
   private Map<Double, Evaluated> bestBySize(Job job, int lines, SearchTally tally) {
     PriceFloor floor = new PriceFloor(prices, mostAlike(job, lines));
     Eligibility eligibility = new Eligibility(job, prices);
+    Accessories accessories = new Accessories(catalogue, eligibility, floor);
     Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
     BridgeChoices bridges =
         new BridgeChoices(adapters(job), floor, job.service().isWater() ? job.flowGpm() : 0);
-    Billing billing = new Billing(job, catalogue, prices, floor, gaskets);
+    Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
     Evaluation evaluation = new Evaluation(job, billing, currency);
     LayChoices lays = new LayChoices(job, floor, gaskets);
-    Frames frames = new Frames(job, catalogue, prices, floor);
+    Frames frames = new Frames(job, catalogue, eligibility, accessories);
     Map<Double, List<HoseLine>> hoses =
         new HoseLines(job, catalogue, prices)
             .all().stream()
@@ -92,7 +93,7 @@ public final class Planner {
     Map<Double, Evaluated> best = new TreeMap<>();
     hoses.forEach(
         (size, ofSize) ->
-            new Search(job, floor, bridges, lays, evaluation, tally)
+            new Search(job, floor, bridges, lays, accessories, evaluation, tally)
                 .run(frames.of(ofSize, lines))
                 .ifPresent(plan -> best.put(size, plan)));
     return best;

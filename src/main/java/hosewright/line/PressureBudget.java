@@ -75,6 +75,15 @@ record PressureBudget(double availablePsi) {
         .orElse(job.needPsi());
   }
 
+  /** The highest pressure anywhere in a job's line, psi; empty when the source is not stated. */
+  static OptionalDouble highestPsi(Job job) {
+    return job.supply().isEmpty() || !job.service().isWater()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            job.supply().get().closedPsi()
+                + Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT);
+  }
+
   boolean allows(double lossPsi) {
     return lossPsi <= availablePsi;
   }

@@ -16,6 +16,7 @@ final class Search {
   private final PriceFloor floor;
   private final BridgeChoices bridges;
   private final LayChoices lays;
+  private final Accessories accessories;
   private final Evaluation evaluation;
   private final SearchTally tally;
 
@@ -27,12 +28,14 @@ final class Search {
       PriceFloor floor,
       BridgeChoices bridges,
       LayChoices lays,
+      Accessories accessories,
       Evaluation evaluation,
       SearchTally tally) {
     this.job = job;
     this.floor = floor;
     this.bridges = bridges;
     this.lays = lays;
+    this.accessories = accessories;
     this.evaluation = evaluation;
     this.tally = tally;
   }
@@ -80,7 +83,7 @@ final class Search {
 
   private BridgeChoices.Fetched bridgedOrSourced(Frame.Gap gap) {
     BridgeChoices.Fetched fetched = bridges.over(gap);
-    return fetched.none() ? BridgeChoices.toSource(gap) : fetched;
+    return fetched.none() ? BridgeChoices.toSource(gap, PressureBudget.highestPsi(job)) : fetched;
   }
 
   /** Empty when no lay is possible. */
@@ -90,7 +93,9 @@ final class Search {
     if (choices.isEmpty()) {
       return Optional.empty();
     }
-    double fixedCost = frame.fixedParts().mapToDouble(part -> floor.ofOne(part.item())).sum();
+    double fixedCost =
+        frame.fixedParts().mapToDouble(part -> floor.ofOne(part.item())).sum()
+            + accessories.leastCost(job.accessories(), frame.hose());
     PressureBudget budget = PressureBudget.of(job, frame);
     return Optional.of(new Opened(frame, gaps, fetched, choices, fixedCost, budget));
   }

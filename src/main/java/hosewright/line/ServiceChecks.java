@@ -3,7 +3,6 @@ package hosewright.line;
 import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
-import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Check.Outcome;
@@ -87,19 +86,23 @@ final class ServiceChecks {
   }
 
   private static Check discontinued(List<Basket.Purchase> purchases) {
-    List<String> numbers =
-        purchases.stream()
-            .map(Basket.Purchase::item)
-            .filter(Item::discontinued)
-            .map(Item::number)
+    List<Basket.Purchase> last =
+        purchases.stream().filter(purchase -> purchase.item().discontinued()).toList();
+    List<String> tooFew =
+        last.stream()
+            .filter(purchase -> purchase.bought() > purchase.item().stocking().onHand())
+            .map(purchase -> purchase.item().number())
             .toList();
+    List<String> numbers = last.stream().map(purchase -> purchase.item().number()).toList();
     return check(
         "discontinued items",
-        Outcome.WARN,
+        tooFew.isEmpty() ? Outcome.WARN : Outcome.FAIL,
         numbers.size(),
         0,
         "items",
-        text("sold from stock only: %s", String.join(", ", numbers)),
+        tooFew.isEmpty()
+            ? text("sold from stock only: %s", String.join(", ", numbers))
+            : text("not enough left in stock of %s", String.join(", ", tooFew)),
         Checks.PRACTICE);
   }
 }

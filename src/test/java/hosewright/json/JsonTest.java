@@ -99,8 +99,7 @@ final class JsonTest {
             new End(2, "cam", Gender.PLUG, false),
             new End(2, "cam", Gender.SOCKET, false),
             new End(10, "NH", Gender.FEMALE, false));
-    assertThat(ends)
-        .allSatisfy(end -> assertThat(EndText.parse(EndText.write(end))).isEqualTo(end));
+    assertThat(ends).allSatisfy(end -> assertThat(End.parse(end.toString())).isEqualTo(end));
   }
 
   @Test
