@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.catalogue.MoneyWords;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Check;
@@ -43,7 +44,7 @@ final class PlanText {
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.lines() > 0) {
-        sentence("The nearest line: " + laid() + " for " + plan.total() + ".");
+        sentence("The nearest line: " + laid() + " for " + MoneyWords.of(plan.total()) + ".");
       }
       sentences("What would do instead", plan.instead());
     }
@@ -137,7 +138,9 @@ final class PlanText {
           item.extended().map(m -> m.getAmount().toPlainString()).orElse("?"));
     }
     section("Goods, prices of " + plan.date(), table.on(screen));
-    text.append("  Total ").append(plan.total()).append(" before freight and tax.\n");
+    text.append("  Total ")
+        .append(MoneyWords.of(plan.total()))
+        .append(" before freight and tax.\n");
     sentences("Still to be sourced, not priced", plan.unpriced());
   }
 
@@ -147,7 +150,11 @@ final class PlanText {
     }
     Table table = Table.of("hose", "series", "total", "why not").numbers(2);
     for (LinePlan.Alternative other : plan.alternatives()) {
-      table.row(plain(other.sizeIn()) + " in", other.hoseSeries(), other.total(), other.why());
+      table.row(
+          plain(other.sizeIn()) + " in",
+          other.hoseSeries(),
+          MoneyWords.of(other.total()),
+          other.why());
     }
     section("Other sizes", table.on(screen));
   }

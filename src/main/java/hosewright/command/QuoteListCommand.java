@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.catalogue.MoneyWords;
 import hosewright.quote.QuoteHeading;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -41,7 +42,7 @@ final class QuoteListCommand extends ShellCommand {
                 quote.status().name().toLowerCase(Locale.ROOT),
                 quote.customerName(),
                 quote.date(),
-                quote.total(),
+                MoneyWords.of(quote.total()),
                 quote.title());
           }
           return table.on(screen);

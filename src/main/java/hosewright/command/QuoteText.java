@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.catalogue.MoneyWords;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.shell.Screen;
@@ -38,10 +39,10 @@ final class QuoteText {
         .append(table.on(screen))
         .append('\n');
     Table sums = Table.of("", "").numbers(1);
-    sums.row("subtotal", quote.subtotal());
-    sums.row("freight, " + quote.freightNote(), quote.freight());
-    sums.row("tax, " + quote.taxNote(), quote.tax());
-    sums.row("total", quote.total());
+    sums.row("subtotal", MoneyWords.of(quote.subtotal()));
+    sums.row("freight, " + quote.freightNote(), MoneyWords.of(quote.freight()));
+    sums.row("tax, " + quote.taxNote(), MoneyWords.of(quote.tax()));
+    sums.row("total", MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
     for (String missing : quote.plan().unpriced()) {
       text.append("Not in the total, still to be sourced: ").append(missing).append('\n');

@@ -1,5 +1,6 @@
 package hosewright.json;
 
+import hosewright.catalogue.MoneyWords;
 import java.math.BigDecimal;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -9,7 +10,7 @@ final class MoneyText {
   private MoneyText() {}
 
   static String write(Money money) {
-    return bare(money) + " " + money.getCurrencyUnit().getCode();
+    return MoneyWords.of(money);
   }
 
   static String bare(Money money) {

@@ -68,6 +68,7 @@ final class HoseLines {
             .map(
                 item ->
                     new SectionOption(
+                        item,
                         item.hose().orElseThrow().lengthFt().orElseThrow(),
                         item.description(),
                         Map.of(item, 1),

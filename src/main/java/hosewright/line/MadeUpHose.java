@@ -122,7 +122,7 @@ final class MadeUpHose {
             bulk.number(),
             inlet.ends().get(0),
             outlet.ends().get(0));
-    return new SectionOption(lengthFt, description, bill, weightLb);
+    return new SectionOption(bulk, lengthFt, description, bill, weightLb);
   }
 
   /**

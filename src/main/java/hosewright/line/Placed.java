@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 /**
  * A part in its place along the line.
  *
- * @param item the catalogue item; empty for what the buyer owns, for sections (which may be made up
- *     from several items) and for parts still to be sourced
+ * @param item the catalogue item, for sections made up on the bench their hose; empty for what the
+ *     buyer owns and for parts still to be sourced
  * @param upstream the end facing the source; empty on the source
  * @param downstream the end facing the appliance; empty on the appliance
  * @param count like parts one after another
@@ -102,7 +102,7 @@ record Placed(
       HoseLine hose, SectionOption option, boolean reversed, int count, int lines) {
     return new Placed(
         Role.HOSE,
-        Optional.empty(),
+        Optional.of(option.item()),
         option.description(),
         Optional.of(reversed ? hose.outlet() : hose.inlet()),
         Optional.of(reversed ? hose.inlet() : hose.outlet()),

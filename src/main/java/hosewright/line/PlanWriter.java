@@ -135,7 +135,7 @@ final class PlanWriter {
   private static List<ItemCount> adapters(Assembly line) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (Placed part : line.parts()) {
-      if (part.item().isPresent()) {
+      if (part.item().isPresent() && part.role() != Placed.Role.HOSE) {
         counts.merge(part.itemNumber(), part.lines(), Integer::sum);
       }
     }

@@ -3,6 +3,7 @@ package hosewright.line;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.LinePlan.Alternative;
 import java.time.LocalDate;
@@ -165,7 +166,7 @@ public final class Planner {
             () ->
                 plan.assembly().hasPartToSource() && !best.assembly().hasPartToSource()
                     ? "an adapter would have to be sourced"
-                    : "costs " + plan.total().minus(best.total()) + " more");
+                    : "costs " + MoneyWords.of(plan.total().minus(best.total())) + " more");
   }
 
   /** The best plan when the wishes are changed, for advice; never itself gives advice. */

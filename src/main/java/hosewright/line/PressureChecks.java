@@ -182,7 +182,7 @@ final class PressureChecks {
         "psi",
         suction
             ? text(
-                "%s would be sucked flat at %.1f psi",
+                "pressure runs out in %s: %.1f psi at this flow",
                 lowest.part().description(), lowest.lowestPsi())
             : "the line is under pressure everywhere",
         Checks.PRACTICE);

@@ -5,6 +5,7 @@ import static hosewright.line.Checks.text;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.MoneyWords;
 import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.LineHydraulics;
@@ -59,7 +60,7 @@ final class Remedies {
                         size(plan),
                         plan.assembly().frame().hose().series(),
                         plan.hydraulics().deliveredPsi(),
-                        plan.total())));
+                        MoneyWords.of(plan.total()))));
   }
 
   private void moreLines(Evaluated failed, List<String> instead) {
@@ -74,7 +75,7 @@ final class Remedies {
                 count,
                 size(plan.get()),
                 plan.get().hydraulics().deliveredPsi(),
-                plan.get().total()));
+                MoneyWords.of(plan.get().total())));
         return;
       }
     }
@@ -152,7 +153,7 @@ final class Remedies {
                         size(plan),
                         plan.assembly().frame().hose().inlet(),
                         plan.assembly().frame().hose().series(),
-                        plan.total())));
+                        MoneyWords.of(plan.total()))));
     if (instead.isEmpty()) {
       long hoses = catalogue.ofKind(ItemKind.HOSE).stream().map(Item::number).count();
       instead.add(
