@@ -5,7 +5,6 @@ import hosewright.catalogue.ItemKind;
 import hosewright.hydraulics.ApplianceLoss;
 import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.hydraulics.Fitting;
-import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.FrictionLaw;
 import hosewright.hydraulics.HazenWilliams;
 import hosewright.hydraulics.HoseLeg;
@@ -14,7 +13,6 @@ import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Reaction;
 import hosewright.hydraulics.Solution;
-import hosewright.hydraulics.Supply;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LineHydraulicsResult.Station;
 import java.util.ArrayList;
@@ -90,9 +88,10 @@ final class PlanHydraulics {
     HoseLine hose = line.frame().hose();
     List<LineElement> elements = elements(job, line);
     Solution needed = LineHydraulics.required(elements, job.flowGpm(), job.needPsi());
-    Supply supply =
-        job.supply().orElseGet(() -> new FixedPressure(Math.max(0.001, needed.sourcePsi())));
-    double sourcePsi = supply.pressurePsi(job.flowGpm());
+    // With no source stated, one that holds just what is needed, flowing and shut.
+    double sourcePsi =
+        job.supply().map(supply -> supply.pressurePsi(job.flowGpm())).orElse(needed.sourcePsi());
+    var profile = job.supply().map(needed::profile).orElseGet(needed::profile);
     double deliveredPsi = sourcePsi - needed.losses().totalPsi();
     double flowInOneGpm = job.flowGpm() / line.frame().lines();
     double velocity = Physical.velocityFtPerS(flowInOneGpm, hose.boreIn());
@@ -117,7 +116,7 @@ final class PlanHydraulics {
         emptyLb,
         emptyLb + waterGal * lines * Physical.WATER_LB_PER_GAL,
         Physical.fillMinutes(waterGal * lines, job.flowGpm()),
-        needed.profile(supply).stream()
+        profile.stream()
             .map(
                 station ->
                     new Station(

@@ -8,6 +8,7 @@ import hosewright.line.LinePlan;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.thread.End;
+import hosewright.thread.Families;
 import hosewright.thread.Gender;
 import hosewright.thread.Verdict;
 import java.math.BigDecimal;
@@ -89,17 +90,8 @@ final class JsonTest {
 
   @Test
   void every_kind_of_end_comes_back_as_it_was_written() {
-    List<End> ends =
-        List.of(
-            OUTLET,
-            HOSE_IN,
-            new End(0.75, "GHT", Gender.MALE, false),
-            new End(5, "Storz", Gender.SEXLESS, false),
-            new End(5, "Storz", Gender.SEXLESS, true),
-            new End(2, "cam", Gender.PLUG, false),
-            new End(2, "cam", Gender.SOCKET, false),
-            new End(10, "NH", Gender.FEMALE, false));
-    assertThat(ends).allSatisfy(end -> assertThat(End.parse(end.toString())).isEqualTo(end));
+    assertThat(Families.ends())
+        .allSatisfy(end -> assertThat(Json.read(Json.write(end), End.class)).isEqualTo(end));
   }
 
   @Test

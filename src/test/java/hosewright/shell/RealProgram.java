@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Starts the program that the build made, as a process of its own, in a folder of its own. */
-final class RealProgram {
+public final class RealProgram {
   private static final Path BUILD = Path.of("target").toAbsolutePath();
   static final Path HOME = BUILD.resolve("hosewright");
   private static final String JAVA =
@@ -26,13 +26,13 @@ final class RealProgram {
   }
 
   /** The jar that runs alone. */
-  static RealProgram jar(Path folder) {
+  public static RealProgram jar(Path folder) {
     return new RealProgram(
         List.of(JAVA, "-jar", BUILD.resolve("hosewright.jar").toString()), folder);
   }
 
   /** The extracted jar with its class-data archive, started as the launcher does. */
-  static RealProgram installed(Path folder) {
+  public static RealProgram installed(Path folder) {
     Path app = HOME.resolve("app");
     return new RealProgram(
         List.of(
@@ -47,12 +47,12 @@ final class RealProgram {
   }
 
   /** A launcher. */
-  static RealProgram launcher(Path launcher, Path folder) {
+  public static RealProgram launcher(Path launcher, Path folder) {
     return new RealProgram(List.of(launcher.toString()), folder);
   }
 
   /** The built jar with the commands of {@link ProbeCommands} added. */
-  static RealProgram withProbes(Path folder) {
+  public static RealProgram withProbes(Path folder) {
     String path =
         HOME.resolve("app/hosewright.jar")
             + File.pathSeparator
@@ -67,14 +67,14 @@ final class RealProgram {
   }
 
   /** What came of one run. */
-  record Ended(int exitCode, String out, String err) {}
+  public record Ended(int exitCode, String out, String err) {}
 
-  Ended run(String... words) {
+  public Ended run(String... words) {
     return runWith("", words);
   }
 
   /** Runs with this text on standard input. */
-  Ended runWith(String input, String... words) {
+  public Ended runWith(String input, String... words) {
     try {
       Path streams = Files.createTempDirectory("hosewright-run");
       Path in = Files.writeString(streams.resolve("in"), input);
@@ -110,12 +110,12 @@ final class RealProgram {
   }
 
   /** The data folder of these runs, beside the folder they stand in. */
-  Path data() {
+  public Path data() {
     return folder.resolveSibling(folder.getFileName() + "-data");
   }
 
   /** Names of what lies in the folder the program ran in. */
-  List<String> leftBehind() {
+  public List<String> leftBehind() {
     List<String> names = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {
       files.forEach(file -> names.add(file.getFileName().toString()));
