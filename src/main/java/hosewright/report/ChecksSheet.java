@@ -6,7 +6,7 @@ import hosewright.line.LinePlan.Check.Outcome;
 import java.util.List;
 import java.util.Set;
 
-/** Each check with its value and limit, then cautions and what would do instead. */
+/** Each check with its value and limit, then cautions and what is still to be found. */
 final class ChecksSheet {
   static final int[] WIDTHS = {32, 10, 12, 12, 9, 54, 42};
 
@@ -27,7 +27,6 @@ final class ChecksSheet {
             Set.of(2, 3));
     plan.checks().forEach(this::check);
     sentences("Cautions", plan.cautions());
-    sentences("What would do instead", plan.instead());
     sentences("Still to be sourced", plan.unpriced());
     page.finished(heading);
   }

@@ -15,7 +15,7 @@ import java.util.List;
  * engineer can read it, change the flow and see it move.
  */
 final class HydraulicsSheet {
-  static final int[] WIDTHS = {36, 13, 9, 14, 12, 12, 13, 15};
+  static final int[] WIDTHS = {46, 13, 9, 14, 12, 12, 13, 15};
 
   private final Page page;
   private final FormulaRows rows;
@@ -32,9 +32,9 @@ final class HydraulicsSheet {
   void write() {
     page.next();
     page.span(0, page.lastColumn(), "Hydraulics", Look.TITLE);
-    if (!(plan.flowGpm() > 0) || result.profile().isEmpty()) {
+    if (!result.calculated()) {
       page.next();
-      page.span(0, page.lastColumn(), "No hydraulics were computed for this job.", Look.TEXT);
+      page.span(0, page.lastColumn(), "Pressures: " + result.frictionBasis() + ".", Look.TEXT);
       page.finishedBelow(1);
       return;
     }

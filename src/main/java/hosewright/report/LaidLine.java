@@ -49,6 +49,20 @@ final class LaidLine {
     return List.copyOf(steps);
   }
 
+  /** Whether the customer has the part already: what the line starts or ends at. */
+  private static boolean isOwn(RunPart part) {
+    return part.item().isEmpty() && (part.upstream().isEmpty() || part.downstream().isEmpty());
+  }
+
+  /** The part's item number, or where it comes from instead; empty when the plan says neither. */
+  static String origin(RunPart part) {
+    if (isOwn(part)) {
+      return "(customer's own)";
+    }
+    boolean madeUp = part.item().isEmpty() && part.description().contains("made up");
+    return madeUp ? "(made up)" : part.item();
+  }
+
   private static boolean isInside(RunPart part, List<Joint> joints, int index) {
     return index < joints.size() && joints.get(index).count() == part.count() - 1;
   }
@@ -60,7 +74,7 @@ final class LaidLine {
   }
 
   private static Shape shape(LinePlan plan, RunPart part) {
-    if (part.item().isEmpty()) {
+    if (isOwn(part)) {
       return Shape.OWN;
     }
     boolean adapter = plan.adapters().stream().anyMatch(a -> a.item().equals(part.item()));

@@ -27,7 +27,7 @@ final class LinePicture {
   private static final double JOINT_RADIUS = 7;
   private static final double SMALL = 6.5;
   private static final double PLAIN = 7.5;
-  private static final int LINES_BELOW = 3;
+  private static final int LINES_BELOW = 4;
 
   private final List<Mark> marks = new ArrayList<>();
   private final List<Step> steps;
@@ -90,8 +90,7 @@ final class LinePicture {
       words(centre, baseline, PLAIN, Anchor.MIDDLE, line);
       baseline += PLAIN * 1.2;
     }
-    String label = step.part().item().isEmpty() ? "(customer's own)" : step.part().item();
-    words(centre, baseline, SMALL, Anchor.MIDDLE, label);
+    words(centre, baseline, SMALL, Anchor.MIDDLE, LaidLine.origin(step.part()));
   }
 
   /** What a part is, in as many lines as there is room for. */

@@ -9,7 +9,6 @@ enum Look {
   STRONG(new Spec().bold()),
   INDENTED(new Spec().indented()),
   INDENTED_STRONG(new Spec().bold().indented()),
-  RIGHT_STRONG(new Spec().bold().right()),
   SMALL(new Spec().size(8)),
   NAME(new Spec().bold().size(16).oneLine()),
   TITLE(new Spec().bold().size(12)),
@@ -32,7 +31,6 @@ enum Look {
   NUMBER(new Spec().right().indented().format("#,##0.00")),
   NUMBER_INPUT(new Spec().right().indented().format("General").boxed().open()),
   NUMBER_STRONG(new Spec().bold().right().indented().format("#,##0.00").ruleAbove()),
-  LABEL_STRONG(new Spec().bold().ruleAbove()),
   FINE(new Spec().right().indented().format("0.0000")),
   SCIENTIFIC(new Spec().right().indented().format("0.000E+00")),
   PERCENT(new Spec().right().indented().format("0.0##%")),
@@ -40,7 +38,6 @@ enum Look {
   MONEY_STRONG(new Spec().bold().right().indented().size(11).money().ruleAbove()),
   TOTAL_LABEL(new Spec().bold().right().size(11).ruleAbove()),
   BANNER_TOTAL(new Spec().bold().right().size(11).banner()),
-  DATE(new Spec().left().format("yyyy-mm-dd")),
   SIGN(new Spec().ruleBelow()),
   BOX(new Spec().boxed());
 
@@ -113,7 +110,7 @@ enum Look {
       return numeric();
     }
 
-    /** Keeps text clear of the number on its left. */
+    /** Keeps text clear of its neighbour. */
     Spec indented() {
       indent = 1;
       return alignment == HorizontalAlignment.GENERAL ? left() : this;

@@ -1,7 +1,6 @@
 package hosewright.report;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -116,14 +115,6 @@ final class Page {
 
   Page number(int column, BigDecimal value, Look look) {
     return number(column, value.doubleValue(), look);
-  }
-
-  Page date(int column, LocalDate value, Look look) {
-    XSSFCell cell = cell(column);
-    cell.setCellStyle(looks.of(look));
-    cell.setCellValue(value);
-    makeRoom("0", look, column, column);
-    return this;
   }
 
   Page formula(int column, String formula, Look look) {

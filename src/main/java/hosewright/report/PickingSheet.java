@@ -11,7 +11,7 @@ import java.util.Set;
 
 /** For the person in the store room: what to take off the shelf, and how it goes together. */
 final class PickingSheet {
-  static final int[] WIDTHS = {9, 6, 18, 54, 10, 9, 13, 22};
+  static final int[] WIDTHS = {9, 6, 22, 56, 10, 9, 13, 22};
 
   private final Page page;
 
@@ -76,7 +76,7 @@ final class PickingSheet {
       page.next();
       page.text(0, "", Look.BOX)
           .number(1, step++, Look.BODY_ORDER)
-          .text(2, part.item().isEmpty() ? "(customer's own)" : part.item(), Look.BODY)
+          .text(2, LaidLine.origin(part), Look.BODY)
           .text(3, part.description(), Look.BODY)
           .number(4, part.count(), Look.BODY_COUNT)
           .span(5, 6, end(part.upstream()), Look.BODY)

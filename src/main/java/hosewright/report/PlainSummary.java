@@ -76,7 +76,8 @@ public final class PlainSummary {
   private static List<String> work(LinePlan plan) {
     List<String> sentences = new ArrayList<>();
     sentences.add(plan.summary());
-    if (!(plan.flowGpm() > 0)) {
+    if (!plan.hydraulics().calculated()) {
+      sentences.add("Pressures are " + plan.hydraulics().frictionBasis() + ".");
       return sentences;
     }
     LineHydraulicsResult result = plan.hydraulics();

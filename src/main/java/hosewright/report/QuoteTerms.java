@@ -17,28 +17,16 @@ final class QuoteTerms {
   }
 
   void write() {
-    unpriced();
-    section("Terms", terms());
-    section("Cautions", cautions());
+    section("Still to be sourced, not in the total", quote.plan().unpriced());
+    section("Terms", Terms.of(quote));
+    section("Cautions", Terms.cautions(quote));
     signature();
   }
 
-  private void unpriced() {
-    List<String> missing = quote.plan().unpriced();
-    if (!missing.isEmpty()) {
-      section("Still to be sourced, not in the total", missing);
-    }
-  }
-
-  private List<String> terms() {
-    return Terms.of(quote);
-  }
-
-  private List<String> cautions() {
-    return Terms.cautions(quote);
-  }
-
   private void section(String heading, List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
     page.gap(8);
     page.next();
     page.span(FIRST, LAST, heading, Look.SECTION);

@@ -68,6 +68,7 @@ public final class QuoteWorkbook {
     new JointsSheet(page(SheetNames.JOINTS, JointsSheet.WIDTHS)).write(quote.plan());
     new HydraulicsSheet(page(SheetNames.HYDRAULICS, HydraulicsSheet.WIDTHS), quote.plan()).write();
     new PickingSheet(page(SheetNames.PICKING, PickingSheet.WIDTHS)).write(quote, firstLineRow);
+    new AlternativesSheet(page(SheetNames.ALTERNATIVES, AlternativesSheet.WIDTHS)).write(quote);
     new ChecksSheet(page(SheetNames.CHECKS, ChecksSheet.WIDTHS)).write(quote.plan());
     XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
     TotalsCheck.holds(workbook, quote);

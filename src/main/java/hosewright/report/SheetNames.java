@@ -9,13 +9,15 @@ final class SheetNames {
   static final String JOINTS = "Joints";
   static final String HYDRAULICS = "Hydraulics";
   static final String PICKING = "Picking";
+  static final String ALTERNATIVES = "Alternatives";
   static final String CHECKS = "Checks";
   static final String BREAKS = "Breaks";
 
-  static final List<String> IN_ORDER = List.of(QUOTE, JOINTS, HYDRAULICS, PICKING, CHECKS, BREAKS);
+  static final List<String> IN_ORDER =
+      List.of(QUOTE, JOINTS, HYDRAULICS, PICKING, ALTERNATIVES, CHECKS, BREAKS);
 
   /** Sheets that print on paper turned sideways. */
-  static final Set<String> WIDE = Set.of(JOINTS, PICKING, CHECKS);
+  static final Set<String> WIDE = Set.of(JOINTS, PICKING, ALTERNATIVES, CHECKS);
 
   private SheetNames() {}
 }

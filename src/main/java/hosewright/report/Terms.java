@@ -40,8 +40,8 @@ final class Terms {
         .ifPresent(limit -> cautions.add("This line falls short: " + ended(limit)));
     quote.plan().checks().stream()
         .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .filter(check -> quote.plan().limitedBy().filter(l -> l.contains(check.note())).isEmpty())
         .map(check -> "Fails a check: " + check.name() + ". " + ended(check.note()))
-        .filter(sentence -> !cautions.contains(sentence))
         .forEach(cautions::add);
     cautions.addAll(quote.plan().cautions());
     cautions.add(

@@ -29,7 +29,8 @@ final class RecalculationTest {
 
   @Test
   void every_line_and_total_comes_out_as_quoted() throws Exception {
-    List<Quote> quotes = SampleQuotes.all();
+    List<Quote> quotes = new ArrayList<>(SampleQuotes.all());
+    quotes.addAll(PlannedQuotes.all());
     List<Path> files = new ArrayList<>();
     for (Quote quote : quotes) {
       files.add(saved(quote, quote.number() + ".xlsx"));

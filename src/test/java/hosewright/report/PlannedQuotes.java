@@ -1,0 +1,131 @@
+package hosewright.report;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CatalogueReader;
+import hosewright.jobfile.JobFile;
+import hosewright.line.Job;
+import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
+import hosewright.line.Planner;
+import hosewright.quote.Customer;
+import hosewright.quote.CustomerReader;
+import hosewright.quote.DealerTerms;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteMaker;
+import hosewright.quote.Terms;
+import hosewright.quote.TermsReader;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+
+/** Quotes planned and priced from the demo catalogue as it lies in the repository. */
+final class PlannedQuotes {
+  private static final LocalDate DATE = LocalDate.of(2026, 11, 2);
+
+  /** No source stated; the flow split over two lines; losses stated by makers in the line. */
+  private static final List<String> HARDER_JOBS =
+      List.of(
+          """
+          title: Pump to tank, uphill
+          from: 2.5 NH male pump
+          to: 2.5 NH male tank
+          length: 900 ft
+          rise: 35 ft
+          flow: 200 gpm
+          need: 5 psi
+          size: 2.5 in
+          use: water
+          temperature: 48 F
+          customer: DUNMERE-CON
+          """,
+          """
+          title: Twin supply lines
+          from: 5 Storz hydrant
+          to: 5 Storz
+          length: 950 ft
+          rise: -12 ft
+          flow: 1400 gpm
+          need: 20 psi
+          static: 85 psi
+          residual: 60 psi
+          at: 1600 gpm
+          lines: 2
+          customer: HARLOW-FD
+          """,
+          """
+          title: Metered line
+          from: 2.5 NH male hydrant
+          to: 1.5 NH nozzle
+          length: 300 ft
+          flow: 200 gpm
+          need: 30 psi
+          source-pressure: 140 psi
+          use: water
+          accessories: meter, backflow, valve
+          customer: SKERRY-FARM
+          """);
+
+  private final Catalogue catalogue;
+  private final Map<String, Customer> customers = new LinkedHashMap<>();
+  private final DealerTerms terms;
+
+  private PlannedQuotes() {
+    catalogue = CatalogueReader.read(files(CatalogueReader.FILES));
+    terms = TermsReader.read(files(TermsReader.FILES), Optional.of(CurrencyUnit.USD));
+    var read = CustomerReader.read(files(CustomerReader.FILES), catalogue);
+    read.customers().forEach(c -> customers.put(c.id(), read.get(c.id(), DATE)));
+  }
+
+  /** A quote of every demo job, and of harder ones. */
+  static List<Quote> all() {
+    List<String> jobs = new ArrayList<>();
+    try (Stream<Path> files = Files.list(Path.of("quotes"))) {
+      for (Path file : files.filter(path -> path.toString().endsWith(".yaml")).sorted().toList()) {
+        jobs.add(Files.readString(file));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    jobs.addAll(HARDER_JOBS);
+    PlannedQuotes desk = new PlannedQuotes();
+    List<Quote> quotes = new ArrayList<>();
+    for (String job : jobs) {
+      quotes.add(desk.quote(String.format("Q-1%05d", quotes.size() + 1), job));
+    }
+    return quotes;
+  }
+
+  private Quote quote(String number, String text) {
+    Job job = JobForm.read(JobFile.parse(text));
+    Customer customer = customers.get(job.customer().orElse("COUNTER"));
+    LinePlan plan =
+        new Planner(catalogue, new Terms(catalogue, customer, DATE), DATE, CurrencyUnit.USD)
+            .plan(job);
+    return new QuoteMaker(catalogue, terms)
+        .make(
+            number, customer, DATE, job.title(), text, plan, Instant.parse("2026-11-02T09:30:00Z"));
+  }
+
+  private static Map<String, Reader> files(List<String> names) {
+    Map<String, Reader> readers = new LinkedHashMap<>();
+    try {
+      for (String name : names) {
+        readers.put(name, Files.newBufferedReader(Path.of("catalogue", name)));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return readers;
+  }
+}
