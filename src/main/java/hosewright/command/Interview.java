@@ -54,10 +54,11 @@ final class Interview {
         said = "  " + field.meaning() + ", such as " + field.example() + ".\n";
       } else if (text.equals("<")) {
         question = Math.max(0, question - 1);
+      } else if (text.isEmpty() && answers.containsKey(field)) {
+        question++;
       } else if (text.isEmpty() && field.required()) {
         said = "  This one is needed: such as " + field.example() + ".\n";
       } else if (text.isEmpty()) {
-        answers.remove(field);
         question++;
       } else {
         List<Problem> problems = JobForm.problemsOf(field, text);

@@ -4,6 +4,7 @@ import hosewright.catalogue.MoneyWords;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Check;
+import hosewright.report.LineDrawing;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
 import java.math.BigDecimal;
@@ -27,6 +28,7 @@ final class PlanText {
     PlanText writer = new PlanText(plan, screen);
     writer.verdict();
     if (!plan.joints().isEmpty()) {
+      writer.section("The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
       writer.joints();
       writer.pressure();
       writer.checks();
@@ -40,7 +42,7 @@ final class PlanText {
   private void verdict() {
     sentence(plan.summary());
     if (plan.feasible()) {
-      sentence(String.format(Locale.ROOT, "This line does it: %s for %s.", laid(), plan.total()));
+      sentence(String.format(Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.lines() > 0) {
@@ -67,16 +69,14 @@ final class PlanText {
   }
 
   private void joints() {
-    Table table = Table.of("#", "from", "into", "seal", "comes apart").numbers(0);
+    Table table = Table.of("#", "from", "into", "times", "seal", "comes apart").numbers(0, 3);
     int number = 1;
     for (LinePlan.Joint joint : plan.joints()) {
-      String numbers =
-          joint.count() == 1 ? "" + number : number + "-" + (number + joint.count() - 1);
-      number += joint.count();
       table.row(
-          numbers,
+          number++,
           joint.upstream() + " (" + joint.upstreamPart() + ")",
           joint.downstream() + " (" + joint.downstreamPart() + ")",
+          joint.count(),
           joint.seal().name().toLowerCase(Locale.ROOT),
           joint.removable() ? "yes" : "no");
     }
