@@ -28,7 +28,8 @@ final class PlanText {
     PlanText writer = new PlanText(plan, screen);
     writer.verdict();
     if (!plan.joints().isEmpty()) {
-      writer.section("The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
+      writer.section(
+          "The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
       writer.joints();
       writer.pressure();
       writer.checks();
@@ -42,7 +43,9 @@ final class PlanText {
   private void verdict() {
     sentence(plan.summary());
     if (plan.feasible()) {
-      sentence(String.format(Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
+      sentence(
+          String.format(
+              Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.lines() > 0) {

@@ -14,6 +14,7 @@ import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +32,11 @@ final class QuoteMakeCommand extends ShellCommand {
                 Group.QUOTE,
                 "Plans a job for a customer and keeps it as a numbered quote",
                 "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
-            .with(JobAnswers.options()));
+            .with(JobAnswers.options())
+            .with(
+                OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
+                    .completing(() -> Papers.KINDS))
+            .with(Papers.options()));
     this.books = books;
   }
 
@@ -42,6 +47,7 @@ final class QuoteMakeCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
     Job job = JobForm.read(answers.get());
+    Optional<Papers> papers = in.value("export").map(kinds -> Papers.of("export", kinds, in));
     try (Books open = books.getObject()) {
       if (job.customer().isEmpty()) {
         throw noCustomer(open);
@@ -53,7 +59,12 @@ final class QuoteMakeCommand extends ShellCommand {
             plan, screen -> PlanText.of(plan, screen) + "\nNothing was quoted.");
       }
       Quote quote = keep(open, job, JobFile.write(answers.get()), planned);
-      return Answer.of(quote, screen -> QuoteText.of(quote, screen));
+      List<String> files =
+          papers.map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
+      return Answer.of(
+          quote,
+          screen ->
+              QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + Papers.said(files)));
     }
   }
 

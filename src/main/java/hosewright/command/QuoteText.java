@@ -51,8 +51,7 @@ final class QuoteText {
         .append(quote.validUntil())
         .append("; ready in ")
         .append(quote.leadDays())
-        .append(" days. Next: quote export ")
-        .append(quote.number())
+        .append(" days.")
         .toString();
   }
 }

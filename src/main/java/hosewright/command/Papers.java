@@ -1,0 +1,160 @@
+package hosewright.command;
+
+import hosewright.json.Json;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import hosewright.quote.Dealer;
+import hosewright.quote.DealerTerms;
+import hosewright.quote.Quote;
+import hosewright.report.Export;
+import hosewright.report.LinesCsv;
+import hosewright.report.Paper;
+import hosewright.report.PlainSummary;
+import hosewright.report.QuotePdf;
+import hosewright.report.QuoteWorkbook;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The papers of one export: which, on what paper, into which folder.
+ *
+ * @param kinds kinds of paper, each once
+ * @param overwrite whether files that are there already may be replaced
+ */
+record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
+  static final List<String> KINDS = List.of("workbook", "pdf", "csv", "json", "summary");
+
+  private static final Map<String, String> ENDINGS =
+      Map.of("workbook", ".xlsx", "pdf", ".pdf", "csv", ".csv", "json", ".json", "summary", ".txt");
+
+  /** The options that say where papers go and how. */
+  static OptionSpec[] options() {
+    return new OptionSpec[] {
+      OptionSpec.value("out", "FOLDER", "where to put papers")
+          .withDefaultSaid("the folder quotes, where there is one, else here")
+          .completingFiles(),
+      OptionSpec.value("paper", "SIZE", "letter or a4")
+          .withDefaultSaid("letter")
+          .completing("letter", "a4"),
+      OptionSpec.flag("overwrite", "replace files that are there already")
+    };
+  }
+
+  /**
+   * The papers asked for.
+   *
+   * @param option the option that names the kinds
+   * @throws BadInputException for a kind or paper there is none of
+   */
+  static Papers of(String option, String kinds, Invocation in) {
+    return new Papers(
+        kinds(option, kinds),
+        paper(in.value("paper").orElse("letter")),
+        folder(in.value("out")),
+        in.flag("overwrite"));
+  }
+
+  private static List<String> kinds(String option, String text) {
+    List<String> kinds =
+        Arrays.stream(text.toLowerCase(Locale.ROOT).split(",")).map(String::strip).toList();
+    for (String kind : kinds) {
+      if (!KINDS.contains(kind)) {
+        throw new BadInputException(
+            List.of(
+                new Problem(
+                    option,
+                    kind,
+                    "one or more of " + String.join(", ", KINDS) + ", with commas",
+                    Nearest.to(kind, KINDS))));
+      }
+    }
+    return kinds.stream().distinct().toList();
+  }
+
+  private static Paper paper(String text) {
+    return Arrays.stream(Paper.values())
+        .filter(paper -> paper.name().equalsIgnoreCase(text))
+        .findFirst()
+        .orElseThrow(() -> new BadInputException("paper", text, "letter or a4"));
+  }
+
+  private static Path folder(Optional<String> named) {
+    String folder = named.orElseGet(() -> Files.isDirectory(Path.of("quotes")) ? "quotes" : ".");
+    try {
+      return Path.of(folder);
+    } catch (InvalidPathException e) {
+      throw new BadInputException("out", folder, "the name of a folder");
+    }
+  }
+
+  /** The places the papers of a quote go to; claiming them all first, a clash leaves nothing. */
+  List<Export> places(String number, int revision) {
+    return kinds.stream()
+        .map(kind -> number + "-r" + revision + ENDINGS.get(kind))
+        .map(name -> Export.to(folder, name, overwrite))
+        .toList();
+  }
+
+  /** Writes every paper of a quote and gives the files. */
+  List<String> write(Quote quote, Dealer dealer) {
+    List<Export> places = places(quote.number(), quote.revision());
+    List<String> files = new ArrayList<>();
+    for (int i = 0; i < kinds.size(); i++) {
+      files.add(write(places.get(i), kinds.get(i), quote, dealer).toString());
+    }
+    return files;
+  }
+
+  private Path write(Export place, String kind, Quote quote, Dealer dealer) {
+    try {
+      return place.write(
+          out -> {
+            switch (kind) {
+              case "workbook" -> QuoteWorkbook.write(quote, dealer, paper, out);
+              case "pdf" -> QuotePdf.write(quote, dealer, paper, out);
+              case "csv" -> LinesCsv.write(quote, out);
+              case "json" -> out.write(utf8(Json.write(quote) + "\n"));
+              default -> out.write(utf8(PlainSummary.text(quote)));
+            }
+          });
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  static String said(List<String> files) {
+    return "Wrote " + String.join("\nand   ", files);
+  }
+
+  /** The head of every paper, from the dealer's own settings. */
+  static Dealer dealer(DealerTerms terms) {
+    List<String> address =
+        Stream.of("address1", "address2", "address3")
+            .flatMap(key -> terms.setting(key).stream())
+            .toList();
+    return new Dealer(
+        terms.setting("name").orElse("Hose dealer"),
+        address,
+        terms.setting("phone").orElse(""),
+        terms.setting("email").orElse(""),
+        terms.setting("note").orElse(""));
+  }
+}
