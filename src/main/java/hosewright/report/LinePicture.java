@@ -157,7 +157,7 @@ final class LinePicture {
                     SMALL,
                     Anchor.MIDDLE,
                     joint.joint().count()
-                        + " joints "
+                        + (joint.joint().count() == 1 ? " joint " : " joints ")
                         + joint.letter()
                         + ", no. "
                         + joint.number()));

@@ -100,7 +100,7 @@ public final class QuotePdf {
                 + ")",
             "Date " + quote.date(),
             "Valid until " + quote.validUntil(),
-            "Lead time " + quote.leadDays() + " calendar days");
+            "Lead time: " + Terms.lead(quote));
     for (int i = 0; i < left.size(); i++) {
       sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
       if (i < right.size()) {

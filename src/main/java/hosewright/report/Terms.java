@@ -19,8 +19,8 @@ final class Terms {
             + ", each at the price break of its quantity.");
     terms.add(
         "Delivery: "
-            + quote.leadDays()
-            + " calendar days from a firm order. Freight: "
+            + lead(quote)
+            + ", counted from a firm order. Freight: "
             + ended(quote.freightNote())
             + " Freight is as quoted and does not follow a changed "
             + "quantity.");
@@ -29,6 +29,15 @@ final class Terms {
     terms.add("Should a unit price and its extension disagree, the unit price holds.");
     terms.removeIf(term -> term.endsWith(": "));
     return terms;
+  }
+
+  /** How long the buyer waits. */
+  static String lead(Quote quote) {
+    return switch (quote.leadDays()) {
+      case 0 -> "from stock";
+      case 1 -> "1 calendar day";
+      default -> quote.leadDays() + " calendar days";
+    };
   }
 
   /** The plan's cautions, with what fails said first. */
