@@ -53,9 +53,13 @@ final class Books implements AutoCloseable {
 
   /** Replaces catalogue, customers and terms, all or nothing. */
   void load(CatalogueFolder folder) {
-    new CatalogueStore(database()).replace(folder.catalogue(), now());
-    new CustomerStore(database()).replace(folder.customers());
-    new TermsStore(database()).replace(folder.terms());
+    database()
+        .together(
+            books -> {
+              new CatalogueStore(books).replace(folder.catalogue(), now());
+              new CustomerStore(books).replace(folder.customers());
+              new TermsStore(books).replace(folder.terms());
+            });
     catalogue = folder.catalogue();
   }
 

@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.function.Consumer;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.h2.jdbcx.JdbcDataSource;
@@ -41,9 +42,13 @@ public final class Database implements AutoCloseable {
   private final DSLContext context;
 
   private Database(Path folder, JdbcConnectionPool pool) {
+    this(folder, pool, DSL.using(pool, SQLDialect.H2, settings()));
+  }
+
+  private Database(Path folder, JdbcConnectionPool pool, DSLContext context) {
     this.folder = folder;
     this.pool = pool;
-    this.context = DSL.using(pool, SQLDialect.H2, settings());
+    this.context = context;
   }
 
   /**
@@ -89,6 +94,15 @@ public final class Database implements AutoCloseable {
       database.close();
       throw e;
     }
+  }
+
+  /**
+   * Does several things as one: all are kept, or none when one of them fails.
+   *
+   * @param work gets the database to do them through; it must not be closed or kept
+   */
+  public void together(Consumer<Database> work) {
+    context.transaction(nested -> work.accept(new Database(folder, pool, nested.dsl())));
   }
 
   /** The data folder. */

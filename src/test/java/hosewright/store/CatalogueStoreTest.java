@@ -41,6 +41,21 @@ final class CatalogueStoreTest {
   }
 
   @Test
+  void what_is_put_in_together_stays_out_together_when_one_part_fails() {
+    try (Database database = Database.open(folder)) {
+      assertThatThrownBy(
+              () ->
+                  database.together(
+                      inside -> {
+                        new CatalogueStore(inside).replace(new CatalogueFiles().read(), JANUARY);
+                        throw new IllegalStateException("the customers would not go in");
+                      }))
+          .isInstanceOf(IllegalStateException.class);
+      assertThat(new CatalogueStore(database).load().items()).isEmpty();
+    }
+  }
+
+  @Test
   void a_new_catalogue_takes_the_place_of_the_old_one_whole() {
     replace(new CatalogueFiles().read(), JANUARY);
     Catalogue put =
