@@ -15,6 +15,8 @@ import org.springframework.context.annotation.Scope;
   EndListCommand.class,
   JointCheckCommand.class,
   LinePlanCommand.class,
+  LineCompareCommand.class,
+  LineFlowCommand.class,
   QuoteMakeCommand.class,
   QuoteListCommand.class,
   QuoteShowCommand.class,

@@ -28,11 +28,16 @@ final class Planning {
   record Planned(LinePlan plan, Optional<Customer> customer, LocalDate date) {}
 
   Planned plan(Job job) {
+    LocalDate date = date(job);
+    return new Planned(planner(job).plan(job), customer(job, date), date);
+  }
+
+  /** A planner at the prices of the job's customer and day. */
+  Planner planner(Job job) {
     Catalogue catalogue = books.catalogue();
-    LocalDate date = job.date().orElseGet(books::today);
-    Optional<Customer> customer = job.customer().map(id -> books.customers().get(id, date));
+    LocalDate date = date(job);
     NetPrice prices =
-        customer
+        customer(job, date)
             .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
             .orElseGet(() -> catalogue.listPricesOn(date));
     CurrencyUnit currency =
@@ -42,6 +47,14 @@ final class Planning {
                 () ->
                     new BadInputException(
                         "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    return new Planned(new Planner(catalogue, prices, date, currency).plan(job), customer, date);
+    return new Planner(catalogue, prices, date, currency);
+  }
+
+  private LocalDate date(Job job) {
+    return job.date().orElseGet(books::today);
+  }
+
+  private Optional<Customer> customer(Job job, LocalDate date) {
+    return job.customer().map(id -> books.customers().get(id, date));
   }
 }

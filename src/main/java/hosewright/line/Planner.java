@@ -6,14 +6,15 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.LinePlan.Alternative;
+import hosewright.problem.BadInputException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -49,6 +50,52 @@ public final class Planner {
    * size does. A buyer who names the hose size asks about that line; several of it are advice.
    */
   public LinePlan plan(Job job) {
+    Found found = find(job);
+    PlanWriter writer = new PlanWriter(job, date);
+    if (found.best().isEmpty()) {
+      return writer.nothingToLay(
+          new Remedies(this, job).whenNothingFits(catalogue), currency, found.searched());
+    }
+    Evaluated best = found.best().get();
+    List<String> instead = best.passes() ? List.of() : new Remedies(this, job).insteadOf(best);
+    return writer.write(best, instead, alternatives(best, found.others()), found.searched());
+  }
+
+  /**
+   * The best plan of every hose size, the winner first, then as {@link LinePlan#alternatives}.
+   *
+   * @return empty when no hose may be laid as the job wishes
+   */
+  public List<LinePlan> plansBySize(Job job) {
+    Found found = find(job);
+    PlanWriter writer = new PlanWriter(job, date);
+    return Stream.concat(found.best().stream(), found.others().stream())
+        .map(plan -> writer.write(plan, List.of(), List.of(), found.searched()))
+        .toList();
+  }
+
+  /**
+   * The flow that the job's source brings through the line planned for it.
+   *
+   * @return empty when no hose may be laid as the job wishes
+   * @throws BadInputException when the job states no source, or flows something else than water
+   */
+  public Optional<Flowing> flow(Job job) {
+    if (job.supply().isEmpty()) {
+      throw new BadInputException(
+          JobField.SOURCE_PRESSURE.word(),
+          "",
+          "a flow is found from a source: give source-pressure, or static with residual and at, or"
+              + " pump-curve");
+    }
+    if (!job.service().isWater()) {
+      throw new BadInputException(
+          JobField.FLUID.word(), job.service().fluid(), "water: the laws used hold for it alone");
+    }
+    return find(job).best().map(plan -> Flowing.of(job, plan.assembly()));
+  }
+
+  private Found find(Job job) {
     SearchTally tally = new SearchTally();
     Optional<Evaluated> chosen = Optional.empty();
     Map<Double, Evaluated> bySize = new TreeMap<>();
@@ -58,21 +105,26 @@ public final class Planner {
       Map<Double, Evaluated> found = bestBySize(job, lines, tally);
       found.forEach((size, plan) -> bySize.merge(size, plan, Planner::better));
       chosen = bySize.values().stream().min(Planner::compare);
-      if (chosen.isPresent() && chosen.get().passes()) {
+      if (chosen.isPresent() && chosen.get().bestThatCanBe()) {
         break;
       }
     }
-    LinePlan.Searched searched = tally.searched();
-    PlanWriter writer = new PlanWriter(job, date);
-    if (chosen.isEmpty()) {
-      return writer.nothingToLay(
-          new Remedies(this, job).whenNothingFits(catalogue), currency, searched);
-    }
-    Evaluated best = chosen.get();
-    bySize.values().removeIf(plan -> plan == best);
-    List<String> instead = best.passes() ? List.of() : new Remedies(this, job).insteadOf(best);
-    return writer.write(best, instead, alternatives(best, bySize), searched);
+    Optional<Evaluated> best = chosen;
+    List<Evaluated> others =
+        bySize.values().stream()
+            .filter(plan -> best.isEmpty() || plan != best.get())
+            .sorted(Planner::compare)
+            .toList();
+    return new Found(best, others, tally.searched());
   }
+
+  /**
+   * What a search found.
+   *
+   * @param others the best of every other size, best first
+   */
+  private record Found(
+      Optional<Evaluated> best, List<Evaluated> others, LinePlan.Searched searched) {}
 
   /** The best plan of each hose size that could be laid at all. */
   private Map<Double, Evaluated> bestBySize(Job job, int lines, SearchTally tally) {
@@ -139,25 +191,22 @@ public final class Planner {
     return one.beats(other) ? -1 : other.beats(one) ? 1 : 0;
   }
 
-  private static List<Alternative> alternatives(Evaluated best, Map<Double, Evaluated> others) {
-    List<Alternative> alternatives = new ArrayList<>();
-    others.values().stream()
-        .sorted(Planner::compare)
-        .forEach(
+  private static List<Alternative> alternatives(Evaluated best, List<Evaluated> others) {
+    return others.stream()
+        .map(
             plan -> {
               HoseLine hose = plan.assembly().frame().hose();
-              alternatives.add(
-                  new Alternative(
-                      hose.sizeIn(),
-                      hose.couplingSizeIn(),
-                      hose.series(),
-                      plan.assembly().frame().lines(),
-                      plan.passes(),
-                      plan.total(),
-                      plan.hydraulics().requiredSourcePsi(),
-                      whyLost(plan, best)));
-            });
-    return alternatives;
+              return new Alternative(
+                  hose.sizeIn(),
+                  hose.couplingSizeIn(),
+                  hose.series(),
+                  plan.assembly().frame().lines(),
+                  plan.passes(),
+                  plan.total(),
+                  plan.hydraulics().requiredSourcePsi(),
+                  whyLost(plan, best));
+            })
+        .toList();
   }
 
   private static String whyLost(Evaluated plan, Evaluated best) {

@@ -7,7 +7,6 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.hydraulics.Arrival;
-import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.line.LinePlan.Check;
 import java.math.BigDecimal;
@@ -98,7 +97,6 @@ final class Remedies {
                 requiredPsi, working.getAsDouble()));
   }
 
-  /** The appliance is taken as a fixed opening: flow goes with the root of its pressure. */
   private void flowThatArrives(Evaluated failed, List<String> instead) {
     if (job.supply().isEmpty() || !fails(failed, "delivered pressure") || job.needPsi() <= 0) {
       return;
@@ -107,7 +105,7 @@ final class Remedies {
         LineHydraulics.arriving(
             PlanHydraulics.elements(job, failed.assembly()),
             job.supply().get(),
-            new Demand.FlowAndPressure(job.flowGpm(), job.needPsi()));
+            Flowing.demand(job));
     if (arrival.flows()) {
       instead.add(
           text(

@@ -121,6 +121,21 @@ final class MainJobIT {
   }
 
   @Test
+  void flow_and_sizes_answer_with_the_names_scripts_rely_on() {
+    String[] flow = counterJob("--source-pressure", "150psi");
+    flow[1] = "flow";
+    Ended ended = program.run(flow);
+    assertThat(ended.exitCode()).isZero();
+    JsonNode answer = OneDocument.in(ended.out());
+    assertThat(answer.path("flowGpm").asDouble()).isBetween(100.0, 150.0);
+    assertThat(answer.path("deliveredPsi").asDouble()).isPositive();
+    assertThat(answer.path("limitedBy").asString()).isNotBlank();
+    String[] compare = counterJob();
+    compare[1] = "compare";
+    assertThat(OneDocument.in(program.run(compare).out()).path("sizes").size()).isEqualTo(1);
+  }
+
+  @Test
   void joints_and_ends_answer_in_both_modes() {
     Ended joint =
         program.run("joint", "check", "--a", "1.5 NPSH male", "--b", "1.5 NPT female", "--json");

@@ -1,0 +1,139 @@
+package hosewright.command;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.line.Job;
+import hosewright.line.JobField;
+import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.Screen;
+import hosewright.shell.ShellCommand;
+import hosewright.shell.Table;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Sets the best line of every hose size side by side. */
+final class LineCompareCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  LineCompareCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "line compare",
+                Group.PLAN,
+                "Sets the best line of every hose size side by side",
+                "line compare --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
+                    + " --flow 150gpm --need 50psi --source-pressure 150psi")
+            .with(JobAnswers.options()));
+    this.books = books;
+  }
+
+  /** One size; reaction is null where nothing is a nozzle. */
+  record Size(
+      double sizeIn,
+      double couplingSizeIn,
+      String hoseSeries,
+      int lines,
+      boolean feasible,
+      Optional<String> limitedBy,
+      double frictionLossPsi,
+      double requiredSourcePsi,
+      double deliveredPsi,
+      Optional<Double> reactionLbf,
+      double velocityFtPerS,
+      double emptyWeightLb,
+      double chargedWeightLb,
+      Money total) {
+
+    static Size of(LinePlan plan) {
+      var h = plan.hydraulics();
+      return new Size(
+          plan.sizeIn(),
+          plan.couplingSizeIn(),
+          plan.hoseSeries(),
+          plan.lines(),
+          plan.feasible(),
+          plan.limitedBy(),
+          h.frictionLossPsi(),
+          h.requiredSourcePsi(),
+          h.deliveredPsi(),
+          h.reactionLbf(),
+          h.velocityFtPerS(),
+          h.emptyWeightLb(),
+          h.chargedWeightLb(),
+          plan.total());
+    }
+  }
+
+  record Sizes(List<Size> sizes) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    if (answers.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was compared.");
+    }
+    Job job = JobForm.read(answers.get());
+    List<Size> sizes;
+    try (Books open = books.getObject()) {
+      sizes = new Planning(open).planner(job).plansBySize(job).stream().map(Size::of).toList();
+    }
+    return sizes.stream().anyMatch(Size::feasible)
+        ? Answer.of(new Sizes(sizes), screen -> text(sizes, screen))
+        : Answer.noSafePlan(new Sizes(sizes), screen -> text(sizes, screen));
+  }
+
+  private static String text(List<Size> sizes, Screen screen) {
+    if (sizes.isEmpty()) {
+      return "No hose of the catalogue may be laid as asked: 'line plan' says why.";
+    }
+    Table table =
+        Table.of(
+                "hose, in",
+                "series",
+                "lines",
+                "does it",
+                "hose loss, psi",
+                "source must, psi",
+                "arrives, psi",
+                "full, lb",
+                "total")
+            .numbers(0, 2, 4, 5, 6, 7, 8);
+    for (Size size : sizes) {
+      table.row(
+          BigDecimal.valueOf(size.sizeIn()).stripTrailingZeros().toPlainString(),
+          size.hoseSeries(),
+          size.lines(),
+          size.feasible() ? "yes" : "no",
+          one(size.frictionLossPsi()),
+          one(size.requiredSourcePsi()),
+          one(size.deliveredPsi()),
+          String.format(Locale.ROOT, "%.0f", size.chargedWeightLb()),
+          MoneyWords.of(size.total()));
+    }
+    StringBuilder text = new StringBuilder(table.on(screen));
+    for (Size size : sizes) {
+      size.limitedBy()
+          .ifPresent(
+              why ->
+                  text.append("\n")
+                      .append(
+                          BigDecimal.valueOf(size.sizeIn()).stripTrailingZeros().toPlainString())
+                      .append(" in: ")
+                      .append(why));
+    }
+    return text.toString();
+  }
+
+  private static String one(double number) {
+    return String.format(Locale.ROOT, "%.1f", number);
+  }
+}
