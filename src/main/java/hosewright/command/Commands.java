@@ -12,6 +12,7 @@ import org.springframework.context.annotation.Scope;
 /** The trade's commands; a command exists once it is named here. */
 @Configuration(proxyBeanMethods = false)
 @Import({
+  EndIdentifyCommand.class,
   EndListCommand.class,
   JointCheckCommand.class,
   LinePlanCommand.class,
