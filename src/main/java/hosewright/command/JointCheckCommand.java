@@ -1,12 +1,11 @@
 package hosewright.command;
 
-import hosewright.problem.BadInputException;
-import hosewright.problem.Problem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -14,11 +13,15 @@ import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Says whether two ends join, how the joint seals, and whether it comes apart. */
 final class JointCheckCommand extends ShellCommand {
 
-  JointCheckCommand() {
+  private final ObjectProvider<Books> books;
+
+  JointCheckCommand(ObjectProvider<Books> books) {
     super(
         CommandSpec.of(
                 "joint check",
@@ -32,32 +35,52 @@ final class JointCheckCommand extends ShellCommand {
                 OptionSpec.value("b", "END", "the other end")
                     .asRequired()
                     .completing(JointCheckCommand::ends)));
+    this.books = books;
   }
 
   static List<String> ends() {
     return Families.ends().stream().map(End::toString).toList();
   }
 
+  /**
+   * A verdict, with the names of {@link Verdict}, and what to do where the two do not mate.
+   *
+   * @param instead the shortest bridge; null when they mate, and when there is none
+   */
+  record Checked(
+      Verdict.Outcome verdict,
+      Verdict.Seal seal,
+      boolean removable,
+      String engagement,
+      String reason,
+      String source,
+      BridgeDocument instead) {}
+
   @Override
   protected Answer answer(Invocation in) {
-    End a = end("a", in.required("a"));
-    End b = end("b", in.required("b"));
+    Refusals refusals = new Refusals();
+    Optional<End> a = refusals.read("a", () -> End.parse(in.required("a")));
+    Optional<End> b = refusals.read("b", () -> End.parse(in.required("b")));
+    refusals.throwAny();
+    return check(a.orElseThrow(), b.orElseThrow());
+  }
+
+  private Answer check(End a, End b) {
     Verdict verdict = Mating.of(a, b);
-    return Answer.of(verdict, text(a, b, verdict));
+    Instead instead = verdict.mates() ? Instead.NOTHING : Instead.of(a, b, books);
+    Checked checked =
+        new Checked(
+            verdict.outcome(),
+            verdict.seal(),
+            verdict.removable(),
+            verdict.engagement(),
+            verdict.reason(),
+            verdict.source(),
+            instead.bridge());
+    return Answer.of(checked, screen -> text(a, b, verdict, instead, screen));
   }
 
-  private static End end(String option, String text) {
-    try {
-      return End.parse(text);
-    } catch (BadInputException e) {
-      throw new BadInputException(
-          e.problems().stream()
-              .map(p -> new Problem(option, p.value(), p.allowed(), p.nearest()))
-              .toList());
-    }
-  }
-
-  private static String text(End a, End b, Verdict verdict) {
+  private static String text(End a, End b, Verdict verdict, Instead instead, Screen screen) {
     String heading =
         switch (verdict.outcome()) {
           case MATES -> "joins";
@@ -65,17 +88,22 @@ final class JointCheckCommand extends ShellCommand {
           case NO -> "does not join";
           case MEASURE -> "must be measured first";
         };
-    StringBuilder text = new StringBuilder();
-    text.append(a).append(" to ").append(b).append(": ").append(heading).append('\n');
-    text.append("  ").append(verdict.reason()).append('\n');
+    Prose text = new Prose(screen);
+    text.line(a + " to " + b + ": " + heading);
+    text.line("  ", verdict.reason());
     if (verdict.mates()) {
-      text.append("  seal: ")
-          .append(verdict.seal().name().toLowerCase(Locale.ROOT))
-          .append(verdict.removable() ? ", comes apart again\n" : ", permanent\n");
+      text.line(
+          "  ",
+          "seal: "
+              + verdict.seal().name().toLowerCase(Locale.ROOT)
+              + (verdict.removable() ? ", comes apart again" : ", permanent"));
     }
     if (!verdict.engagement().isEmpty()) {
-      text.append("  in the hand: ").append(verdict.engagement()).append('\n');
+      text.line("  ", "in the hand: " + verdict.engagement());
     }
-    return text.append("  source: ").append(verdict.source()).toString();
+    if (!instead.sentence().isEmpty()) {
+      text.line("  ", "instead: " + instead.sentence());
+    }
+    return text.line("  ", "source: " + verdict.source()).toString();
   }
 }
