@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.report.Export;
+import hosewright.report.JointDrawing;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -34,7 +36,8 @@ final class JointCheckCommand extends ShellCommand {
                     .completing(JointCheckCommand::ends),
                 OptionSpec.value("b", "END", "the other end")
                     .asRequired()
-                    .completing(JointCheckCommand::ends)));
+                    .completing(JointCheckCommand::ends))
+            .with(PictureFile.options()));
     this.books = books;
   }
 
@@ -46,6 +49,7 @@ final class JointCheckCommand extends ShellCommand {
    * A verdict, with the names of {@link Verdict}, and what to do where the two do not mate.
    *
    * @param instead the shortest bridge; null when they mate, and when there is none
+   * @param picture the file drawn; null when none was asked for
    */
   record Checked(
       Verdict.Outcome verdict,
@@ -54,19 +58,22 @@ final class JointCheckCommand extends ShellCommand {
       String engagement,
       String reason,
       String source,
-      BridgeDocument instead) {}
+      BridgeDocument instead,
+      String picture) {}
 
   @Override
   protected Answer answer(Invocation in) {
     Refusals refusals = new Refusals();
     Optional<End> a = refusals.read("a", () -> End.parse(in.required("a")));
     Optional<End> b = refusals.read("b", () -> End.parse(in.required("b")));
+    Optional<Optional<Export>> place = refusals.read(() -> PictureFile.place(in));
     refusals.throwAny();
-    return check(a.orElseThrow(), b.orElseThrow());
+    return check(a.orElseThrow(), b.orElseThrow(), place.orElseThrow());
   }
 
-  private Answer check(End a, End b) {
+  private Answer check(End a, End b, Optional<Export> place) {
     Verdict verdict = Mating.of(a, b);
+    String picture = PictureFile.draw(place, () -> JointDrawing.svg(a, b, verdict));
     Instead instead = verdict.mates() ? Instead.NOTHING : Instead.of(a, b, books);
     Checked checked =
         new Checked(
@@ -76,21 +83,17 @@ final class JointCheckCommand extends ShellCommand {
             verdict.engagement(),
             verdict.reason(),
             verdict.source(),
-            instead.bridge());
-    return Answer.of(checked, screen -> text(a, b, verdict, instead, screen));
+            instead.bridge(),
+            picture);
+    return Answer.of(checked, screen -> text(a, b, verdict, instead, picture, screen));
   }
 
-  private static String text(End a, End b, Verdict verdict, Instead instead, Screen screen) {
-    String heading =
-        switch (verdict.outcome()) {
-          case MATES -> "joins";
-          case JAMS -> "starts, then jams: do not force it";
-          case NO -> "does not join";
-          case MEASURE -> "must be measured first";
-        };
+  private static String text(
+      End a, End b, Verdict verdict, Instead instead, String picture, Screen screen) {
     Prose text = new Prose(screen);
-    text.line(a + " to " + b + ": " + heading);
+    text.line(a + " to " + b + ": " + JointDrawing.heading(verdict));
     text.line("  ", verdict.reason());
+    text.block(JointDrawing.text(a, b, verdict));
     if (verdict.mates()) {
       text.line(
           "  ",
@@ -104,6 +107,10 @@ final class JointCheckCommand extends ShellCommand {
     if (!instead.sentence().isEmpty()) {
       text.line("  ", "instead: " + instead.sentence());
     }
-    return text.line("  ", "source: " + verdict.source()).toString();
+    text.line("  ", "source: " + verdict.source());
+    if (picture != null) {
+      text.line("  ", "drawn into " + picture);
+    }
+    return text.toString();
   }
 }

@@ -131,7 +131,7 @@ final class JointCommandsTest {
 
     assertThat(checked.propertyNames())
         .containsExactly(
-            "verdict", "seal", "removable", "engagement", "reason", "source", "instead");
+            "verdict", "seal", "removable", "engagement", "reason", "source", "instead", "picture");
     assertThat(checked.get("verdict").asString()).isEqualTo("no");
     assertThat(checked.get("instead").get("chain").get(0).get("in").asString())
         .isEqualTo("2 NPSH female swivel");
