@@ -12,7 +12,10 @@ import org.springframework.context.annotation.Scope;
 /** The trade's commands; a command exists once it is named here. */
 @Configuration(proxyBeanMethods = false)
 @Import({
+  EndIdentifyCommand.class,
   EndListCommand.class,
+  EndShowCommand.class,
+  JointBridgeCommand.class,
   JointCheckCommand.class,
   LinePlanCommand.class,
   LineCompareCommand.class,

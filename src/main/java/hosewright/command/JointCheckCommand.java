@@ -1,12 +1,13 @@
 package hosewright.command;
 
-import hosewright.problem.BadInputException;
-import hosewright.problem.Problem;
+import hosewright.report.Export;
+import hosewright.report.JointDrawing;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -14,11 +15,15 @@ import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Says whether two ends join, how the joint seals, and whether it comes apart. */
 final class JointCheckCommand extends ShellCommand {
 
-  JointCheckCommand() {
+  private final ObjectProvider<Books> books;
+
+  JointCheckCommand(ObjectProvider<Books> books) {
     super(
         CommandSpec.of(
                 "joint check",
@@ -31,51 +36,81 @@ final class JointCheckCommand extends ShellCommand {
                     .completing(JointCheckCommand::ends),
                 OptionSpec.value("b", "END", "the other end")
                     .asRequired()
-                    .completing(JointCheckCommand::ends)));
+                    .completing(JointCheckCommand::ends))
+            .with(PictureFile.options()));
+    this.books = books;
   }
 
   static List<String> ends() {
     return Families.ends().stream().map(End::toString).toList();
   }
 
+  /**
+   * A verdict, with the names of {@link Verdict}, and what to do where the two do not mate.
+   *
+   * @param instead the shortest bridge; null when they mate, and when there is none
+   * @param picture the file drawn; null when none was asked for
+   */
+  record Checked(
+      Verdict.Outcome verdict,
+      Verdict.Seal seal,
+      boolean removable,
+      String engagement,
+      String reason,
+      String source,
+      BridgeDocument instead,
+      String picture) {}
+
   @Override
   protected Answer answer(Invocation in) {
-    End a = end("a", in.required("a"));
-    End b = end("b", in.required("b"));
+    Refusals refusals = new Refusals();
+    Optional<End> a = refusals.read("a", () -> End.parse(in.required("a")));
+    Optional<End> b = refusals.read("b", () -> End.parse(in.required("b")));
+    Optional<Optional<Export>> place = refusals.read(() -> PictureFile.place(in));
+    refusals.throwAny();
+    return check(a.orElseThrow(), b.orElseThrow(), place.orElseThrow());
+  }
+
+  private Answer check(End a, End b, Optional<Export> place) {
     Verdict verdict = Mating.of(a, b);
-    return Answer.of(verdict, text(a, b, verdict));
+    String picture = PictureFile.draw(place, () -> JointDrawing.svg(a, b, verdict));
+    Instead instead = verdict.mates() ? Instead.NOTHING : Instead.of(a, b, books);
+    Checked checked =
+        new Checked(
+            verdict.outcome(),
+            verdict.seal(),
+            verdict.removable(),
+            verdict.engagement(),
+            verdict.reason(),
+            verdict.source(),
+            instead.bridge(),
+            picture);
+    return Answer.of(checked, screen -> text(a, b, verdict, instead, picture, screen));
   }
 
-  private static End end(String option, String text) {
-    try {
-      return End.parse(text);
-    } catch (BadInputException e) {
-      throw new BadInputException(
-          e.problems().stream()
-              .map(p -> new Problem(option, p.value(), p.allowed(), p.nearest()))
-              .toList());
-    }
-  }
-
-  private static String text(End a, End b, Verdict verdict) {
-    String heading =
-        switch (verdict.outcome()) {
-          case MATES -> "joins";
-          case JAMS -> "starts, then jams: do not force it";
-          case NO -> "does not join";
-          case MEASURE -> "must be measured first";
-        };
-    StringBuilder text = new StringBuilder();
-    text.append(a).append(" to ").append(b).append(": ").append(heading).append('\n');
-    text.append("  ").append(verdict.reason()).append('\n');
+  private static String text(
+      End a, End b, Verdict verdict, Instead instead, String picture, Screen screen) {
+    Prose text = new Prose(screen);
+    text.line(a + " to " + b + ": " + JointDrawing.heading(verdict));
+    text.line("  ", verdict.reason());
+    text.block(JointDrawing.text(a, b, verdict));
     if (verdict.mates()) {
-      text.append("  seal: ")
-          .append(verdict.seal().name().toLowerCase(Locale.ROOT))
-          .append(verdict.removable() ? ", comes apart again\n" : ", permanent\n");
+      text.line(
+          "  ",
+          "seal: "
+              + verdict.seal().name().toLowerCase(Locale.ROOT)
+              + (verdict.removable() ? ", comes apart again" : ", permanent"));
     }
     if (!verdict.engagement().isEmpty()) {
-      text.append("  in the hand: ").append(verdict.engagement()).append('\n');
+      text.line("  ", "in the hand: " + verdict.engagement());
     }
-    return text.append("  source: ").append(verdict.source()).toString();
+    if (!instead.sentence().isEmpty()) {
+      text.line("  ", "instead: " + instead.sentence());
+    }
+    text.line("  ", "source: " + verdict.source());
+    if (picture != null) {
+      text.line("  ", "drawn into " + picture);
+    }
+    return text.toString();
   }
 }

@@ -22,7 +22,7 @@ final class Eligibility {
   boolean wetted(Item item) {
     return item.fluids().contains(service.fluid())
         && (service.use() != Use.DRINKING || item.drinkingWater())
-        && toBeHad(item)
+        && toBeHad(item, prices)
         && holdsAtTemperature(item);
   }
 
@@ -36,7 +36,7 @@ final class Eligibility {
   }
 
   /** A discontinued item is sold from stock only, and what has no price cannot be weighed. */
-  private boolean toBeHad(Item item) {
+  static boolean toBeHad(Item item, NetPrice prices) {
     return (!item.discontinued() || item.stocking().onHand() > 0)
         && prices.unitPrice(item, 1).isPresent();
   }

@@ -17,6 +17,10 @@ public final class Measures {
           .in(TradeUnit.INCH, TradeUnit.MILLIMETRE, TradeUnit.CENTIMETRE);
   private static final Range ROUGHNESS =
       Range.from(0, 1, TradeUnit.INCH, "0.0015 mm").in(TradeUnit.INCH, TradeUnit.MILLIMETRE);
+  // From 30 threads per inch down to 2.
+  private static final Range PITCH =
+      Range.from(1 / 32.0, 0.52, TradeUnit.INCH, "2.82 mm")
+          .in(TradeUnit.INCH, TradeUnit.MILLIMETRE);
   private static final Range FLOW = Range.above(0, 20_000, TradeUnit.GALLON_PER_MINUTE, "250 gpm");
   private static final Range PRESSURE =
       Range.above(0, 2_000, TradeUnit.POUND_PER_SQUARE_INCH, "100 psi");
@@ -70,6 +74,16 @@ public final class Measures {
   /** A measured diameter or circumference, in: over 0, up to 100; in, mm or cm must be written. */
   public static double measuredIn(String field, String text) {
     return MEASURED.read(field, text);
+  }
+
+  /** Threads counted in one inch: 2 to 30, a bare number or with "tpi". */
+  public static double threadsPerInch(String field, String text) {
+    return ThreadCount.read(field, text);
+  }
+
+  /** The pitch of a thread, mm: 0.8 to 13; in or mm must be written. */
+  public static double pitchMm(String field, String text) {
+    return Conversion.convert(PITCH.read(field, text), TradeUnit.INCH, TradeUnit.MILLIMETRE);
   }
 
   /** An absolute roughness, in: 0 to 1. */

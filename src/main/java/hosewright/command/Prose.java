@@ -1,0 +1,48 @@
+package hosewright.command;
+
+import hosewright.shell.Screen;
+import java.math.BigDecimal;
+import org.apache.commons.text.WordUtils;
+
+/** An answer's sentences and tables, one below the other, the sentences wrapped to the screen. */
+final class Prose {
+  private static final int WIDEST = 100;
+  private static final int NARROWEST = 30;
+
+  private final int width;
+  private final StringBuilder text = new StringBuilder();
+
+  Prose(Screen screen) {
+    this.width = Math.max(NARROWEST, Math.min(screen.width(), WIDEST));
+  }
+
+  /** A sentence; what runs over hangs under it. */
+  Prose line(String sentence) {
+    return line("", sentence);
+  }
+
+  /** A sentence with a margin. */
+  Prose line(String margin, String sentence) {
+    String hanging = "\n" + margin + "  ";
+    text.append(margin)
+        .append(WordUtils.wrap(sentence, width - margin.length() - 2, hanging, false))
+        .append('\n');
+    return this;
+  }
+
+  /** A table or drawing, set off by empty lines. */
+  Prose block(String drawn) {
+    text.append('\n').append(drawn.stripTrailing()).append("\n\n");
+    return this;
+  }
+
+  /** A number without zeros that say nothing. */
+  static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
+  @Override
+  public String toString() {
+    return text.toString().stripTrailing();
+  }
+}

@@ -1,0 +1,55 @@
+package hosewright.command;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Gathers everything wrong with what was typed, so that it is all said at once. */
+final class Refusals {
+  private final List<Problem> problems = new ArrayList<>();
+
+  /** What the reader gives; empty when it refuses, and then its problems are kept. */
+  <T> Optional<T> read(Supplier<T> reader) {
+    try {
+      return Optional.of(reader.get());
+    } catch (BadInputException e) {
+      problems.addAll(e.problems());
+      return Optional.empty();
+    }
+  }
+
+  /** The same with every problem named after the option it was typed behind. */
+  <T> Optional<T> read(String option, Supplier<T> reader) {
+    return read(() -> named(option, reader));
+  }
+
+  void add(String field, String value, String allowed) {
+    problems.add(Problem.of(field, value, allowed));
+  }
+
+  /**
+   * Ends the reading.
+   *
+   * @throws BadInputException when anything was refused
+   */
+  void throwAny() {
+    if (!problems.isEmpty()) {
+      throw new BadInputException(problems);
+    }
+  }
+
+  /** What the reader gives; its problems are renamed to the option the user knows. */
+  static <T> T named(String option, Supplier<T> reader) {
+    try {
+      return reader.get();
+    } catch (BadInputException e) {
+      throw new BadInputException(
+          e.problems().stream()
+              .map(p -> new Problem(option, p.value(), p.allowed(), p.nearest()))
+              .toList());
+    }
+  }
+}
