@@ -1,15 +1,8 @@
 package hosewright.hydraulics;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import hosewright.csv.ReferenceTable;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -17,7 +10,8 @@ import org.apache.commons.csv.CSVRecord;
  * belongs to the hose, so each row says how sure it is.
  */
 public final class FrictionTable {
-  private static final List<Row> ROWS = load();
+  private static final List<Row> ROWS =
+      ReferenceTable.rows("hydraulics/friction-coefficients.csv", FrictionTable::row);
 
   private FrictionTable() {}
 
@@ -68,27 +62,13 @@ public final class FrictionTable {
     return ROWS.stream().filter(row -> row.sizeIn() == sizeIn).toList();
   }
 
-  private static List<Row> load() {
-    String path = "/hosewright/reference/hydraulics/friction-coefficients.csv";
-    try (Reader reader =
-        new InputStreamReader(
-            Objects.requireNonNull(FrictionTable.class.getResourceAsStream(path), path),
-            StandardCharsets.UTF_8)) {
-      List<Row> rows = new ArrayList<>();
-      CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-      for (CSVRecord row : format.parse(reader)) {
-        rows.add(
-            new Row(
-                Double.parseDouble(row.get("size_in")),
-                Double.parseDouble(row.get("coupling_size_in")),
-                Double.parseDouble(row.get("c")),
-                row.get("preferred").equals("yes"),
-                row.get("how_sure"),
-                row.get("source")));
-      }
-      return List.copyOf(rows);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static Row row(CSVRecord row) {
+    return new Row(
+        Double.parseDouble(row.get("size_in")),
+        Double.parseDouble(row.get("coupling_size_in")),
+        Double.parseDouble(row.get("c")),
+        row.get("preferred").equals("yes"),
+        row.get("how_sure"),
+        row.get("source"));
   }
 }

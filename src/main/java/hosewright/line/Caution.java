@@ -1,5 +1,6 @@
 package hosewright.line;
 
+import hosewright.csv.ReferenceTable;
 import hosewright.hydraulics.Hydrant;
 import hosewright.line.LinePlan.Check;
 import hosewright.thread.Families;
@@ -13,7 +14,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /** The cautions that go with a plan, from {@code cautions.csv}. */
 final class Caution {
-  private static final List<CSVRecord> ROWS = ReferenceRows.of("cautions.csv");
+  private static final List<CSVRecord> ROWS = ReferenceTable.rows("line/cautions.csv", row -> row);
 
   /** How near a limit is near: within a tenth (common practice, no source). */
   private static final double NEAR_SHARE = 0.10;

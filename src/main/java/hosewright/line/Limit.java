@@ -1,5 +1,6 @@
 package hosewright.line;
 
+import hosewright.csv.ReferenceTable;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -29,16 +30,18 @@ record Limit(String name, double value, String unit, String source, String note)
 
   private static Map<String, Limit> load() {
     Map<String, Limit> limits = new LinkedHashMap<>();
-    for (CSVRecord row : ReferenceRows.of("limits.csv")) {
-      limits.put(
-          row.get("name"),
-          new Limit(
-              row.get("name"),
-              Double.parseDouble(row.get("value")),
-              row.get("unit"),
-              row.get("source"),
-              row.get("note")));
+    for (Limit limit : ReferenceTable.rows("line/limits.csv", Limit::of)) {
+      limits.put(limit.name(), limit);
     }
     return limits;
+  }
+
+  private static Limit of(CSVRecord row) {
+    return new Limit(
+        row.get("name"),
+        Double.parseDouble(row.get("value")),
+        row.get("unit"),
+        row.get("source"),
+        row.get("note"));
   }
 }

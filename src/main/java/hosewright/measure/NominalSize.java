@@ -1,17 +1,10 @@
 package hosewright.measure;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
+import hosewright.csv.ReferenceTable;
 import java.util.Map;
-import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
+import java.util.stream.Collectors;
 
 /** Reads nominal sizes, which are names more than measurements. */
 final class NominalSize {
@@ -42,20 +35,10 @@ final class NominalSize {
     static final Map<Double, Double> INCHES_BY_MILLIMETRES = load();
 
     private static Map<Double, Double> load() {
-      String path = "/hosewright/reference/measure/metric-nominal-sizes.csv";
-      try (Reader reader =
-          new InputStreamReader(
-              Objects.requireNonNull(NominalSize.class.getResourceAsStream(path), path),
-              StandardCharsets.UTF_8)) {
-        Map<Double, Double> sizes = new HashMap<>();
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-        for (CSVRecord row : format.parse(reader)) {
-          sizes.put(Double.valueOf(row.get("mm")), Double.valueOf(row.get("size_in")));
-        }
-        return sizes;
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+      return ReferenceTable.rows("measure/metric-nominal-sizes.csv", row -> row).stream()
+          .collect(
+              Collectors.toMap(
+                  row -> Double.valueOf(row.get("mm")), row -> Double.valueOf(row.get("size_in"))));
     }
   }
 }

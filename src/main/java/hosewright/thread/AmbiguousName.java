@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.ReferenceTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
 record AmbiguousName(String name, List<String> families, String question) {
   private static final List<AmbiguousName> ROWS =
       ReferenceTable.rows(
-          "ambiguous-names.csv",
+          "threads/ambiguous-names.csv",
           row ->
               new AmbiguousName(
                   row.get("name").toLowerCase(Locale.ROOT),

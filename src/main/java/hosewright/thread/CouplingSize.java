@@ -1,7 +1,8 @@
 package hosewright.thread;
 
-import static hosewright.thread.ReferenceTable.number;
+import static hosewright.csv.ReferenceTable.number;
 
+import hosewright.csv.ReferenceTable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,7 +33,7 @@ public record CouplingSize(
     String note) {
 
   private static final List<CouplingSize> ROWS =
-      ReferenceTable.rows("coupling-sizes.csv", CouplingSize::row);
+      ReferenceTable.rows("threads/coupling-sizes.csv", CouplingSize::row);
 
   /** Every coupling size, in the order of the table. */
   public static List<CouplingSize> all() {

@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.ReferenceTable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.stream.Collectors;
 final class EndSize {
   private static final Map<Double, Double> INCHES_BY_MILLIMETRES =
       ReferenceTable.rows(
-              "metric-sizes.csv",
+              "threads/metric-sizes.csv",
               row -> Map.entry(Double.valueOf(row.get("mm")), Double.valueOf(row.get("size_in"))))
           .stream()
           .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));

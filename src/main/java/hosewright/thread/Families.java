@@ -1,8 +1,9 @@
 package hosewright.thread;
 
-import static hosewright.thread.ReferenceTable.list;
-import static hosewright.thread.ReferenceTable.number;
+import static hosewright.csv.ReferenceTable.list;
+import static hosewright.csv.ReferenceTable.number;
 
+import hosewright.csv.ReferenceTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -17,7 +18,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /** The families known to the program, from {@code families.csv}. */
 public final class Families {
-  private static final List<Family> ALL = ReferenceTable.rows("families.csv", Families::row);
+  private static final List<Family> ALL =
+      ReferenceTable.rows("threads/families.csv", Families::row);
   private static final Map<String, Family> BY_CODE =
       ALL.stream().collect(Collectors.toMap(Family::code, family -> family));
   private static final Map<String, Family> BY_NAME = byName();

@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.ReferenceTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;

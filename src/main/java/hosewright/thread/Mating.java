@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.ReferenceTable;
 import hosewright.thread.JointRule.Pair;
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.stream.Stream;
  */
 public final class Mating {
   private static final List<JointRule> RULES =
-      ReferenceTable.rows("joint-rules.csv", JointRule::of);
+      ReferenceTable.rows("threads/joint-rules.csv", JointRule::of);
   private static final List<End> ENDS = Families.ends();
   private static final Map<End, Integer> PLACES = places();
 

@@ -1,7 +1,8 @@
 package hosewright.thread;
 
-import static hosewright.thread.ReferenceTable.number;
+import static hosewright.csv.ReferenceTable.number;
 
+import hosewright.csv.ReferenceTable;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,7 @@ import org.apache.commons.csv.CSVRecord;
 /** The dimensions of every thread, from {@code thread-dimensions.csv}. */
 public final class ThreadTable {
   private static final List<ThreadDimensions> ROWS =
-      ReferenceTable.rows("thread-dimensions.csv", ThreadTable::row);
+      ReferenceTable.rows("threads/thread-dimensions.csv", ThreadTable::row);
 
   private static final Map<String, Map<Double, ThreadDimensions>> BY_FAMILY =
       bySize(ThreadDimensions::family);

@@ -2,6 +2,7 @@ package hosewright.thread;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.csv.ReferenceTable;
 import hosewright.thread.Verdict.Outcome;
 import hosewright.thread.Verdict.Seal;
 import java.util.List;
@@ -213,7 +214,7 @@ final class MatingTest {
 
   @Test
   void every_rule_is_reached_by_some_pair() {
-    List<JointRule> rules = ReferenceTable.rows("joint-rules.csv", JointRule::of);
+    List<JointRule> rules = ReferenceTable.rows("threads/joint-rules.csv", JointRule::of);
     for (JointRule rule : rules) {
       boolean reached =
           Families.ends().stream()

@@ -1,4 +1,4 @@
-package hosewright.thread;
+package hosewright.csv;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -13,14 +13,19 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** Reads the tables of facts that come with the program. */
-final class ReferenceTable {
-  private static final String FOLDER = "/hosewright/reference/threads/";
+public final class ReferenceTable {
+  private static final String FOLDER = "/hosewright/reference/";
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
   private ReferenceTable() {}
 
-  static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
+  /**
+   * The rows of a table.
+   *
+   * @param file path below the folder of reference tables, for example {@code threads/families.csv}
+   */
+  public static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
     String path = FOLDER + file;
     try (Reader reader =
         new InputStreamReader(
@@ -32,13 +37,14 @@ final class ReferenceTable {
     }
   }
 
-  static OptionalDouble number(CSVRecord row, String column) {
+  /** A cell that holds a number or nothing. */
+  public static OptionalDouble number(CSVRecord row, String column) {
     String text = row.get(column);
     return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
   }
 
   /** The entries of a cell that holds a list. */
-  static List<String> list(CSVRecord row, String column, String separator) {
+  public static List<String> list(CSVRecord row, String column, String separator) {
     String text = row.get(column);
     return text.isEmpty() ? List.of() : List.of(text.split(separator, -1));
   }
