@@ -14,6 +14,7 @@ import org.springframework.context.annotation.Scope;
 @Import({
   EndIdentifyCommand.class,
   EndListCommand.class,
+  EndLocalCommand.class,
   EndShowCommand.class,
   JointBridgeCommand.class,
   JointCheckCommand.class,
