@@ -16,6 +16,7 @@ import org.springframework.context.annotation.Scope;
   EndListCommand.class,
   EndLocalCommand.class,
   EndShowCommand.class,
+  EndStripCommand.class,
   JointBridgeCommand.class,
   JointCheckCommand.class,
   LinePlanCommand.class,

@@ -85,14 +85,14 @@ record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
     return kinds.stream().distinct().toList();
   }
 
-  private static Paper paper(String text) {
+  static Paper paper(String text) {
     return Arrays.stream(Paper.values())
         .filter(paper -> paper.name().equalsIgnoreCase(text))
         .findFirst()
         .orElseThrow(() -> new BadInputException("paper", text, "letter or a4"));
   }
 
-  private static Path folder(Optional<String> named) {
+  static Path folder(Optional<String> named) {
     String folder = named.orElseGet(() -> Files.isDirectory(Path.of("quotes")) ? "quotes" : ".");
     try {
       return Path.of(folder);
