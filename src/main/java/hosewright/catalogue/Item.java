@@ -54,4 +54,15 @@ public record Item(
     ends = List.copyOf(ends);
     fluids = Set.copyOf(fluids);
   }
+
+  /** Whether so many can be had: what is discontinued is sold from stock only. */
+  public boolean toBeHad(int quantity) {
+    return !discontinued || stocking.onHand() >= quantity;
+  }
+
+  /** Of the number alone: a search looks items up by the thousand. */
+  @Override
+  public int hashCode() {
+    return number.hashCode();
+  }
 }

@@ -7,9 +7,13 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.thread.End;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -35,6 +39,17 @@ final class Accessories {
   private static final Set<ItemKind> DRY =
       EnumSet.of(ItemKind.WRENCH, ItemKind.RAMP, ItemKind.RESTRAINT);
 
+  /** Kinds that sections and the joints between them are made of. */
+  private static final Set<ItemKind> OF_THE_HOSE =
+      EnumSet.of(
+          ItemKind.HOSE,
+          ItemKind.BULK_HOSE,
+          ItemKind.COUPLING,
+          ItemKind.ATTACHMENT,
+          ItemKind.COUPLING_LABOUR,
+          ItemKind.PRESSURE_TEST,
+          ItemKind.GASKET);
+
   /** Kinds that stand in the water's way when they have two ends. */
   private static final Set<ItemKind> IN_LINE =
       EnumSet.of(ItemKind.VALVE, ItemKind.METER, ItemKind.BACKFLOW, ItemKind.GAUGE);
@@ -42,6 +57,9 @@ final class Accessories {
   private final Catalogue catalogue;
   private final Eligibility eligibility;
   private final PriceFloor floor;
+  private final Map<Wanted, Optional<Item>> known = new HashMap<>();
+  private final Map<String, List<Item>> inLine = new HashMap<>();
+  private final Map<HoseLine, Double> leastCosts = new IdentityHashMap<>();
 
   Accessories(Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.catalogue = catalogue;
@@ -50,32 +68,54 @@ final class Accessories {
   }
 
   /**
-   * The item meant, the cheapest that fits when only a kind was named.
+   * The items meant; where only a kind was named, what costs least of those that fit.
    *
+   * @param wanted everything asked for
+   * @param one one of them
    * @return empty when the catalogue has the kind but nothing of it that fits
    * @throws BadInputException when the word is neither an item number nor a kind
    */
-  Optional<Item> find(String wanted, HoseLine hose) {
+  Optional<Item> find(List<String> wanted, String one, HoseLine hose) {
+    int quantity = Collections.frequency(wanted, one);
+    return known.computeIfAbsent(
+        new Wanted(one, quantity, hose.sizeIn(), hose.inlet()),
+        w ->
+            meant(one, hose).stream()
+                .min(Comparator.comparingDouble(item -> floor.ofAll(item, quantity))));
+  }
+
+  private record Wanted(String word, int quantity, double hoseSizeIn, End hoseEnd) {}
+
+  private List<Item> meant(String wanted, HoseLine hose) {
     Optional<Item> byNumber = catalogue.item(wanted);
     if (byNumber.isPresent()) {
-      return byNumber;
+      return List.of(byNumber.get());
     }
     ItemKind kind = kind(wanted);
     return catalogue.ofKind(kind).stream()
-        .filter(item -> DRY.contains(kind) || eligibility.wetted(item))
+        .filter(item -> DRY.contains(kind) ? eligibility.toBeHad(item) : eligibility.wetted(item))
         .filter(item -> fits(item, hose))
-        .min(Comparator.comparingDouble(item -> floor.ofOne(item)));
+        .toList();
   }
 
   /** The least that everything asked for besides the line can cost, devices in it left out. */
   double leastCost(List<String> wanted, HoseLine hose) {
+    return leastCosts.computeIfAbsent(hose, h -> findLeastCost(wanted, h));
+  }
+
+  private double findLeastCost(List<String> wanted, HoseLine hose) {
     double cost = 0;
     for (String one : wanted) {
       if (inLine(one).isEmpty()) {
-        cost += find(one, hose).map(floor::ofOne).orElse(0.0);
+        cost += meant(one, hose).stream().mapToDouble(this::leastCost).min().orElse(0);
       }
     }
     return cost;
+  }
+
+  /** One more of what the hose is made of may cost nothing, where it reaches a price break. */
+  private double leastCost(Item item) {
+    return OF_THE_HOSE.contains(item.kind()) ? 0 : floor.ofOne(item);
   }
 
   /**
@@ -83,6 +123,10 @@ final class Accessories {
    * not of a kind that stands in the line.
    */
   List<Item> inLine(String wanted) {
+    return inLine.computeIfAbsent(wanted, this::findInLine);
+  }
+
+  private List<Item> findInLine(String wanted) {
     Optional<Item> byNumber = catalogue.item(wanted);
     if (byNumber.isPresent()) {
       return byNumber.filter(Accessories::standsInLine).stream().toList();

@@ -15,7 +15,8 @@ final class Basket {
   // By number: an item's own hash runs over every field, and plans are priced by the thousand.
   private final Map<String, Need> needs = new LinkedHashMap<>();
 
-  private record Need(Item item, int quantity) {}
+  /** So many of an item. */
+  record Need(Item item, int quantity) {}
 
   void add(Item item, int quantity) {
     if (quantity > 0) {
@@ -24,6 +25,18 @@ final class Basket {
           new Need(item, quantity),
           (one, other) -> new Need(item, one.quantity() + other.quantity()));
     }
+  }
+
+  /** Everything that sections side by side are made of. */
+  void addSections(HoseLine hose, Lay lay, int lines) {
+    for (int i = 0; i < hose.options().size(); i++) {
+      int sections = lay.counts().get(i) * lines;
+      hose.options().get(i).bill().forEach((item, quantity) -> add(item, quantity * sections));
+    }
+  }
+
+  List<Need> needs() {
+    return List.copyOf(needs.values());
   }
 
   /** The lines to buy, each at the cheapest quantity that covers its need. */
@@ -35,7 +48,7 @@ final class Basket {
 
   /**
    * The cheapest way to buy enough of one item; a larger quantity wins where a price break makes it
-   * cheaper in all. Work is never bought ahead.
+   * cheaper in all. Work is never bought ahead, and what is discontinued never beyond the stock.
    */
   static Purchase cheapest(Item item, int needed, NetPrice prices) {
     Purchase best = Purchase.of(item, needed, needed, prices);
@@ -43,7 +56,7 @@ final class Basket {
       return best;
     }
     for (int breakQuantity : prices.breakQuantities(item)) {
-      if (breakQuantity > needed) {
+      if (breakQuantity > needed && item.toBeHad(breakQuantity)) {
         Purchase larger = Purchase.of(item, needed, breakQuantity, prices);
         if (larger.unitPrice().isPresent()
             && larger.extended().get().isLessThan(best.extended().get())) {

@@ -9,17 +9,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Turns an assembled line into what must be bought. */
 final class Billing {
   private final Job job;
-  private final Catalogue catalogue;
-  private final Eligibility eligibility;
   private final NetPrice prices;
-  private final PriceFloor floor;
   private final Gaskets gaskets;
   private final Accessories accessories;
+  private final Optional<Item> sealant;
 
   Billing(
       Job job,
@@ -28,13 +25,14 @@ final class Billing {
       PriceFloor floor,
       Gaskets gaskets,
       Accessories accessories) {
-    this.floor = floor;
-    this.gaskets = gaskets;
     this.job = job;
-    this.catalogue = catalogue;
-    this.eligibility = new Eligibility(job, prices);
     this.prices = prices;
+    this.gaskets = gaskets;
     this.accessories = accessories;
+    this.sealant =
+        catalogue.ofKind(ItemKind.SEALANT).stream()
+            .filter(new Eligibility(job, prices)::wetted)
+            .min(Comparator.comparingDouble(item -> floor.ofAll(item, 1)));
   }
 
   /**
@@ -45,7 +43,7 @@ final class Billing {
   Bill of(Assembly line, List<GasketCount> gasketCounts) {
     Basket basket = new Basket();
     List<String> unpriced = new ArrayList<>();
-    addSections(line, basket);
+    basket.addSections(line.frame().hose(), line.lay(), line.frame().lines());
     addFittings(line, basket, unpriced);
     gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
     addSealant(line, basket, unpriced);
@@ -54,7 +52,7 @@ final class Billing {
         continue;
       }
       accessories
-          .find(wanted, line.frame().hose())
+          .find(job.accessories(), wanted, line.frame().hose())
           .ifPresentOrElse(item -> basket.add(item, 1), () -> unpriced.add(wanted));
     }
     List<Basket.Purchase> purchases = basket.purchases(prices);
@@ -62,14 +60,6 @@ final class Billing {
         .filter(purchase -> purchase.unitPrice().isEmpty())
         .forEach(purchase -> unpriced.add(purchase.item().number() + " has no price in force"));
     return new Bill(purchases, List.copyOf(unpriced));
-  }
-
-  private static void addSections(Assembly line, Basket basket) {
-    List<SectionOption> options = line.frame().hose().options();
-    for (int i = 0; i < options.size(); i++) {
-      int sections = line.lay().counts().get(i) * line.frame().lines();
-      options.get(i).bill().forEach((item, quantity) -> basket.add(item, quantity * sections));
-    }
   }
 
   private static void addFittings(Assembly line, Basket basket, List<String> unpriced) {
@@ -88,7 +78,7 @@ final class Billing {
   private void addGasket(GasketCount gasket, Basket basket, List<String> unpriced) {
     int quantity = gasket.bought() + gasket.spare();
     gaskets
-        .item(gasket.end())
+        .cheapest(gasket.end(), quantity)
         .ifPresentOrElse(
             item -> basket.add(item, quantity),
             () -> unpriced.add(quantity + " x gasket for " + gasket.end()));
@@ -98,15 +88,8 @@ final class Billing {
     boolean sealedOnThreads =
         line.joints().stream().anyMatch(joint -> joint.verdict().seal() == Verdict.Seal.THREAD);
     if (sealedOnThreads) {
-      cheapest(catalogue.ofKind(ItemKind.SEALANT).stream())
-          .ifPresentOrElse(
-              item -> basket.add(item, 1), () -> unpriced.add("thread sealant for pipe threads"));
+      sealant.ifPresentOrElse(
+          item -> basket.add(item, 1), () -> unpriced.add("thread sealant for pipe threads"));
     }
-  }
-
-  private Optional<Item> cheapest(Stream<Item> items) {
-    return items
-        .filter(eligibility::wetted)
-        .min(Comparator.comparingDouble(item -> floor.ofOne(item)));
   }
 }

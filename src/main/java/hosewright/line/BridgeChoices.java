@@ -3,107 +3,114 @@ package hosewright.line;
 import hosewright.catalogue.Item;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 
-/** The bridges over each gap, cheapest first, fetched in growing numbers and kept. */
+/** The bridges over each gap, made of adapters that stand the pressure there. */
 final class BridgeChoices {
-  private static final int FIRST_FETCH = 8;
-  private static final int GROWTH = 4;
-
+  private final Job job;
   private final BridgeGraph graph;
   private final PriceFloor floor;
-  private final double flowGpm;
-  private final Map<Frame.Gap, Fetched> known = new HashMap<>();
+  private final double[] costs;
+  private final Map<Integer, double[]> lossesPsi = new HashMap<>();
+
+  /** Every working pressure an adapter is rated for, psi. */
+  private final TreeSet<Double> ratingsPsi = new TreeSet<>();
+
+  private final Map<Rated, Optional<GapBridges>> known = new HashMap<>();
 
   /**
    * @param adapters what bridges may be made of
-   * @param flowGpm flow of the whole line, or 0 where losses are not calculated
    */
-  BridgeChoices(List<Item> adapters, PriceFloor floor, double flowGpm) {
+  BridgeChoices(Job job, List<Item> adapters, PriceFloor floor) {
+    this.job = job;
     this.graph = new BridgeGraph(adapters);
     this.floor = floor;
-    this.flowGpm = flowGpm;
+    this.costs = graph.weigh(link -> floor.ofOne(link.item()));
+    adapters.forEach(item -> workingPsi(item).ifPresent(ratingsPsi::add));
+  }
+
+  /** A gap, and the least working pressure an adapter there is rated for. */
+  private record Rated(Frame.Gap gap, double psi) {}
+
+  /**
+   * The bridges over a gap whose adapters are rated for a pressure, or not rated at all; empty when
+   * the catalogue has none.
+   *
+   * @param seenPsi what every adapter there sees at the least in a plan that passes, psi
+   */
+  Optional<GapBridges> over(Frame.Gap gap, double seenPsi) {
+    Double leastRatedPsi = ratingsPsi.ceiling(seenPsi - PressureChecks.HAIR_PSI);
+    Rated rated = new Rated(gap, leastRatedPsi == null ? Double.POSITIVE_INFINITY : leastRatedPsi);
+    return known.computeIfAbsent(rated, this::find);
+  }
+
+  private Optional<GapBridges> find(Rated rated) {
+    Frame.Gap gap = rated.gap();
+    Predicate<Bridge.Link> allowed =
+        link ->
+            workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
+                && link.item().toBeHad(gap.lines());
+    Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
+    OptionalDouble leastCost = passage.leastWeight(costs);
+    if (leastCost.isEmpty()) {
+      return Optional.empty();
+    }
+    double leastLossPsi = passage.leastWeight(lossesPsi(gap.lines())).orElseThrow();
+    return Optional.of(
+        new GapBridges(
+            leastCost.getAsDouble() * gap.lines(),
+            leastLossPsi,
+            () -> passage.lightestFirst(costs),
+            bridge -> choice(bridge, gap)));
+  }
+
+  private OptionalDouble workingPsi(Item item) {
+    return item.rating().workingPsiAt(job.service().temperatureOrUsualF());
+  }
+
+  private Choice<List<Placed>> choice(Bridge bridge, Frame.Gap gap) {
+    double cost = bridge.links().stream().mapToDouble(link -> floor.ofOne(link.item())).sum();
+    List<Placed> parts =
+        bridge.links().stream().map(link -> Placed.adapter(link, gap.lines())).toList();
+    double lossPsi = parts.stream().mapToDouble(this::lossPsi).sum();
+    double ratedPsi =
+        bridge.links().stream()
+            .mapToDouble(link -> workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return new Choice<>(parts, cost * gap.lines(), lossPsi, ratedPsi);
+  }
+
+  private double[] lossesPsi(int lines) {
+    return lossesPsi.computeIfAbsent(
+        lines, count -> graph.weigh(link -> lossPsi(Placed.adapter(link, count))));
+  }
+
+  /** Zero where losses are not calculated. */
+  private double lossPsi(Placed adapter) {
+    return job.service().isWater() ? PlanHydraulics.fitting(adapter).lossPsi(job.flowGpm()) : 0;
   }
 
   /**
-   * @param leastLossPsi the least that any bridge of the catalogue takes here, psi
-   * @param complete whether there is no other bridge in the catalogue
+   * The adapter that would fill a gap nothing in the catalogue fills; it loses what its change of
+   * bore does.
+   *
+   * @param ratedPsi the pressure it must be rated for, psi; empty where that is not known
    */
-  record Fetched(
-      List<Choice<List<Placed>>> choices, double leastLossPsi, int asked, boolean complete) {
-    boolean none() {
-      return choices.isEmpty();
-    }
-  }
-
-  Fetched over(Frame.Gap gap) {
-    Fetched fetched = known.get(gap);
-    if (fetched == null) {
-      fetched = fetch(gap, FIRST_FETCH, leastLossPsi(gap));
-      known.put(gap, fetched);
-    }
-    return fetched;
-  }
-
-  /** Fetches more bridges over a gap, where there are more. */
-  Fetched more(Frame.Gap gap) {
-    Fetched now = over(gap);
-    if (!now.complete()) {
-      known.put(gap, fetch(gap, now.asked() * GROWTH, now.leastLossPsi()));
-    }
-    return known.get(gap);
-  }
-
-  private Fetched fetch(Frame.Gap gap, int most, double leastLossPsi) {
-    List<Bridge> bridges = lightest(gap, link -> floor.ofOne(link.item()), most);
-    List<Choice<List<Placed>>> choices = new ArrayList<>();
-    for (Bridge bridge : bridges) {
-      double cost = bridge.links().stream().mapToDouble(link -> floor.ofOne(link.item())).sum();
-      choices.add(new Choice<>(placed(bridge, gap), cost * gap.lines(), lossPsi(bridge, gap)));
-    }
-    choices.sort(
-        Comparator.<Choice<List<Placed>>>comparingDouble(Choice::leastCost)
-            .thenComparingInt(choice -> choice.value().size()));
-    return new Fetched(List.copyOf(choices), leastLossPsi, most, bridges.size() < most);
-  }
-
-  private double leastLossPsi(Frame.Gap gap) {
-    return lightest(gap, link -> lossPsi(link, gap), 1).stream()
-        .mapToDouble(bridge -> lossPsi(bridge, gap))
-        .findFirst()
-        .orElse(0);
-  }
-
-  private List<Bridge> lightest(Frame.Gap gap, ToDoubleFunction<Bridge.Link> weight, int most) {
-    return graph.lightest(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), weight, most);
-  }
-
-  private static List<Placed> placed(Bridge bridge, Frame.Gap gap) {
-    return bridge.links().stream().map(link -> Placed.adapter(link, gap.lines())).toList();
-  }
-
-  private double lossPsi(Bridge bridge, Frame.Gap gap) {
-    return bridge.links().stream().mapToDouble(link -> lossPsi(link, gap)).sum();
-  }
-
-  private double lossPsi(Bridge.Link link, Frame.Gap gap) {
-    return flowGpm == 0
-        ? 0
-        : PlanHydraulics.fitting(Placed.adapter(link, gap.lines())).lossPsi(flowGpm);
-  }
-
-  /** The adapter that would fill a gap nothing in the catalogue fills. */
-  static Fetched toSource(Frame.Gap gap, OptionalDouble ratedPsi) {
+  GapBridges toSource(Frame.Gap gap, OptionalDouble ratedPsi) {
     End upstream = facing(gap.from());
     End downstream = facing(gap.to());
-    List<Placed> parts = List.of(Placed.toSource(upstream, downstream, ratedPsi, gap.lines()));
-    return new Fetched(List.of(new Choice<>(parts, 0, 0)), 0, 1, true);
+    Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());
+    Choice<List<Placed>> choice =
+        new Choice<>(List.of(adapter), 0, lossPsi(adapter), Double.POSITIVE_INFINITY);
+    return new GapBridges(
+        0, choice.lossPsi(), () -> List.of(new Bridge(List.of())).iterator(), none -> choice);
   }
 
   /** The half that meets an end; a gasketed female is wanted with a swivel. */

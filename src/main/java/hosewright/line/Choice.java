@@ -8,8 +8,9 @@ import java.util.List;
  * @param <T> a lay, or the parts of a bridge
  * @param leastCost the least it can cost in any plan, in the currency's major unit
  * @param lossPsi pressure it takes at the job's flow, psi
+ * @param ratedPsi lowest working pressure of adapters in it, psi; infinite where none is rated
  */
-record Choice<T>(T value, double leastCost, double lossPsi) {
+record Choice<T>(T value, double leastCost, double lossPsi, double ratedPsi) {
 
   /** Least cost of a list of choices that is sorted cheapest first. */
   static <T> double least(List<Choice<T>> sorted) {

@@ -36,9 +36,12 @@ final class Eligibility {
   }
 
   /** A discontinued item is sold from stock only, and what has no price cannot be weighed. */
+  boolean toBeHad(Item item) {
+    return toBeHad(item, prices);
+  }
+
   static boolean toBeHad(Item item, NetPrice prices) {
-    return (!item.discontinued() || item.stocking().onHand() > 0)
-        && prices.unitPrice(item, 1).isPresent();
+    return item.toBeHad(1) && prices.unitPrice(item, 1).isPresent();
   }
 
   private boolean holdsAtTemperature(Item item) {

@@ -37,7 +37,7 @@ record Evaluated(
         .allMatch(check -> OF_THE_JOB.contains(check.name()));
   }
 
-  private long failures() {
+  long failures() {
     return checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).count();
   }
 

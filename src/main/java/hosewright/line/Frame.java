@@ -3,7 +3,6 @@ package hosewright.line;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The big choices of a plan: which hose, which way round, how many lines side by side, and what
@@ -29,8 +28,11 @@ record Frame(
     return reversed ? hose.inlet() : hose.outlet();
   }
 
-  Stream<Bridge.Link> fixedParts() {
-    return Stream.concat(before.stream(), after.stream());
+  /** What must stand in the line, in order. */
+  List<Bridge.Link> fixedParts() {
+    List<Bridge.Link> parts = new ArrayList<>(before);
+    parts.addAll(after);
+    return parts;
   }
 
   /**

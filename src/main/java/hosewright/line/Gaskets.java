@@ -6,15 +6,17 @@ import hosewright.catalogue.ItemKind;
 import hosewright.thread.End;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Finds the gasket for an end: the cheapest of its size and family that the job may use. */
+/** Finds gaskets for an end among those of its size and family that the job may use. */
 final class Gaskets {
   private final Catalogue catalogue;
   private final Eligibility eligibility;
   private final PriceFloor floor;
-  private final Map<End, Optional<Item>> known = new HashMap<>();
+  private final Map<End, List<Item>> fitting = new HashMap<>();
+  private final Map<Wanted, Optional<Item>> cheapest = new HashMap<>();
 
   Gaskets(Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.catalogue = catalogue;
@@ -22,15 +24,35 @@ final class Gaskets {
     this.floor = floor;
   }
 
-  Optional<Item> item(End end) {
-    return known.computeIfAbsent(end, this::find);
+  private record Wanted(End end, int quantity) {}
+
+  /** The gasket that costs least in all for so many, one of which enough can be had if any. */
+  Optional<Item> cheapest(End end, int quantity) {
+    return cheapest.computeIfAbsent(
+        new Wanted(end, quantity),
+        wanted ->
+            fitting(end).stream()
+                .min(
+                    Comparator.comparing((Item item) -> !item.toBeHad(quantity))
+                        .thenComparingDouble(item -> floor.ofAll(item, quantity))));
   }
 
-  private Optional<Item> find(End end) {
-    return catalogue.ofKind(ItemKind.GASKET).stream()
-        .filter(eligibility::wetted)
-        .filter(item -> item.ends().stream().anyMatch(fits -> alike(fits, end)))
-        .min(Comparator.comparingDouble(floor::ofOne));
+  /** The least that so many or more can cost; zero where no gasket fits. */
+  double leastCost(End end, int quantity) {
+    return fitting(end).stream()
+        .mapToDouble(item -> floor.ofAtLeast(item, quantity))
+        .min()
+        .orElse(0);
+  }
+
+  private List<Item> fitting(End end) {
+    return fitting.computeIfAbsent(
+        end,
+        e ->
+            catalogue.ofKind(ItemKind.GASKET).stream()
+                .filter(eligibility::wetted)
+                .filter(item -> item.ends().stream().anyMatch(fits -> alike(fits, e)))
+                .toList());
   }
 
   private static boolean alike(End one, End other) {

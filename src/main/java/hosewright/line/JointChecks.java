@@ -6,6 +6,7 @@ import static hosewright.line.Checks.text;
 import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Check.Outcome;
 import java.util.List;
+import java.util.Optional;
 
 /** Checks on how the parts join. */
 final class JointChecks {
@@ -13,16 +14,22 @@ final class JointChecks {
 
   static Check everyJointMates(Assembly line) {
     List<Assembly.MadeJoint> bad =
-        line.joints().stream().filter(joint -> !joint.verdict().mates()).toList();
+        line.joints().stream()
+            .filter(joint -> !Joining.allowed(joint.upstream(), joint.downstream()))
+            .toList();
     int joints = line.joints().stream().mapToInt(Assembly.MadeJoint::count).sum();
+    Optional<Assembly.MadeJoint> byName =
+        line.joints().stream()
+            .filter(joint -> Joining.byName(joint.upstream(), joint.downstream()))
+            .findFirst();
     if (bad.isEmpty()) {
       return check(
           "joints mate",
-          Outcome.PASS,
+          byName.isPresent() ? Outcome.WARN : Outcome.PASS,
           joints,
           joints,
           "joints",
-          "every joint mates and seals",
+          byName.map(joint -> joint.verdict().reason()).orElse("every joint mates and seals"),
           "the mating law's own sources stand beside each joint");
     }
     Assembly.MadeJoint first = bad.get(0);

@@ -1,10 +1,9 @@
 package hosewright.line;
 
-import hosewright.catalogue.Item;
-import hosewright.thread.Mating;
+import hosewright.hydraulics.FrictionLaw;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -13,6 +12,7 @@ final class LayChoices {
   private final Job job;
   private final PriceFloor floor;
   private final Gaskets gaskets;
+  private final Map<HoseLine, Offer> known = new IdentityHashMap<>();
 
   LayChoices(Job job, PriceFloor floor, Gaskets gaskets) {
     this.job = job;
@@ -20,62 +20,67 @@ final class LayChoices {
     this.gaskets = gaskets;
   }
 
-  /** Empty when sections that do not couple to each other would have to. */
-  List<Choice<Lay>> of(Frame frame) {
-    HoseLine hose = frame.hose();
-    List<Double> lengthsFt = hose.options().stream().map(SectionOption::lengthFt).toList();
-    boolean couples = Mating.of(hose.outlet(), hose.inlet()).mates();
-    List<Choice<Lay>> choices = new ArrayList<>();
-    for (Lay lay : Lay.covering(lengthsFt, job.run().neededFt())) {
-      if (couples || lay.sections() == 1) {
-        choices.add(
-            new Choice<>(
-                lay,
-                sectionsCost(frame, lay) + jointsCost(frame, lay),
-                PressureBudget.layLossPsi(job, frame, lay.lengthFt())));
-      }
-    }
-    choices.sort(
-        Comparator.<Choice<Lay>>comparingDouble(Choice::leastCost)
-            .thenComparingInt(choice -> choice.value().sections()));
-    return choices;
+  /**
+   * What may be laid.
+   *
+   * @param lays cheapest first; empty when sections that do not couple to each other would have to
+   * @param inStock whether enough is left of what is discontinued; if not, no lay passes
+   * @param leastLossPsi the least that any lay loses, psi
+   */
+  record Offer(List<Choice<Lay>> lays, boolean inStock, double leastLossPsi) {}
+
+  /** The lays of a frame: alike for all frames of the same hose. */
+  Offer of(Frame frame) {
+    return known.computeIfAbsent(frame.hose(), hose -> offer(hose, frame.lines()));
   }
 
-  /** Exact, since nothing else in a plan is made of hose or what goes on it. */
-  private double sectionsCost(Frame frame, Lay lay) {
-    Map<String, Integer> quantities = new LinkedHashMap<>();
-    Map<String, Item> items = new LinkedHashMap<>();
-    for (int i = 0; i < frame.hose().options().size(); i++) {
-      int sections = lay.counts().get(i) * frame.lines();
-      if (sections > 0) {
-        frame
-            .hose()
-            .options()
-            .get(i)
-            .bill()
-            .forEach(
-                (item, quantity) -> {
-                  items.put(item.number(), item);
-                  quantities.merge(item.number(), quantity * sections, Integer::sum);
-                });
+  private Offer offer(HoseLine hose, int lines) {
+    List<Double> lengthsFt = hose.options().stream().map(SectionOption::lengthFt).toList();
+    boolean couples = Joining.allowedRemovable(hose.outlet(), hose.inlet());
+    FrictionLaw law = FrictionChoice.of(job, hose).law();
+    List<Choice<Lay>> all = new ArrayList<>();
+    List<Choice<Lay>> inStock = new ArrayList<>();
+    for (Lay lay : Lay.covering(lengthsFt, job.run().neededFt())) {
+      if (couples || lay.sections() == 1) {
+        List<Basket.Need> bill = bill(hose, lay, lines);
+        double lossPsi =
+            job.service().isWater() ? law.lossPsi(job.flowGpm() / lines, lay.lengthFt()) : 0;
+        double cost = cost(bill) + jointsCost(hose, lay, lines);
+        all.add(new Choice<>(lay, cost, lossPsi, Double.POSITIVE_INFINITY));
+        if (bill.stream().allMatch(need -> need.item().toBeHad(need.quantity()))) {
+          inStock.add(all.get(all.size() - 1));
+        }
       }
     }
+    List<Choice<Lay>> lays = inStock.isEmpty() ? all : inStock;
+    lays.sort(
+        Comparator.<Choice<Lay>>comparingDouble(Choice::leastCost)
+            .thenComparingInt(choice -> choice.value().sections()));
+    return new Offer(
+        List.copyOf(lays),
+        !inStock.isEmpty(),
+        lays.stream().mapToDouble(Choice::lossPsi).min().orElse(0));
+  }
+
+  private static List<Basket.Need> bill(HoseLine hose, Lay lay, int lines) {
+    Basket basket = new Basket();
+    basket.addSections(hose, lay, lines);
+    return basket.needs();
+  }
+
+  /** Exact, unless the buyer asks for more of the same besides the line. */
+  private double cost(List<Basket.Need> bill) {
     double cost = 0;
-    for (Map.Entry<String, Integer> line : quantities.entrySet()) {
-      cost += floor.ofAll(items.get(line.getKey()), line.getValue());
+    for (Basket.Need need : bill) {
+      cost += floor.ofAtLeast(need.item(), need.quantity());
     }
     return cost;
   }
 
   /** The gaskets between sections; those at either end come on top in the whole plan. */
-  private double jointsCost(Frame frame, Lay lay) {
-    int joints = (lay.sections() - 1) * frame.lines();
-    return GasketCount.between(frame.hose(), joints)
-        .flatMap(
-            count ->
-                gaskets
-                    .item(count.end())
-                    .map(item -> floor.ofAll(item, count.bought() + count.spare())))
+  private double jointsCost(HoseLine hose, Lay lay, int lines) {
+    return GasketCount.between(hose, (lay.sections() - 1) * lines)
+        .map(count -> gaskets.leastCost(count.end(), count.bought() + count.spare()))
         .orElse(0.0);
   }
 }

@@ -5,12 +5,12 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.thread.End;
-import hosewright.thread.Mating;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Hose lines made up on the bench from bulk hose, two couplings and what holds them. */
@@ -24,6 +24,7 @@ final class MadeUpHose {
   private final Catalogue catalogue;
   private final Eligibility eligibility;
   private final List<Double> lengthsFt;
+  private final Map<Item, Integer> work;
 
   /**
    * @param sectionFt the only coupled length wanted, ft; empty for the usual ones
@@ -32,11 +33,12 @@ final class MadeUpHose {
     this.catalogue = catalogue;
     this.eligibility = eligibility;
     this.lengthsFt = sectionFt.isPresent() ? List.of(sectionFt.getAsDouble()) : LENGTHS_FT;
+    this.work = work();
   }
 
   List<HoseLine> lines() {
     List<HoseLine> lines = new ArrayList<>();
-    if (work().isEmpty()) {
+    if (work.isEmpty()) {
       return lines;
     }
     for (Item bulk : catalogue.ofKind(ItemKind.BULK_HOSE)) {
@@ -62,7 +64,7 @@ final class MadeUpHose {
 
   /** A section couples to its like: its two ends mate, inlet named first. */
   private static boolean pairs(End inlet, End outlet) {
-    return Mating.of(inlet, outlet).mates()
+    return Joining.allowedRemovable(inlet, outlet)
         && HoseLines.inlet(List.of(inlet, outlet)).equals(inlet);
   }
 
@@ -72,7 +74,9 @@ final class MadeUpHose {
         .filter(item -> item.hose().isPresent())
         .filter(item -> item.hose().get().sizeIn() == hose.sizeIn())
         .filter(item -> sameBowl(item.hose().get().bowlIn(), hose.bowlIn()))
-        .filter(item -> kind == ItemKind.ATTACHMENT || eligibility.wetted(item))
+        .filter(
+            item ->
+                kind == ItemKind.ATTACHMENT ? eligibility.toBeHad(item) : eligibility.wetted(item))
         .toList();
   }
 
@@ -110,7 +114,7 @@ final class MadeUpHose {
     bill.merge(inlet, 1, Integer::sum);
     bill.merge(outlet, 1, Integer::sum);
     bill.merge(attachment, 2, Integer::sum);
-    work().forEach((item, quantity) -> bill.merge(item, quantity, Integer::sum));
+    work.forEach((item, quantity) -> bill.merge(item, quantity, Integer::sum));
     double weightLb =
         bulk.weightLb() * cutFt + inlet.weightLb() + outlet.weightLb() + 2 * attachment.weightLb();
     String description =
@@ -130,13 +134,16 @@ final class MadeUpHose {
    */
   private Map<Item, Integer> work() {
     Map<Item, Integer> work = new LinkedHashMap<>();
-    List<Item> labour = catalogue.ofKind(ItemKind.COUPLING_LABOUR);
-    List<Item> test = catalogue.ofKind(ItemKind.PRESSURE_TEST);
-    if (labour.isEmpty() || test.isEmpty()) {
-      return work;
+    Optional<Item> labour = first(ItemKind.COUPLING_LABOUR);
+    Optional<Item> test = first(ItemKind.PRESSURE_TEST);
+    if (labour.isPresent() && test.isPresent()) {
+      work.put(labour.get(), 2);
+      work.put(test.get(), 1);
     }
-    work.put(labour.get(0), 2);
-    work.put(test.get(0), 1);
     return work;
+  }
+
+  private Optional<Item> first(ItemKind kind) {
+    return catalogue.ofKind(kind).stream().filter(eligibility::toBeHad).findFirst();
   }
 }

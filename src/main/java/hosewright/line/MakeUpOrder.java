@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.thread.Verdict;
 import java.util.List;
 
 /**
@@ -13,10 +12,18 @@ import java.util.List;
 final class MakeUpOrder {
   private MakeUpOrder() {}
 
-  /** True when some order makes every joint: common practice, no source. */
+  /**
+   * True when some order makes every joint: common practice, no source.
+   *
+   * <p>Lines side by side close a ring between wye and siamese, where nothing is free to turn any
+   * more when the last of them is made: each needs a swivel of its own.
+   */
   static boolean possible(Assembly line, ApplianceKind appliance) {
-    return appliance.turnsFreely()
-        || line.joints().stream().anyMatch(joint -> !needsTurning(joint));
+    List<Assembly.MadeJoint> joints = line.joints();
+    if (line.frame().lines() > 1) {
+      return joints.stream().anyMatch(joint -> joint.lines() > 1 && !needsTurning(joint));
+    }
+    return appliance.turnsFreely() || joints.stream().anyMatch(joint -> !needsTurning(joint));
   }
 
   /** Sections that must be turned whole, because no swivel helps at one of their joints. */
@@ -31,11 +38,7 @@ final class MakeUpOrder {
   }
 
   private static boolean needsTurning(Assembly.MadeJoint joint) {
-    boolean threaded =
-        joint.verdict().seal() == Verdict.Seal.THREAD
-            || joint.verdict().seal() == Verdict.Seal.GASKET
-                && joint.upstream().threaded()
-                && joint.downstream().threaded();
+    boolean threaded = joint.upstream().threaded() && joint.downstream().threaded();
     return threaded && !joint.upstream().swivel() && !joint.downstream().swivel();
   }
 }

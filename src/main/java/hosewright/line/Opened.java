@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -8,25 +9,41 @@ import java.util.function.DoublePredicate;
 /**
  * A frame with everything that is left to choose in it.
  *
- * @param fetched the bridges known for each gap
+ * @param bridges over each gap
+ * @param known how many of the bridges over each gap are weighed
  * @param lays cheapest first
- * @param fixedCost least cost of the parts that must stand in the line
+ * @param leastCost no plan in this frame costs less
+ * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
+ *     part that must stand in the line is rated too low
  */
 record Opened(
     Frame frame,
-    List<Frame.Gap> gaps,
-    List<BridgeChoices.Fetched> fetched,
+    List<GapBridges> bridges,
+    List<Integer> known,
     List<Choice<Lay>> lays,
-    double fixedCost,
-    PressureBudget budget) {
+    double leastCost,
+    PressureBudget budget,
+    boolean hopeless) {
+  private static final int FIRST_FETCH = 8;
+  private static final int GROWTH = 4;
 
-  /** No plan in this frame costs less. */
-  double leastCost() {
-    double cost = fixedCost + Choice.least(lays);
-    for (BridgeChoices.Fetched gap : fetched) {
-      cost += Choice.least(gap.choices());
+  /**
+   * @param fixedCost least cost of the parts that must stand in the line, and of what is asked for
+   *     besides it
+   */
+  static Opened of(
+      Frame frame,
+      List<GapBridges> bridges,
+      List<Choice<Lay>> lays,
+      double fixedCost,
+      PressureBudget budget,
+      boolean hopeless) {
+    List<Integer> known = Collections.nCopies(bridges.size(), FIRST_FETCH);
+    double leastCost = fixedCost + Choice.least(lays);
+    for (GapBridges gap : bridges) {
+      leastCost += gap.leastCost();
     }
-    return cost;
+    return new Opened(frame, bridges, known, lays, leastCost, budget, hopeless);
   }
 
   double leastLayLossPsi() {
@@ -36,40 +53,44 @@ record Opened(
   /** Least loss of all bridges from a gap on, psi. */
   double leastLossFromPsi(int gap) {
     double psi = 0;
-    for (int i = gap; i < fetched.size(); i++) {
-      psi += fetched.get(i).leastLossPsi();
+    for (int i = gap; i < bridges.size(); i++) {
+      psi += bridges.get(i).leastLossPsi();
     }
     return psi;
   }
 
-  /** Whether some choice stays within the budget. */
+  /** Whether some choice may pass. */
   boolean mayPass() {
-    return budget.allows(leastLayLossPsi() + leastLossFromPsi(0));
+    return !hopeless && budget.allows(leastLayLossPsi() + leastLossFromPsi(0));
+  }
+
+  /** The bridges weighed over a gap, cheapest first. */
+  List<Choice<List<Placed>>> choices(int gap) {
+    return bridges.get(gap).cheapest(known.get(gap));
   }
 
   List<Choice<List<Placed>>> cheapestBridges() {
-    return fetched.stream().map(gap -> gap.choices().get(0)).toList();
+    return bridges.stream().map(gap -> gap.cheapest(1).get(0)).toList();
   }
 
   /**
-   * The frame with more bridges, where one not yet fetched could still win.
+   * The frame with more bridges, where one not yet weighed could still win.
    *
    * @param cannotBeat tells whether a least cost is too much already
    */
-  Optional<Opened> grown(BridgeChoices bridges, DoublePredicate cannotBeat) {
-    List<BridgeChoices.Fetched> more = new ArrayList<>(fetched);
-    boolean grew = false;
-    for (int i = 0; i < gaps.size(); i++) {
-      List<Choice<List<Placed>>> choices = fetched.get(i).choices();
+  Optional<Opened> grown(DoublePredicate cannotBeat) {
+    List<Integer> more = new ArrayList<>(known);
+    for (int i = 0; i < bridges.size(); i++) {
+      List<Choice<List<Placed>>> choices = choices(i);
       double dearest = choices.get(choices.size() - 1).leastCost();
-      double least = leastCost() - Choice.least(choices) + dearest;
-      if (!fetched.get(i).complete() && !cannotBeat.test(least)) {
-        more.set(i, bridges.more(gaps.get(i)));
-        grew = true;
+      double least = leastCost - Choice.least(choices) + dearest;
+      if (!cannotBeat.test(least) && bridges.get(i).moreThan(known.get(i))) {
+        more.set(i, known.get(i) * GROWTH);
       }
     }
-    return grew
-        ? Optional.of(new Opened(frame, gaps, List.copyOf(more), lays, fixedCost, budget))
-        : Optional.empty();
+    return more.equals(known)
+        ? Optional.empty()
+        : Optional.of(
+            new Opened(frame, bridges, List.copyOf(more), lays, leastCost, budget, hopeless));
   }
 }

@@ -13,6 +13,7 @@ import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Reaction;
 import hosewright.hydraulics.Solution;
+import hosewright.hydraulics.Supply;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LineHydraulicsResult.Station;
 import java.util.ArrayList;
@@ -79,7 +80,7 @@ final class PlanHydraulics {
 
   /**
    * Pressures and losses with the job's own source, or with a source that holds just the pressure
-   * needed where none is stated.
+   * needed where none is stated: a line may need more than any source gives, and says so then.
    */
   static LineHydraulicsResult of(Job job, Assembly line) {
     if (!job.service().isWater()) {
@@ -88,10 +89,11 @@ final class PlanHydraulics {
     HoseLine hose = line.frame().hose();
     List<LineElement> elements = elements(job, line);
     Solution needed = LineHydraulics.required(elements, job.flowGpm(), job.needPsi());
-    // With no source stated, one that holds just what is needed, flowing and shut.
     double sourcePsi =
-        job.supply().map(supply -> supply.pressurePsi(job.flowGpm())).orElse(needed.sourcePsi());
-    var profile = job.supply().map(needed::profile).orElseGet(needed::profile);
+        job.supply()
+            .map(supply -> supply.pressurePsi(job.flowGpm()))
+            .orElseGet(() -> leastHeldPsi(needed));
+    double closedPsi = job.supply().map(Supply::closedPsi).orElse(sourcePsi);
     double deliveredPsi = sourcePsi - needed.losses().totalPsi();
     double flowInOneGpm = job.flowGpm() / line.frame().lines();
     double velocity = Physical.velocityFtPerS(flowInOneGpm, hose.boreIn());
@@ -116,7 +118,7 @@ final class PlanHydraulics {
         emptyLb,
         emptyLb + waterGal * lines * Physical.WATER_LB_PER_GAL,
         Physical.fillMinutes(waterGal * lines, job.flowGpm()),
-        profile.stream()
+        LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi).stream()
             .map(
                 station ->
                     new Station(
@@ -126,6 +128,16 @@ final class PlanHydraulics {
                         station.flowingPsi(),
                         station.closedPsi()))
             .toList());
+  }
+
+  /** What a source that is not stated must hold: what is needed, and no suction on the way. */
+  private static double leastHeldPsi(Solution needed) {
+    double lowestPsi =
+        needed.profile().stream()
+            .mapToDouble(hosewright.hydraulics.Station::flowingPsi)
+            .min()
+            .orElseThrow();
+    return needed.sourcePsi() - Math.min(0, lowestPsi);
   }
 
   private static Optional<Double> reaction(Job job) {

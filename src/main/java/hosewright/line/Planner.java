@@ -132,8 +132,7 @@ public final class Planner {
     Eligibility eligibility = new Eligibility(job, prices);
     Accessories accessories = new Accessories(catalogue, eligibility, floor);
     Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
-    BridgeChoices bridges =
-        new BridgeChoices(adapters(job), floor, job.service().isWater() ? job.flowGpm() : 0);
+    BridgeChoices bridges = new BridgeChoices(job, adapters(eligibility), floor);
     Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
     Evaluation evaluation = new Evaluation(job, billing, currency);
     LayChoices lays = new LayChoices(job, floor, gaskets);
@@ -158,17 +157,10 @@ public final class Planner {
     return bridges * BridgeGraph.MOST_ADAPTERS + job.accessories().size();
   }
 
-  private List<Item> adapters(Job job) {
-    Eligibility eligibility = new Eligibility(job, prices);
-    double leastSeenPsi = PressureBudget.leastSeenPsi(job);
+  private List<Item> adapters(Eligibility eligibility) {
     return catalogue.ofKind(ItemKind.ADAPTER).stream()
         .filter(item -> item.ends().size() == 2)
         .filter(eligibility::wetted)
-        .filter(
-            item -> {
-              var working = item.rating().workingPsiAt(job.service().temperatureOrUsualF());
-              return working.isEmpty() || working.getAsDouble() >= leastSeenPsi;
-            })
         .toList();
   }
 

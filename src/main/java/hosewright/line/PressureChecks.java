@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 /** Checks on pressures, flowing and with the nozzle shut. */
 final class PressureChecks {
   /** A hair under a limit is rounding, not a failure. */
-  private static final double HAIR_PSI = 1e-6;
+  static final double HAIR_PSI = 1e-6;
 
   private final Job job;
   private final Assembly line;
@@ -55,7 +55,9 @@ final class PressureChecks {
           job.needPsi(),
           job.needPsi(),
           "psi",
-          text("the source must hold %.1f psi at %.0f gpm", requiredPsi, job.flowGpm()),
+          requiredPsi > 0
+              ? text("the source must hold %.1f psi at %.0f gpm", requiredPsi, job.flowGpm())
+              : text("the fall alone brings the pressure needed at %.0f gpm", job.flowGpm()),
           "need plus every loss");
     }
     double deliveredPsi = hydraulics.deliveredPsi();

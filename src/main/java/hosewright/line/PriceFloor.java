@@ -4,6 +4,7 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.joda.money.Money;
 
 /** The least that items can cost in a plan, in the currency's major unit. */
@@ -11,9 +12,10 @@ final class PriceFloor {
   private final NetPrice prices;
   private final int mostAlike;
   private final Map<String, Double> unitFloors = new HashMap<>();
+  private final Map<String, Ladder> ladders = new HashMap<>();
 
   /**
-   * @param mostAlike no plan uses more of one adapter or device than this
+   * @param mostAlike no plan uses more of one adapter, device or accessory than this
    */
   PriceFloor(NetPrice prices, int mostAlike) {
     this.prices = prices;
@@ -25,19 +27,50 @@ final class PriceFloor {
     return unitFloors.computeIfAbsent(item.number(), number -> find(item));
   }
 
-  /** What a quantity costs that no other part of the plan adds to; zero without a price. */
+  /** What exactly this quantity costs; zero without a price. */
   double ofAll(Item item, int quantity) {
-    return Basket.cheapest(item, quantity, prices)
-        .extended()
-        .map(Money::getAmount)
-        .map(Number::doubleValue)
-        .orElse(0.0);
+    return Basket.cheapest(item, quantity, prices).extended().map(PriceFloor::amount).orElse(0.0);
+  }
+
+  /** No purchase of this quantity or more costs less; zero without a price. */
+  double ofAtLeast(Item item, int quantity) {
+    Ladder ladder = ladders.computeIfAbsent(item.number(), number -> climb(item));
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < ladder.quantities().length; i++) {
+      boolean last = i == ladder.quantities().length - 1;
+      if (last || quantity < ladder.quantities()[i + 1]) {
+        int bought = Math.max(quantity, ladder.quantities()[i]);
+        least = Math.min(least, bought * ladder.prices()[i]);
+      }
+    }
+    return least;
+  }
+
+  private record Ladder(int[] quantities, double[] prices) {}
+
+  private Ladder climb(Item item) {
+    int[] quantities =
+        IntStream.concat(
+                IntStream.of(1), prices.breakQuantities(item).stream().mapToInt(Integer::intValue))
+            .distinct()
+            .sorted()
+            .toArray();
+    double[] each =
+        IntStream.of(quantities)
+            .mapToDouble(
+                quantity -> prices.unitPrice(item, quantity).map(PriceFloor::amount).orElse(0.0))
+            .toArray();
+    return new Ladder(quantities, each);
+  }
+
+  private static double amount(Money money) {
+    return money.getAmount().doubleValue();
   }
 
   private double find(Item item) {
     double least = Double.POSITIVE_INFINITY;
     for (int quantity = 1; quantity <= mostAlike; quantity++) {
-      least = Math.min(least, ofAll(item, quantity) / quantity);
+      least = Math.min(least, ofAtLeast(item, quantity) / quantity);
     }
     return least;
   }

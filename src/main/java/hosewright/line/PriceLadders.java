@@ -16,7 +16,7 @@ import org.joda.money.Money;
  */
 final class PriceLadders implements NetPrice {
   private final NetPrice prices;
-  private final Map<String, List<Rung>> ladders = new HashMap<>();
+  private final Map<String, Ladder> ladders = new HashMap<>();
 
   PriceLadders(NetPrice prices) {
     this.prices = prices;
@@ -25,10 +25,12 @@ final class PriceLadders implements NetPrice {
   /** From this quantity up, this price. */
   private record Rung(int quantity, Optional<Money> unitPrice) {}
 
+  private record Ladder(List<Rung> rungs, List<Integer> quantities) {}
+
   @Override
   public Optional<Money> unitPrice(Item item, int quantity) {
     Optional<Money> price = Optional.empty();
-    for (Rung rung : ladder(item)) {
+    for (Rung rung : ladder(item).rungs()) {
       if (rung.quantity() <= quantity) {
         price = rung.unitPrice();
       }
@@ -38,19 +40,19 @@ final class PriceLadders implements NetPrice {
 
   @Override
   public List<Integer> breakQuantities(Item item) {
-    return ladder(item).stream().map(Rung::quantity).toList();
+    return ladder(item).quantities();
   }
 
-  private List<Rung> ladder(Item item) {
+  private Ladder ladder(Item item) {
     return ladders.computeIfAbsent(item.number(), number -> climb(item));
   }
 
-  private List<Rung> climb(Item item) {
+  private Ladder climb(Item item) {
     List<Rung> rungs = new ArrayList<>();
     Stream.concat(Stream.of(1), prices.breakQuantities(item).stream())
         .distinct()
         .sorted()
         .forEach(quantity -> rungs.add(new Rung(quantity, prices.unitPrice(item, quantity))));
-    return rungs;
+    return new Ladder(List.copyOf(rungs), rungs.stream().map(Rung::quantity).toList());
   }
 }

@@ -90,7 +90,7 @@ final class ServiceChecks {
         purchases.stream().filter(purchase -> purchase.item().discontinued()).toList();
     List<String> tooFew =
         last.stream()
-            .filter(purchase -> purchase.bought() > purchase.item().stocking().onHand())
+            .filter(purchase -> !purchase.item().toBeHad(purchase.bought()))
             .map(purchase -> purchase.item().number())
             .toList();
     List<String> numbers = last.stream().map(purchase -> purchase.item().number()).toList();
