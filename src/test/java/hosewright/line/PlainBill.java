@@ -1,0 +1,169 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.thread.End;
+import hosewright.thread.Verdict;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Counts what a line takes and prices it in whole cents, the plain way a clerk would. */
+final class PlainBill {
+  private final Job job;
+  private final Catalogue catalogue;
+  private final NetPrice prices;
+  private final List<Item> gaskets;
+  private final List<Item> sealants;
+  private final Map<Asked, Basket.Purchase> known = new LinkedHashMap<>();
+
+  PlainBill(Job job, Catalogue catalogue, NetPrice prices) {
+    Eligibility eligibility = new Eligibility(job, prices);
+    this.job = job;
+    this.catalogue = catalogue;
+    this.prices = prices;
+    this.gaskets =
+        catalogue.ofKind(ItemKind.GASKET).stream().filter(eligibility::wetted).toList();
+    this.sealants =
+        catalogue.ofKind(ItemKind.SEALANT).stream().filter(eligibility::wetted).toList();
+  }
+
+  private record Asked(String number, int quantity) {}
+
+  List<Basket.Purchase> of(Assembly line) {
+    Map<String, Integer> needs = new LinkedHashMap<>();
+    List<SectionOption> options = line.frame().hose().options();
+    for (int i = 0; i < options.size(); i++) {
+      int sections = line.lay().counts().get(i) * line.frame().lines();
+      options.get(i).bill().forEach((item, each) -> need(needs, item, each * sections));
+    }
+    for (Placed part : line.parts()) {
+      if (part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE) {
+        need(needs, part.item().orElseThrow(), part.lines());
+      }
+    }
+    addGaskets(line, needs);
+    if (line.joints().stream().anyMatch(j -> j.verdict().seal() == Verdict.Seal.THREAD)) {
+      cheapest(sealants, 1).ifPresent(item -> need(needs, item, 1));
+    }
+    addAccessories(needs);
+    List<Basket.Purchase> purchases = new ArrayList<>();
+    needs.forEach(
+        (number, quantity) -> purchases.add(cheapest(catalogue.item(number).get(), quantity)));
+    return purchases;
+  }
+
+  static long cents(Basket.Purchase purchase) {
+    return purchase.unitPrice().orElseThrow().getAmountMinorLong() * purchase.bought();
+  }
+
+  private void addAccessories(Map<String, Integer> needs) {
+    int wrenches = (int) job.accessories().stream().filter("wrench"::equals).count();
+    if (wrenches > 0) {
+      cheapest(catalogue.ofKind(ItemKind.WRENCH), wrenches)
+          .ifPresent(item -> need(needs, item, wrenches));
+    }
+    for (String wanted : job.accessories()) {
+      catalogue
+          .item(wanted)
+          .filter(item -> item.kind() != ItemKind.VALVE)
+          .ifPresent(item -> need(needs, item, 1));
+    }
+  }
+
+  /** One for each gasketed end in a joint; a tenth, and at least one, more for the bag. */
+  private void addGaskets(Assembly line, Map<String, Integer> needs) {
+    Map<String, int[]> allAndBought = new LinkedHashMap<>();
+    Map<String, End> ends = new LinkedHashMap<>();
+    for (Assembly.MadeJoint joint : line.joints()) {
+      int times = joint.count() * joint.lines();
+      count(line, joint.upstreamPart(), joint.upstream(), times, allAndBought, ends);
+      count(line, joint.downstreamPart(), joint.downstream(), times, allAndBought, ends);
+    }
+    allAndBought.forEach(
+        (kind, counts) -> {
+          int quantity = counts[1] + Math.max(1, (counts[0] + 9) / 10);
+          End end = ends.get(kind);
+          List<Item> fitting =
+              gaskets.stream()
+                  .filter(item -> item.ends().get(0).sizeIn() == end.sizeIn())
+                  .filter(item -> item.ends().get(0).family().equals(end.family()))
+                  .toList();
+          List<Item> had = fitting.stream().filter(item -> inStock(item, quantity)).toList();
+          cheapest(had.isEmpty() ? fitting : had, quantity)
+              .ifPresent(item -> need(needs, item, quantity));
+        });
+  }
+
+  private static void count(
+      Assembly line,
+      Placed part,
+      End end,
+      int times,
+      Map<String, int[]> allAndBought,
+      Map<String, End> ends) {
+    if (!end.carriesGasket()) {
+      return;
+    }
+    boolean there =
+        switch (part.role()) {
+          case SOURCE, APPLIANCE -> true;
+          case HOSE -> line.frame().hose().gasketsFitted();
+          case ADAPTER, DEVICE -> part.item().orElseThrow().comesWithGaskets();
+        };
+    String kind = end.sizeIn() + " " + end.family();
+    ends.putIfAbsent(kind, end);
+    int[] counts = allAndBought.computeIfAbsent(kind, k -> new int[2]);
+    counts[0] += times;
+    counts[1] += there ? 0 : times;
+  }
+
+  private static void need(Map<String, Integer> needs, Item item, int quantity) {
+    if (quantity > 0) {
+      needs.merge(item.number(), quantity, Integer::sum);
+    }
+  }
+
+  private Optional<Item> cheapest(List<Item> items, int quantity) {
+    Item best = null;
+    long least = Long.MAX_VALUE;
+    for (Item item : items) {
+      long cents = cents(cheapest(item, quantity));
+      if (cents < least) {
+        best = item;
+        least = cents;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Basket.Purchase cheapest(Item item, int needed) {
+    return known.computeIfAbsent(
+        new Asked(item.number(), needed), asked -> tryEveryQuantity(item, needed));
+  }
+
+  /** Looks at every quantity up to where the last break sets in. */
+  private Basket.Purchase tryEveryQuantity(Item item, int needed) {
+    Basket.Purchase best = purchase(item, needed, needed);
+    int last = prices.breakQuantities(item).stream().mapToInt(q -> q).max().orElse(needed);
+    for (int bought = needed + 1; bought <= last && !item.kind().isWork(); bought++) {
+      Basket.Purchase more = purchase(item, needed, bought);
+      if (inStock(item, bought) && cents(more) < cents(best)) {
+        best = more;
+      }
+    }
+    return best;
+  }
+
+  private Basket.Purchase purchase(Item item, int needed, int bought) {
+    return new Basket.Purchase(item, needed, bought, prices.unitPrice(item, bought));
+  }
+
+  private static boolean inStock(Item item, int quantity) {
+    return !item.discontinued() || item.stocking().onHand() >= quantity;
+  }
+}
