@@ -1,40 +1,41 @@
 package hosewright.line;
 
 import hosewright.thread.End;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.OptionalDouble;
-import java.util.Spliterators;
+import java.util.PriorityQueue;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
-import org.jgrapht.GraphPath;
-import org.jgrapht.alg.shortestpath.EppsteinShortestPathIterator;
-import org.jgrapht.graph.DefaultWeightedEdge;
-import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 
 /**
  * The part of a {@link BridgeGraph} that lies between two ends: nothing in it is a dead end.
  *
  * <p>A state is an end that stands open after so many adapters, looking downstream; a step screws
  * one more adapter onto it.
+ *
+ * <p>Bridges come out by a best-first walk with the exact weight still to come as its guide. The k
+ * shortest paths of JGraphT 1.5.2 (Eppstein) were tried here: they leave out bridges of like weight
+ * and then do not come in order, which loses the cheapest plan.
  */
 final class Passage {
   private final BridgeGraph graph;
   private final boolean direct;
   private final boolean[] meets;
 
-  /** Steps by the number of adapters before them. */
-  private final List<List<Step>> steps = new ArrayList<>();
+  /** Steps by the number of adapters before them, then by the place of the end they start at. */
+  private final List<List<List<Step>>> steps = new ArrayList<>();
 
   /**
-   * @param from place of the end the adapter is screwed onto; -1 for the end the bridge starts at
    * @param link place of the adapter, turned the way water meets it
    * @param to place of the end that stands open then
    */
-  private record Step(int from, int link, int to) {}
+  private record Step(int link, int to) {}
 
   Passage(
       BridgeGraph graph,
@@ -58,30 +59,28 @@ final class Passage {
 
   private void grow(int[] firstLinks, boolean[] usable) {
     boolean[][] finishes = finishes(usable);
-    List<Step> first = new ArrayList<>();
-    addSteps(-1, firstLinks, usable, finishes[0], first);
-    steps.add(first);
+    steps.add(List.of(steps(firstLinks, usable, finishes[0])));
     for (int before = 1; before < BridgeGraph.MOST_ADAPTERS; before++) {
       boolean[] open = new boolean[meets.length];
-      steps.get(before - 1).forEach(step -> open[step.to()] = true);
-      List<Step> next = new ArrayList<>();
+      steps.get(before - 1).forEach(from -> from.forEach(step -> open[step.to()] = true));
+      List<List<Step>> layer = new ArrayList<>();
       for (int end = 0; end < open.length; end++) {
-        if (open[end]) {
-          addSteps(end, graph.removableFrom(end), usable, finishes[before], next);
-        }
+        layer.add(
+            open[end] ? steps(graph.removableFrom(end), usable, finishes[before]) : List.of());
       }
-      steps.add(next);
+      steps.add(layer);
     }
   }
 
-  private void addSteps(
-      int from, int[] links, boolean[] usable, boolean[] finishes, List<Step> into) {
+  private List<Step> steps(int[] links, boolean[] usable, boolean[] finishes) {
+    List<Step> found = new ArrayList<>();
     for (int link : links) {
       int to = graph.endAfter(link);
       if (usable[link] && finishes[to]) {
-        into.add(new Step(from, link, to));
+        found.add(new Step(link, to));
       }
     }
+    return found;
   }
 
   /** By adapters before a step and end after it: whether the goal can be met from there. */
@@ -107,25 +106,28 @@ final class Passage {
    * @param weights by place of a link, zero or more
    */
   OptionalDouble leastWeight(double[] weights) {
-    double[] onwards = new double[meets.length];
-    for (int before = BridgeGraph.MOST_ADAPTERS - 1; before >= 1; before--) {
-      double[] now = new double[meets.length];
-      Arrays.fill(now, Double.POSITIVE_INFINITY);
-      for (Step step : steps.get(before)) {
-        double weight = weights[step.link()] + onward(onwards, step.to());
-        now[step.from()] = Math.min(now[step.from()], weight);
-      }
-      onwards = now;
-    }
-    double least = direct ? 0 : Double.POSITIVE_INFINITY;
-    for (Step step : steps.get(0)) {
-      least = Math.min(least, weights[step.link()] + onward(onwards, step.to()));
-    }
+    double least = direct ? 0 : onwards(weights)[0][0];
     return least == Double.POSITIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(least);
   }
 
-  private double onward(double[] onwards, int end) {
-    return meets[end] ? 0 : onwards[end];
+  /** By adapters before and open end: the least that steps from there on weigh, one at least. */
+  private double[][] onwards(double[] weights) {
+    double[][] onwards = new double[BridgeGraph.MOST_ADAPTERS + 1][];
+    onwards[BridgeGraph.MOST_ADAPTERS] = new double[meets.length];
+    Arrays.fill(onwards[BridgeGraph.MOST_ADAPTERS], Double.POSITIVE_INFINITY);
+    for (int before = BridgeGraph.MOST_ADAPTERS - 1; before >= 0; before--) {
+      List<List<Step>> layer = steps.get(before);
+      onwards[before] = new double[layer.size()];
+      for (int end = 0; end < layer.size(); end++) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Step step : layer.get(end)) {
+          double rest = meets[step.to()] ? 0 : onwards[before + 1][step.to()];
+          least = Math.min(least, weights[step.link()] + rest);
+        }
+        onwards[before][end] = least;
+      }
+    }
+    return onwards;
   }
 
   /**
@@ -134,66 +136,85 @@ final class Passage {
    * @param weights by place of a link, zero or more
    */
   Iterator<Bridge> lightestFirst(double[] weights) {
-    Stream<Bridge> none = direct ? Stream.of(new Bridge(List.of())) : Stream.empty();
-    Stream<Bridge> chains = steps.get(0).isEmpty() ? Stream.empty() : chains(weights);
-    return Stream.concat(none, chains).iterator();
+    return new Walk(weights);
   }
 
   /**
-   * A vertex is a state, or an adapter on its way from one state to the next: adapters are vertices
-   * because like ones stand side by side.
+   * A chain, whole or still to be lengthened.
+   *
+   * @param before the chain without its last adapter; null for no adapter at all
+   * @param link place of the last adapter
+   * @param end place of the end that stands open
+   * @param whole whether it is a bridge as it is
+   * @param bound no bridge that begins like this weighs less
    */
-  private Stream<Bridge> chains(double[] weights) {
-    SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> paths =
-        new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
-    List<Integer> linkOfVertex = new ArrayList<>();
-    int start = vertex(paths, linkOfVertex, -1);
-    int goal = vertex(paths, linkOfVertex, -1);
-    int[] open = new int[meets.length];
-    for (List<Step> layer : steps) {
-      int[] next = new int[meets.length];
-      for (Step step : layer) {
-        if (next[step.to()] == 0) {
-          next[step.to()] = vertex(paths, linkOfVertex, -1);
-          if (meets[step.to()]) {
-            edge(paths, next[step.to()], goal, 0);
-          }
-        }
-        int adapter = vertex(paths, linkOfVertex, step.link());
-        edge(paths, step.from() < 0 ? start : open[step.from()], adapter, weights[step.link()]);
-        edge(paths, adapter, next[step.to()], 0);
+  private record Chain(
+      Chain before, int adapters, int link, int end, boolean whole, double weight, double bound) {}
+
+  private final class Walk implements Iterator<Bridge> {
+    private final double[] weights;
+    private final double[][] onwards;
+    private final PriorityQueue<Chain> waiting =
+        new PriorityQueue<>(
+            Comparator.comparingDouble(Chain::bound)
+                .thenComparingInt(Chain::adapters)
+                .thenComparingInt(Chain::link));
+
+    Walk(double[] weights) {
+      this.weights = weights;
+      this.onwards = onwards(weights);
+      if (direct) {
+        waiting.add(new Chain(null, 0, -1, 0, true, 0, 0));
       }
-      open = next;
+      addLonger(new Chain(null, 0, -1, 0, false, 0, 0));
     }
-    var lightest = new EppsteinShortestPathIterator<>(paths, start, goal);
-    return StreamSupport.stream(Spliterators.spliteratorUnknownSize(lightest, 0), false)
-        .map(path -> bridge(path, linkOfVertex));
+
+    private void addLonger(Chain chain) {
+      double bound = chain.weight() + onwards[chain.adapters()][chain.end()];
+      if (bound < Double.POSITIVE_INFINITY) {
+        waiting.add(
+            new Chain(
+                chain.before(),
+                chain.adapters(),
+                chain.link(),
+                chain.end(),
+                false,
+                chain.weight(),
+                bound));
+      }
+    }
+
+    @Override
+    public boolean hasNext() {
+      return !waiting.isEmpty();
+    }
+
+    @Override
+    public Bridge next() {
+      while (!waiting.isEmpty()) {
+        Chain chain = waiting.remove();
+        if (chain.whole()) {
+          return bridge(chain);
+        }
+        for (Step step : steps.get(chain.adapters()).get(chain.end())) {
+          double weight = chain.weight() + weights[step.link()];
+          int adapters = chain.adapters() + 1;
+          Chain longer = new Chain(chain, adapters, step.link(), step.to(), true, weight, weight);
+          if (meets[step.to()]) {
+            waiting.add(longer);
+          }
+          addLonger(longer);
+        }
+      }
+      throw new NoSuchElementException();
+    }
   }
 
-  private static int vertex(
-      SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> paths,
-      List<Integer> linkOfVertex,
-      int link) {
-    int vertex = linkOfVertex.size();
-    linkOfVertex.add(link);
-    paths.addVertex(vertex);
-    return vertex;
-  }
-
-  private static void edge(
-      SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> paths,
-      int from,
-      int to,
-      double weight) {
-    paths.setEdgeWeight(paths.addEdge(from, to), weight);
-  }
-
-  private Bridge bridge(GraphPath<Integer, DefaultWeightedEdge> path, List<Integer> linkOfVertex) {
-    return new Bridge(
-        path.getVertexList().stream()
-            .map(linkOfVertex::get)
-            .filter(link -> link >= 0)
-            .map(graph::link)
-            .toList());
+  private Bridge bridge(Chain whole) {
+    Deque<Bridge.Link> links = new ArrayDeque<>();
+    for (Chain chain = whole; chain.link() >= 0; chain = chain.before()) {
+      links.addFirst(graph.link(chain.link()));
+    }
+    return new Bridge(List.copyOf(links));
   }
 }

@@ -26,8 +26,7 @@ final class PlainBill {
     this.job = job;
     this.catalogue = catalogue;
     this.prices = prices;
-    this.gaskets =
-        catalogue.ofKind(ItemKind.GASKET).stream().filter(eligibility::wetted).toList();
+    this.gaskets = catalogue.ofKind(ItemKind.GASKET).stream().filter(eligibility::wetted).toList();
     this.sealants =
         catalogue.ofKind(ItemKind.SEALANT).stream().filter(eligibility::wetted).toList();
   }

@@ -55,8 +55,7 @@ final class RandomShop {
     fitting(shop.part("V0", ItemKind.VALVE, "1.5 NH female swivel", "1.5 NH male"));
     fitting(shop.part("V1", ItemKind.VALVE, "1.5 NPSH female swivel", "1.5 NPSH male"));
     String wide = pick(List.of("1.5 NH", "2.5 NH"));
-    fitting(
-        shop.part("Y", ItemKind.WYE, wide + " female swivel", "1.5 NH male", "1.5 NH male"));
+    fitting(shop.part("Y", ItemKind.WYE, wide + " female swivel", "1.5 NH male", "1.5 NH male"));
     fitting(
         shop.part(
             "SI",
@@ -112,7 +111,8 @@ final class RandomShop {
     String[] ends = pick(PAIRS).split(" x ");
     times(
         2,
-        i -> priced(shop.part("C" + i, ItemKind.COUPLING, ends[i]).hose(sizeIn, 0, ""), 300, 1_500));
+        i ->
+            priced(shop.part("C" + i, ItemKind.COUPLING, ends[i]).hose(sizeIn, 0, ""), 300, 1_500));
     times(
         1 + random.nextInt(2),
         i -> priced(shop.part("X" + i, ItemKind.ATTACHMENT).hose(sizeIn, 0, ""), 50, 300));
