@@ -29,7 +29,7 @@ final class BridgeChoices {
    */
   BridgeChoices(Job job, List<Item> adapters, PriceFloor floor) {
     this.job = job;
-    this.graph = new BridgeGraph(adapters);
+    this.graph = BridgeGraph.forPlans(adapters);
     this.floor = floor;
     this.costs = graph.weigh(link -> floor.ofOne(link.item()));
     adapters.forEach(item -> workingPsi(item).ifPresent(ratingsPsi::add));

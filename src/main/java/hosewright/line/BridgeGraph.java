@@ -2,6 +2,8 @@ package hosewright.line;
 
 import hosewright.catalogue.Item;
 import hosewright.thread.End;
+import hosewright.thread.Mating;
+import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -21,6 +23,7 @@ public final class BridgeGraph {
   /** Adapters in one bridge at the most. */
   public static final int MOST_ADAPTERS = 3;
 
+  private final boolean byName;
   private final List<Bridge.Link> links = new ArrayList<>();
   private final List<End> ends = new ArrayList<>();
   private final int[] downstreamEnds;
@@ -29,9 +32,21 @@ public final class BridgeGraph {
   private final int[][] removableFrom;
 
   /**
+   * Bridges whose every joint mates.
+   *
    * @param adapters two-ended adapters that may be used
    */
   public BridgeGraph(List<Item> adapters) {
+    this(adapters, false);
+  }
+
+  /** Bridges for a plan, which joins two halves of one name where it says to measure them. */
+  static BridgeGraph forPlans(List<Item> adapters) {
+    return new BridgeGraph(adapters, true);
+  }
+
+  private BridgeGraph(List<Item> adapters, boolean byName) {
+    this.byName = byName;
     for (Item adapter : adapters) {
       End first = adapter.ends().get(0);
       End second = adapter.ends().get(1);
@@ -130,7 +145,9 @@ public final class BridgeGraph {
     return Arrays.copyOf(found, count);
   }
 
-  static boolean meets(End open, End next, boolean permanentAllowed) {
-    return permanentAllowed ? Joining.allowed(open, next) : Joining.allowedRemovable(open, next);
+  boolean meets(End open, End next, boolean permanentAllowed) {
+    Verdict verdict = Mating.of(open, next);
+    return verdict.mates() && (verdict.removable() || permanentAllowed)
+        || byName && Joining.byName(open, next);
   }
 }

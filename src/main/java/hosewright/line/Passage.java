@@ -45,10 +45,10 @@ final class Passage {
       boolean toPipe,
       Predicate<Bridge.Link> allowed) {
     this.graph = graph;
-    this.direct = BridgeGraph.meets(from, to, fromPipe || toPipe);
+    this.direct = graph.meets(from, to, fromPipe || toPipe);
     this.meets = new boolean[graph.ends().size()];
     for (int end = 0; end < meets.length; end++) {
-      meets[end] = BridgeGraph.meets(graph.ends().get(end), to, toPipe);
+      meets[end] = graph.meets(graph.ends().get(end), to, toPipe);
     }
     boolean[] usable = new boolean[graph.linkCount()];
     for (int link = 0; link < usable.length; link++) {
