@@ -136,6 +136,7 @@ public final class Planner {
     Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
     Evaluation evaluation = new Evaluation(job, billing, currency);
     LayChoices lays = new LayChoices(job, floor, gaskets);
+    Opening opening = new Opening(job, floor, bridges, lays, accessories);
     Frames frames = new Frames(job, catalogue, eligibility, accessories);
     Map<Double, List<HoseLine>> hoses =
         new HoseLines(job, catalogue, prices)
@@ -145,7 +146,7 @@ public final class Planner {
     Map<Double, Evaluated> best = new TreeMap<>();
     hoses.forEach(
         (size, ofSize) ->
-            new Search(job, floor, bridges, lays, accessories, evaluation, tally)
+            new Search(job, opening, evaluation, tally)
                 .run(frames.of(ofSize, lines))
                 .ifPresent(plan -> best.put(size, plan)));
     return best;

@@ -115,13 +115,18 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
   }
 
   /**
-   * The highest pressure anywhere in a job's line, psi.
-   *
-   * @param lossPsi what the whole line loses, without the rise
+   * A rating, psi, that is enough for any adapter of a line that passes: what a stated source puts
+   * on it at the most, else what the hose may carry, because hose stands under all that its
+   * adapters do; empty where neither is known.
    */
-  static double highestPsi(Job job, double lossPsi) {
+  static OptionalDouble enoughPsi(Job job, Rating hose) {
+    if (!job.service().isWater()) {
+      return OptionalDouble.empty();
+    }
     double fallPsi = Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT;
-    return Math.max(seenBeforeHosePsi(job, lossPsi), job.needPsi()) + fallPsi;
+    return job.supply().isPresent()
+        ? OptionalDouble.of(job.supply().get().closedPsi() + fallPsi)
+        : hoseLimitPsi(job, hose);
   }
 
   boolean allows(double lossPsi) {

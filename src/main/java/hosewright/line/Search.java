@@ -7,7 +7,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -23,10 +22,7 @@ final class Search {
   private static final double ROUNDING = 1e-6;
 
   private final Job job;
-  private final PriceFloor floor;
-  private final BridgeChoices bridges;
-  private final LayChoices lays;
-  private final Accessories accessories;
+  private final Opening opening;
   private final Evaluation evaluation;
   private final SearchTally tally;
 
@@ -35,19 +31,9 @@ final class Search {
   private Optional<Evaluated> best = Optional.empty();
   private Optional<Evaluated> leastBad = Optional.empty();
 
-  Search(
-      Job job,
-      PriceFloor floor,
-      BridgeChoices bridges,
-      LayChoices lays,
-      Accessories accessories,
-      Evaluation evaluation,
-      SearchTally tally) {
+  Search(Job job, Opening opening, Evaluation evaluation, SearchTally tally) {
     this.job = job;
-    this.floor = floor;
-    this.bridges = bridges;
-    this.lays = lays;
-    this.accessories = accessories;
+    this.opening = opening;
     this.evaluation = evaluation;
     this.tally = tally;
   }
@@ -63,11 +49,12 @@ final class Search {
   Optional<Evaluated> run(List<Frame> frames) {
     PriorityQueue<Waiting> waiting = new PriorityQueue<>();
     for (Frame frame : frames) {
-      if (!lays.of(frame).lays().isEmpty()) {
-        waiting.add(new Waiting(boundOf(frame), waiting.size(), frame, Optional.empty()));
-      }
+      int place = waiting.size();
+      opening
+          .leastCost(frame)
+          .ifPresent(cost -> waiting.add(new Waiting(cost, place, frame, Optional.empty())));
     }
-    List<Unopened> lacking = new ArrayList<>();
+    List<Opening.Unopened> lacking = new ArrayList<>();
     boolean anyComplete = false;
     while (!waiting.isEmpty() && !cannotBeat(waiting.peek().leastCost())) {
       Waiting next = waiting.remove();
@@ -75,12 +62,12 @@ final class Search {
         searchFrame(next.opened().get());
         continue;
       }
-      Unopened unopened = unopened(next.frame());
+      Opening.Unopened unopened = opening.look(next.frame());
       if (unopened.missing() > 0) {
         lacking.add(unopened);
       } else {
         anyComplete = true;
-        Opened opened = open(unopened);
+        Opened opened = opening.open(unopened);
         waiting.add(
             new Waiting(opened.leastCost(), next.place(), next.frame(), Optional.of(opened)));
       }
@@ -94,11 +81,11 @@ final class Search {
   }
 
   /** Only the frames that lack the fewest adapters are worth sourcing one for. */
-  private void searchWithPartsToSource(List<Unopened> lacking) {
-    long fewest = lacking.stream().mapToLong(Unopened::missing).min().orElse(0);
+  private void searchWithPartsToSource(List<Opening.Unopened> lacking) {
+    long fewest = lacking.stream().mapToLong(Opening.Unopened::missing).min().orElse(0);
     lacking.stream()
         .filter(frame -> frame.missing() == fewest)
-        .map(this::open)
+        .map(opening::open)
         .sorted(Comparator.comparingDouble(Opened::leastCost))
         .forEach(this::searchFrame);
   }
@@ -117,89 +104,6 @@ final class Search {
     public int compareTo(Waiting other) {
       return CHEAPEST_FIRST.compare(this, other);
     }
-  }
-
-  private double boundOf(Frame frame) {
-    return fixedCost(frame) + Choice.least(lays.of(frame).lays());
-  }
-
-  private double fixedCost(Frame frame) {
-    double cost = accessories.leastCost(job.accessories(), frame.hose());
-    for (Bridge.Link part : frame.fixedParts()) {
-      cost += floor.ofOne(part.item());
-    }
-    return cost;
-  }
-
-  /** A frame, and what the catalogue has for it. */
-  private record Unopened(
-      Frame frame,
-      List<Frame.Gap> gaps,
-      List<Optional<GapBridges>> bridges,
-      double fixedLossPsi,
-      double leastSeenBeforePsi,
-      double leastSeenBehindPsi) {
-
-    long missing() {
-      return bridges.stream().filter(Optional::isEmpty).count();
-    }
-  }
-
-  private Unopened unopened(Frame frame) {
-    List<Frame.Gap> gaps = frame.gaps(job.from(), job.to());
-    double fixedLossPsi = PressureBudget.fixedLossPsi(job, frame);
-    double lossPsi = lays.of(frame).leastLossPsi() + fixedLossPsi;
-    for (Frame.Gap gap : gaps) {
-      lossPsi += bridges.over(gap, 0).map(GapBridges::leastLossPsi).orElse(0.0);
-    }
-    double beforePsi = PressureBudget.seenBeforeHosePsi(job, lossPsi);
-    double behindPsi = PressureBudget.seenBehindHosePsi(job, lossPsi);
-    List<Optional<GapBridges>> over = new ArrayList<>();
-    for (int i = 0; i < gaps.size(); i++) {
-      over.add(bridges.over(gaps.get(i), i <= frame.before().size() ? beforePsi : behindPsi));
-    }
-    return new Unopened(frame, gaps, over, fixedLossPsi, beforePsi, behindPsi);
-  }
-
-  private Opened open(Unopened unopened) {
-    Frame frame = unopened.frame();
-    LayChoices.Offer offer = lays.of(frame);
-    List<GapBridges> over = new ArrayList<>();
-    for (int i = 0; i < unopened.gaps().size(); i++) {
-      Frame.Gap gap = unopened.gaps().get(i);
-      over.add(
-          unopened
-              .bridges()
-              .get(i)
-              .orElseGet(() -> bridges.toSource(gap, highestPsi(offer, unopened.fixedLossPsi()))));
-    }
-    boolean hopeless =
-        !offer.inStock()
-            || !rated(frame.before(), unopened.leastSeenBeforePsi())
-            || !rated(frame.after(), unopened.leastSeenBehindPsi());
-    return Opened.of(
-        frame,
-        over,
-        offer.lays(),
-        fixedCost(frame),
-        PressureBudget.of(job, frame, unopened.fixedLossPsi()),
-        hopeless);
-  }
-
-  /** The most that an adapter still to be sourced may see, psi. */
-  private OptionalDouble highestPsi(LayChoices.Offer offer, double fixedLossPsi) {
-    if (!job.service().isWater()) {
-      return OptionalDouble.empty();
-    }
-    double mostLayLossPsi = offer.lays().stream().mapToDouble(Choice::lossPsi).max().orElse(0);
-    return OptionalDouble.of(PressureBudget.highestPsi(job, mostLayLossPsi + fixedLossPsi));
-  }
-
-  private boolean rated(List<Bridge.Link> parts, double seenPsi) {
-    double temperatureF = job.service().temperatureOrUsualF();
-    return parts.stream()
-        .map(part -> part.item().rating().workingPsiAt(temperatureF))
-        .allMatch(psi -> psi.orElse(seenPsi) >= seenPsi - PressureChecks.HAIR_PSI);
   }
 
   private void searchFrame(Opened frame) {

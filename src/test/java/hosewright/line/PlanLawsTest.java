@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of every plan, over random jobs on the demo catalogue. */
 class PlanLawsTest {
-  private static final int JOBS = 80;
+  private static final int JOBS = 60;
 
   private static final List<LinePlan> PLANS =
       IntStream.range(0, JOBS)
