@@ -7,6 +7,7 @@ import hosewright.quote.DealerTerms;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteStore;
+import hosewright.quote.Revisions;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
 import hosewright.store.CatalogueStore;
@@ -14,9 +15,13 @@ import hosewright.store.CustomerStore;
 import hosewright.store.Database;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 
 /**
  * The dealer's books, opened by one command when it first needs them and closed with it, so that a
@@ -31,6 +36,7 @@ final class Books implements AutoCloseable {
   private final Clock clock;
   private Database database;
   private Catalogue catalogue;
+  private QuoteStore quotes;
 
   Books(Workspace workspace, Notices notices, Clock clock) {
     this.workspace = workspace;
@@ -73,8 +79,33 @@ final class Books implements AutoCloseable {
     return new TermsStore(database()).load();
   }
 
+  /** The quotes; those past their last day are expired first. */
   QuoteStore quotes() {
-    return new StoredQuotes(database(), new JsonCodec(), clock);
+    if (quotes == null) {
+      quotes = new StoredQuotes(database(), new JsonCodec(), clock);
+      quotes.expireBefore(today());
+    }
+    return quotes;
+  }
+
+  /** Makes revisions and copies dated now. */
+  Revisions revisions() {
+    return new Revisions(catalogue(), terms(), today(), now());
+  }
+
+  /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */
+  List<String> termsOfSale() {
+    Path file = termsFile();
+    return Files.exists(file) ? TextLines.read("terms", file) : List.of();
+  }
+
+  /** The plain text file that terms of sale are read from. */
+  Path termsFile() {
+    return workspace.where().resolve("terms.txt");
+  }
+
+  ZoneId zone() {
+    return clock.getZone();
   }
 
   Instant now() {

@@ -26,6 +26,15 @@ import org.springframework.context.annotation.Scope;
   QuoteListCommand.class,
   QuoteShowCommand.class,
   QuoteExportCommand.class,
+  QuoteReviseCommand.class,
+  QuoteUpdatePricesCommand.class,
+  QuoteCopyCommand.class,
+  QuoteDiffCommand.class,
+  QuoteIssueCommand.class,
+  QuoteAcceptCommand.class,
+  QuoteDeclineCommand.class,
+  QuoteReopenCommand.class,
+  QuoteHistoryCommand.class,
   CatalogueLoadCommand.class
 })
 public class Commands {

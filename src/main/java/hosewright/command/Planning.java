@@ -32,6 +32,11 @@ final class Planning {
     return new Planned(planner(job).plan(job), customer(job, date), date);
   }
 
+  /** A plan at prices that stand already, such as those of an earlier revision. */
+  LinePlan plan(Job job, NetPrice prices) {
+    return new Planner(books.catalogue(), prices, books.today(), currency()).plan(job);
+  }
+
   /** A planner at the prices of the job's customer and day. */
   Planner planner(Job job) {
     Catalogue catalogue = books.catalogue();
@@ -40,14 +45,17 @@ final class Planning {
         customer(job, date)
             .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
             .orElseGet(() -> catalogue.listPricesOn(date));
-    CurrencyUnit currency =
-        catalogue
-            .currency()
-            .orElseThrow(
-                () ->
-                    new BadInputException(
-                        "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    return new Planner(catalogue, prices, date, currency);
+    return new Planner(catalogue, prices, date, currency());
+  }
+
+  private CurrencyUnit currency() {
+    return books
+        .catalogue()
+        .currency()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "catalogue", "", "load one that has prices: catalogue load FOLDER"));
   }
 
   private LocalDate date(Job job) {
