@@ -30,10 +30,14 @@ final class AmendmentOptions {
   private final Refusals refusals = new Refusals();
   private Amendments amendments;
 
-  AmendmentOptions(Quote quote, Catalogue catalogue) {
+  /**
+   * @param quote whose lines are named
+   * @param amendments what stands before anything is typed
+   */
+  AmendmentOptions(Quote quote, Amendments amendments, Catalogue catalogue) {
     this.quote = quote;
     this.wanted = new WantedLine(catalogue, quote.total().getCurrencyUnit());
-    this.amendments = quote.amendments();
+    this.amendments = amendments;
   }
 
   static OptionSpec[] options() {

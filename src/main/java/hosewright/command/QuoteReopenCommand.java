@@ -23,7 +23,10 @@ final class QuoteReopenCommand extends ShellCommand {
                 "Takes up an accepted, declined or expired quote as a new revision, prices kept",
                 "quote reopen Q-000001 --reason \"they came back\"")
             .with(QuoteChoice.argument(books))
-            .with(OptionSpec.value("reason", "TEXT", "why").asRequired(), Signing.option()));
+            .with(
+                OptionSpec.value("reason", "TEXT", "why").asRequired(),
+                AmendmentOptions.terms(),
+                Signing.option()));
     this.books = books;
   }
 

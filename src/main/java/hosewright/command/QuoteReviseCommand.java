@@ -50,19 +50,17 @@ final class QuoteReviseCommand extends ShellCommand {
       Map<JobField, String> before = JobFile.parse(seen.jobYaml());
       Map<JobField, String> answers = JobAnswers.changed(before, in);
       Job job = JobForm.read(answers);
-      Amendments amendments = new AmendmentOptions(seen, open.catalogue()).read(in);
+      LinePlan plan = plan(open, seen, answers, before, job);
+      if (!plan.feasible()) {
+        return Answer.noSafePlan(
+            plan, screen -> PlanText.of(plan, screen) + "\nNothing was revised.");
+      }
+      Amendments amendments =
+          new AmendmentOptions(seen, seen.amendments().fitting(seen.plan(), plan), open.catalogue())
+              .read(in);
       if (answers.equals(before) && amendments.equals(seen.amendments())) {
         throw new BadInputException(
             "revise", seen.number(), "say what is to be different: see 'help quote revise'");
-      }
-      LinePlan plan = seen.plan();
-      if (!withoutTitle(answers).equals(withoutTitle(before))) {
-        plan = new Planning(open).plan(job, open.revisions().kept(seen));
-        if (!plan.feasible()) {
-          LinePlan shown = plan;
-          return Answer.noSafePlan(
-              shown, screen -> PlanText.of(shown, screen) + "\nNothing was revised.");
-        }
       }
       Quote next =
           open.revisions()
@@ -74,6 +72,18 @@ final class QuoteReviseCommand extends ShellCommand {
                   amendments.because(reason));
       return Revising.keep(in, open, seen, next, Step.REVISE);
     }
+  }
+
+  /** The plan quoted before, unless the job asks for another. */
+  private static LinePlan plan(
+      Books open,
+      Quote seen,
+      Map<JobField, String> answers,
+      Map<JobField, String> before,
+      Job job) {
+    return withoutTitle(answers).equals(withoutTitle(before))
+        ? seen.plan()
+        : new Planning(open).plan(job, open.revisions().kept(seen));
   }
 
   private static Map<JobField, String> withoutTitle(Map<JobField, String> answers) {

@@ -1,10 +1,13 @@
 package hosewright.quote;
 
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.PlanItem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What people changed about a quote by hand, beside what its plan and the price list say.
@@ -60,6 +63,28 @@ public record Amendments(
     Map<String, Integer> set = new LinkedHashMap<>(quantities);
     set.put(key, quantity);
     return new Amendments(reason, set, discounts, extraLines, notes, terms);
+  }
+
+  /**
+   * With the quantities that still fit another plan: one set by hand is forgotten where the plan
+   * now needs another number than the one it was set against.
+   */
+  public Amendments fitting(LinePlan before, LinePlan after) {
+    Map<String, Integer> needed = needed(after);
+    Map<String, Integer> set = new LinkedHashMap<>(quantities);
+    needed(before)
+        .forEach(
+            (item, count) -> {
+              if (!count.equals(needed.get(item))) {
+                set.remove(item);
+              }
+            });
+    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+  }
+
+  private static Map<String, Integer> needed(LinePlan plan) {
+    return plan.items().stream()
+        .collect(Collectors.toMap(PlanItem::item, PlanItem::quantity, Integer::sum));
   }
 
   public Amendments withDiscount(String key, Discount discount) {

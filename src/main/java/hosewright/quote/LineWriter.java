@@ -122,6 +122,10 @@ final class LineWriter {
   }
 
   private static Optional<String> spareNote(PlanItem bought, int quantity) {
+    int needed = bought.quantity() - bought.spare();
+    if (quantity < needed) {
+      return Optional.of("the plan needs " + needed);
+    }
     return bought.spare() == 0 || quantity != bought.quantity()
         ? Optional.empty()
         : Optional.of(bought.spare() + " spare: the price break makes more cost less");
