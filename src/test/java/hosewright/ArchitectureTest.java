@@ -22,6 +22,7 @@ final class ArchitectureTest {
     "hosewright.catalogue..",
     "hosewright.line..",
     "hosewright.quote..",
+    "hosewright.order..",
     "hosewright.fleet.."
   };
 
@@ -63,6 +64,8 @@ final class ArchitectureTest {
           .definedBy("hosewright.jobfile..")
           .layer("fleet")
           .definedBy("hosewright.fleet..")
+          .layer("order")
+          .definedBy("hosewright.order..")
           .layer("quote")
           .definedBy("hosewright.quote..")
           .layer("line")
@@ -87,11 +90,14 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("command", "report", "store")
           .whereLayer("fleet")
           .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
+          .whereLayer("order")
+          .mayOnlyBeAccessedByLayers("command", "report", "store")
           .whereLayer("quote")
-          .mayOnlyBeAccessedByLayers("command", "report", "store", "json", "fleet", "jobfile")
+          .mayOnlyBeAccessedByLayers(
+              "command", "report", "store", "json", "fleet", "jobfile", "order")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "fleet", "quote", "jobfile")
+              "command", "report", "store", "json", "fleet", "quote", "jobfile", "order")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");
 

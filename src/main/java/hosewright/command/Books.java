@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.json.Json;
+import hosewright.order.OrderBook;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Quote;
@@ -13,6 +14,7 @@ import hosewright.shell.Workspace;
 import hosewright.store.CatalogueStore;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
+import hosewright.store.StoredOrders;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import java.nio.file.Files;
@@ -86,6 +88,11 @@ final class Books implements AutoCloseable {
       quotes.expireBefore(today());
     }
     return quotes;
+  }
+
+  /** The orders, with the stock they reserve. */
+  OrderBook orders() {
+    return new StoredOrders(database());
   }
 
   /** Makes revisions and copies dated now. */

@@ -35,6 +35,14 @@ import org.springframework.context.annotation.Scope;
   QuoteDeclineCommand.class,
   QuoteReopenCommand.class,
   QuoteHistoryCommand.class,
+  OrderRaiseCommand.class,
+  OrderListCommand.class,
+  OrderShowCommand.class,
+  OrderReceiveCommand.class,
+  OrderShipCommand.class,
+  OrderReserveCommand.class,
+  OrderShortagesCommand.class,
+  OrderStockCommand.class,
   CatalogueLoadCommand.class
 })
 public class Commands {

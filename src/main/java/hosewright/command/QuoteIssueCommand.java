@@ -2,7 +2,6 @@ package hosewright.command;
 
 import hosewright.problem.BadInputException;
 import hosewright.quote.Dealer;
-import hosewright.quote.DealerTerms;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
@@ -15,7 +14,6 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -95,9 +93,8 @@ final class QuoteIssueCommand extends ShellCommand {
   /** The step, marked when it goes out under the floor. */
   private static Signed signed(Invocation in, Books open, Quote quote) {
     Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
-    Optional<BigDecimal> floor = floor(open.terms(), quote);
-    Margin margin = Costs.margin(open, quote);
-    if (floor.isEmpty() || !margin.below(floor.get())) {
+    Margin.Standing standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
+    if (standing != Margin.Standing.BELOW) {
       return step;
     }
     if (!in.flag("allow-below-floor")) {
@@ -109,10 +106,6 @@ final class QuoteIssueCommand extends ShellCommand {
               + " customers; see 'quote show --internal', or say --allow-below-floor");
     }
     return step.markedBelowFloor();
-  }
-
-  private static Optional<BigDecimal> floor(DealerTerms terms, Quote quote) {
-    return terms.marginFloor(quote.customer().customerClass());
   }
 
   private static LocalDate validUntil(Invocation in, Books open) {

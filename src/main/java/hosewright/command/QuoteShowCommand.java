@@ -1,6 +1,6 @@
 package hosewright.command;
 
-import hosewright.quote.Margin;
+import hosewright.quote.Earnings;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore.Logged;
 import hosewright.shell.Answer;
@@ -10,8 +10,10 @@ import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
+import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Shows one quote as it was made. */
@@ -30,7 +32,7 @@ final class QuoteShowCommand extends ShellCommand {
   }
 
   /** A quote with what it earns. */
-  record Internal(Quote quote, Margin margin) {}
+  record Internal(Quote quote, Earnings earnings, Optional<BigDecimal> floor) {}
 
   @Override
   protected Answer answer(Invocation in) {
@@ -44,10 +46,12 @@ final class QuoteShowCommand extends ShellCommand {
       if (!in.flag("internal")) {
         return Answer.of(quote, screen -> text(quote, steps, zone, screen));
       }
-      Margin margin = Costs.margin(open, quote);
+      Earnings earnings = Costs.earnings(open, quote);
+      Optional<BigDecimal> floor = Costs.floor(open, quote);
       return Answer.of(
-          new Internal(quote, margin),
-          screen -> text(quote, steps, zone, screen) + "\n\n" + Costs.text(margin, screen));
+          new Internal(quote, earnings, floor),
+          screen ->
+              text(quote, steps, zone, screen) + "\n\n" + Costs.text(earnings, floor, screen));
     }
   }
 

@@ -1,84 +1,102 @@
 package hosewright.quote;
 
-import hosewright.quote.Quote.QuoteLine;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.joda.money.Money;
 
 /**
- * What a quote's goods cost the dealer and what is left. For the dealer's eyes only: it is never
- * kept in a quote and never stands on a paper.
+ * What is left of a net price once the supplier is paid: (net - cost) / net. For the dealer's own
+ * eyes.
  *
- * @param lines each line of the total
- * @param net of the lines whose cost is known
- * @param cost of the same lines
- * @param fraction (net - cost) / net of those lines; empty when no cost is known or they are free
- * @param unknown positions of lines whose cost is not known: unknown is never taken for nothing
+ * @param fraction to six decimals, never rounded up to a floor it does not reach; below zero for a
+ *     loss; empty when it is not known
+ * @param unknownBecause one reason for each part whose margin is not known; empty when all are
  */
-public record Margin(
-    List<LineMargin> lines,
-    Money net,
-    Money cost,
-    Optional<BigDecimal> fraction,
-    List<Integer> unknown) {
+public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause) {
+  private static final int DECIMALS = 6;
 
-  /** Digits kept of a margin: it is compared and shown, never multiplied on. */
-  private static final int DIGITS = 4;
-
-  /** One line; empty where the cost is not known, or the line is free. */
-  public record LineMargin(
-      int position, String item, Money net, Optional<Money> cost, Optional<BigDecimal> fraction) {}
+  public Margin {
+    unknownBecause = List.copyOf(unknownBecause);
+  }
 
   /**
-   * The margin.
+   * One thing sold.
    *
-   * @param unitCost what one unit of a line costs; empty when not known, or in another currency
+   * @param name what a reason calls it, such as the item number
+   * @param net what the customer pays for it in all
+   * @param cost what it costs the dealer in all; empty when no cost is in force
    */
-  public static Margin of(Quote quote, Function<QuoteLine, Optional<Money>> unitCost) {
-    List<LineMargin> lines = quote.lines().stream().map(line -> line(line, unitCost)).toList();
-    Money zero = Money.zero(quote.total().getCurrencyUnit());
-    Money net = zero;
-    Money cost = zero;
-    for (LineMargin line : lines) {
-      if (line.cost().isPresent()) {
-        net = net.plus(line.net());
-        cost = cost.plus(line.cost().get());
+  public record Part(String name, Money net, Optional<Money> cost) {
+
+    /** So many at a net price and a cost for each. */
+    public static Part of(String name, int quantity, Money net, Optional<Money> cost) {
+      return new Part(
+          name, net.multipliedBy(quantity), cost.map(each -> each.multipliedBy(quantity)));
+    }
+  }
+
+  /** How a margin stands to the least that is wanted. */
+  public enum Standing {
+    /** At the floor or above, or there is no floor. */
+    KEPT,
+    BELOW,
+    /** Some cost is not known, so nobody can tell. */
+    UNKNOWN
+  }
+
+  /** The margin of one price; a missing cost makes it unknown, never 100 %. */
+  public static Margin of(Money net, Optional<Money> cost) {
+    return of(List.of(new Part("", net, cost)));
+  }
+
+  /**
+   * The margin of things sold together. Costs in another currency than the price are never set
+   * against it.
+   *
+   * @throws IllegalArgumentException when there are none
+   */
+  public static Margin of(List<Part> parts) {
+    if (parts.isEmpty()) {
+      throw new IllegalArgumentException("a margin is of one thing at least");
+    }
+    List<String> reasons = new ArrayList<>();
+    BigDecimal net = BigDecimal.ZERO;
+    BigDecimal cost = BigDecimal.ZERO;
+    for (Part part : parts) {
+      String name = part.name().isEmpty() ? "" : part.name() + ": ";
+      if (!part.net().isSameCurrency(parts.get(0).net())) {
+        reasons.add(name + "it is priced in " + part.net().getCurrencyUnit());
+      } else if (part.cost().isEmpty()) {
+        reasons.add(name + "no cost is in force");
+      } else if (!part.cost().get().isSameCurrency(part.net())) {
+        reasons.add(
+            "%sthe cost is in %s and the price in %s"
+                .formatted(
+                    name, part.cost().get().getCurrencyUnit(), part.net().getCurrencyUnit()));
+      } else {
+        net = net.add(part.net().getAmount());
+        cost = cost.add(part.cost().get().getAmount());
       }
     }
-    List<Integer> unknown =
-        lines.stream().filter(line -> line.cost().isEmpty()).map(LineMargin::position).toList();
-    boolean any = unknown.size() < lines.size();
-    return new Margin(lines, net, cost, any ? fraction(net, cost) : Optional.empty(), unknown);
+    if (reasons.isEmpty() && net.signum() == 0) {
+      reasons.add("the price is zero");
+    }
+    return reasons.isEmpty()
+        ? new Margin(
+            Optional.of(net.subtract(cost).divide(net, DECIMALS, RoundingMode.FLOOR)), List.of())
+        : new Margin(Optional.empty(), reasons);
   }
 
-  /** Whether what is known lies under a floor; a floor is met when margin equals it. */
-  public boolean below(BigDecimal floor) {
-    return net.isZero()
-        ? cost.isPositive()
-        : net.getAmount().multiply(BigDecimal.ONE.subtract(floor)).compareTo(cost.getAmount()) < 0;
-  }
-
-  private static LineMargin line(QuoteLine line, Function<QuoteLine, Optional<Money>> unitCost) {
-    Optional<Money> cost =
-        unitCost
-            .apply(line)
-            .filter(each -> each.isSameCurrency(line.extended()))
-            .map(each -> each.multipliedBy(line.quantity()));
-    return new LineMargin(
-        line.position(),
-        line.key(),
-        line.extended(),
-        cost,
-        cost.flatMap(known -> fraction(line.extended(), known)));
-  }
-
-  private static Optional<BigDecimal> fraction(Money net, Money cost) {
-    return net.isZero()
-        ? Optional.empty()
-        : Optional.of(
-            net.minus(cost).getAmount().divide(net.getAmount(), DIGITS, RoundingMode.HALF_UP));
+  /** How it stands to the least wanted, a fraction. */
+  public Standing against(Optional<BigDecimal> floor) {
+    if (floor.isEmpty()) {
+      return Standing.KEPT;
+    }
+    return fraction
+        .map(known -> known.compareTo(floor.get()) < 0 ? Standing.BELOW : Standing.KEPT)
+        .orElse(Standing.UNKNOWN);
   }
 }

@@ -11,13 +11,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Prices a plan for a customer: lines, freight, tax and total, frozen from then on. */
 public final class QuoteMaker {
   private static final int USUAL_VALIDITY_DAYS = 30;
-  private static final Stocking NOTHING_TO_WAIT_FOR = new Stocking("", 1, 0, Integer.MAX_VALUE);
 
   private final Catalogue catalogue;
   private final DealerTerms dealer;
@@ -127,17 +127,25 @@ public final class QuoteMaker {
     return dealer.setting("validity_days").map(Long::parseLong).orElse((long) USUAL_VALIDITY_DAYS);
   }
 
-  /** Calendar days until everything is there: what is short in stock waits for its supplier. */
+  /**
+   * Calendar days until everything is done: what is short in stock waits for its supplier, and work
+   * begins when the goods are there.
+   */
   private int leadDays(List<QuoteLine> lines) {
-    return lines.stream()
-        .mapToInt(
-            line -> {
-              Stocking stocking =
-                  catalogue.item(line.item()).map(Item::stocking).orElse(NOTHING_TO_WAIT_FOR);
-              return stocking.onHand() >= line.quantity() ? 0 : stocking.leadDays();
-            })
-        .max()
-        .orElse(0);
+    return longest(lines, false) + longest(lines, true);
+  }
+
+  private int longest(List<QuoteLine> lines, boolean work) {
+    int longest = 0;
+    for (QuoteLine line : lines) {
+      Optional<Item> item = catalogue.item(line.item());
+      if (item.isPresent() && item.get().kind().isWork() == work) {
+        Stocking stocking = item.get().stocking();
+        boolean there = stocking.onHand() >= line.quantity();
+        longest = Math.max(longest, there ? 0 : stocking.leadDays());
+      }
+    }
+    return longest;
   }
 
   private static String taxNote(Customer customer) {

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.joda.money.Money;
 import org.jooq.DSLContext;
 
 /** Keeps the catalogue, and every price it ever had. */
@@ -63,13 +64,22 @@ public final class CatalogueStore {
           DSLContext inside = nested.dsl();
           int load = newLoad(inside, loadedAt, catalogue.items().size(), prices.size());
           replaceSuppliers(inside, catalogue.suppliers());
+          Map<String, Integer> stated =
+              inside
+                  .select(ITEM.ITEM_NUMBER, ITEM.ON_HAND)
+                  .from(ITEM)
+                  .fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
           replaceItems(inside, catalogue.items());
+          StockRows.counted(inside, stated, catalogue.items(), loadedAt.atOffset(ZoneOffset.UTC));
           PriceRows.replacePrices(inside, prices, load);
           PriceRows.replaceCosts(inside, costs, load);
         });
   }
 
-  /** The catalogue kept; one without items before the first is put here. */
+  /**
+   * The catalogue kept; one without items before the first is put here. The stock of its items is
+   * what is on hand and promised to nobody.
+   */
   public Catalogue load() {
     return new Catalogue(
         items(),
@@ -118,7 +128,12 @@ public final class CatalogueStore {
     for (Supplier supplier : suppliers) {
       rows.add(
           new SupplierRecord(
-              supplier.code(), supplier.name(), supplier.leadDays(), rows.size() + 1));
+              supplier.code(),
+              supplier.name(),
+              supplier.leadDays(),
+              rows.size() + 1,
+              supplier.minimumOrder().map(Money::getAmount).orElse(null),
+              supplier.minimumOrder().map(Amounts::code).orElse(null)));
     }
     inside.update(SUPPLIER).setNull(SUPPLIER.FILE_ORDER).execute();
     inside.batchMerge(rows).execute();
@@ -179,10 +194,12 @@ public final class CatalogueStore {
             .fetchGroups(ITEM_DERATING.ITEM_NUMBER);
     Map<String, ? extends List<ItemFluidRecord>> fluids =
         context.selectFrom(ITEM_FLUID).fetchGroups(ITEM_FLUID.ITEM_NUMBER);
+    Map<String, Integer> free = StockRows.free(context);
     List<Item> items = new ArrayList<>();
     for (ItemRecord row :
         context.selectFrom(ITEM).where(ITEM.FILE_ORDER.isNotNull()).orderBy(ITEM.FILE_ORDER)) {
       String number = row.getItemNumber();
+      row.setOnHand(Math.max(0, free.getOrDefault(number, 0)));
       items.add(
           ItemRows.item(
               row,
@@ -198,6 +215,13 @@ public final class CatalogueStore {
         .selectFrom(SUPPLIER)
         .where(SUPPLIER.FILE_ORDER.isNotNull())
         .orderBy(SUPPLIER.FILE_ORDER)
-        .fetch(row -> new Supplier(row.getCode(), row.getName(), row.getLeadDays()));
+        .fetch(
+            row ->
+                new Supplier(
+                    row.getCode(),
+                    row.getName(),
+                    row.getLeadDays(),
+                    Optional.ofNullable(row.getMinimumOrder())
+                        .map(least -> Amounts.money(least, row.getMinimumCurrency()))));
   }
 }

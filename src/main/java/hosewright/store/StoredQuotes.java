@@ -1,5 +1,6 @@
 package hosewright.store;
 
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 import static org.jooq.impl.DSL.max;
@@ -136,6 +137,10 @@ public final class StoredQuotes implements QuoteStore {
             .isPresent();
     if (!same) {
       throw revisedMeanwhile(seen, "it is no longer " + seen.status());
+    }
+    if (inside.fetchExists(CUSTOMER_ORDER, CUSTOMER_ORDER.QUOTE_NUMBER.eq(seen.number()))) {
+      throw new BadInputException(
+          "quote", seen.number(), "a quote without an order; copy it to quote the job again");
     }
   }
 
