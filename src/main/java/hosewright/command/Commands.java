@@ -26,7 +26,10 @@ import org.springframework.context.annotation.Scope;
   QuoteListCommand.class,
   QuoteShowCommand.class,
   QuoteExportCommand.class,
-  CatalogueLoadCommand.class
+  CatalogueLoadCommand.class,
+  DataBackupCommand.class,
+  DataRestoreCommand.class,
+  DataWhereCommand.class
 })
 public class Commands {
 

@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -105,6 +106,11 @@ public final class Database implements AutoCloseable {
     context.transaction(nested -> work.accept(new Database(folder, pool, nested.dsl())));
   }
 
+  /** Writes a zip with the store as it is at this moment, while others may go on using it. */
+  void copyTo(Path zip) {
+    context.execute("BACKUP TO {0}", DSL.inline(zip.toString()));
+  }
+
   /** The data folder. */
   public Path folder() {
     return folder;
@@ -175,17 +181,35 @@ public final class Database implements AutoCloseable {
       case ErrorCode.FILE_CORRUPTED_1,
           ErrorCode.FILE_VERSION_ERROR_1,
           ErrorCode.WRONG_USER_OR_PASSWORD ->
-          new BadInputException(
-              "data folder",
-              folder.toString(),
-              "its file store.mv.db is damaged or not a store of this program: restore a backup");
+          damaged(folder);
       case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
-          new BadInputException(
-              "data folder",
-              folder.toString(),
-              "a folder whose file store.mv.db may be read and written");
+          endsTooSoon(e)
+              ? damaged(folder)
+              : new BadInputException(
+                  "data folder",
+                  folder.toString(),
+                  "a folder whose file store.mv.db may be read and written");
       default -> new IllegalStateException("cannot open the store in " + folder, e);
     };
+  }
+
+  /** H2 reports a file cut short as one that cannot be read. */
+  private static boolean endsTooSoon(Throwable e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof EOFException) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static DamagedStoreException damaged(Path folder) {
+    return new DamagedStoreException(
+        folder,
+        new Backup(folder, Instant.now())
+            .last()
+            .map(last -> ", the last one with: data restore " + last)
+            .orElse(""));
   }
 
   /** Names go out unquoted, so that the same code runs where upper case is not the rule. */
