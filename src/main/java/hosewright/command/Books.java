@@ -1,7 +1,9 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.interview.Desk;
 import hosewright.json.Json;
+import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Quote;
@@ -84,6 +86,25 @@ final class Books implements AutoCloseable {
 
   QuoteStore quotes() {
     return new StoredQuotes(database(), new JsonCodec(), clock);
+  }
+
+  /** What an interview needs of the books, so that they need not stay open while it lasts. */
+  Desk desk() {
+    Catalogue items = catalogue();
+    Customers buyers = customers();
+    LocalThreads register = localThreads();
+    LocalDate today = today();
+    return new Desk(
+        items,
+        buyers.customers().stream().map(Customer::id).toList(),
+        register.districts(),
+        job -> {
+          LocalDate date = job.date().orElse(today);
+          return Planning.planner(
+                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
+              .plan(job);
+        },
+        workspace.folder().resolve("job-in-progress.yaml"));
   }
 
   /**
