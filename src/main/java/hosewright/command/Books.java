@@ -9,15 +9,18 @@ import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteStore;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
+import hosewright.store.Backup;
 import hosewright.store.CatalogueStore;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import hosewright.thread.LocalThreads;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * The dealer's books, opened by one command when it first needs them and closed with it, so that a
@@ -97,6 +100,24 @@ final class Books implements AutoCloseable {
 
   QuoteStore quotes() {
     return new StoredQuotes(database(), new JsonCodec(), clock);
+  }
+
+  /**
+   * Copies the books into a file.
+   *
+   * @param file where to; empty for a place in the data folder
+   */
+  Path backUp(Optional<Path> file) {
+    return new Backup(workspace.folder(), now()).make(database(), file);
+  }
+
+  /**
+   * Puts a backup back, before anything of these books was asked for.
+   *
+   * @return where the books that stood there before were put
+   */
+  Optional<Path> restore(Path backup) {
+    return new Backup(workspace.folder(), now()).restore(backup);
   }
 
   Instant now() {

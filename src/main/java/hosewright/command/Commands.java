@@ -26,7 +26,11 @@ import org.springframework.context.annotation.Scope;
   QuoteListCommand.class,
   QuoteShowCommand.class,
   QuoteExportCommand.class,
-  CatalogueLoadCommand.class
+  CatalogueLoadCommand.class,
+  DataBackupCommand.class,
+  DataMoveCommand.class,
+  DataRestoreCommand.class,
+  DataWhereCommand.class
 })
 public class Commands {
 

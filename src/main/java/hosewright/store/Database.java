@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.h2.jdbcx.JdbcConnectionPool;
@@ -86,6 +87,16 @@ public final class Database implements AutoCloseable {
         SQLDialect.POSTGRES);
   }
 
+  /** A store in memory that holds what the migrations put in and nothing else. */
+  static Database unused() {
+    String url = "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1";
+    return opened(
+        "memory",
+        new HighWaterMark(Path.of(""), false),
+        JdbcConnectionPool.create(url, "sa", ""),
+        SQLDialect.H2);
+  }
+
   private static Database opened(
       String where, HighWaterMark mark, JdbcConnectionPool pool, SQLDialect dialect) {
     pool.setMaxConnections(CONNECTIONS);
@@ -130,6 +141,19 @@ public final class Database implements AutoCloseable {
           }
           return reading.apply(new Database(where, mark, pool, nested.dsl()));
         });
+  }
+
+  /**
+   * Writes a zip with the embedded store as it is at this moment, while others may go on using it.
+   *
+   * @throws BadInputException for a store on a server, which has means of its own
+   */
+  void copyTo(Path zip) {
+    if (context.family() == SQLDialect.POSTGRES) {
+      throw new BadInputException(
+          "store", where, "an embedded store: a server is backed up with pg_dump");
+    }
+    context.execute("BACKUP TO {0}", DSL.inline(zip.toString()));
   }
 
   /** The store as a user knows it: which data folder, or which database. */

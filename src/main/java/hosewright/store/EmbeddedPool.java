@@ -1,11 +1,13 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import java.io.EOFException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import org.apache.commons.lang3.exception.ExceptionUtils;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.h2.jdbcx.JdbcDataSource;
@@ -75,16 +77,29 @@ final class EmbeddedPool {
       case ErrorCode.FILE_CORRUPTED_1,
           ErrorCode.FILE_VERSION_ERROR_1,
           ErrorCode.WRONG_USER_OR_PASSWORD ->
-          new BadInputException(
-              "data folder",
-              folder.toString(),
-              "its file store.mv.db is damaged or not a store of this program: restore a backup");
+          damaged(folder);
       case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
-          new BadInputException(
-              "data folder",
-              folder.toString(),
-              "a folder whose file store.mv.db may be read and written");
+          endsTooSoon(e)
+              ? damaged(folder)
+              : new BadInputException(
+                  "data folder",
+                  folder.toString(),
+                  "a folder whose file store.mv.db may be read and written");
       default -> new IllegalStateException("cannot open the store in " + folder, e);
     };
+  }
+
+  /** H2 reports a file cut short as one that cannot be read. */
+  private static boolean endsTooSoon(SQLException e) {
+    return ExceptionUtils.hasCause(e, EOFException.class);
+  }
+
+  private static DamagedStoreException damaged(Path folder) {
+    return new DamagedStoreException(
+        folder,
+        new Backup(folder, Instant.now())
+            .last()
+            .map(last -> ", the last one with: data restore " + last)
+            .orElse(""));
   }
 }
