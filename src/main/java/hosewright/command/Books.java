@@ -46,12 +46,12 @@ final class Books implements AutoCloseable {
 
   Catalogue catalogue() {
     if (catalogue == null) {
-      catalogue = new CatalogueStore(database()).load();
+      catalogue = database().steadily(books -> new CatalogueStore(books).load());
       if (catalogue.items().isEmpty()) {
         notices.say(
             "The books are empty: taking the invented demo catalogue."
                 + " Load your own with 'catalogue load FOLDER'.");
-        load(CatalogueFolder.demo());
+        takeDemo();
       }
     }
     return catalogue;
@@ -59,14 +59,30 @@ final class Books implements AutoCloseable {
 
   /** Replaces catalogue, customers and terms, all or nothing. */
   void load(CatalogueFolder folder) {
+    database().together(books -> put(books, folder));
+    catalogue = folder.catalogue();
+  }
+
+  private void takeDemo() {
     database()
         .together(
             books -> {
-              new CatalogueStore(books).replace(folder.catalogue(), now());
-              new CustomerStore(books).replace(folder.customers());
-              new TermsStore(books).replace(folder.terms());
+              CatalogueStore store = new CatalogueStore(books);
+              store.takeTurn();
+              catalogue = store.load();
+              // Somebody else at the same database may have been quicker, with a real one.
+              if (catalogue.items().isEmpty()) {
+                CatalogueFolder demo = CatalogueFolder.demo();
+                put(books, demo);
+                catalogue = demo.catalogue();
+              }
             });
-    catalogue = folder.catalogue();
+  }
+
+  private void put(Database books, CatalogueFolder folder) {
+    new CatalogueStore(books).replace(folder.catalogue(), now());
+    new CustomerStore(books).replace(folder.customers());
+    new TermsStore(books).replace(folder.terms());
   }
 
   Customers customers() {
@@ -135,7 +151,10 @@ final class Books implements AutoCloseable {
 
   private Database database() {
     if (database == null) {
-      database = Database.open(workspace.folder());
+      database =
+          TeamDatabase.in(workspace)
+              .map(server -> Database.open(server, workspace.folder()))
+              .orElseGet(() -> Database.open(workspace.folder()));
     }
     return database;
   }

@@ -28,6 +28,7 @@ import org.springframework.context.annotation.Scope;
   QuoteExportCommand.class,
   CatalogueLoadCommand.class,
   DataBackupCommand.class,
+  DataMoveCommand.class,
   DataRestoreCommand.class,
   DataWhereCommand.class
 })

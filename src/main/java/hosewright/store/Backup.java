@@ -149,8 +149,7 @@ public final class Backup {
         unpack(backup, scratch);
         open(backup, scratch);
         Optional<Path> before = setAside();
-        HighWaterMark.in(folder)
-            .write(Math.max(HighWaterMark.in(folder).read(), HighWaterMark.in(scratch).read()));
+        HighWaterMark.in(folder).raise(HighWaterMark.in(scratch).read());
         for (String name : List.of(STORE, "local-threads.csv")) {
           if (Files.exists(scratch.resolve(name))) {
             Files.move(

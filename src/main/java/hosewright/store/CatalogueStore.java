@@ -61,12 +61,18 @@ public final class CatalogueStore {
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
+          Turns.take(inside, CATALOGUE_LOAD);
           int load = newLoad(inside, loadedAt, catalogue.items().size(), prices.size());
           replaceSuppliers(inside, catalogue.suppliers());
           replaceItems(inside, catalogue.items());
           PriceRows.replacePrices(inside, prices, load);
           PriceRows.replaceCosts(inside, costs, load);
         });
+  }
+
+  /** Waits until nobody else is putting a catalogue here, and keeps others out until it is done. */
+  public void takeTurn() {
+    Turns.take(context, CATALOGUE_LOAD);
   }
 
   /** The catalogue kept; one without items before the first is put here. */
