@@ -52,6 +52,8 @@ final class ArchitectureTest {
           .withOptionalLayers(true)
           .layer("command")
           .definedBy("hosewright.command..")
+          .layer("interview")
+          .definedBy("hosewright.interview..")
           .layer("shell")
           .definedBy("hosewright.shell..")
           .layer("report")
@@ -78,8 +80,10 @@ final class ArchitectureTest {
           .definedBy("hosewright.thread..")
           .whereLayer("command")
           .mayNotBeAccessedByAnyLayer()
-          .whereLayer("shell")
+          .whereLayer("interview")
           .mayOnlyBeAccessedByLayers("command")
+          .whereLayer("shell")
+          .mayOnlyBeAccessedByLayers("command", "interview")
           .whereLayer("report")
           .mayOnlyBeAccessedByLayers("command")
           .whereLayer("store")
@@ -87,7 +91,7 @@ final class ArchitectureTest {
           .whereLayer("json")
           .mayOnlyBeAccessedByLayers("command", "shell", "report", "store")
           .whereLayer("jobfile")
-          .mayOnlyBeAccessedByLayers("command", "report", "store")
+          .mayOnlyBeAccessedByLayers("command", "interview", "report", "store")
           .whereLayer("fleet")
           .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
           .whereLayer("order")
@@ -97,7 +101,15 @@ final class ArchitectureTest {
               "command", "report", "store", "json", "fleet", "jobfile", "order")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "fleet", "quote", "jobfile", "order")
+              "command",
+              "interview",
+              "report",
+              "store",
+              "json",
+              "fleet",
+              "quote",
+              "jobfile",
+              "order")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");
 

@@ -1,8 +1,10 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.interview.Desk;
 import hosewright.json.Json;
 import hosewright.order.OrderBook;
+import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Quote;
@@ -11,6 +13,7 @@ import hosewright.quote.QuoteStore;
 import hosewright.quote.Revisions;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
+import hosewright.store.Backup;
 import hosewright.store.CatalogueStore;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
@@ -18,12 +21,14 @@ import hosewright.store.StoredOrders;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import java.nio.file.Files;
+import hosewright.thread.LocalThreads;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The dealer's books, opened by one command when it first needs them and closed with it, so that a
@@ -48,12 +53,12 @@ final class Books implements AutoCloseable {
 
   Catalogue catalogue() {
     if (catalogue == null) {
-      catalogue = new CatalogueStore(database()).load();
+      catalogue = database().steadily(books -> new CatalogueStore(books).load());
       if (catalogue.items().isEmpty()) {
         notices.say(
             "The books are empty: taking the invented demo catalogue."
                 + " Load your own with 'catalogue load FOLDER'.");
-        load(CatalogueFolder.demo());
+        takeDemo();
       }
     }
     return catalogue;
@@ -61,14 +66,30 @@ final class Books implements AutoCloseable {
 
   /** Replaces catalogue, customers and terms, all or nothing. */
   void load(CatalogueFolder folder) {
+    database().together(books -> put(books, folder));
+    catalogue = folder.catalogue();
+  }
+
+  private void takeDemo() {
     database()
         .together(
             books -> {
-              new CatalogueStore(books).replace(folder.catalogue(), now());
-              new CustomerStore(books).replace(folder.customers());
-              new TermsStore(books).replace(folder.terms());
+              CatalogueStore store = new CatalogueStore(books);
+              store.takeTurn();
+              catalogue = store.load();
+              // Somebody else at the same database may have been quicker, with a real one.
+              if (catalogue.items().isEmpty()) {
+                CatalogueFolder demo = CatalogueFolder.demo();
+                put(books, demo);
+                catalogue = demo.catalogue();
+              }
             });
-    catalogue = folder.catalogue();
+  }
+
+  private void put(Database books, CatalogueFolder folder) {
+    new CatalogueStore(books).replace(folder.catalogue(), now());
+    new CustomerStore(books).replace(folder.customers());
+    new TermsStore(books).replace(folder.terms());
   }
 
   Customers customers() {
@@ -79,6 +100,11 @@ final class Books implements AutoCloseable {
   DealerTerms terms() {
     catalogue();
     return new TermsStore(database()).load();
+  }
+
+  /** The dealer's register of local threads; without rows where none is kept. */
+  LocalThreads localThreads() {
+    return LocalRegister.in(workspace).read().orElseGet(LocalThreads::none);
   }
 
   /** The quotes; those past their last day are expired first. */
@@ -115,6 +141,43 @@ final class Books implements AutoCloseable {
     return clock.getZone();
   }
 
+  /** What an interview needs of the books, so that they need not stay open while it lasts. */
+  Desk desk() {
+    Catalogue items = catalogue();
+    Customers buyers = customers();
+    LocalThreads register = localThreads();
+    LocalDate today = today();
+    return new Desk(
+        items,
+        buyers.customers().stream().map(Customer::id).toList(),
+        register.districts(),
+        job -> {
+          LocalDate date = job.date().orElse(today);
+          return Planning.planner(
+                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
+              .plan(job);
+        },
+        workspace.folder().resolve("job-in-progress.yaml"));
+  }
+
+  /**
+   * Copies the books into a file.
+   *
+   * @param file where to; empty for a place in the data folder
+   */
+  Path backUp(Optional<Path> file) {
+    return new Backup(workspace.folder(), now()).make(database(), file);
+  }
+
+  /**
+   * Puts a backup back, before anything of these books was asked for.
+   *
+   * @return where the books that stood there before were put
+   */
+  Optional<Path> restore(Path backup) {
+    return new Backup(workspace.folder(), now()).restore(backup);
+  }
+
   Instant now() {
     return clock.instant();
   }
@@ -125,7 +188,10 @@ final class Books implements AutoCloseable {
 
   private Database database() {
     if (database == null) {
-      database = Database.open(workspace.folder());
+      database =
+          TeamDatabase.in(workspace)
+              .map(server -> Database.open(server, workspace.folder()))
+              .orElseGet(() -> Database.open(workspace.folder()));
     }
     return database;
   }

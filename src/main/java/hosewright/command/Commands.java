@@ -43,7 +43,11 @@ import org.springframework.context.annotation.Scope;
   OrderReserveCommand.class,
   OrderShortagesCommand.class,
   OrderStockCommand.class,
-  CatalogueLoadCommand.class
+  CatalogueLoadCommand.class,
+  DataBackupCommand.class,
+  DataMoveCommand.class,
+  DataRestoreCommand.class,
+  DataWhereCommand.class
 })
 public class Commands {
 

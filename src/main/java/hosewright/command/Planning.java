@@ -8,6 +8,7 @@ import hosewright.line.Planner;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Customer;
 import hosewright.quote.Terms;
+import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -34,23 +35,33 @@ final class Planning {
 
   /** A plan at prices that stand already, such as those of an earlier revision. */
   LinePlan plan(Job job, NetPrice prices) {
-    return new Planner(books.catalogue(), prices, books.today(), currency()).plan(job);
+    return new Planner(
+            books.catalogue(), prices, books.today(), currency(books.catalogue()), books.localThreads())
+        .plan(job);
   }
 
   /** A planner at the prices of the job's customer and day. */
   Planner planner(Job job) {
-    Catalogue catalogue = books.catalogue();
     LocalDate date = date(job);
-    NetPrice prices =
-        customer(job, date)
-            .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
-            .orElseGet(() -> catalogue.listPricesOn(date));
-    return new Planner(catalogue, prices, date, currency());
+    return planner(books.catalogue(), customer(job, date), date, books.localThreads());
   }
 
-  private CurrencyUnit currency() {
-    return books
-        .catalogue()
+  /**
+   * A planner on books that were read before.
+   *
+   * @param customer whose terms price it; empty for list prices
+   */
+  static Planner planner(
+      Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
+    NetPrice prices =
+        customer
+            .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
+            .orElseGet(() -> catalogue.listPricesOn(date));
+    return new Planner(catalogue, prices, date, currency(catalogue), register);
+  }
+
+  private static CurrencyUnit currency(Catalogue catalogue) {
+    return catalogue
         .currency()
         .orElseThrow(
             () ->

@@ -59,7 +59,7 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
 
   private int run(List<String> words) throws IOException {
     GlobalOptions session = GlobalOptions.of(words);
-    workspace.choose(session.data());
+    workspace.choose(session.data(), session.db());
     List<String> rest = session.rest();
     if (!rest.isEmpty() && rest.get(0).startsWith("@")) {
       return scriptFile(rest, session);

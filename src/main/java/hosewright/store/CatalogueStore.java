@@ -62,6 +62,7 @@ public final class CatalogueStore {
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
+          Turns.take(inside, CATALOGUE_LOAD);
           int load = newLoad(inside, loadedAt, catalogue.items().size(), prices.size());
           replaceSuppliers(inside, catalogue.suppliers());
           Map<String, Integer> stated =
@@ -74,6 +75,11 @@ public final class CatalogueStore {
           PriceRows.replacePrices(inside, prices, load);
           PriceRows.replaceCosts(inside, costs, load);
         });
+  }
+
+  /** Waits until nobody else is putting a catalogue here, and keeps others out until it is done. */
+  public void takeTurn() {
+    Turns.take(context, CATALOGUE_LOAD);
   }
 
   /**

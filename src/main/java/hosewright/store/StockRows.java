@@ -1,6 +1,9 @@
 package hosewright.store;
 
+import static hosewright.store.db.Tables.ORDER_COUNTER;
 import static hosewright.store.db.Tables.STOCK;
+import static hosewright.store.db.Tables.STOCK_MOVEMENT;
+import static org.jooq.impl.DSL.max;
 
 import hosewright.catalogue.Item;
 import hosewright.store.db.tables.records.StockMovementRecord;
@@ -12,7 +15,8 @@ import java.util.List;
 import java.util.Map;
 import org.jooq.DSLContext;
 
-/** The shelves and their ledger: every change of what is on hand writes its row. */
+/** The shelves and their ledger: every change of what is on hand writes its row. Whoever changes them
+ * holds the row of the order counter. */
 final class StockRows {
   private static final String LOAD = "catalogue load";
 
@@ -33,6 +37,8 @@ final class StockRows {
    */
   static void counted(
       DSLContext inside, Map<String, Integer> before, List<Item> items, OffsetDateTime at) {
+    inside.selectFrom(ORDER_COUNTER).forUpdate().fetchSingle();
+    Map<String, Integer> last = lastMovements(inside);
     Map<String, StockRecord> shelves = inside.selectFrom(STOCK).fetchMap(STOCK.STOCK_CODE);
     List<StockRecord> fresh = new ArrayList<>();
     List<StockRecord> changed = new ArrayList<>();
@@ -50,11 +56,19 @@ final class StockRows {
         shelf.setOnHand(stated);
         changed.add(shelf);
       }
-      movements.add(movement(item.number(), stated - onHand, Kind.COUNTED, "", at, LOAD));
+      movements.add(
+          new StockMovementRecord(
+              item.number(),
+              last.getOrDefault(item.number(), 0) + 1,
+              stated - onHand,
+              Kind.COUNTED.name(),
+              "",
+              at,
+              LOAD));
     }
     Rows.insert(inside, STOCK, fresh);
     inside.batchUpdate(changed).execute();
-    inside.batchInsert(movements).execute();
+    Rows.insert(inside, STOCK_MOVEMENT, movements);
   }
 
   /** What is free of every item that has a shelf. */
@@ -84,7 +98,16 @@ final class StockRows {
     if (changed == 0) {
       inside.executeInsert(new StockRecord(code, quantity, 0));
     }
-    inside.batchInsert(movement(code, quantity, kind, paper, at, by)).execute();
+    Integer last =
+        inside
+            .select(max(STOCK_MOVEMENT.MOVEMENT_ORDER))
+            .from(STOCK_MOVEMENT)
+            .where(STOCK_MOVEMENT.STOCK_CODE.eq(code))
+            .fetchSingle()
+            .value1();
+    inside.executeInsert(
+        new StockMovementRecord(
+            code, last == null ? 1 : last + 1, quantity, kind.name(), paper, at, by));
   }
 
   /** Promises so many more of a shelf, or takes back a promise when negative. */
@@ -103,15 +126,11 @@ final class StockRows {
     }
   }
 
-  private static StockMovementRecord movement(
-      String code, int quantity, Kind kind, String paper, OffsetDateTime at, String by) {
-    StockMovementRecord row = new StockMovementRecord();
-    row.setStockCode(code);
-    row.setQuantity(quantity);
-    row.setKind(kind.name());
-    row.setPaper(paper);
-    row.setMovedAt(at);
-    row.setMovedBy(by);
-    return row;
+  private static Map<String, Integer> lastMovements(DSLContext inside) {
+    return inside
+        .select(STOCK_MOVEMENT.STOCK_CODE, max(STOCK_MOVEMENT.MOVEMENT_ORDER))
+        .from(STOCK_MOVEMENT)
+        .groupBy(STOCK_MOVEMENT.STOCK_CODE)
+        .fetchMap(STOCK_MOVEMENT.STOCK_CODE, max(STOCK_MOVEMENT.MOVEMENT_ORDER));
   }
 }
