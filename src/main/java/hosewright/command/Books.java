@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.csv.CellRows;
 import hosewright.json.Json;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
@@ -12,11 +13,13 @@ import hosewright.shell.Workspace;
 import hosewright.store.CatalogueStore;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
+import hosewright.store.FleetStore;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Map;
 
 /**
  * The dealer's books, opened by one command when it first needs them and closed with it, so that a
@@ -75,6 +78,25 @@ final class Books implements AutoCloseable {
 
   QuoteStore quotes() {
     return new StoredQuotes(database(), new JsonCodec(), clock);
+  }
+
+  FleetStore fleet() {
+    return new FleetStore(database());
+  }
+
+  /** Takes an inventory in, all or nothing. */
+  FleetIntake.Taken loadFleet(Map<String, CellRows> tables, boolean replace) {
+    FleetIntake.Taken[] taken = new FleetIntake.Taken[1];
+    database()
+        .together(
+            books -> {
+              FleetStore fleet = new FleetStore(books);
+              if (replace) {
+                fleet.clear();
+              }
+              taken[0] = new FleetIntake(tables, fleet, today()).take();
+            });
+    return taken[0];
   }
 
   Instant now() {

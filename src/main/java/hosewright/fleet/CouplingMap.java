@@ -66,8 +66,7 @@ public final class CouplingMap {
               (ends, ids) -> {
                 if (ends.stream().noneMatch(outlet -> reaches(outlet, own, hose))) {
                   gaps.add(
-                      new Gap(
-                          apparatus, own, ends, ids.size(), ids.get(0), reason(own, ends, hose)));
+                      new Gap(apparatus, own, ends, ids.size(), ids.get(0), reason(ends, hose)));
                 }
               });
         });
@@ -112,7 +111,7 @@ public final class CouplingMap {
     return false;
   }
 
-  private static String reason(List<End> intakes, List<End> hydrantEnds, Set<Pair> hose) {
+  private static String reason(List<End> hydrantEnds, Set<Pair> hose) {
     Set<End> couplings = new HashSet<>();
     hose.forEach(pair -> couplings.addAll(List.of(pair.endA(), pair.endB())));
     boolean taken =

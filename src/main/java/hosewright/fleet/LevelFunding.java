@@ -50,6 +50,8 @@ public final class LevelFunding {
   public record Year(int year, int bought, long spentCents, long carriedCents, int overdue) {}
 
   /**
+   * The least spend and what it buys.
+   *
    * @param yearlyCents the equal yearly spend
    * @param years what is bought in each, as many as that money can buy
    */

@@ -27,6 +27,8 @@ public final class OddThreads {
   public record Odd(List<End> ends, int sections, int joins, int ofSize) {}
 
   /**
+   * The odd ones of a fleet.
+   *
    * @param sections usable sections by their couplings
    */
   public static List<Odd> among(Map<Pair, Integer> sections) {

@@ -103,6 +103,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
           lengthFt,
           repairs,
           streak,
+          repairedSinceOut,
           Optional.ofNullable(lastTest));
     }
 

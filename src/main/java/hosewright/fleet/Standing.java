@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param repairs how often it was repaired
  * @param failureStreak failed tests since the last yearly test it passed; a retest passed after a
  *     repair does not end the streak
+ * @param mendedSinceOut whether it was repaired since a rule last took it out
  * @param lastTest the last test under pressure
  */
 public record Standing(
@@ -20,6 +21,7 @@ public record Standing(
     double lengthFt,
     int repairs,
     int failureStreak,
+    boolean mendedSinceOut,
     Optional<ServiceRecord> lastTest) {
 
   /** The day its next service test is due: a year after the last, else a year after its birth. */
