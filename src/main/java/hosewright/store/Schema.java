@@ -12,7 +12,7 @@ import org.jooq.exception.DataAccessException;
 /** Sees to it that a store has the tables this version of the program works with. */
 final class Schema {
   /** Number of the last migration in {@code sql/}. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   private Schema() {}
 
