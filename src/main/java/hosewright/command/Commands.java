@@ -32,7 +32,14 @@ import org.springframework.context.annotation.Scope;
   QuoteListCommand.class,
   QuoteShowCommand.class,
   QuoteExportCommand.class,
-  CatalogueLoadCommand.class
+  CatalogueLoadCommand.class,
+  CatalogueCheckCommand.class,
+  CatalogueFindCommand.class,
+  CatalogueShowCommand.class,
+  CatalogueHistoryCommand.class,
+  CustomerAddCommand.class,
+  CustomerListCommand.class,
+  CustomerShowCommand.class
 })
 public class Commands {
 

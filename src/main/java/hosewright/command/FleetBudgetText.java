@@ -54,7 +54,7 @@ final class FleetBudgetText {
             percent(budget.escalation()),
             budget.priceChange().signum() == 0
                 ? ""
-                : " and are taken " + percent(budget.priceChange()) + " off today's",
+                : " from today's changed by " + percent(budget.priceChange()),
             percent(budget.discountRate())));
     if (budget.ageLimit().isEmpty()) {
       TestRule advice = TestRule.advisedLife();

@@ -83,14 +83,11 @@ final class FleetStatusText {
     prose.block(bars.drawn());
     if (status.pastAdvisedLife() > 0) {
       prose.line(
-          number(status.pastAdvisedLife())
-              + " sections are older than advised: "
-              + status.advice());
+          count(status.pastAdvisedLife()) + " of the age that is often advised for retiring, or older: " + status.advice());
     }
     if (status.withoutMadeDate() > 0) {
       prose.line(
-          number(status.withoutMadeDate())
-              + " sections have no made date; their age counts from when they were put in service.");
+          count(status.withoutMadeDate()) + " without a made date: age counts from when they were put in service.");
     }
   }
 
@@ -112,8 +109,7 @@ final class FleetStatusText {
   private void rules() {
     for (RuleCount rule : status.mustGo()) {
       prose.line(
-          number(rule.sections())
-              + " usable sections fall under a rule ("
+          count(rule.sections()) + " in use under a rule that retires hose ("
               + rule.rule()
               + "): "
               + rule.sentence()
@@ -156,6 +152,10 @@ final class FleetStatusText {
     }
     prose.block(table.on(screen));
     prose.line("'joint bridge --from END --to END' finds the adapter for two ends.");
+  }
+
+  private static String count(long sections) {
+    return number(sections) + (sections == 1 ? " section" : " sections");
   }
 
   private static String ends(List<End> ends) {

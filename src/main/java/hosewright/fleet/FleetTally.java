@@ -138,7 +138,7 @@ public final class FleetTally {
         overdue.stream().sorted(Comparator.comparing(Overdue::due)).toList(),
         mustGo.entrySet().stream().map(FleetTally::ruleCount).toList(),
         pastAdvisedLife,
-        "%.0f years are often advised, which is no rule: %s"
+        "%.0f years are often advised; that is advice and no rule. Source: %s."
             .formatted(advice.value(), advice.source()),
         withoutMadeDate,
         OddThreads.among(pairs),

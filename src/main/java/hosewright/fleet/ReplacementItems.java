@@ -18,8 +18,9 @@ import org.joda.money.Money;
  * What the dealer would sell in the place of a section.
  *
  * <p>An item replaces a section when it is hose of its size and bought length with its couplings,
- * is still sold and has a price. Where several do, one whose description has the section's jacket
- * in it is taken, else the cheapest.
+ * is still sold and has a price. Hose made to be service tested comes first: of that, the cheapest
+ * whose description has the section's jacket in it, else the cheapest. Other hose is taken only for
+ * its jacket, since cheap discharge hose must never stand in for fire hose.
  */
 public final class ReplacementItems {
   private final Catalogue catalogue;
@@ -48,10 +49,15 @@ public final class ReplacementItems {
             .filter(item -> prices.unitPrice(item, 1).isPresent())
             .sorted(Comparator.comparing((Item item) -> prices.unitPrice(item, 1).orElseThrow()))
             .toList();
-    return fitting.stream()
-        .filter(item -> hasJacket(item, kind.jacket()))
-        .findFirst()
-        .or(() -> fitting.stream().findFirst());
+    List<Item> tested =
+        fitting.stream().filter(item -> item.rating().serviceTestPsi().isPresent()).toList();
+    return first(tested, kind)
+        .or(() -> tested.stream().findFirst())
+        .or(() -> first(fitting, kind));
+  }
+
+  private static Optional<Item> first(List<Item> items, HoseKind kind) {
+    return items.stream().filter(item -> hasJacket(item, kind.jacket())).findFirst();
   }
 
   private static boolean replaces(Item item, HoseKind kind) {
