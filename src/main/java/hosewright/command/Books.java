@@ -23,9 +23,9 @@ import hosewright.store.TermsStore;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Map;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.joda.money.Money;
 
 /**

@@ -83,11 +83,14 @@ final class FleetStatusText {
     prose.block(bars.drawn());
     if (status.pastAdvisedLife() > 0) {
       prose.line(
-          count(status.pastAdvisedLife()) + " of the age that is often advised for retiring, or older: " + status.advice());
+          count(status.pastAdvisedLife())
+              + " of the age that is often advised for retiring, or older: "
+              + status.advice());
     }
     if (status.withoutMadeDate() > 0) {
       prose.line(
-          count(status.withoutMadeDate()) + " without a made date: age counts from when they were put in service.");
+          count(status.withoutMadeDate())
+              + " without a made date: age counts from when they were put in service.");
     }
   }
 
@@ -109,7 +112,8 @@ final class FleetStatusText {
   private void rules() {
     for (RuleCount rule : status.mustGo()) {
       prose.line(
-          count(rule.sections()) + " in use under a rule that retires hose ("
+          count(rule.sections())
+              + " in use under a rule that retires hose ("
               + rule.rule()
               + "): "
               + rule.sentence()

@@ -51,9 +51,7 @@ public final class ReplacementItems {
             .toList();
     List<Item> tested =
         fitting.stream().filter(item -> item.rating().serviceTestPsi().isPresent()).toList();
-    return first(tested, kind)
-        .or(() -> tested.stream().findFirst())
-        .or(() -> first(fitting, kind));
+    return first(tested, kind).or(() -> tested.stream().findFirst()).or(() -> first(fitting, kind));
   }
 
   private static Optional<Item> first(List<Item> items, HoseKind kind) {

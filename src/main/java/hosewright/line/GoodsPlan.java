@@ -43,7 +43,7 @@ public final class GoodsPlan {
         new LinePlan.Gaskets(0, 0, 0),
         0,
         0,
-        LineHydraulicsResult.notCalculated("Goods only: no line is planned, so nothing flows."),
+        LineHydraulicsResult.notCalculated("not calculated, since no line is planned"),
         List.of(),
         items,
         date,

@@ -31,10 +31,10 @@ final class BudgetLocationsSheet {
 
   void write(BudgetItemsSheet items) {
     page.next();
-    page.span(0, page.lastColumn(), "By location", Look.TITLE);
+    page.span(0, page.lastColumn(), "By location, sections in each year", Look.TITLE);
     List<String> names = new ArrayList<>(List.of("Location", "Item"));
     for (int year = 1; year <= budget.years(); year++) {
-      names.add("Year " + year);
+      names.add("" + year);
     }
     names.addAll(List.of("All years", "Cost, year 1", "Cost, all years"));
     Set<Integer> figures = new HashSet<>();

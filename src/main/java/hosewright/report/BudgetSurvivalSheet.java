@@ -48,11 +48,12 @@ final class BudgetSurvivalSheet {
         0,
         page.lastColumn(),
         String.format(
-            Locale.ROOT,
-            "%,d sections tell something; %,d of them wore out.%s",
-            survival.lives(),
-            survival.failures(),
-            survival.reason().isEmpty() ? "" : " No law was fitted: " + survival.reason() + "."),
+                Locale.ROOT,
+                "%,d sections tell something; %,d of them wore out.%s",
+                survival.lives(),
+                survival.failures(),
+                survival.reason().isEmpty() ? "" : " No law was fitted: " + survival.reason() + ".")
+            + " The product limit is given life at the youngest age on record, the law from new.",
         Look.TEXT);
     survival.shape().ifPresent(shape -> figure("Weibull shape", shape, "weibull_shape"));
     survival
