@@ -31,7 +31,14 @@ import org.springframework.context.annotation.Scope;
   DataBackupCommand.class,
   DataMoveCommand.class,
   DataRestoreCommand.class,
-  DataWhereCommand.class
+  DataWhereCommand.class,
+  CatalogueCheckCommand.class,
+  CatalogueFindCommand.class,
+  CatalogueShowCommand.class,
+  CatalogueHistoryCommand.class,
+  CustomerAddCommand.class,
+  CustomerListCommand.class,
+  CustomerShowCommand.class
 })
 public class Commands {
 
