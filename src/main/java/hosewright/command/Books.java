@@ -63,6 +63,12 @@ final class Books implements AutoCloseable {
     catalogue = folder.catalogue();
   }
 
+  /** Number of the load that brought the catalogue. */
+  int catalogueLoad() {
+    catalogue();
+    return new CatalogueStore(database()).loadNumber();
+  }
+
   Customers customers() {
     catalogue();
     return new CustomerStore(database()).load();

@@ -26,6 +26,7 @@ import org.springframework.context.annotation.Scope;
   QuoteListCommand.class,
   QuoteShowCommand.class,
   QuoteExportCommand.class,
+  TenderPriceCommand.class,
   CatalogueLoadCommand.class
 })
 public class Commands {

@@ -31,9 +31,8 @@ import org.apache.commons.csv.CSVRecord;
  * gives no rows: guessing what its cells mean would bury the one real problem under many.
  */
 public final class CsvFile {
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
+  static final CSVFormat FORMAT = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
+  static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final String name;
   private final List<CsvRow> rows;
@@ -164,7 +163,7 @@ public final class CsvFile {
   }
 
   /** Spreadsheets write rows of bare commas below the last used row. */
-  private static boolean blank(CSVRecord record) {
+  static boolean blank(CSVRecord record) {
     return record.stream().allMatch(String::isBlank);
   }
 
@@ -202,7 +201,7 @@ public final class CsvFile {
     return places;
   }
 
-  private static Problem unreadable(String name, UncheckedIOException e) {
+  static Problem unreadable(String name, UncheckedIOException e) {
     if (e.getCause() instanceof CharacterCodingException) {
       return Problem.of(name, "bytes that are not UTF-8", "text saved as CSV UTF-8");
     }
