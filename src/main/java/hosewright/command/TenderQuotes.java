@@ -99,16 +99,13 @@ final class TenderQuotes {
 
   private Map<Long, Quote> madeBefore(QuoteStore store) {
     Map<Long, Quote> made = new HashMap<>();
-    for (QuoteHeading heading : store.list()) {
-      if (lastJournalled.isPresent() && heading.number().compareTo(lastJournalled.get()) <= 0
-          || heading.madeAt().isBefore(basis.begun())) {
-        break;
-      }
-      store
-          .find(heading.number(), 1)
-          .filter(quote -> quote.jobYaml().startsWith(mark()))
-          .ifPresent(quote -> made.put(line(quote), quote));
-    }
+    store.list().stream()
+        .filter(heading -> lastJournalled.filter(l -> heading.number().compareTo(l) <= 0).isEmpty())
+        .filter(heading -> !heading.madeAt().isBefore(basis.begun()))
+        .map(QuoteHeading::number)
+        .flatMap(number -> store.find(number, 1).stream())
+        .filter(quote -> quote.jobYaml().startsWith(mark()))
+        .forEach(quote -> made.put(line(quote), quote));
     return made;
   }
 
