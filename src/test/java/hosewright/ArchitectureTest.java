@@ -22,7 +22,8 @@ final class ArchitectureTest {
     "hosewright.catalogue..",
     "hosewright.line..",
     "hosewright.quote..",
-    "hosewright.fleet.."
+    "hosewright.fleet..",
+    "hosewright.tender.."
   };
 
   @ArchTest
@@ -65,6 +66,8 @@ final class ArchitectureTest {
           .definedBy("hosewright.jobfile..")
           .layer("fleet")
           .definedBy("hosewright.fleet..")
+          .layer("tender")
+          .definedBy("hosewright.tender..")
           .layer("quote")
           .definedBy("hosewright.quote..")
           .layer("line")
@@ -89,13 +92,17 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("command", "shell", "report", "store")
           .whereLayer("jobfile")
           .mayOnlyBeAccessedByLayers("command", "interview", "report", "store")
+          .whereLayer("tender")
+          .mayOnlyBeAccessedByLayers("command", "report")
           .whereLayer("fleet")
           .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
           .whereLayer("quote")
-          .mayOnlyBeAccessedByLayers("command", "report", "store", "json", "fleet", "jobfile")
+          .mayOnlyBeAccessedByLayers(
+              "command", "report", "store", "json", "fleet", "jobfile", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
-              "command", "interview", "report", "store", "json", "fleet", "quote", "jobfile")
+              "command", "interview", "report", "store", "json", "fleet", "quote", "jobfile",
+              "tender")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");
 

@@ -114,6 +114,12 @@ final class Books implements AutoCloseable {
     folder.terms().ifPresent(new TermsStore(books)::replace);
   }
 
+  /** Number of the load that brought the catalogue. */
+  int catalogueLoad() {
+    catalogue();
+    return new CatalogueStore(database()).loadNumber();
+  }
+
   Customers customers() {
     return buyers().load();
   }

@@ -157,6 +157,13 @@ public final class CatalogueStore {
         .fetch(ITEM.ITEM_NUMBER);
   }
 
+  /** Number of the load that brought the catalogue kept; 0 before the first. */
+  public int loadNumber() {
+    Integer last =
+        context.select(max(CATALOGUE_LOAD.LOAD_NUMBER)).from(CATALOGUE_LOAD).fetchSingle().value1();
+    return last == null ? 0 : last;
+  }
+
   /** Every list price an item ever had, whether still listed or not: oldest load first. */
   public List<LoadedPrice> priceHistory(String number) {
     CatalogueLoad added = CATALOGUE_LOAD.as("ADDED");
