@@ -3,6 +3,7 @@ package hosewright.command;
 import hosewright.catalogue.Catalogue;
 import hosewright.interview.Desk;
 import hosewright.json.Json;
+import hosewright.order.OrderBook;
 import hosewright.quote.Customer;
 import hosewright.quote.ContractPrice;
 import hosewright.quote.Customers;
@@ -12,6 +13,7 @@ import hosewright.quote.MarginFloors;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteStore;
+import hosewright.quote.Revisions;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
 import hosewright.store.Backup;
@@ -19,15 +21,18 @@ import hosewright.store.CatalogueStore;
 import hosewright.store.CatalogueUses;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
+import hosewright.store.StoredOrders;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
+import java.nio.file.Files;
 import hosewright.thread.LocalThreads;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Optional;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import org.joda.money.Money;
 
@@ -46,6 +51,7 @@ final class Books implements AutoCloseable {
   private final Clock clock;
   private Database database;
   private Catalogue catalogue;
+  private QuoteStore quotes;
 
   Books(Workspace workspace, Notices notices, Clock clock) {
     this.workspace = workspace;
@@ -161,8 +167,38 @@ final class Books implements AutoCloseable {
     return new CatalogueUses(database(), new JsonCodec());
   }
 
+  /** The quotes; those past their last day are expired first. */
   QuoteStore quotes() {
-    return new StoredQuotes(database(), new JsonCodec(), clock);
+    if (quotes == null) {
+      quotes = new StoredQuotes(database(), new JsonCodec(), clock);
+      quotes.expireBefore(today());
+    }
+    return quotes;
+  }
+
+  /** The orders, with the stock they reserve. */
+  OrderBook orders() {
+    return new StoredOrders(database());
+  }
+
+  /** Makes revisions and copies dated now. */
+  Revisions revisions() {
+    return new Revisions(catalogue(), terms(), today(), now());
+  }
+
+  /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */
+  List<String> termsOfSale() {
+    Path file = termsFile();
+    return Files.exists(file) ? TextLines.read("terms", file) : List.of();
+  }
+
+  /** The plain text file that terms of sale are read from. */
+  Path termsFile() {
+    return workspace.where().resolve("terms.txt");
+  }
+
+  ZoneId zone() {
+    return clock.getZone();
   }
 
   /** What an interview needs of the books, so that they need not stay open while it lasts. */
