@@ -14,6 +14,7 @@ import hosewright.store.CustomerStore;
 import hosewright.store.Database;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
+import hosewright.thread.LocalThreads;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -71,6 +72,11 @@ final class Books implements AutoCloseable {
   DealerTerms terms() {
     catalogue();
     return new TermsStore(database()).load();
+  }
+
+  /** The dealer's register of local threads; without rows where none is kept. */
+  LocalThreads localThreads() {
+    return LocalRegister.in(workspace).read().orElseGet(LocalThreads::none);
   }
 
   QuoteStore quotes() {

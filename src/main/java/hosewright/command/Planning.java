@@ -47,7 +47,7 @@ final class Planning {
                 () ->
                     new BadInputException(
                         "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    return new Planner(catalogue, prices, date, currency);
+    return new Planner(catalogue, prices, date, currency, books.localThreads());
   }
 
   private LocalDate date(Job job) {
