@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.interview.Desk;
+import hosewright.csv.CellRows;
 import hosewright.json.Json;
 import hosewright.order.OrderBook;
 import hosewright.quote.Customer;
@@ -22,6 +23,7 @@ import hosewright.store.CatalogueUses;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
 import hosewright.store.StoredOrders;
+import hosewright.store.FleetStore;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import java.nio.file.Files;
@@ -31,6 +33,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Map;
 import java.util.List;
 import java.util.Optional;
 import java.util.Locale;
@@ -236,6 +239,25 @@ final class Books implements AutoCloseable {
    */
   Optional<Path> restore(Path backup) {
     return new Backup(workspace.folder(), now()).restore(backup);
+  }
+
+  FleetStore fleet() {
+    return new FleetStore(database());
+  }
+
+  /** Takes an inventory in, all or nothing. */
+  FleetIntake.Taken loadFleet(Map<String, CellRows> tables, boolean replace) {
+    FleetIntake.Taken[] taken = new FleetIntake.Taken[1];
+    database()
+        .together(
+            books -> {
+              FleetStore fleet = new FleetStore(books);
+              if (replace) {
+                fleet.clear();
+              }
+              taken[0] = new FleetIntake(tables, fleet, today()).take();
+            });
+    return taken[0];
   }
 
   Instant now() {
