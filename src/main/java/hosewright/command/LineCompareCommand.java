@@ -77,7 +77,7 @@ final class LineCompareCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was compared.");
     }

@@ -117,7 +117,8 @@ public final class JobForm {
             service,
             accessories,
             text(CUSTOMER),
-            date));
+            date,
+            text(DISTRICT)));
   }
 
   private Job.Wishes wishes() {

@@ -67,7 +67,7 @@ final class BreaksSheet {
     List<Break> breaks =
         line.breaks().isEmpty()
             ? List.of(new Break(1, line.unitPrice()))
-            : line.breaks().stream()
+            : line.netBreaks().stream()
                 .sorted(Comparator.comparingInt(Break::minimumQuantity))
                 .toList();
     int first = page.rowNumber() + 1;
