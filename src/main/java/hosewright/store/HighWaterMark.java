@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,18 +18,20 @@ import java.util.Set;
  *
  * <p>Of a store on a server each machine keeps its own mark; the first one to quote after an older
  * store was put back brings what it knows.
+ *
+ * @param shared whether several processes may raise it at once
  */
-record HighWaterMark(Path file) {
+record HighWaterMark(Path file, boolean shared) {
 
   static HighWaterMark in(Path folder) {
-    return new HighWaterMark(folder.resolve("highest-quote-number.txt"));
+    return new HighWaterMark(folder.resolve("highest-quote-number.txt"), false);
   }
 
   static HighWaterMark of(Server server, Path folder) {
     String name =
         "highest-quote-number-%s-%d-%s.txt"
             .formatted(server.host().replaceAll("[^\\w.-]", "_"), server.port(), server.database());
-    return new HighWaterMark(folder.resolve(name));
+    return new HighWaterMark(folder.resolve(name), true);
   }
 
   /** 0 before the first quote. */
@@ -51,23 +52,38 @@ record HighWaterMark(Path file) {
   }
 
   /**
-   * Raises the mark to a number, if it is lower. Threads and processes may do so at once.
+   * Raises the mark to a number, if it is lower.
    *
    * @throws UncheckedIOException when it cannot be written
    */
   void raise(int number) {
     // Within a process a file cannot be locked twice.
     synchronized (HighWaterMark.class) {
-      Path turn = file.resolveSibling(file.getFileName() + ".lock");
-      try (FileChannel channel =
-              FileChannel.open(turn, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-          FileLock held = channel.lock()) {
-        if (held.isValid() && read() < number) {
-          write(number);
+      try {
+        if (shared) {
+          raiseInTurn(number);
+        } else {
+          raiseAlone(number);
         }
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
+    }
+  }
+
+  private void raiseInTurn(int number) throws IOException {
+    Path turn = file.resolveSibling(file.getFileName() + ".lock");
+    try (FileChannel channel =
+        FileChannel.open(turn, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      // Let go when the channel closes, or its process ends.
+      channel.lock();
+      raiseAlone(number);
+    }
+  }
+
+  private void raiseAlone(int number) throws IOException {
+    if (read() < number) {
+      write(number);
     }
   }
 
