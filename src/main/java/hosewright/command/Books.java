@@ -7,6 +7,7 @@ import hosewright.json.Json;
 import hosewright.order.OrderBook;
 import hosewright.quote.Customer;
 import hosewright.quote.ContractPrice;
+import hosewright.problem.BadInputException;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.FreightBand;
@@ -238,6 +239,12 @@ final class Books implements AutoCloseable {
    * @return where the books that stood there before were put
    */
   Optional<Path> restore(Path backup) {
+    if (workspace.database().isPresent()) {
+      throw new BadInputException(
+          workspace.databaseField(),
+          "",
+          "left out: only books in a data folder are put back so, a server's with pg_restore");
+    }
     return new Backup(workspace.folder(), now()).restore(backup);
   }
 
