@@ -61,8 +61,11 @@ public sealed interface Demand {
    * @param tipIn bore of the tip, in, over 0 up to 6
    */
   record SmoothBore(double tipIn) implements Demand {
+    /** No tip is larger, in. */
+    public static final double LARGEST_TIP_IN = 6;
+
     public SmoothBore {
-      Given.positive("tip", tipIn, 6, "in");
+      Given.positive("tip", tipIn, LARGEST_TIP_IN, "in");
     }
 
     /** Flow, gpm, at a nozzle pressure. */

@@ -7,6 +7,9 @@ package hosewright.hydraulics;
  * Program, Module 8, Hydraulics References (2019). A nozzle pushes harder while it opens.
  */
 public final class Reaction {
+  static final String SOURCE =
+      "Montgomery County Fire and Rescue Service, Hydraulics References (2019)";
+
   private Reaction() {}
 
   /**

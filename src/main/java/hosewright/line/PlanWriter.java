@@ -55,7 +55,7 @@ final class PlanWriter {
         gaskets(plan),
         job.flowGpm(),
         job.needPsi(),
-        plan.hydraulics(),
+        PlanWorking.shown(job, line, plan.hydraulics()),
         plan.checks(),
         plan.purchases().stream().map(PlanWriter::item).toList(),
         date,
@@ -113,7 +113,7 @@ final class PlanWriter {
     return sections;
   }
 
-  private static RunPart part(Placed part) {
+  static RunPart part(Placed part) {
     return new RunPart(
         part.itemNumber(), part.description(), part.upstream(), part.downstream(), part.count());
   }

@@ -108,7 +108,9 @@ final class SampleQuotes {
             108.0,
             577.0,
             0.59,
-            profile);
+            profile,
+            List.of(),
+            List.of());
     List<QuoteLine> lines =
         List.of(
             line(
@@ -279,7 +281,9 @@ final class SampleQuotes {
             2200,
             19220,
             2.04,
-            profile);
+            profile,
+            List.of(),
+            List.of());
     List<QuoteLine> lines =
         List.of(
             line(
