@@ -51,7 +51,7 @@ final class JobAnswers {
    * @return empty when a person was asked and broke off
    */
   static Optional<Map<JobField, String>> gather(Invocation in) {
-    if (in.bare() && in.asker().isPresent()) {
+    if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       return new Interview(in.asker().get()).answers();
     }
     Map<JobField, String> answers = new EnumMap<>(JobField.class);

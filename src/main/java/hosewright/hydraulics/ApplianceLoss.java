@@ -36,7 +36,7 @@ public record ApplianceLoss(String name, double thresholdGpm, double psi, int pa
 
   @Override
   public double lossPsi(double flowGpm) {
-    double throughOne = flowGpm / parallelLines;
+    double throughOne = Given.flow(flowGpm) / parallelLines;
     return throughOne > 0 && throughOne >= thresholdGpm ? psi : 0;
   }
 }

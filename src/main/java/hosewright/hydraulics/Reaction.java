@@ -20,6 +20,8 @@ public final class Reaction {
    * @param nozzlePsi pressure at the nozzle, psi
    */
   public static double solidLbf(double tipIn, double nozzlePsi) {
+    Given.positive("tip", tipIn, Demand.SmoothBore.LARGEST_TIP_IN, "in");
+    Given.between("nozzle pressure", nozzlePsi, 0, 1e6, "psi");
     return 1.57 * tipIn * tipIn * nozzlePsi;
   }
 
@@ -30,6 +32,7 @@ public final class Reaction {
    * @param nozzlePsi pressure at the nozzle, psi
    */
   public static double fogLbf(double flowGpm, double nozzlePsi) {
-    return 0.0505 * flowGpm * Math.sqrt(nozzlePsi);
+    Given.between("nozzle pressure", nozzlePsi, 0, 1e6, "psi");
+    return 0.0505 * Given.flow(flowGpm) * Math.sqrt(nozzlePsi);
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.hydraulics;
 
 import static hosewright.hydraulics.Given.plain;
+import static hosewright.hydraulics.Working.hundredths;
 import static hosewright.hydraulics.Working.text;
 
 import hosewright.hydraulics.Working.Step;
@@ -22,7 +23,8 @@ final class WorkedEnds {
     }
     double psi = supply.pressurePsi(flowGpm);
     return List.of(
-        new Step(AT_THE_SOURCE, "P", text("%s at any flow", plain(psi)), psi, "psi", "as stated"));
+        new Step(
+            AT_THE_SOURCE, "P", text("%s at any flow", hundredths(psi)), psi, "psi", "as stated"));
   }
 
   private static List<Step> hydrant(Hydrant hydrant, double flowGpm) {
@@ -33,11 +35,11 @@ final class WorkedEnds {
             "S - (S - R)(Q/Qt)^(1/0.54)",
             text(
                 "%s - (%s - %s) x (%s/%s)^1.852",
-                plain(hydrant.staticPsi()),
-                plain(hydrant.staticPsi()),
-                plain(hydrant.residualPsi()),
-                plain(flowGpm),
-                plain(hydrant.atFlowGpm())),
+                hundredths(hydrant.staticPsi()),
+                hundredths(hydrant.staticPsi()),
+                hundredths(hydrant.residualPsi()),
+                hundredths(flowGpm),
+                hundredths(hydrant.atFlowGpm())),
             hydrant.mainPsi(flowGpm),
             "psi",
             "NFPA 291, flow at a residual pressure, exponent 0.54"));
@@ -49,9 +51,9 @@ final class WorkedEnds {
             text(
                 "%.2f - %s x (%s/%s)^2",
                 hydrant.mainPsi(flowGpm),
-                plain(hydrant.hydrantLossPsi()),
-                plain(flowGpm),
-                plain(hydrant.atFlowGpm())),
+                hundredths(hydrant.hydrantLossPsi()),
+                hundredths(flowGpm),
+                hundredths(hydrant.atFlowGpm())),
             psi,
             "psi",
             "loss in the hydrant as stated at the test flow, by the square of the flow"));
@@ -70,13 +72,13 @@ final class WorkedEnds {
             "P1 - (P1 - P2)(Q - Q1)/(Q2 - Q1)",
             text(
                 "%s - (%s - %s) x (%s - %s)/(%s - %s)",
-                plain(left.psi()),
-                plain(left.psi()),
-                plain(right.psi()),
-                plain(flowGpm),
-                plain(left.flowGpm()),
-                plain(right.flowGpm()),
-                plain(left.flowGpm())),
+                hundredths(left.psi()),
+                hundredths(left.psi()),
+                hundredths(right.psi()),
+                hundredths(flowGpm),
+                hundredths(left.flowGpm()),
+                hundredths(right.flowGpm()),
+                hundredths(left.flowGpm())),
             psi,
             "psi",
             source);
@@ -86,7 +88,7 @@ final class WorkedEnds {
   }
 
   static Step demand(Demand demand, double flowGpm) {
-    String flow = plain(flowGpm);
+    String flow = hundredths(flowGpm);
     double psi = demand.needPsi(flowGpm);
     if (demand instanceof Demand.FlowAndPressure rated) {
       return needs(
@@ -131,7 +133,7 @@ final class WorkedEnds {
   }
 
   private static String square(double psi, String flow, double ratedGpm) {
-    return text("%s x (%s/%s)^2", plain(psi), flow, plain(ratedGpm));
+    return text("%s x (%s/%s)^2", hundredths(psi), flow, hundredths(ratedGpm));
   }
 
   private static Step needs(String formula, String numbers, double psi, String source) {

@@ -1,5 +1,6 @@
 package hosewright.hydraulics;
 
+import static hosewright.hydraulics.Working.hundredths;
 import static hosewright.hydraulics.Working.text;
 
 import hosewright.hydraulics.Working.Step;
@@ -26,7 +27,7 @@ final class WorkedLoss {
     return new Step(
         (element.riseFt() < 0 ? "fall of " : "rise of ") + element.name(),
         "0.434 h",
-        text("0.434 x %s", Given.plain(element.riseFt())),
+        text("0.434 x %s", hundredths(element.riseFt())),
         element.riseFt() * Physical.PSI_PER_FT,
         "psi",
         "pump operator course notes; 62.4 lb/ft3 over 144 in2/ft2 is 0.433");
@@ -48,10 +49,10 @@ final class WorkedLoss {
           appliance.name() + eachOf(appliance.parallelLines()),
           "stated loss from its threshold flow on, else 0",
           text(
-              "%s psi from %s gpm, at %s gpm",
-              Given.plain(appliance.psi()),
-              Given.plain(appliance.thresholdGpm()),
-              Given.plain(flowGpm / appliance.parallelLines())),
+              psi > 0 ? "%s from %s gpm on, at %s gpm" : "0 of %s below %s gpm, at %s gpm",
+              hundredths(appliance.psi()),
+              hundredths(appliance.thresholdGpm()),
+              hundredths(flowGpm / appliance.parallelLines())),
           psi,
           "psi",
           "the appliance's own figure; threshold by Renton Fire Department hydraulics training");
@@ -59,7 +60,7 @@ final class WorkedLoss {
     return new Step(
         element.name(),
         "pressure a pump adds",
-        text("-(%.2f at %s gpm)", -psi, Given.plain(flowGpm)),
+        text("-(%.2f at %s gpm)", -psi, hundredths(flowGpm)),
         psi,
         "psi",
         "the pump's own figure");
@@ -90,8 +91,8 @@ final class WorkedLoss {
 
   /** The law's formula with the numbers of one of the leg's lines. */
   private static String frictionNumbers(HoseLeg leg, double flowGpm) {
-    String flow = Given.plain(flowGpm / leg.parallelLines());
-    String length = Given.plain(leg.lengthFt());
+    String flow = hundredths(flowGpm / leg.parallelLines());
+    String length = hundredths(leg.lengthFt());
     if (leg.law() instanceof CoefficientLaw hose) {
       return text("%s x (%s/100)^2 x (%s/100)", Given.plain(hose.c()), flow, length);
     }

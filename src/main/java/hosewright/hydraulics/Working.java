@@ -29,7 +29,7 @@ public final class Working {
 
     /** The result to a hundredth, without zeros that say nothing. */
     public String rounded() {
-      return Given.plain(Math.round(result * 100) / 100.0);
+      return hundredths(result);
     }
   }
 
@@ -75,6 +75,11 @@ public final class Working {
   /** What a source gives at a flow. */
   public static List<Step> supply(Supply supply, double flowGpm) {
     return WorkedEnds.supply(supply, flowGpm);
+  }
+
+  /** The number to a hundredth, without zeros that say nothing. */
+  static String hundredths(double value) {
+    return Given.plain(Math.round(value * 100) / 100.0);
   }
 
   static String text(String format, Object... values) {

@@ -14,7 +14,7 @@ final class Restating {
       Pattern.compile(
           "(?<!per )(?<![\\w.,/-])(?:(?<first>"
               + NUMBER
-              + ")(?<between> to | of | or | and ))?(?<number>"
+              + ")(?<between> to | of | or | and | against ))?(?<number>"
               + NUMBER
               + ") ?(?<unit>psi|gpm|ft/s|ft|lbf|lb|gal|°F|F)(?![\\w/²³])");
 

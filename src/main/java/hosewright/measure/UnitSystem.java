@@ -53,7 +53,7 @@ public enum UnitSystem {
 
   /** Flows given in gpm: gpm or L/min. */
   public Scale flow() {
-    return scale(TradeUnit.GALLON_PER_MINUTE, TradeUnit.LITRE_PER_MINUTE, 1, 1);
+    return scale(TradeUnit.GALLON_PER_MINUTE, TradeUnit.LITRE_PER_MINUTE, 1, 0);
   }
 
   /** Pressures given in psi: psi or bar. */
