@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.interview.Desk;
+import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
 import hosewright.shell.Invocation;
@@ -13,6 +15,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
@@ -48,11 +51,17 @@ final class JobAnswers {
   /**
    * The answers for one use of a command.
    *
+   * @param forQuote whether a customer must be named
    * @return empty when a person was asked and broke off
    */
-  static Optional<Map<JobField, String>> gather(Invocation in) {
+  static Optional<Map<JobField, String>> gather(
+      Invocation in, ObjectProvider<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      return new Interview(in.asker().get()).answers();
+      Desk desk;
+      try (Books open = books.getObject()) {
+        desk = open.desk();
+      }
+      return new Interview(in.asker().get(), desk, forQuote).answers();
     }
     Map<JobField, String> answers = new EnumMap<>(JobField.class);
     in.value("job").ifPresent(file -> answers.putAll(JobFile.read(Path.of(file)).answers()));

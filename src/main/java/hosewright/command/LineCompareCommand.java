@@ -78,7 +78,7 @@ final class LineCompareCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was compared.");
     }

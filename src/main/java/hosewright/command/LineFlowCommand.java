@@ -36,7 +36,7 @@ final class LineFlowCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was calculated.");
     }

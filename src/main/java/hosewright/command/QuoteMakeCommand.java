@@ -42,7 +42,7 @@ final class QuoteMakeCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, true);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }

@@ -1,6 +1,8 @@
 package hosewright.line;
 
+import hosewright.line.LinePlan.Check;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -8,9 +10,9 @@ import java.util.OptionalDouble;
 final class CautionFigures {
   private final Map<String, String> figures = new LinkedHashMap<>();
 
-  CautionFigures(Job job, Evaluated plan) {
+  CautionFigures(Job job, Evaluated plan, List<Check> checks) {
     LineHydraulicsResult hydraulics = plan.hydraulics();
-    figures.put("{near}", String.join(", ", NearLimits.of(job, plan)));
+    figures.put("{near}", String.join(", ", NearLimits.of(job, checks)));
     figures.put("{water}", Checks.text("%.0f gal", hydraulics.waterGal()));
     figures.put("{surge}", Checks.text("%.0f psi", hydraulics.surgeHighPsi()));
     figures.put("{reaction}", Checks.text("%.0f lbf", hydraulics.reactionLbf().orElse(0.0)));

@@ -20,6 +20,7 @@ import java.util.OptionalInt;
  * @param accessories item numbers or kinds asked for besides the line
  * @param customer whose terms price the plan; empty for list prices
  * @param date the day prices are taken of; empty for today
+ * @param district where the line is laid, as the dealer's register of local threads names it
  */
 public record Job(
     String title,
@@ -36,7 +37,8 @@ public record Job(
     Service service,
     List<String> accessories,
     Optional<String> customer,
-    Optional<LocalDate> date) {
+    Optional<LocalDate> date,
+    Optional<String> district) {
 
   /** Slack laid over the run length when nothing else is said: common practice, no source. */
   public static final double USUAL_SLACK = 0.05;
@@ -147,6 +149,7 @@ public record Job(
         service,
         accessories,
         customer,
-        date);
+        date,
+        district);
   }
 }

@@ -41,6 +41,7 @@ public enum JobField {
   FLUID("fluid", "FLUID", "what flows", "water"),
   TEMPERATURE("temperature", "TEMPERATURE", "how warm it is", "60 F"),
   ACCESSORIES("accessories", "LIST", "kinds or item numbers to add", "wrench, ramp"),
+  DISTRICT("district", "NAME", "fire district whose threads to compare", "Port Harlow"),
   CUSTOMER("customer", "ID", "whose terms price it", "COUNTER"),
   DATE("date", "YYYY-MM-DD", "day the prices are of", "2026-11-25");
 

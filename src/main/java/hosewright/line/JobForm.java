@@ -122,7 +122,8 @@ public final class JobForm {
             service,
             accessories,
             text(CUSTOMER),
-            date));
+            date,
+            text(DISTRICT)));
   }
 
   /** The lift, if the atmosphere can hold it where the pump stands. */

@@ -14,8 +14,8 @@ final class NearLimits {
    * Each limit that the plan keeps within a tenth of, as "hose working pressure (262.0 of 272.0
    * psi)", and each that it passes.
    */
-  static List<String> of(Job job, Evaluated plan) {
-    return plan.checks().stream()
+  static List<String> of(Job job, List<Check> checks) {
+    return checks.stream()
         .filter(check -> isNear(job, check))
         .map(
             check ->

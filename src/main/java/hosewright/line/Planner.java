@@ -7,6 +7,7 @@ import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.LinePlan.Alternative;
 import hosewright.problem.BadInputException;
+import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -31,16 +32,30 @@ public final class Planner {
   private final NetPrice prices;
   private final LocalDate date;
   private final CurrencyUnit currency;
+  private final LocalThreads register;
 
   /**
    * @param prices what the buyer pays on the date
    * @param date the day the prices are of; written into the plan
    */
   public Planner(Catalogue catalogue, NetPrice prices, LocalDate date, CurrencyUnit currency) {
+    this(catalogue, prices, date, currency, LocalThreads.none());
+  }
+
+  /**
+   * @param register which thread each district uses, for a job that names its district
+   */
+  public Planner(
+      Catalogue catalogue,
+      NetPrice prices,
+      LocalDate date,
+      CurrencyUnit currency,
+      LocalThreads register) {
     this.catalogue = catalogue;
     this.prices = new PriceLadders(prices);
     this.date = date;
     this.currency = currency;
+    this.register = register;
   }
 
   /**
@@ -51,7 +66,7 @@ public final class Planner {
    */
   public LinePlan plan(Job job) {
     Found found = find(job);
-    PlanWriter writer = new PlanWriter(job, date);
+    PlanWriter writer = new PlanWriter(job, date, register);
     if (found.best().isEmpty()) {
       return writer.nothingToLay(
           new Remedies(this, job).whenNothingFits(catalogue), currency, found.searched());
@@ -68,7 +83,7 @@ public final class Planner {
    */
   public List<LinePlan> plansBySize(Job job) {
     Found found = find(job);
-    PlanWriter writer = new PlanWriter(job, date);
+    PlanWriter writer = new PlanWriter(job, date, register);
     return Stream.concat(found.best().stream(), found.others().stream())
         .map(plan -> writer.write(plan, List.of(), List.of(), found.searched()))
         .toList();

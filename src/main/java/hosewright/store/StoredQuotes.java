@@ -37,28 +37,30 @@ public final class StoredQuotes implements QuoteStore {
    */
   public StoredQuotes(Database database, QuoteCodec codec, Clock clock) {
     this.context = database.context();
-    this.numbers = new QuoteNumbers(HighWaterMark.in(database.folder()));
+    this.numbers = new QuoteNumbers(database.mark());
     this.codec = codec;
     this.clock = clock;
   }
 
   @Override
   public Quote saveNew(Function<String, Quote> withNumber) {
-    return context.transactionResult(
-        nested -> {
-          DSLContext inside = nested.dsl();
-          int number = numbers.take(inside, OffsetDateTime.now(clock));
-          String written = QuoteNumbers.written(number);
-          Quote quote = withNumber.apply(written);
-          if (!quote.number().equals(written) || quote.revision() != 1) {
-            throw new IllegalArgumentException(
-                "a new quote is revision 1 of %s, not revision %s of %s"
-                    .formatted(written, quote.revision(), quote.number()));
-          }
-          inside.executeInsert(row(quote));
-          numbers.raiseMark(number);
-          return quote;
-        });
+    Quote kept =
+        context.transactionResult(
+            nested -> {
+              DSLContext inside = nested.dsl();
+              int number = numbers.take(inside, OffsetDateTime.now(clock));
+              String written = QuoteNumbers.written(number);
+              Quote quote = withNumber.apply(written);
+              if (!quote.number().equals(written) || quote.revision() != 1) {
+                throw new IllegalArgumentException(
+                    "a new quote is revision 1 of %s, not revision %s of %s"
+                        .formatted(written, quote.revision(), quote.number()));
+              }
+              inside.executeInsert(row(quote));
+              return quote;
+            });
+    numbers.told(kept.number());
+    return kept;
   }
 
   @Override

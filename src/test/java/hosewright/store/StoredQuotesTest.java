@@ -24,18 +24,24 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(BooksOn.class)
 final class StoredQuotesTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
 
+  @Parameter BooksOn books;
   @TempDir Path folder;
   private Database database;
   private StoredQuotes quotes;
 
   @BeforeEach
   void open() {
-    database = Database.open(folder);
+    database = books.open(folder);
     quotes = new StoredQuotes(database, SampleQuotes.CODEC, CLOCK);
   }
 
@@ -188,16 +194,15 @@ final class StoredQuotesTest {
   }
 
   @Test
-  void an_older_store_put_back_never_gives_a_number_out_again() throws IOException {
+  void an_older_store_put_back_never_gives_a_number_out_again() {
     saveNew("first");
     close();
-    Path backup = Files.copy(folder.resolve("store.mv.db"), folder.resolve("backup"));
+    books.backUp(folder);
     open();
     saveNew("second");
     saveNew("third");
     close();
-    Files.delete(folder.resolve("store.mv.db"));
-    Files.move(backup, folder.resolve("store.mv.db"));
+    books.putBack(folder);
     open();
 
     assertThat(saveNew("fourth").number()).isEqualTo("Q-000004");
@@ -207,13 +212,13 @@ final class StoredQuotesTest {
 
   @Test
   void a_mark_that_cannot_be_this_stores_is_refused_and_no_number_is_used() throws IOException {
-    Path mark = folder.resolve("highest-quote-number.txt");
+    Path mark = database.mark().file();
     for (String text : List.of("900000000", "many", "")) {
       Files.writeString(mark, text);
 
       assertThatThrownBy(() -> saveNew("x"))
           .isInstanceOf(BadInputException.class)
-          .hasMessageContaining("highest-quote-number.txt");
+          .hasMessageContaining("highest-quote-number");
     }
     Files.delete(mark);
 
