@@ -68,7 +68,7 @@ final class MoveTest {
                     .as(table.getName())
                     .containsExactlyInAnyOrderElementsOf(
                         from.context().selectFrom(table).fetch().intoMaps()));
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000003");
     assertThat(from.context().fetchCount(QUOTE)).isEqualTo(2);
   }
@@ -79,7 +79,7 @@ final class MoveTest {
 
     Move.copy(from, to);
 
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000008");
     assertThat(to.context().fetchCount(QUOTE_VOID)).isEqualTo(5);
   }
