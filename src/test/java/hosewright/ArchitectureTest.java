@@ -23,7 +23,8 @@ final class ArchitectureTest {
     "hosewright.line..",
     "hosewright.quote..",
     "hosewright.order..",
-    "hosewright.fleet.."
+    "hosewright.fleet..",
+    "hosewright.tender.."
   };
 
   @ArchTest
@@ -66,6 +67,8 @@ final class ArchitectureTest {
           .definedBy("hosewright.jobfile..")
           .layer("fleet")
           .definedBy("hosewright.fleet..")
+          .layer("tender")
+          .definedBy("hosewright.tender..")
           .layer("order")
           .definedBy("hosewright.order..")
           .layer("quote")
@@ -92,13 +95,15 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("command", "shell", "report", "store")
           .whereLayer("jobfile")
           .mayOnlyBeAccessedByLayers("command", "interview", "report", "store")
+          .whereLayer("tender")
+          .mayOnlyBeAccessedByLayers("command", "report")
           .whereLayer("fleet")
           .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
           .whereLayer("order")
           .mayOnlyBeAccessedByLayers("command", "report", "store")
           .whereLayer("quote")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "fleet", "jobfile", "order")
+              "command", "report", "store", "json", "fleet", "jobfile", "order", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
               "command",
@@ -109,7 +114,8 @@ final class ArchitectureTest {
               "fleet",
               "quote",
               "jobfile",
-              "order")
+              "order",
+              "tender")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");
 

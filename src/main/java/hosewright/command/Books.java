@@ -2,11 +2,16 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.interview.Desk;
+import hosewright.csv.CellRows;
 import hosewright.json.Json;
 import hosewright.order.OrderBook;
 import hosewright.quote.Customer;
+import hosewright.quote.ContractPrice;
+import hosewright.problem.BadInputException;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
+import hosewright.quote.FreightBand;
+import hosewright.quote.MarginFloors;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteStore;
@@ -15,9 +20,11 @@ import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
 import hosewright.store.Backup;
 import hosewright.store.CatalogueStore;
+import hosewright.store.CatalogueUses;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
 import hosewright.store.StoredOrders;
+import hosewright.store.FleetStore;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import hosewright.thread.LocalThreads;
@@ -28,7 +35,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import org.joda.money.Money;
 
 /**
  * The dealer's books, opened by one command when it first needs them and closed with it, so that a
@@ -38,6 +48,8 @@ import java.util.Optional;
  * once.
  */
 final class Books implements AutoCloseable {
+  private static final int MANY_ITEMS = 20_000;
+
   private final Workspace workspace;
   private final Notices notices;
   private final Clock clock;
@@ -53,19 +65,37 @@ final class Books implements AutoCloseable {
 
   Catalogue catalogue() {
     if (catalogue == null) {
-      catalogue = database().steadily(books -> new CatalogueStore(books).load());
-      if (catalogue.items().isEmpty()) {
-        notices.say(
-            "The books are empty: taking the invented demo catalogue."
-                + " Load your own with 'catalogue load FOLDER'.");
-        takeDemo();
+      shelf();
+      if (catalogue == null) {
+        catalogue = database().steadily(books -> new CatalogueStore(books).load());
       }
     }
     return catalogue;
   }
 
-  /** Replaces catalogue, customers and terms, all or nothing. */
+  /** Where the catalogue is kept, for questions that do not need all of it. */
+  CatalogueStore shelf() {
+    CatalogueStore shelf = new CatalogueStore(database());
+    if (shelf.isEmpty()) {
+      notices.say(
+          "The books are empty: taking the invented demo catalogue."
+              + " Load your own with 'catalogue load FOLDER'.");
+      takeDemo();
+    }
+    return shelf;
+  }
+
+  /** The catalogue as it is kept, which may be none yet. */
+  Catalogue standing() {
+    return new CatalogueStore(database()).load();
+  }
+
+  /** Replaces what the folder has of catalogue, customers and terms, all or nothing. */
   void load(CatalogueFolder folder) {
+    int items = folder.catalogue().items().size();
+    if (items > MANY_ITEMS) {
+      notices.say(String.format(Locale.ROOT, "Writing %,d items with their prices", items));
+    }
     database().together(books -> put(books, folder));
     catalogue = folder.catalogue();
   }
@@ -87,24 +117,58 @@ final class Books implements AutoCloseable {
   }
 
   private void put(Database books, CatalogueFolder folder) {
-    new CatalogueStore(books).replace(folder.catalogue(), now());
-    new CustomerStore(books).replace(folder.customers());
-    new TermsStore(books).replace(folder.terms());
+    new CatalogueStore(books).replace(folder.catalogue(), now(), folder.source());
+    CustomerStore buyers = new CustomerStore(books);
+    folder.customers().ifPresent(buyers::replace);
+    folder.floors().ifPresent(buyers::replaceFloors);
+    folder.terms().ifPresent(new TermsStore(books)::replace);
+  }
+
+  /** Number of the load that brought the catalogue. */
+  int catalogueLoad() {
+    catalogue();
+    return new CatalogueStore(database()).loadNumber();
   }
 
   Customers customers() {
-    catalogue();
-    return new CustomerStore(database()).load();
+    return buyers().load();
+  }
+
+  /** Where customers are kept. */
+  CustomerStore buyers() {
+    shelf();
+    return new CustomerStore(database());
+  }
+
+  /** The least margin wanted of each class of customers. */
+  MarginFloors marginFloors() {
+    return buyers().floors();
   }
 
   DealerTerms terms() {
-    catalogue();
+    shelf();
     return new TermsStore(database()).load();
   }
 
   /** The dealer's register of local threads; without rows where none is kept. */
   LocalThreads localThreads() {
     return LocalRegister.in(workspace).read().orElseGet(LocalThreads::none);
+  }
+
+  /** Contract prices as they are kept, which may be none yet. */
+  List<Money> keptContractSums() {
+    return new CustomerStore(database())
+        .load().contractPrices().stream().map(ContractPrice::unitPrice).toList();
+  }
+
+  /** Freight charges as they are kept, which may be none yet. */
+  List<Money> keptFreightSums() {
+    return new TermsStore(database()).load().freight().stream().map(FreightBand::charge).toList();
+  }
+
+  /** Where items are used. */
+  CatalogueUses uses() {
+    return new CatalogueUses(database(), new JsonCodec());
   }
 
   /** The quotes; those past their last day are expired first. */
@@ -175,7 +239,32 @@ final class Books implements AutoCloseable {
    * @return where the books that stood there before were put
    */
   Optional<Path> restore(Path backup) {
+    if (workspace.database().isPresent()) {
+      throw new BadInputException(
+          workspace.databaseField(),
+          "",
+          "left out: only books in a data folder are put back so, a server's with pg_restore");
+    }
     return new Backup(workspace.folder(), now()).restore(backup);
+  }
+
+  FleetStore fleet() {
+    return new FleetStore(database());
+  }
+
+  /** Takes an inventory in, all or nothing. */
+  FleetIntake.Taken loadFleet(Map<String, CellRows> tables, boolean replace) {
+    FleetIntake.Taken[] taken = new FleetIntake.Taken[1];
+    database()
+        .together(
+            books -> {
+              FleetStore fleet = new FleetStore(books);
+              if (replace) {
+                fleet.clear();
+              }
+              taken[0] = new FleetIntake(tables, fleet, today()).take();
+            });
+    return taken[0];
   }
 
   Instant now() {

@@ -64,6 +64,10 @@ public final class PlainSummary {
     if (plan.lines() > 1) {
       sentences.add("They make " + plan.lines() + " lines laid side by side.");
     }
+    if (plan.run().isEmpty() && plan.sections().isEmpty()) {
+      plan.items()
+          .forEach(item -> sentences.add(item.quantity() + " x " + item.description() + "."));
+    }
     int adapters = plan.adapters().stream().mapToInt(LinePlan.ItemCount::count).sum();
     if (adapters > 0) {
       sentences.add(count(adapters, "adapter") + " to make the ends fit.");
