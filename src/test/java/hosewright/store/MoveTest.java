@@ -86,7 +86,7 @@ final class MoveTest {
 
   @Test
   void a_database_with_books_in_it_is_left_as_it_is() {
-    quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"));
+    quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE);
 
     assertThatThrownBy(() -> Move.copy(from, to))
         .isInstanceOf(BadInputException.class)
@@ -102,7 +102,7 @@ final class MoveTest {
     assertThatThrownBy(() -> Move.copy(from, to)).isInstanceOf(DataAccessException.class);
 
     assertThat(to.context().fetchCount(ITEM)).isZero();
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE).number())
         .isEqualTo("Q-000001");
   }
 
