@@ -82,8 +82,18 @@ final class FleetCommandsTest {
 
     JsonNode made =
         json(
-            "fleet", "budget", "--escalation", "4%", "--overdue", "10", "--quote", "HARLOW-FD",
-            "--workbook", "--out", papers.toString(), "--json");
+            "fleet",
+            "budget",
+            "--escalation",
+            "4%",
+            "--overdue",
+            "10",
+            "--quote",
+            "HARLOW-FD",
+            "--workbook",
+            "--out",
+            papers.toString(),
+            "--json");
     JsonNode first = made.get("budget").get("ageLimit").get("years").get(0);
     assertThat(made.get("quote").asString()).isEqualTo("Q-000001");
     assertThat(made.get("budget").get("unpriced")).isEmpty();

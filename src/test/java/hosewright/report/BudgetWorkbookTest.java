@@ -116,7 +116,11 @@ final class BudgetWorkbookTest {
           .isEqualByComparingTo(expected.total().getAmount());
       var total = WorkbookReader.named(workbook, "budget_total");
       double worth =
-          workbook.getSheet("Budget").getRow(total.getRowIndex() + 1).getCell(2).getNumericCellValue();
+          workbook
+              .getSheet("Budget")
+              .getRow(total.getRowIndex() + 1)
+              .getCell(2)
+              .getNumericCellValue();
       assertThat(BigDecimal.valueOf(worth).setScale(2, RoundingMode.HALF_UP))
           .isEqualByComparingTo(expected.presentValue().getAmount());
     }
