@@ -1,13 +1,13 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.interview.Desk;
 import hosewright.csv.CellRows;
+import hosewright.interview.Desk;
 import hosewright.json.Json;
 import hosewright.order.OrderBook;
-import hosewright.quote.Customer;
-import hosewright.quote.ContractPrice;
 import hosewright.problem.BadInputException;
+import hosewright.quote.ContractPrice;
+import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.FreightBand;
@@ -23,8 +23,8 @@ import hosewright.store.CatalogueStore;
 import hosewright.store.CatalogueUses;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
-import hosewright.store.StoredOrders;
 import hosewright.store.FleetStore;
+import hosewright.store.StoredOrders;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import hosewright.thread.LocalThreads;
