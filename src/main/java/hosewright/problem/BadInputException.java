@@ -14,6 +14,19 @@ public class BadInputException extends RuntimeException {
     this.problems = List.copyOf(problems);
   }
 
+  /**
+   * Some problems out of more.
+   *
+   * @param closing a sentence that says how many there are and how to see them
+   */
+  public BadInputException(List<Problem> problems, String closing) {
+    super(
+        problems.stream().map(Problem::sentence).collect(Collectors.joining("\n"))
+            + "\n"
+            + closing);
+    this.problems = List.copyOf(problems);
+  }
+
   public BadInputException(String field, String value, String allowed) {
     this(List.of(Problem.of(field, value, allowed)));
   }

@@ -8,6 +8,7 @@ import hosewright.catalogue.PriceRow;
 import hosewright.store.db.tables.records.CostRecord;
 import hosewright.store.db.tables.records.PriceRecord;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,20 +23,34 @@ final class PriceRows {
   private PriceRows() {}
 
   static Map<PriceRow, PriceRecord> pricesInUse(DSLContext context) {
+    return pricesInUse(context, Optional.empty());
+  }
+
+  /** The same of some items only. */
+  static Map<PriceRow, PriceRecord> pricesInUse(
+      DSLContext context, Optional<Collection<String>> only) {
     Map<PriceRow, PriceRecord> inUse = new LinkedHashMap<>();
     context
         .selectFrom(PRICE)
         .where(PRICE.REPLACED_BY.isNull())
+        .and(ItemQuery.about(PRICE.ITEM_NUMBER, only))
         .orderBy(PRICE.ITEM_NUMBER, PRICE.VALID_FROM, PRICE.MINIMUM_QUANTITY)
         .forEach(row -> inUse.put(price(row), row));
     return inUse;
   }
 
   static Map<CostRow, CostRecord> costsInUse(DSLContext context) {
+    return costsInUse(context, Optional.empty());
+  }
+
+  /** The same of some items only. */
+  static Map<CostRow, CostRecord> costsInUse(
+      DSLContext context, Optional<Collection<String>> only) {
     Map<CostRow, CostRecord> inUse = new LinkedHashMap<>();
     context
         .selectFrom(COST)
         .where(COST.REPLACED_BY.isNull())
+        .and(ItemQuery.about(COST.ITEM_NUMBER, only))
         .orderBy(COST.ITEM_NUMBER, COST.VALID_FROM, COST.SUPPLIER_CODE)
         .forEach(row -> inUse.put(cost(row), row));
     return inUse;

@@ -112,6 +112,21 @@ public final class RealProgram {
     }
   }
 
+  /** Starts a run for a test that ends it itself; what it says is thrown away. */
+  public Process begin(String... words) {
+    try {
+      ProcessBuilder builder =
+          new ProcessBuilder(Stream.concat(start.stream(), Stream.of(words)).toList())
+              .directory(folder.toFile())
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .redirectError(ProcessBuilder.Redirect.DISCARD);
+      setUp(builder.environment());
+      return builder.start();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   private void setUp(Map<String, String> environment) {
     for (String name :
         List.of("COLUMNS", "NO_COLOR", "JAVA_TOOL_OPTIONS", "HOSEWRIGHT_DATA", "HOSEWRIGHT_DB")) {

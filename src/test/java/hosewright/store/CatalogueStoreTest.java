@@ -120,8 +120,8 @@ final class CatalogueStoreTest {
       assertThat(new CatalogueStore(database).priceHistory("B15"))
           .extracting(
               row -> row.price().unitPrice(),
-              CatalogueStore.LoadedPrice::loadedAt,
-              CatalogueStore.LoadedPrice::replacedAt)
+              row -> row.broughtBy().loadedAt(),
+              row -> row.replacedBy().map(CatalogueStore.Load::loadedAt))
           .containsExactly(
               tuple(usd("3.10"), JANUARY, Optional.of(JULY)),
               tuple(usd("3.25"), JULY, Optional.empty()));
@@ -136,8 +136,8 @@ final class CatalogueStoreTest {
     try (Database database = books.open(folder)) {
       assertThat(new CatalogueStore(database).priceHistory("H25-50"))
           .hasSize(3)
-          .allSatisfy(row -> assertThat(row.loadedAt()).isEqualTo(JANUARY))
-          .allSatisfy(row -> assertThat(row.replacedAt()).isEmpty());
+          .allSatisfy(row -> assertThat(row.broughtBy().loadedAt()).isEqualTo(JANUARY))
+          .allSatisfy(row -> assertThat(row.replacedBy()).isEmpty());
     }
   }
 
