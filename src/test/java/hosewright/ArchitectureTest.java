@@ -101,7 +101,14 @@ final class ArchitectureTest {
               "command", "report", "store", "json", "fleet", "jobfile", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
-              "command", "interview", "report", "store", "json", "fleet", "quote", "jobfile",
+              "command",
+              "interview",
+              "report",
+              "store",
+              "json",
+              "fleet",
+              "quote",
+              "jobfile",
               "tender")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");

@@ -3,8 +3,8 @@ package hosewright.command;
 import hosewright.catalogue.Catalogue;
 import hosewright.interview.Desk;
 import hosewright.json.Json;
-import hosewright.quote.Customer;
 import hosewright.quote.ContractPrice;
+import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.FreightBand;
@@ -26,9 +26,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.joda.money.Money;
 
 /**

@@ -99,9 +99,7 @@ public final class Move {
   /** A table comes after those its rows point at. */
   private static List<Table<?>> parentsFirst() {
     Set<Table<?>> sorted = new LinkedHashSet<>();
-    DefaultSchema.DEFAULT_SCHEMA
-        .getTables()
-        .forEach(table -> addWithParents(table, sorted));
+    DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(table -> addWithParents(table, sorted));
     return List.copyOf(sorted);
   }
 
