@@ -16,8 +16,8 @@ import org.joda.money.Money;
  * A bridge as scripts read it.
  *
  * @param chain adapters of the catalogue, in the order water meets them
- * @param cost of the chain at list price; null where there is no chain to price
- * @param missing an adapter to be found elsewhere, named by its two ends
+ * @param cost of the chain; null where there is no chain to price
+ * @param missing adapters to be found elsewhere, each named by its two ends
  * @param joints every joint the bridge makes, as far as the law knows it
  * @param removable whether all of them come apart again
  * @param workingPsi least rating of the chain in cold water, psi; null when a part has none
@@ -45,7 +45,7 @@ record BridgeDocument(
                         l.item().number(), l.upstream(), l.downstream(), l.item().description()))
             .toList();
     List<Wanted> missing =
-        way.missing().map(gap -> new Wanted(gap.upstream(), gap.downstream())).stream().toList();
+        way.missing().stream().map(gap -> new Wanted(gap.upstream(), gap.downstream())).toList();
     List<Joint> joints = joints(from, to, way);
     return new BridgeDocument(
         chain,
@@ -53,14 +53,14 @@ record BridgeDocument(
         missing,
         joints,
         joints.stream().allMatch(joint -> joint.verdict().removable()),
-        way.missing().isPresent() ? null : boxed(leastPsi(way.links())));
+        !way.missing().isEmpty() ? null : boxed(leastPsi(way.links())));
   }
 
   private static List<Joint> joints(End from, End to, Way way) {
     List<Gap> parts =
         new ArrayList<>(
             way.links().stream().map(l -> new Gap(l.upstream(), l.downstream())).toList());
-    way.missing().ifPresent(gap -> parts.add(way.missingFirst() ? 0 : parts.size(), gap));
+    parts.addAll(way.missingFirst() ? 0 : parts.size(), way.missing());
     List<Joint> joints = new ArrayList<>();
     End open = from;
     for (Gap part : parts) {

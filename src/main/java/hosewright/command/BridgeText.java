@@ -51,7 +51,12 @@ final class BridgeText {
       text.line("To be sourced: one adapter, " + wanted.in() + " x " + wanted.out() + ".");
     }
     found.notes().forEach(text::line);
-    others("Or, with a part out of the catalogue", found.alternatives());
+    boolean withStock = found.alternatives().stream().anyMatch(way -> !way.chain().isEmpty());
+    others(
+        withStock
+            ? "Or, with a part out of the catalogue"
+            : "Or two adapters of more usual threads",
+        found.alternatives());
     return text.toString();
   }
 
@@ -85,7 +90,7 @@ final class BridgeText {
           "- %s: %s%s%s"
               .formatted(
                   way.inWords(),
-                  way.cost(),
+                  way.cost() == null ? "price to be asked for" : way.cost(),
                   way.workingPsi() == null
                       ? ""
                       : String.format(Locale.ROOT, ", rated %.0f psi", way.workingPsi()),

@@ -1,6 +1,5 @@
 package hosewright.command;
 
-import hosewright.csv.CsvFile;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
@@ -13,18 +12,11 @@ import hosewright.shell.Table;
 import hosewright.shell.Workspace;
 import hosewright.thread.LocalThreads;
 import hosewright.thread.LocalThreads.LocalThread;
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** Looks up which thread a district uses, in the register the dealer keeps. */
 final class EndLocalCommand extends ShellCommand {
-  private static final String EXAMPLE =
-      "Port Harlow,2.5,PCT,2026-01-31,thread gauge on two hydrants";
-
   private final Workspace workspace;
 
   EndLocalCommand(Workspace workspace) {
@@ -39,7 +31,8 @@ final class EndLocalCommand extends ShellCommand {
                     .asRepeatable()
                     .completing(
                         () ->
-                            read(workspace.where().resolve(LocalThreads.FILE))
+                            LocalRegister.in(workspace)
+                                .read()
                                 .map(LocalThreads::districts)
                                 .orElse(List.of()))));
     this.workspace = workspace;
@@ -54,49 +47,28 @@ final class EndLocalCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Path file = workspace.where().resolve(LocalThreads.FILE);
-    Optional<LocalThreads> register = read(file);
+    LocalRegister kept = LocalRegister.in(workspace);
+    Optional<LocalThreads> register = kept.read();
     String district = String.join(" ", in.arguments());
     if (register.isEmpty() && !district.isBlank()) {
       throw new BadInputException(
           "district",
           district,
-          "no register is kept yet, so check with the local fire service. " + howTo(file));
+          "no register is kept yet, so check with the local fire service. " + kept.howTo());
     }
     List<LocalThread> threads =
         district.isBlank()
             ? register.map(LocalThreads::rows).orElse(List.of())
             : register.orElseThrow().of(district);
-    Local local = new Local(file.toString(), register.isPresent(), threads);
-    return Answer.of(local, screen -> text(local, file, screen));
+    Local local = new Local(kept.file().toString(), register.isPresent(), threads);
+    return Answer.of(local, screen -> text(local, kept, screen));
   }
 
-  private static Optional<LocalThreads> read(Path file) {
-    if (!Files.exists(file)) {
-      return Optional.empty();
-    }
-    try (Reader text = CsvFile.utf8(Files.newInputStream(file))) {
-      return Optional.of(LocalThreads.read(text));
-    } catch (IOException e) {
-      throw new BadInputException("file", file.toString(), "a file that can be read");
-    }
-  }
-
-  private static String howTo(Path file) {
-    return "To keep one, make "
-        + file
-        + " with the header line '"
-        + String.join(",", LocalThreads.COLUMNS)
-        + "' and lines such as '"
-        + EXAMPLE
-        + "'";
-  }
-
-  private static String text(Local local, Path file, Screen screen) {
+  private static String text(Local local, LocalRegister kept, Screen screen) {
     Prose text = new Prose(screen);
     if (!local.kept()) {
       return text.line("No register of local threads is kept yet.")
-          .line(howTo(file) + ".")
+          .line(kept.howTo() + ".")
           .toString();
     }
     Table table = Table.of("district", "thread", "checked on", "by");

@@ -39,6 +39,8 @@ final class JointBridgeCommand extends ShellCommand {
                 OptionSpec.value("to", "END", "the end it goes into")
                     .asRequired()
                     .completing(JointCheckCommand::ends),
+                OptionSpec.value("customer", "ID", "whose terms price it")
+                    .withDefaultSaid("list prices"),
                 OptionSpec.value("show", "N", "how many ways to show, 1 to " + MOST_SHOWN)
                     .withDefault("1")));
     this.books = books;
@@ -80,7 +82,7 @@ final class JointBridgeCommand extends ShellCommand {
     Optional<End> to = refusals.read("to", () -> End.parse(in.required("to")));
     Optional<Integer> show = refusals.read(() -> show(in.required("show")));
     refusals.throwAny();
-    return answer(from.orElseThrow(), to.orElseThrow(), show.orElseThrow());
+    return answer(from.orElseThrow(), to.orElseThrow(), show.orElseThrow(), in.value("customer"));
   }
 
   private static int show(String text) {
@@ -91,9 +93,9 @@ final class JointBridgeCommand extends ShellCommand {
             () -> new BadInputException("show", text, "a whole number from 1 to " + MOST_SHOWN));
   }
 
-  private Answer answer(End from, End to, int show) {
+  private Answer answer(End from, End to, int show, Optional<String> customer) {
     try (Books open = books.getObject()) {
-      StockBridges stock = Stock.bridges(open);
+      StockBridges stock = Stock.bridges(open, customer);
       boolean asTheyAre = Mating.of(from, to).mates();
       List<BridgeDocument> found =
           stock.cheapest(from, to, asTheyAre ? 1 : show).stream()
@@ -104,7 +106,7 @@ final class JointBridgeCommand extends ShellCommand {
   }
 
   private static Way none(Way way) {
-    return new Way(List.of(), Money.zero(way.cost().getCurrencyUnit()), Optional.empty(), false);
+    return new Way(List.of(), Money.zero(way.cost().getCurrencyUnit()), List.of(), false);
   }
 
   private static Answer stocked(End from, End to, List<BridgeDocument> found, StockBridges stock) {
@@ -165,11 +167,10 @@ final class JointBridgeCommand extends ShellCommand {
         .filter(joint -> joint.outcome() == Verdict.Outcome.MEASURE)
         .map(Verdict::reason)
         .forEach(notes::add);
+    List<Way> withStock = stock.withOneSourced(from, to);
     List<BridgeDocument> others =
-        stock.withOneSourced(from, to).stream()
-            .limit(show)
-            .map(other -> BridgeDocument.of(from, to, other))
-            .toList();
+        (withStock.isEmpty() ? stock.withTwoSourced(from, to) : withStock)
+            .stream().limit(show).map(other -> BridgeDocument.of(from, to, other)).toList();
     Bridged document = Bridged.of(wanted, others, notes);
     return Answer.noSafePlan(
         document, screen -> new BridgeText(from, to, screen).sourced(document));

@@ -4,17 +4,24 @@ import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
+import hosewright.line.Planner;
+import hosewright.measure.UnitSystem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Plans a line for a job. */
 final class LinePlanCommand extends ShellCommand {
+  private static final String EXPLAIN = "explain";
+
   private final ObjectProvider<Books> books;
 
   LinePlanCommand(ObjectProvider<Books> books) {
@@ -25,26 +32,54 @@ final class LinePlanCommand extends ShellCommand {
                 "Plans the cheapest line that joins, holds and brings the pressure",
                 "line plan --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 120psi")
-            .with(JobAnswers.options()));
+            .with(JobAnswers.options(books))
+            .with(
+                OptionSpec.flag(
+                    EXPLAIN, "also say what was weighed, and why every other hose lost"),
+                ShownUnits.option(),
+                WorkingText.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    UnitSystem units = ShownUnits.of(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was planned.");
     }
     Job job = JobForm.read(answers.get());
-    LinePlan plan = plan(job);
-    return plan.feasible()
-        ? Answer.of(plan, screen -> PlanText.of(plan, screen))
-        : Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen));
+    boolean working = in.flag(WorkingText.NAME);
+    try (Books open = books.getObject()) {
+      Planner planner = new Planning(open).planner(job);
+      if (!in.flag(EXPLAIN)) {
+        LinePlan plan = planner.plan(job);
+        return answer(plan, plan, screen -> text(plan, "", screen, units, working));
+      }
+      Planner.Explained explained = planner.explain(job);
+      LinePlan plan = explained.plan();
+      return answer(
+          plan,
+          explained,
+          screen ->
+              text(
+                  plan,
+                  "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
+                  screen,
+                  units,
+                  working));
+    }
   }
 
-  private LinePlan plan(Job job) {
-    try (Books open = books.getObject()) {
-      return new Planning(open).plan(job).plan();
-    }
+  private static String text(
+      LinePlan plan, String reasoning, Screen screen, UnitSystem units, boolean working) {
+    String text = PlanText.of(plan, screen, units) + reasoning;
+    return working
+        ? text + "\n" + WorkingText.of(plan.hydraulics().working(), screen, units)
+        : text;
+  }
+
+  private static Answer answer(LinePlan plan, Object document, Function<Screen, String> text) {
+    return plan.feasible() ? Answer.of(document, text) : Answer.noSafePlan(document, text);
   }
 }

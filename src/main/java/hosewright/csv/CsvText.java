@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /** A table kept as separated text. */
 public final class CsvText implements CellRows {
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
+  static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final String title;
   private final Reader text;
@@ -33,8 +33,11 @@ public final class CsvText implements CellRows {
   public CsvText(String title, Reader text, char separator) {
     this.title = title;
     this.text = text;
-    this.format =
-        CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(true).get();
+    this.format = format(separator);
+  }
+
+  static CSVFormat format(char separator) {
+    return CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(true).get();
   }
 
   /** Texts by file name as tables by file name. */
@@ -63,9 +66,9 @@ public final class CsvText implements CellRows {
         line = parser.getCurrentLineNumber() + 1;
       }
     } catch (UncheckedIOException e) {
-      throw unreadable(e);
+      throw unreadable(title, e);
     } catch (IOException e) {
-      throw unreadable(new UncheckedIOException(e));
+      throw unreadable(title, new UncheckedIOException(e));
     }
   }
 
@@ -75,7 +78,7 @@ public final class CsvText implements CellRows {
         .toList();
   }
 
-  private RuntimeException unreadable(UncheckedIOException e) {
+  static RuntimeException unreadable(String title, UncheckedIOException e) {
     if (e.getCause() instanceof CharacterCodingException) {
       return new BadInputException(title, "bytes that are not UTF-8", "text saved as CSV UTF-8");
     }

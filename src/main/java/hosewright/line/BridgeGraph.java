@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Every way to get from one open end to another with adapters of the catalogue.
@@ -27,6 +29,9 @@ public final class BridgeGraph {
   private final List<Bridge.Link> links = new ArrayList<>();
   private final List<End> ends = new ArrayList<>();
   private final int[] downstreamEnds;
+
+  /** By upstream end: the places of the links that have it. */
+  private final Map<End, int[]> linksBehind = new LinkedHashMap<>();
 
   /** By end: the links that take it, when it stands open, with a joint that comes apart again. */
   private final int[][] removableFrom;
@@ -61,6 +66,14 @@ public final class BridgeGraph {
             .mapToInt(link -> places.computeIfAbsent(link.downstream(), end -> places.size()))
             .toArray();
     ends.addAll(places.keySet());
+    IntStream.range(0, links.size())
+        .boxed()
+        .collect(
+            Collectors.groupingBy(
+                place -> links.get(place).upstream(), LinkedHashMap::new, Collectors.toList()))
+        .forEach(
+            (end, behind) ->
+                linksBehind.put(end, behind.stream().mapToInt(Integer::intValue).toArray()));
     removableFrom = new int[ends.size()][];
   }
 
@@ -82,8 +95,17 @@ public final class BridgeGraph {
       boolean toPipe,
       ToDoubleFunction<Bridge.Link> weight,
       int most) {
-    Iterator<Bridge> all =
-        passage(from, to, fromPipe, toPipe, link -> true).lightestFirst(weigh(weight));
+    return lightest(from, to, fromPipe, toPipe, weigh(weight), most);
+  }
+
+  /**
+   * The bridges of least weight, lightest first.
+   *
+   * @param weights by place of a link, as {@link #weigh} gives them
+   */
+  List<Bridge> lightest(
+      End from, End to, boolean fromPipe, boolean toPipe, double[] weights, int most) {
+    Iterator<Bridge> all = passage(from, to, fromPipe, toPipe, link -> true).lightestFirst(weights);
     List<Bridge> bridges = new ArrayList<>();
     while (bridges.size() < most && all.hasNext()) {
       bridges.add(all.next());
@@ -128,21 +150,11 @@ public final class BridgeGraph {
   }
 
   int[] linksFrom(End open, boolean permanentAllowed) {
-    int[] found = new int[links.size()];
-    int count = 0;
-    End last = null;
-    boolean lastMeets = false;
-    for (int i = 0; i < found.length; i++) {
-      End upstream = links.get(i).upstream();
-      if (!upstream.equals(last)) {
-        last = upstream;
-        lastMeets = meets(open, upstream, permanentAllowed);
-      }
-      if (lastMeets) {
-        found[count++] = i;
-      }
-    }
-    return Arrays.copyOf(found, count);
+    return linksBehind.entrySet().stream()
+        .filter(entry -> meets(open, entry.getKey(), permanentAllowed))
+        .flatMapToInt(entry -> Arrays.stream(entry.getValue()))
+        .sorted()
+        .toArray();
   }
 
   boolean meets(End open, End next, boolean permanentAllowed) {

@@ -20,6 +20,7 @@ import java.util.OptionalInt;
  * @param accessories item numbers or kinds asked for besides the line
  * @param customer whose terms price the plan; empty for list prices
  * @param date the day prices are taken of; empty for today
+ * @param district where the line is laid, as the dealer's register of local threads names it
  */
 public record Job(
     String title,
@@ -36,7 +37,8 @@ public record Job(
     Service service,
     List<String> accessories,
     Optional<String> customer,
-    Optional<LocalDate> date) {
+    Optional<LocalDate> date,
+    Optional<String> district) {
 
   /** Slack laid over the run length when nothing else is said: common practice, no source. */
   public static final double USUAL_SLACK = 0.05;
@@ -47,14 +49,23 @@ public record Job(
    * @param lengthFt distance along the ground, ft
    * @param riseFt height of the appliance above the source, ft; negative downhill
    * @param slack extra hose as a share of the length, 0 or more
+   * @param suction how the pump at its start draws water; empty where it draws none
    */
-  public record Run(double lengthFt, double riseFt, double slack) {
+  public record Run(double lengthFt, double riseFt, double slack, Optional<Suction> suction) {
 
     /** Hose to lay, ft. */
     public double neededFt() {
       return lengthFt * (1 + slack);
     }
   }
+
+  /**
+   * A pump that draws its water from below.
+   *
+   * @param liftFt height of the pump above the water, ft
+   * @param altitudeFt height of the place above the sea, ft
+   */
+  public record Suction(double liftFt, double altitudeFt) {}
 
   /**
    * What the buyer insists on; empty leaves the choice to the plan.
@@ -73,6 +84,14 @@ public record Job(
       OptionalDouble sectionFt,
       OptionalInt lines,
       OptionalDouble frictionCoefficient) {
+
+    int fewestLines() {
+      return lines.orElse(1);
+    }
+
+    int mostLines() {
+      return lines.orElse(hoseSizeIn.isPresent() ? 1 : Planner.MOST_LINES);
+    }
 
     Wishes withAnySize() {
       return new Wishes(
@@ -114,6 +133,15 @@ public record Job(
   }
 
   Job withWishes(Wishes changed) {
+    return with(flowGpm, needPsi, changed);
+  }
+
+  /** The same line with another flow and the pressure that goes with it. */
+  Job flowing(double otherFlowGpm, double otherNeedPsi) {
+    return with(otherFlowGpm, otherNeedPsi, wishes);
+  }
+
+  private Job with(double otherFlowGpm, double otherNeedPsi, Wishes changed) {
     return new Job(
         title,
         source,
@@ -121,14 +149,15 @@ public record Job(
         appliance,
         to,
         run,
-        flowGpm,
-        needPsi,
+        otherFlowGpm,
+        otherNeedPsi,
         tipIn,
         supply,
         changed,
         service,
         accessories,
         customer,
-        date);
+        date,
+        district);
   }
 }

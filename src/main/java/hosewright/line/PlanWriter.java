@@ -7,12 +7,14 @@ import hosewright.line.LinePlan.Joint;
 import hosewright.line.LinePlan.PlanItem;
 import hosewright.line.LinePlan.RunPart;
 import hosewright.line.LinePlan.SectionCount;
+import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -20,10 +22,12 @@ import org.joda.money.Money;
 final class PlanWriter {
   private final Job job;
   private final LocalDate date;
+  private final LocalThreads register;
 
-  PlanWriter(Job job, LocalDate date) {
+  PlanWriter(Job job, LocalDate date, LocalThreads register) {
     this.job = job;
     this.date = date;
+    this.register = register;
   }
 
   /**
@@ -36,11 +40,14 @@ final class PlanWriter {
       LinePlan.Searched searched) {
     Assembly line = plan.assembly();
     HoseLine hose = line.frame().hose();
+    List<Check> checks =
+        Stream.concat(plan.checks().stream(), DistrictCheck.of(job, line, register).stream())
+            .toList();
     return new LinePlan(
         plan.passes(),
         limitedBy(plan),
         instead,
-        Caution.forPlan(job, plan),
+        Caution.forPlan(job, plan, checks),
         PlanSentence.of(job),
         hose.sizeIn(),
         hose.couplingSizeIn(),
@@ -55,8 +62,8 @@ final class PlanWriter {
         gaskets(plan),
         job.flowGpm(),
         job.needPsi(),
-        plan.hydraulics(),
-        plan.checks(),
+        PlanWorking.shown(job, line, plan.hydraulics()),
+        checks,
         plan.purchases().stream().map(PlanWriter::item).toList(),
         date,
         plan.unpriced(),
@@ -113,7 +120,7 @@ final class PlanWriter {
     return sections;
   }
 
-  private static RunPart part(Placed part) {
+  static RunPart part(Placed part) {
     return new RunPart(
         part.itemNumber(), part.description(), part.upstream(), part.downstream(), part.count());
   }

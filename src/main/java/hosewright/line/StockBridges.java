@@ -9,12 +9,12 @@ import hosewright.thread.Gender;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -39,6 +39,8 @@ public final class StockBridges {
   private final BridgeGraph graph;
   private final NetPrice prices;
   private final CurrencyUnit currency;
+  private final double[] byPrice;
+  private final double[] byCount;
 
   /**
    * @param currency the currency of every price
@@ -52,20 +54,22 @@ public final class StockBridges {
                 .toList());
     this.prices = prices;
     this.currency = currency;
+    this.byPrice = graph.weigh(this::price);
+    this.byCount = Arrays.stream(byPrice).map(price -> ONE_MORE_ADAPTER + price).toArray();
   }
 
   /**
-   * A chain of adapters, with one to be found elsewhere where the catalogue alone has none.
+   * A chain of adapters, with one or two to be found elsewhere where the catalogue alone has none.
    *
    * @param links what the catalogue has, in the order water meets it
-   * @param cost of {@code links} at list price
-   * @param missing the adapter to be found elsewhere; empty when {@code links} does it
-   * @param missingFirst whether it stands before the links rather than after them
+   * @param cost of {@code links}
+   * @param missing adapters to be found elsewhere; empty when {@code links} does it
+   * @param missingFirst whether they stand before the links rather than after them
    */
-  public record Way(
-      List<Bridge.Link> links, Money cost, Optional<Gap> missing, boolean missingFirst) {
+  public record Way(List<Bridge.Link> links, Money cost, List<Gap> missing, boolean missingFirst) {
     public Way {
       links = List.copyOf(links);
+      missing = List.copyOf(missing);
     }
   }
 
@@ -80,17 +84,17 @@ public final class StockBridges {
    * @param most how many to give at the most
    */
   public List<Way> cheapest(End from, End to, int most) {
-    return ways(from, to, this::price, most);
+    return ways(from, to, byPrice, most);
   }
 
   /** The chain of fewest adapters, cheapest of those; a removable one where there is one. */
   public Optional<Way> shortest(End from, End to) {
-    return ways(from, to, link -> ONE_MORE_ADAPTER + price(link), 1).stream().findFirst();
+    return ways(from, to, byCount, 1).stream().findFirst();
   }
 
   /** What a permanent joint would save: a chain that has one and costs less than {@code cost}. */
   public Optional<Way> permanentBelow(Money cost, End from, End to) {
-    return ways(from, to, true, this::price, 1).stream()
+    return ways(from, to, true, byPrice, 1).stream()
         .filter(way -> way.cost().isLessThan(cost))
         .findFirst();
   }
@@ -99,7 +103,7 @@ public final class StockBridges {
   public Optional<Way> toSource(End from, End to) {
     return facing(from)
         .flatMap(upstream -> facing(to).map(downstream -> new Gap(upstream, downstream)))
-        .map(gap -> new Way(List.of(), Money.zero(currency), Optional.of(gap), true));
+        .map(gap -> sourced(List.of(gap)));
   }
 
   /**
@@ -107,20 +111,51 @@ public final class StockBridges {
    * catalogue; cheapest first.
    */
   public List<Way> withOneSourced(End from, End to) {
+    return commonMales(from, to)
+        .flatMap(male -> by(male, from, to).stream())
+        .sorted(Comparator.comparing(Way::cost).thenComparingInt(way -> way.links().size()))
+        .toList();
+  }
+
+  /** Two adapters that meet in a common hose thread, both to be found elsewhere. */
+  public List<Way> withTwoSourced(End from, End to) {
     List<Way> ways = new ArrayList<>();
-    for (String thread : COMMON_THREADS) {
-      Stream.of(from.sizeIn(), to.sizeIn())
-          .distinct()
-          .map(size -> new End(size, thread, Gender.MALE, false))
-          .filter(End::listed)
-          .forEach(male -> ways.addAll(by(male, from, to)));
-    }
-    ways.sort(Comparator.comparing(Way::cost).thenComparingInt(way -> way.links().size()));
+    commonMales(from, to)
+        .filter(male -> !Mating.of(from, swivelOver(male)).mates() && !Mating.of(male, to).mates())
+        .forEach(
+            male ->
+                facing(from)
+                    .flatMap(
+                        first ->
+                            facing(to)
+                                .map(
+                                    last ->
+                                        List.of(
+                                            new Gap(first, male), new Gap(swivelOver(male), last))))
+                    .ifPresent(gaps -> ways.add(sourced(gaps))));
     return ways;
   }
 
+  private Way sourced(List<Gap> gaps) {
+    return new Way(List.of(), Money.zero(currency), gaps, true);
+  }
+
+  private static Stream<End> commonMales(End from, End to) {
+    return COMMON_THREADS.stream()
+        .flatMap(
+            thread ->
+                Stream.of(from.sizeIn(), to.sizeIn())
+                    .distinct()
+                    .map(size -> new End(size, thread, Gender.MALE, false)))
+        .filter(End::listed);
+  }
+
+  private static End swivelOver(End male) {
+    return new End(male.sizeIn(), male.family(), Gender.FEMALE, true);
+  }
+
   private List<Way> by(End male, End from, End to) {
-    End female = new End(male.sizeIn(), male.family(), Gender.FEMALE, true);
+    End female = swivelOver(male);
     List<Way> ways = new ArrayList<>();
     for (Way way : cheapest(male, to, 1)) {
       facing(from)
@@ -138,13 +173,13 @@ public final class StockBridges {
   }
 
   private static Way with(Gap gap, Way way, boolean first) {
-    return new Way(way.links(), way.cost(), Optional.of(gap), first);
+    return new Way(way.links(), way.cost(), List.of(gap), first);
   }
 
-  private List<Way> ways(End from, End to, ToDoubleFunction<Bridge.Link> weight, int most) {
-    List<Way> ways = new ArrayList<>(ways(from, to, false, weight, most));
+  private List<Way> ways(End from, End to, double[] weights, int most) {
+    List<Way> ways = new ArrayList<>(ways(from, to, false, weights, most));
     if (ways.size() < most) {
-      ways(from, to, true, weight, most + ways.size()).stream()
+      ways(from, to, true, weights, most + ways.size()).stream()
           .filter(way -> !ways.contains(way))
           .limit(most - ways.size())
           .toList()
@@ -153,13 +188,12 @@ public final class StockBridges {
     return ways;
   }
 
-  private List<Way> ways(
-      End from, End to, boolean permanent, ToDoubleFunction<Bridge.Link> weight, int most) {
-    return graph.lightest(from, to, permanent, permanent, weight, most + SPARE).stream()
+  private List<Way> ways(End from, End to, boolean permanent, double[] weights, int most) {
+    return graph.lightest(from, to, permanent, permanent, weights, most + SPARE).stream()
         .map(Bridge::links)
         .filter(links -> straight(from, links))
         .limit(most)
-        .map(links -> new Way(links, cost(links), Optional.empty(), false))
+        .map(links -> new Way(links, cost(links), List.of(), false))
         .toList();
   }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What a user gave cannot be used; carries every problem found, not just the first. */
-public final class BadInputException extends RuntimeException {
+public class BadInputException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final transient List<Problem> problems;

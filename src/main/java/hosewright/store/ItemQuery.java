@@ -34,7 +34,7 @@ final class ItemQuery {
   }
 
   /**
-   * The items listed, in the order of the catalogue.
+   * The items listed, in the order of the catalogue; their stock is what is promised to nobody.
    *
    * @param only the items wanted; all when empty
    */
@@ -51,6 +51,7 @@ final class ItemQuery {
             .selectFrom(ITEM_FLUID)
             .where(about(ITEM_FLUID.ITEM_NUMBER, only))
             .fetchGroups(ITEM_FLUID.ITEM_NUMBER);
+    Map<String, Integer> free = StockRows.free(context);
     List<Item> items = new ArrayList<>();
     try (Cursor<ItemRecord> rows =
         context
@@ -61,6 +62,7 @@ final class ItemQuery {
             .fetchLazy()) {
       for (ItemRecord row : rows) {
         String number = row.getItemNumber();
+        row.setOnHand(Math.max(0, free.getOrDefault(number, 0)));
         items.add(
             ItemRows.item(
                 row,
@@ -75,6 +77,7 @@ final class ItemQuery {
   /** What is looked at in a search, of every item listed, in the order of the catalogue. */
   List<Listing> listings() {
     Map<String, List<End>> ends = ends(Optional.empty());
+    Map<String, Integer> free = StockRows.free(context);
     List<Listing> listings = new ArrayList<>();
     try (var rows =
         context
@@ -87,8 +90,7 @@ final class ItemQuery {
             ITEM.MARKED_TO,
             ITEM.HOSE_SIZE_IN,
             ITEM.LENGTH_FT,
-            ITEM.DISCONTINUED,
-            ITEM.ON_HAND)
+            ITEM.DISCONTINUED)
         .from(ITEM)
         .where(ITEM.FILE_ORDER.isNotNull())
         .orderBy(ITEM.FILE_ORDER)
@@ -104,7 +106,7 @@ final class ItemQuery {
                         ItemRows.orEmpty(row.value7()),
                         ItemRows.orEmpty(row.value8()),
                         row.value9(),
-                        row.value10())));
+                        Math.max(0, free.getOrDefault(row.value1(), 0)))));
     }
     return listings;
   }

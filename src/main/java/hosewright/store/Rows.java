@@ -3,8 +3,8 @@ package hosewright.store;
 import java.util.List;
 import org.jooq.DSLContext;
 import org.jooq.Field;
+import org.jooq.Record;
 import org.jooq.Table;
-import org.jooq.TableRecord;
 
 /** Puts many rows into one table. */
 final class Rows {
@@ -14,12 +14,12 @@ final class Rows {
   private static final int CHUNK = 5_000;
 
   /** A statement for thousands of rows: one for each would take most of a large load's time. */
-  static <R extends TableRecord<R>> void insert(DSLContext inside, Table<R> table, List<R> rows) {
+  static void insert(DSLContext inside, Table<?> table, List<? extends Record> rows) {
     Field<?>[] fields = table.fields();
     for (int from = 0; from < rows.size(); from += CHUNK) {
       Object[][] values =
           rows.subList(from, Math.min(from + CHUNK, rows.size())).stream()
-              .map(TableRecord::intoArray)
+              .map(Record::intoArray)
               .toArray(Object[][]::new);
       inside
           .batch(inside.insertInto(table, fields).values(new Object[fields.length]))

@@ -72,12 +72,15 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
         && Families.ofCode(family).map(f -> f.genders().contains(gender)).orElse(false);
   }
 
+  /** Size and family without the half, for example {@code 2.5 NH}. */
+  public String sizeAndFamily() {
+    return sizeWritten() + " " + family;
+  }
+
   /** The end as it is always written, for example {@code 1.5 NPSH female swivel}. */
   @Override
   public String toString() {
-    return sizeWritten()
-        + " "
-        + family
+    return sizeAndFamily()
         + (gender == Gender.SEXLESS ? "" : " " + gender.word())
         + (swivel ? " swivel" : "");
   }

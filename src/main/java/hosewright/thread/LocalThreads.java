@@ -29,6 +29,11 @@ public record LocalThreads(List<LocalThread> rows) {
     rows = List.copyOf(rows);
   }
 
+  /** A register that nobody has filled in yet. */
+  public static LocalThreads none() {
+    return new LocalThreads(List.of());
+  }
+
   /**
    * What one district uses at one size.
    *
@@ -82,15 +87,19 @@ public record LocalThreads(List<LocalThread> rows) {
     return rows.stream().map(LocalThread::district).distinct().toList();
   }
 
+  /** What a district uses, in any case of letters; empty when it is not in the register. */
+  public List<LocalThread> find(String district) {
+    String wanted = plain(district);
+    return rows.stream().filter(row -> plain(row.district()).equals(wanted)).toList();
+  }
+
   /**
    * What a district uses, in any case of letters.
    *
    * @throws BadInputException with the nearest district when it is not in the register
    */
   public List<LocalThread> of(String district) {
-    String wanted = plain(district);
-    List<LocalThread> found =
-        rows.stream().filter(row -> plain(row.district()).equals(wanted)).toList();
+    List<LocalThread> found = find(district);
     if (found.isEmpty()) {
       throw new BadInputException(
           List.of(

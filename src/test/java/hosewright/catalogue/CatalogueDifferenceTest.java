@@ -56,7 +56,8 @@ final class CatalogueDifferenceTest {
     assertThat(difference().prices())
         .extracting(PriceChange::from, PriceChange::before, PriceChange::after)
         .containsExactly(
-            tuple(LocalDate.of(2027, 1, 1), Optional.of(usd("219.50")), Optional.of(usd("225.00"))));
+            tuple(
+                LocalDate.of(2027, 1, 1), Optional.of(usd("219.50")), Optional.of(usd("225.00"))));
   }
 
   @Test
@@ -86,7 +87,10 @@ final class CatalogueDifferenceTest {
   @Test
   void every_other_fact_is_told_under_the_name_of_its_column() {
     next.with("items.csv", "polyester,water,300,300", "nylon,water,250,300")
-        .with("items.csv", "2.5 NH male x 2.5 NH female swivel", "2.5 NPSH male x 2.5 NPSH female swivel")
+        .with(
+            "items.csv",
+            "2.5 NH male x 2.5 NH female swivel",
+            "2.5 NPSH male x 2.5 NPSH female swivel")
         .with("items.csv", "73:250;120:200;180:120.5", "73:250");
 
     assertThat(difference().facts())

@@ -70,8 +70,7 @@ public final class LargeCatalogue {
   }
 
   private static PrintWriter file(Path folder, String name) throws IOException {
-    return new PrintWriter(
-        Files.newBufferedWriter(folder.resolve(name), StandardCharsets.UTF_8));
+    return new PrintWriter(Files.newBufferedWriter(folder.resolve(name), StandardCharsets.UTF_8));
   }
 
   private void item(int i) {

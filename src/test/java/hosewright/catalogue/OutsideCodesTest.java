@@ -36,8 +36,7 @@ final class OutsideCodesTest {
           .contains(Money.parse(code + " " + whole));
       BadInputException refused =
           catchThrowableOfType(
-              BadInputException.class,
-              () -> priced("3." + "1".repeat(digits + 1), code));
+              BadInputException.class, () -> priced("3." + "1".repeat(digits + 1), code));
       assertThat(refused.problems())
           .singleElement()
           .satisfies(p -> assertThat(p.allowed()).contains("at most " + digits + " decimals"));
@@ -45,8 +44,6 @@ final class OutsideCodesTest {
   }
 
   private static Catalogue priced(String price, String currency) {
-    return new CatalogueFiles()
-        .withOnlyPrice("B15,2026-01-01,,1," + price + "," + currency)
-        .read();
+    return new CatalogueFiles().withOnlyPrice("B15,2026-01-01,,1," + price + "," + currency).read();
   }
 }

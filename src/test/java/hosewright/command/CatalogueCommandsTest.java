@@ -68,7 +68,8 @@ final class CatalogueCommandsTest {
 
   @Test
   void every_item_found_for_two_ends_has_both() {
-    JsonNode found = find("2.5", "nh", "female", "swivel", "1.5", "nh", "male", "--kind", "adapter");
+    JsonNode found =
+        find("2.5", "nh", "female", "swivel", "1.5", "nh", "male", "--kind", "adapter");
 
     assertThat(found.get("count").asInt()).isEqualTo(found.get("items").size());
     assertThat(found.get("items"))
@@ -159,16 +160,18 @@ final class CatalogueCommandsTest {
       throws IOException {
     CommandTrial own = trial(folder.resolve("data"));
     Path next = copy();
-    change(next, "prices.csv", "A-25NHF-15NHM,2026-01-01,,1,22.25", "A-25NHF-15NHM,2026-01-01,,1,24.03");
+    change(
+        next,
+        "prices.csv",
+        "A-25NHF-15NHM,2026-01-01,,1,22.25",
+        "A-25NHF-15NHM,2026-01-01,,1,24.03");
     change(next, "items.csv", "W-SPAN-1,", "W-SPAN-1B,");
     change(next, "prices.csv", "W-SPAN-1,", "W-SPAN-1B,");
     change(next, "costs.csv", "W-SPAN-1,", "W-SPAN-1B,");
     own.run("catalogue", "load", DEMO.toString());
 
-    JsonNode dry =
-        own.run("catalogue", "load", next.toString(), "--dry-run", "--json").json();
-    JsonNode again =
-        own.run("catalogue", "load", next.toString(), "--dry-run", "--json").json();
+    JsonNode dry = own.run("catalogue", "load", next.toString(), "--dry-run", "--json").json();
+    JsonNode again = own.run("catalogue", "load", next.toString(), "--dry-run", "--json").json();
     Ended text = own.run("catalogue", "load", next.toString(), "--dry-run");
 
     assertThat(dry).isEqualTo(again);

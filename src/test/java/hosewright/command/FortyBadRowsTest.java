@@ -29,8 +29,7 @@ final class FortyBadRowsTest {
   void open() {
     shell =
         CommandTrial.of(
-            data,
-            trial -> List.of(new CatalogueLoadCommand(DemoBooks.of(trial), trial.notices())));
+            data, trial -> List.of(new CatalogueLoadCommand(DemoBooks.of(trial), trial.notices())));
   }
 
   @Test
@@ -93,12 +92,14 @@ final class FortyBadRowsTest {
     Path report = data.resolve("bad-rows.csv");
     for (int round = 1; round <= 2; round++) {
       Ended ended =
-          shell.run(
-              "catalogue", "load", FOLDER.toString(), "--report", report.toString());
+          shell.run("catalogue", "load", FOLDER.toString(), "--report", report.toString());
 
       assertThat(ended.err()).contains("40 problems in all; every one is in");
     }
-    assertThat(Files.readAllLines(report)).hasSize(41).first().isEqualTo("where,value,allowed,nearest");
+    assertThat(Files.readAllLines(report))
+        .hasSize(41)
+        .first()
+        .isEqualTo("where,value,allowed,nearest");
     Path other = Files.writeString(data.resolve("prices.csv"), "item,price\n");
     assertThat(
             shell.run("catalogue", "load", FOLDER.toString(), "--report", other.toString()).err())

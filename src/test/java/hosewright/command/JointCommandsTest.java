@@ -7,6 +7,7 @@ import hosewright.shell.CommandTrial.Ended;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.joda.money.Money;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +78,29 @@ final class JointCommandsTest {
 
     assertThat(found.get("alternatives")).hasSize(2);
     assertThat(bridge("2 NPT male", "1.5 NH fs").json().get("alternatives")).isEmpty();
+  }
+
+  @Test
+  void a_customer_with_terms_pays_those_for_a_bridge() {
+    // HARLOW-FD has a percentage off list in the demo catalogue's customers.csv.
+    String list = bridge("2 NPT male", "1.5 NH female swivel").json().get("cost").asString();
+    String net =
+        run(
+                "joint",
+                "bridge",
+                "--from",
+                "2 NPT male",
+                "--to",
+                "1.5 NH female swivel",
+                "--json",
+                "--customer",
+                "HARLOW-FD")
+            .json()
+            .get("cost")
+            .asString();
+
+    assertThat(Money.parse("USD " + net.replace(" USD", "")))
+        .isLessThan(Money.parse("USD " + list.replace(" USD", "")));
   }
 
   @Test

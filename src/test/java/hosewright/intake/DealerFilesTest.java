@@ -128,7 +128,8 @@ final class DealerFilesTest {
   void a_mapped_cell_that_cannot_be_used_is_shown_as_the_dealer_knows_it() throws IOException {
     Files.write(
         folder.resolve("liste.csv"),
-        "Teil;Art;Gewicht\nÄ-1;cap;1.234,50\nÄ-2;cap;schwer\n".getBytes(Charset.forName("windows-1252")));
+        "Teil;Art;Gewicht\nÄ-1;cap;1.234,50\nÄ-2;cap;schwer\n"
+            .getBytes(Charset.forName("windows-1252")));
     Path mapping =
         Files.writeString(
             folder.resolve("map.yaml"),
@@ -282,8 +283,7 @@ final class DealerFilesTest {
   }
 
   private List<CsvRow> rows(Optional<Path> mapping) {
-    return CsvFile.of(
-            DealerFiles.open(folder, mapping, List.of(GOODS), List.of()), GOODS, problems)
+    return CsvFile.of(DealerFiles.open(folder, mapping, List.of(GOODS), List.of()), GOODS, problems)
         .rows();
   }
 

@@ -4,6 +4,7 @@ import static hosewright.thread.Verdict.Outcome.JAMS;
 import static hosewright.thread.Verdict.Outcome.NO;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.catalogue.Catalogue;
 import hosewright.line.StockBridges.Way;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -114,10 +115,34 @@ final class StockBridgesTest {
 
     assertThat(ways).isNotEmpty();
     for (Way way : ways) {
-      assertThat(way.missing()).isPresent();
+      assertThat(way.missing()).hasSize(1);
       assertThat(way.links()).isNotEmpty();
-      End open = way.missing().orElseThrow().downstream();
+      End open = way.missing().get(0).downstream();
       assertThat(Mating.of(open, way.links().get(0).upstream()).mates()).isTrue();
+    }
+  }
+
+  @Test
+  void two_standard_adapters_meet_in_a_common_hose_thread() {
+    StockBridges empty =
+        new StockBridges(
+            new Catalogue(List.of(), List.of(), List.of(), List.of()),
+            (item, quantity) -> Optional.empty(),
+            CurrencyUnit.USD);
+    End from = End.parse("2.5 QST male");
+    End to = End.parse("4 Storz");
+    assertThat(empty.withOneSourced(from, to)).isEmpty();
+
+    List<Way> ways = empty.withTwoSourced(from, to);
+
+    assertThat(ways).isNotEmpty();
+    for (Way way : ways) {
+      assertThat(way.links()).isEmpty();
+      StockBridges.Gap first = way.missing().get(0);
+      StockBridges.Gap second = way.missing().get(1);
+      assertThat(takes(from, first.upstream())).isTrue();
+      assertThat(Mating.of(first.downstream(), second.upstream()).removable()).isTrue();
+      assertThat(takes(second.downstream(), to)).isTrue();
     }
   }
 

@@ -40,8 +40,7 @@ final class MarginTest {
     Margin margin = Margin.of(usd("25.00"), Optional.of(Money.parse("CAD 15.00")));
 
     assertThat(margin.fraction()).isEmpty();
-    assertThat(margin.unknownBecause())
-        .containsExactly("the cost is in CAD and the price in USD");
+    assertThat(margin.unknownBecause()).containsExactly("the cost is in CAD and the price in USD");
   }
 
   @Test
@@ -112,7 +111,9 @@ final class MarginTest {
     assertThatThrownBy(
             () ->
                 CustomerReader.readTables(
-                    CsvText.all(new CustomerFiles().readers()), new CatalogueFiles().read(), floors))
+                    CsvText.all(new CustomerFiles().readers()),
+                    new CatalogueFiles().read(),
+                    floors))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("column class cannot be 'retail': it must stand in classes.csv")
         .hasMessageContaining("Did you mean 'retial'?");
