@@ -10,9 +10,10 @@ import java.util.Optional;
 /**
  * The friction law that decides for a hose, and why.
  *
+ * @param coefficient C, psi per 100 ft at 100 gpm; empty where Hazen-Williams decides
  * @param basis which law and coefficient, where it came from and what else is taught, in words
  */
-record FrictionChoice(FrictionLaw law, String basis) {
+record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, String basis) {
 
   /**
    * The coefficient asked for, else the hose's own, else the size table's, else Hazen-Williams on
@@ -22,7 +23,9 @@ record FrictionChoice(FrictionLaw law, String basis) {
     if (job.wishes().frictionCoefficient().isPresent()) {
       double c = job.wishes().frictionCoefficient().getAsDouble();
       return new FrictionChoice(
-          new CoefficientLaw(c), "coefficient C = " + plain(c) + " as stated in the job");
+          new CoefficientLaw(c),
+          Optional.of(c),
+          "coefficient C = " + plain(c) + " as stated in the job");
     }
     Optional<FrictionTable.Row> table =
         FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn());
@@ -30,6 +33,7 @@ record FrictionChoice(FrictionLaw law, String basis) {
       double c = hose.frictionCoefficient().getAsDouble();
       return new FrictionChoice(
           new CoefficientLaw(c),
+          Optional.of(c),
           "coefficient C = "
               + plain(c)
               + " from the catalogue's hose"
@@ -40,6 +44,7 @@ record FrictionChoice(FrictionLaw law, String basis) {
             row ->
                 new FrictionChoice(
                     row.law(),
+                    Optional.of(row.c()),
                     String.format(
                         "coefficient C = %s from the size table (%s; %s)",
                         plain(row.c()), row.howSure(), row.source())))
@@ -50,6 +55,7 @@ record FrictionChoice(FrictionLaw law, String basis) {
     double c = Limit.HAZEN_WILLIAMS_C.value();
     return new FrictionChoice(
         new HazenWilliams(c, hose.boreIn()),
+        Optional.empty(),
         "Hazen-Williams C = " + plain(c) + ": no coefficient is known for this hose");
   }
 

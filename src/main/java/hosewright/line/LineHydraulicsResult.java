@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * @param frictionLossPsi loss in the hose alone, psi
  * @param frictionBasis which law and coefficient decided it, in words, with its source
+ * @param frictionCoefficient C the friction was calculated with, psi per 100 ft at 100 gpm; empty
+ *     where another law decided
  * @param crossCheck the other friction laws on the same hose
  * @param elevationLossPsi psi, negative downhill
  * @param adapterLossPsi loss in adapters, psi
@@ -28,6 +30,7 @@ import java.util.Optional;
 public record LineHydraulicsResult(
     double frictionLossPsi,
     String frictionBasis,
+    Optional<Double> frictionCoefficient,
     List<CrossCheck> crossCheck,
     double elevationLossPsi,
     double adapterLossPsi,
@@ -50,6 +53,7 @@ public record LineHydraulicsResult(
     return new LineHydraulicsResult(
         0,
         reason,
+        Optional.empty(),
         List.of(),
         0,
         0,
@@ -79,11 +83,14 @@ public record LineHydraulicsResult(
    * @param law "hazen-williams" or "darcy-weisbach"
    * @param c Hazen-Williams coefficient, empty for the other law
    * @param roughnessIn absolute roughness, in, empty for the other law
+   * @param waterTemperatureF what the water's density and viscosity were taken at, °F; empty for
+   *     the other law
    */
   public record CrossCheck(
       String law,
       Optional<Double> c,
       Optional<Double> roughnessIn,
+      Optional<Double> waterTemperatureF,
       double boreIn,
       double frictionLossPsi) {}
 
