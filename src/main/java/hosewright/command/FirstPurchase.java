@@ -8,9 +8,12 @@ import hosewright.line.GoodsPlan;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.PlanItem;
 import hosewright.problem.BadInputException;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
+import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
+import hosewright.quote.Signed;
 import hosewright.quote.Terms;
 import java.time.LocalDate;
 import java.util.List;
@@ -39,9 +42,10 @@ final class FirstPurchase {
   /**
    * The quote, numbered and kept.
    *
+   * @param signed who makes it
    * @throws BadInputException when the first year buys nothing
    */
-  Quote quote() {
+  Quote quote(Signed signed) {
     List<Need> needs = budget.needs().stream().filter(need -> need.firstYear() > 0).toList();
     if (needs.isEmpty()) {
       throw new BadInputException(
@@ -54,10 +58,25 @@ final class FirstPurchase {
             + ", by "
             + budget.purchaseBy().orElseThrow().replace('-', ' ');
     QuoteMaker maker = new QuoteMaker(books.catalogue(), books.terms());
+    Amendments amendments = Amendments.NONE.withTerms(books.termsOfSale());
+    PriceList prices = new PriceList(books.catalogue(), customer, books.today());
     return books
         .quotes()
         .saveNew(
-            number -> maker.make(number, customer, books.today(), title, "", plan, books.now()));
+            number ->
+                maker.make(
+                    new QuoteMaker.Draft(
+                        number,
+                        1,
+                        customer,
+                        books.today(),
+                        title,
+                        "",
+                        plan,
+                        amendments,
+                        books.now()),
+                    prices),
+            signed);
   }
 
   private LinePlan plan(List<Need> needs) {

@@ -12,6 +12,7 @@ import hosewright.fleet.SurvivalStudy;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.Terms;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -56,7 +57,8 @@ final class FleetBudgetCommand extends ShellCommand {
                 OptionSpec.value("customer", "ID", "whose prices to use")
                     .withDefaultSaid("list prices"),
                 OptionSpec.value("quote", "CUSTOMER", "quote the first year's purchase for them"),
-                OptionSpec.flag("workbook", "write the budget workbook"))
+                OptionSpec.flag("workbook", "write the budget workbook"),
+                Signing.option())
             .with(Papers.options()));
     this.books = books;
   }
@@ -78,7 +80,11 @@ final class FleetBudgetCommand extends ShellCommand {
       Optional<BudgetPapers> papers =
           in.flag("workbook") ? Optional.of(BudgetPapers.of(in)) : Optional.empty();
       Optional<Quote> quote =
-          in.value("quote").map(id -> new FirstPurchase(open, buyer.orElseThrow(), budget).quote());
+          in.value("quote")
+              .map(
+                  id ->
+                      new FirstPurchase(open, buyer.orElseThrow(), budget)
+                          .quote(Signing.as(in, Step.MAKE, open.now(), "")));
       Made made =
           new Made(
               budget,

@@ -54,16 +54,26 @@ final class FleetTestCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
+    Known known = known();
+    // The books are not kept open while somebody thinks.
+    Optional<Map<String, CellRows>> tables = tables(in, known.ids(), known.today());
+    if (tables.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was entered.");
+    }
     try (Books open = books.getObject()) {
-      FleetStore fleet = FleetOptions.loaded(open);
-      LocalDate today = open.today();
-      Set<String> ids = fleet.ids();
-      Optional<Map<String, CellRows>> tables = tables(in, ids, today);
-      if (tables.isEmpty()) {
-        return Answer.of(Map.of(), "Stopped; nothing was entered.");
-      }
-      Entered entered = BadRows.reported(in, () -> enter(fleet, tables.get(), ids, today));
+      Entered entered =
+          BadRows.reported(
+              in, () -> enter(FleetOptions.loaded(open), tables.get(), known.ids(), known.today()));
       return Answer.of(entered, screen -> text(entered, screen));
+    }
+  }
+
+  /** What must be known before anything is asked or read. */
+  private record Known(Set<String> ids, LocalDate today) {}
+
+  private Known known() {
+    try (Books open = books.getObject()) {
+      return new Known(FleetOptions.loaded(open).ids(), open.today());
     }
   }
 

@@ -12,10 +12,11 @@ import java.util.function.UnaryOperator;
 
 /**
  * Asks a person for a day's service records, section by section. A question mark explains the
- * question; an empty section ends.
+ * question, a less-than sign drops the section being entered, an empty section ends.
  */
 final class TestInterview {
-  private static final String HINT = "? explains, an empty section ends, Ctrl-C throws all away.\n";
+  private static final String HINT =
+      "? explains, < goes back to the section, an empty section ends, Ctrl-C throws all away.";
 
   private final Asker asker;
   private final Set<String> sections;
@@ -33,7 +34,8 @@ final class TestInterview {
    * @return empty when the person broke off
    */
   Optional<List<List<String>>> rows() {
-    Optional<String> date = ask(HINT + "date [" + today + "]: ", "the day of the tests", this::day);
+    asker.say(HINT);
+    Optional<String> date = ask("date [" + today + "]: ", "the day of the tests", this::day);
     if (date.isEmpty()) {
       return Optional.empty();
     }
@@ -41,37 +43,68 @@ final class TestInterview {
     List<List<String>> rows = new ArrayList<>();
     while (true) {
       Optional<String> section = ask("section: ", "what is stencilled on it", this::known);
-      if (section.isEmpty()) {
+      if (section.isEmpty() || section.get().isEmpty()) {
+        return section.map(ended -> rows);
+      }
+      List<String> row = new ArrayList<>(List.of(section.get(), day));
+      Entry entry = enter(row);
+      if (entry == Entry.BROKEN_OFF) {
         return Optional.empty();
       }
-      if (section.get().isEmpty()) {
-        return Optional.of(rows);
+      if (entry == Entry.WHOLE) {
+        rows.add(List.copyOf(row));
       }
-      Optional<List<String>> row = row(section.get(), day);
-      if (row.isEmpty()) {
-        return Optional.empty();
-      }
-      rows.add(row.get());
     }
   }
 
-  private Optional<List<String>> row(String section, String day) {
-    Optional<String> outcome =
-        ask(
-            "outcome [pass]: ",
-            String.join(", ", Outcome.byWord().keySet()),
-            word -> word.isEmpty() || Outcome.byWord().containsKey(word) ? "" : "no such outcome");
-    if (outcome.isEmpty()) {
-      return Optional.empty();
+  /** How entering one section ended. */
+  private enum Entry {
+    WHOLE,
+    DROPPED,
+    BROKEN_OFF
+  }
+
+  /**
+   * One question after the other; a failed test is not held, and only a repair has a new length.
+   */
+  private Entry enter(List<String> row) {
+    Entry outcome = take(row, ask("outcome [pass]: ", words(), TestInterview::outcome));
+    if (outcome != Entry.WHOLE) {
+      return outcome;
     }
-    String word = outcome.get().isEmpty() ? "pass" : outcome.get();
+    String word = row.get(2).isEmpty() ? "pass" : row.get(2);
+    row.set(2, word);
     boolean tested = Outcome.of(word).tested();
-    Optional<String> psi = tested ? number("test pressure, psi: ") : Optional.of("");
-    Optional<String> hold = psi.flatMap(p -> tested ? number("held, minutes: ") : Optional.of(""));
-    Optional<String> length =
-        hold.flatMap(h -> tested ? Optional.of("") : number("length now, ft: "));
-    return length.map(
-        feet -> List.of(section, day, word, psi.orElse(""), hold.orElse(""), feet, ""));
+    List<String> prompts =
+        List.of(
+            tested ? "test pressure, psi: " : "",
+            word.equals("pass") ? "held, minutes: " : "",
+            Outcome.of(word).effect() == Outcome.Effect.REPAIR ? "length now, ft: " : "");
+    for (String prompt : prompts) {
+      Entry entry = take(row, prompt.isEmpty() ? Optional.of("") : number(prompt));
+      if (entry != Entry.WHOLE) {
+        return entry;
+      }
+    }
+    row.add("");
+    return Entry.WHOLE;
+  }
+
+  private static Entry take(List<String> row, Optional<String> answer) {
+    if (answer.isEmpty()) {
+      return Entry.BROKEN_OFF;
+    }
+    row.add(answer.get());
+    return answer.get().equals("<") ? Entry.DROPPED : Entry.WHOLE;
+  }
+
+  private static String words() {
+    return String.join(", ", Outcome.byWord().keySet());
+  }
+
+  private static String outcome(String word) {
+    boolean known = word.isEmpty() || Outcome.byWord().containsKey(word);
+    return known ? "" : "one of " + words();
   }
 
   private Optional<String> number(String prompt) {
@@ -83,18 +116,19 @@ final class TestInterview {
 
   /** Asks until the answer is right; empty when the person broke off. */
   private Optional<String> ask(String prompt, String meaning, UnaryOperator<String> objection) {
-    String said = "";
     while (true) {
-      Optional<String> answer = asker.ask(said + prompt, candidates(prompt));
+      Optional<String> answer = asker.ask(prompt, candidates(prompt));
       if (answer.isEmpty()) {
         return Optional.empty();
       }
       String text = answer.get().strip();
+      boolean back =
+          text.equals("<") && !prompt.startsWith("date") && !prompt.startsWith("section");
       String wrong = text.equals("?") ? meaning : objection.apply(text);
-      if (wrong.isEmpty()) {
+      if (back || wrong.isEmpty()) {
         return Optional.of(text);
       }
-      said = "  " + wrong + "\n";
+      asker.say("  " + wrong);
     }
   }
 

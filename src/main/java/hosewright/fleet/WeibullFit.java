@@ -3,7 +3,6 @@ package hosewright.fleet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.hipparchus.analysis.MultivariateFunction;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.optim.InitialGuess;
@@ -131,14 +130,27 @@ public record WeibullFit(
     return new Likelihood(lives).of(law);
   }
 
-  /** Of the logarithms of shape and scale; equal lives are counted together. */
+  /**
+   * Of the logarithms of shape and scale.
+   *
+   * <p>The hazard up to entry and up to the last sound age are sums over ages alone, so that a
+   * million lives come down to as many terms as there are different days of age; only failures keep
+   * their two ends together.
+   */
   private static final class Likelihood implements MultivariateFunction {
-    private final Map<Lifetime, Long> lives;
+    private final Map<Double, Long> hazards = new HashMap<>();
+    private final Map<Failure, Long> failures = new HashMap<>();
+
+    private record Failure(double sound, double failed) {}
 
     Likelihood(List<Lifetime> lives) {
-      this.lives =
-          lives.stream()
-              .collect(Collectors.groupingBy(life -> life, HashMap::new, Collectors.counting()));
+      for (Lifetime life : lives) {
+        hazards.merge(life.entry(), 1L, Long::sum);
+        hazards.merge(life.sound(), -1L, Long::sum);
+        if (life.hasFailed()) {
+          failures.merge(new Failure(life.sound(), life.failed()), 1L, Long::sum);
+        }
+      }
     }
 
     @Override
@@ -148,26 +160,20 @@ public record WeibullFit(
 
     double of(Weibull law) {
       double sum = 0;
-      for (Map.Entry<Lifetime, Long> life : lives.entrySet()) {
-        sum += life.getValue() * term(law, life.getKey());
+      for (Map.Entry<Double, Long> age : hazards.entrySet()) {
+        sum += age.getValue() * law.cumulativeHazard(age.getKey());
+      }
+      for (Map.Entry<Failure, Long> failure : failures.entrySet()) {
+        sum += failure.getValue() * term(law, failure.getKey());
       }
       return Double.isNaN(sum) ? Double.NEGATIVE_INFINITY : sum;
     }
 
-    private static double term(Weibull law, Lifetime life) {
-      double given = law.cumulativeHazard(life.entry());
-      double sound = law.cumulativeHazard(life.sound());
-      if (!life.hasFailed()) {
-        return given - sound;
-      }
-      if (life.failed() == life.sound()) {
-        double age = life.failed();
-        return given
-            - sound
-            + Math.log(law.shape() / age)
-            + law.shape() * Math.log(age / law.scaleYears());
-      }
-      return given - sound + Math.log(law.failureBetween(life.sound(), life.failed()));
+    private static double term(Weibull law, Failure failure) {
+      double age = failure.failed();
+      return age == failure.sound()
+          ? Math.log(law.shape() / age) + law.shape() * Math.log(age / law.scaleYears())
+          : Math.log(law.failureBetween(failure.sound(), age));
     }
 
     /** Minus the second derivatives, by central differences. */

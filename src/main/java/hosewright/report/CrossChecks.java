@@ -8,6 +8,9 @@ final class CrossChecks {
   /** Enough that a further step changes no digit shown, at any Reynolds number of a hose. */
   static final int COLEBROOK_STEPS = 8;
 
+  /** What a quote frozen before it said its water's temperature was calculated at, as a rule. */
+  private static final double USUAL_F = 60;
+
   private final Page page;
   private final FormulaRows rows;
   private final LinePlan plan;
@@ -30,7 +33,7 @@ final class CrossChecks {
           .roughnessIn()
           .ifPresent(
               roughness ->
-                  darcyWeisbach(check, roughness, check.waterTemperatureF().orElseThrow()));
+                  darcyWeisbach(check, roughness, check.waterTemperatureF().orElse(USUAL_F)));
     }
   }
 

@@ -23,6 +23,7 @@ import org.joda.money.Money;
  */
 public final class QuotePdf {
   private static final double BODY = 9;
+
   /** Share of the width that dealer and customer stand in. */
   private static final double HEAD_SHARE = 0.65;
 

@@ -66,6 +66,8 @@ public final class FleetStore {
   public void load(Consumer<Intake> source) {
     context.transaction(
         nested -> {
+          Turns.take(nested.dsl(), FLEET_SECTION);
+          Turns.take(nested.dsl(), FLEET_RECORD);
           FleetWriter writer = new FleetWriter(nested.dsl(), lastEntry(nested.dsl()));
           source.accept(writer);
           writer.flush();

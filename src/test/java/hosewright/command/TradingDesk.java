@@ -67,7 +67,7 @@ final class TradingDesk {
     ObjectProvider<Books> books = DemoBooks.at(made, clock);
     return new ArrayList<>(
         List.of(
-            new CatalogueLoadCommand(books),
+            new CatalogueLoadCommand(books, made.notices()),
             new QuoteMakeCommand(books),
             new QuoteReviseCommand(books),
             new QuoteUpdatePricesCommand(books),

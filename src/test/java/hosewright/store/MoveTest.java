@@ -11,6 +11,8 @@ import hosewright.catalogue.CatalogueFiles;
 import hosewright.problem.BadInputException;
 import hosewright.quote.CustomerFiles;
 import hosewright.quote.CustomerReader;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.Signed;
 import hosewright.store.db.DefaultSchema;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -27,6 +29,8 @@ final class MoveTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
 
+  private static final Signed MADE = Signed.of(QuoteLife.Step.MAKE, "ines", CLOCK.instant(), "");
+
   @TempDir Path folder;
   @TempDir Path other;
   private Database from;
@@ -39,8 +43,8 @@ final class MoveTest {
     Catalogue catalogue = new CatalogueFiles().read();
     new CatalogueStore(from).replace(catalogue, CLOCK.instant());
     new CustomerStore(from).replace(CustomerReader.read(new CustomerFiles().readers(), catalogue));
-    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"));
-    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Mole line, ½ in, 多"));
+    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE);
+    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Mole line, ½ in, 多"), MADE);
   }
 
   @AfterEach
