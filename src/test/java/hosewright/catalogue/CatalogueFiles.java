@@ -13,9 +13,9 @@ public final class CatalogueFiles {
 
   private static final String SUPPLIERS =
       """
-      code,name,lead_days
-      PH,Port Harlow Mill,10
-      GW,"Gannet Works, Inc.",21
+      code,name,lead_days,minimum_order,currency
+      PH,Port Harlow Mill,10,100.00,USD
+      GW,"Gannet Works, Inc.",21,,
       """;
 
   private static final String ITEMS =
