@@ -22,6 +22,7 @@ final class ArchitectureTest {
     "hosewright.catalogue..",
     "hosewright.line..",
     "hosewright.quote..",
+    "hosewright.order..",
     "hosewright.fleet..",
     "hosewright.tender.."
   };
@@ -68,6 +69,8 @@ final class ArchitectureTest {
           .definedBy("hosewright.fleet..")
           .layer("tender")
           .definedBy("hosewright.tender..")
+          .layer("order")
+          .definedBy("hosewright.order..")
           .layer("quote")
           .definedBy("hosewright.quote..")
           .layer("line")
@@ -96,9 +99,11 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("command", "report")
           .whereLayer("fleet")
           .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
+          .whereLayer("order")
+          .mayOnlyBeAccessedByLayers("command", "report", "store")
           .whereLayer("quote")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "fleet", "jobfile", "tender")
+              "command", "report", "store", "json", "fleet", "jobfile", "order", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
               "command",
@@ -109,6 +114,7 @@ final class ArchitectureTest {
               "fleet",
               "quote",
               "jobfile",
+              "order",
               "tender")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");

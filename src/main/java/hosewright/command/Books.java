@@ -1,8 +1,11 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.csv.CellRows;
 import hosewright.interview.Desk;
 import hosewright.json.Json;
+import hosewright.order.OrderBook;
+import hosewright.problem.BadInputException;
 import hosewright.quote.ContractPrice;
 import hosewright.quote.Customer;
 import hosewright.quote.Customers;
@@ -12,6 +15,7 @@ import hosewright.quote.MarginFloors;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteStore;
+import hosewright.quote.Revisions;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
 import hosewright.store.Backup;
@@ -19,15 +23,20 @@ import hosewright.store.CatalogueStore;
 import hosewright.store.CatalogueUses;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
+import hosewright.store.FleetStore;
+import hosewright.store.StoredOrders;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import hosewright.thread.LocalThreads;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
 
@@ -46,6 +55,7 @@ final class Books implements AutoCloseable {
   private final Clock clock;
   private Database database;
   private Catalogue catalogue;
+  private QuoteStore quotes;
 
   Books(Workspace workspace, Notices notices, Clock clock) {
     this.workspace = workspace;
@@ -161,8 +171,38 @@ final class Books implements AutoCloseable {
     return new CatalogueUses(database(), new JsonCodec());
   }
 
+  /** The quotes; those past their last day are expired first. */
   QuoteStore quotes() {
-    return new StoredQuotes(database(), new JsonCodec(), clock);
+    if (quotes == null) {
+      quotes = new StoredQuotes(database(), new JsonCodec(), clock);
+      quotes.expireBefore(today());
+    }
+    return quotes;
+  }
+
+  /** The orders, with the stock they reserve. */
+  OrderBook orders() {
+    return new StoredOrders(database());
+  }
+
+  /** Makes revisions and copies dated now. */
+  Revisions revisions() {
+    return new Revisions(catalogue(), terms(), today(), now());
+  }
+
+  /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */
+  List<String> termsOfSale() {
+    Path file = termsFile();
+    return Files.exists(file) ? TextLines.read("terms", file) : List.of();
+  }
+
+  /** The plain text file that terms of sale are read from. */
+  Path termsFile() {
+    return workspace.where().resolve("terms.txt");
+  }
+
+  ZoneId zone() {
+    return clock.getZone();
   }
 
   /** What an interview needs of the books, so that they need not stay open while it lasts. */
@@ -199,7 +239,32 @@ final class Books implements AutoCloseable {
    * @return where the books that stood there before were put
    */
   Optional<Path> restore(Path backup) {
+    if (workspace.database().isPresent()) {
+      throw new BadInputException(
+          workspace.databaseField(),
+          "",
+          "left out: only books in a data folder are put back so, a server's with pg_restore");
+    }
     return new Backup(workspace.folder(), now()).restore(backup);
+  }
+
+  FleetStore fleet() {
+    return new FleetStore(database());
+  }
+
+  /** Takes an inventory in, all or nothing. */
+  FleetIntake.Taken loadFleet(Map<String, CellRows> tables, boolean replace) {
+    FleetIntake.Taken[] taken = new FleetIntake.Taken[1];
+    database()
+        .together(
+            books -> {
+              FleetStore fleet = new FleetStore(books);
+              if (replace) {
+                fleet.clear();
+              }
+              taken[0] = new FleetIntake(tables, fleet, today()).take();
+            });
+    return taken[0];
   }
 
   Instant now() {

@@ -55,7 +55,7 @@ final class DataMoveCommand extends ShellCommand {
     moved.tables().forEach(copied -> table.row(copied.table(), copied.rows()));
     return new Prose(screen)
         .line("Copied the books of %s into %s.".formatted(moved.from(), moved.to()))
-        .line(table.on(screen))
+        .block(table.on(screen))
         .line(
             "What lies in the folder stays as it was. Quote with --db or HOSEWRIGHT_DB from now on:"
                 + " quotes made in the folder would take the same numbers again.")

@@ -7,6 +7,7 @@ import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Workspace;
 import hosewright.store.Backup;
+import hosewright.store.Server;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -27,9 +28,10 @@ final class DataWhereCommand extends ShellCommand {
   }
 
   /**
+   * @param database address of the team's database; null where the books are in the folder
    * @param lastBackup null when none was made in the usual place
    */
-  record Where(String folder, boolean made, List<Kept> files, String lastBackup) {}
+  record Where(String database, String folder, boolean made, List<Kept> files, String lastBackup) {}
 
   record Kept(String name, long bytes) {}
 
@@ -37,11 +39,16 @@ final class DataWhereCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     Path folder = workspace.where();
     String last = new Backup(folder, Instant.EPOCH).last().map(Path::toString).orElse(null);
-    Where where = new Where(folder.toString(), Files.isDirectory(folder), kept(folder), last);
+    String database = TeamDatabase.in(workspace).map(Server::address).orElse(null);
+    Where where =
+        new Where(database, folder.toString(), Files.isDirectory(folder), kept(folder), last);
     return Answer.of(
         where,
         screen -> {
           Prose text = new Prose(screen);
+          if (database != null) {
+            text.line("The books are in " + database + "; on this machine:");
+          }
           text.line(
               where.made()
                   ? folder.toString()

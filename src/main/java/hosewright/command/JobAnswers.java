@@ -31,6 +31,30 @@ final class JobAnswers {
     return options.toArray(OptionSpec[]::new);
   }
 
+  /** The options of a command that changes a job already quoted: its buyer and day stay. */
+  static OptionSpec[] changes() {
+    return Arrays.stream(JobField.values())
+        .filter(JobAnswers::changeable)
+        .map(JobAnswers::option)
+        .toArray(OptionSpec[]::new);
+  }
+
+  /** The answers after the options typed; an empty value takes an answer away. */
+  static Map<JobField, String> changed(Map<JobField, String> before, Invocation in) {
+    Map<JobField, String> answers = new EnumMap<>(before);
+    for (JobField field : JobField.values()) {
+      if (changeable(field)) {
+        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+      }
+    }
+    answers.values().removeIf(String::isBlank);
+    return answers;
+  }
+
+  private static boolean changeable(JobField field) {
+    return field != JobField.CUSTOMER && field != JobField.DATE;
+  }
+
   private static OptionSpec option(JobField field) {
     OptionSpec option =
         OptionSpec.value(

@@ -4,19 +4,24 @@ import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
+import hosewright.line.Planner;
 import hosewright.measure.UnitSystem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Plans a line for a job. */
 final class LinePlanCommand extends ShellCommand {
+  private static final String EXPLAIN = "explain";
+
   private final ObjectProvider<Books> books;
 
   LinePlanCommand(ObjectProvider<Books> books) {
@@ -28,7 +33,11 @@ final class LinePlanCommand extends ShellCommand {
                 "line plan --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 120psi")
             .with(JobAnswers.options())
-            .with(ShownUnits.option(), WorkingText.option()));
+            .with(
+                OptionSpec.flag(
+                    EXPLAIN, "also say what was weighed, and why every other hose lost"),
+                ShownUnits.option(),
+                WorkingText.option()));
     this.books = books;
   }
 
@@ -39,23 +48,38 @@ final class LinePlanCommand extends ShellCommand {
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was planned.");
     }
-    LinePlan plan = plan(JobForm.read(answers.get()));
+    Job job = JobForm.read(answers.get());
     boolean working = in.flag(WorkingText.NAME);
-    return plan.feasible()
-        ? Answer.of(plan, screen -> text(plan, screen, units, working))
-        : Answer.noSafePlan(plan, screen -> text(plan, screen, units, working));
+    try (Books open = books.getObject()) {
+      Planner planner = new Planning(open).planner(job);
+      if (!in.flag(EXPLAIN)) {
+        LinePlan plan = planner.plan(job);
+        return answer(plan, plan, screen -> text(plan, "", screen, units, working));
+      }
+      Planner.Explained explained = planner.explain(job);
+      LinePlan plan = explained.plan();
+      return answer(
+          plan,
+          explained,
+          screen ->
+              text(
+                  plan,
+                  "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
+                  screen,
+                  units,
+                  working));
+    }
   }
 
-  private static String text(LinePlan plan, Screen screen, UnitSystem units, boolean working) {
-    String text = PlanText.of(plan, screen, units);
+  private static String text(
+      LinePlan plan, String reasoning, Screen screen, UnitSystem units, boolean working) {
+    String text = PlanText.of(plan, screen, units) + reasoning;
     return working
         ? text + "\n" + WorkingText.of(plan.hydraulics().working(), screen, units)
         : text;
   }
 
-  private LinePlan plan(Job job) {
-    try (Books open = books.getObject()) {
-      return new Planning(open).plan(job).plan();
-    }
+  private static Answer answer(LinePlan plan, Object document, Function<Screen, String> text) {
+    return plan.feasible() ? Answer.of(document, text) : Answer.noSafePlan(document, text);
   }
 }

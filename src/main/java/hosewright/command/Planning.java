@@ -33,6 +33,17 @@ final class Planning {
     return new Planned(planner(job).plan(job), customer(job, date), date);
   }
 
+  /** A plan at prices that stand already, such as those of an earlier revision. */
+  LinePlan plan(Job job, NetPrice prices) {
+    return new Planner(
+            books.catalogue(),
+            prices,
+            books.today(),
+            currency(books.catalogue()),
+            books.localThreads())
+        .plan(job);
+  }
+
   /** A planner at the prices of the job's customer and day. */
   Planner planner(Job job) {
     LocalDate date = date(job);
@@ -50,14 +61,16 @@ final class Planning {
         customer
             .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
             .orElseGet(() -> catalogue.listPricesOn(date));
-    CurrencyUnit currency =
-        catalogue
-            .currency()
-            .orElseThrow(
-                () ->
-                    new BadInputException(
-                        "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    return new Planner(catalogue, prices, date, currency, register);
+    return new Planner(catalogue, prices, date, currency(catalogue), register);
+  }
+
+  private static CurrencyUnit currency(Catalogue catalogue) {
+    return catalogue
+        .currency()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "catalogue", "", "load one that has prices: catalogue load FOLDER"));
   }
 
   private LocalDate date(Job job) {

@@ -59,7 +59,8 @@ final class TenderPriceCommand extends ShellCommand {
                 OptionSpec.flag("quotes", "keep a numbered quote for every job that can be laid"),
                 OptionSpec.flag("restart", "throw away what a run that was stopped has done"),
                 OptionSpec.value("threads", "N", "jobs worked on at once")
-                    .withDefaultSaid("one for each core"))
+                    .withDefaultSaid("one for each core"),
+                Signing.option())
             .with(Papers.options()));
     this.books = books;
     this.notices = notices;
@@ -108,7 +109,7 @@ final class TenderPriceCommand extends ShellCommand {
             String.format(
                 Locale.ROOT, "Going on after %,d of %,d jobs.", before, journal.basis().rows()));
       }
-      TenderRun run = run(desk, journal);
+      TenderRun run = run(desk, journal, Signing.name(in));
       run.work(input, wanted.threads());
       Counts counts = run.counts();
       Path written = write(place, journal, desk, wanted.paper(), run, counts);
@@ -162,12 +163,13 @@ final class TenderPriceCommand extends ShellCommand {
     }
   }
 
-  private TenderRun run(Desk desk, TenderJournal journal) {
+  private TenderRun run(Desk desk, TenderJournal journal, String by) {
     TenderBasis basis = journal.basis();
     Optional<TenderQuotes> quotes =
         basis.quotes()
             ? Optional.of(
-                new TenderQuotes(books, basis, desk.catalogue(), desk.terms(), journal.lastQuote()))
+                new TenderQuotes(
+                    books, basis, desk.catalogue(), desk.terms(), journal.lastQuote(), by))
             : Optional.empty();
     return new TenderRun(
         new TenderPricing(desk.catalogue(), desk.customers(), basis),

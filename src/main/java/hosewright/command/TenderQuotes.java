@@ -6,8 +6,10 @@ import hosewright.problem.BadInputException;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.QuoteStore;
+import hosewright.quote.Signed;
 import hosewright.tender.TenderBasis;
 import hosewright.tender.TenderPricing.Priced;
 import hosewright.tender.TenderResult;
@@ -28,22 +30,26 @@ final class TenderQuotes {
   private final TenderBasis basis;
   private final QuoteMaker maker;
   private final Optional<String> lastJournalled;
+  private final String by;
   private boolean lookedBack;
   private Map<Long, Quote> madeBefore = Map.of();
 
   /**
    * @param lastJournalled number of the last quote the run's journal knows
+   * @param by who makes the quotes
    */
   TenderQuotes(
       ObjectProvider<Books> books,
       TenderBasis basis,
       Catalogue catalogue,
       DealerTerms terms,
-      Optional<String> lastJournalled) {
+      Optional<String> lastJournalled,
+      String by) {
     this.books = books;
     this.basis = basis;
     this.maker = new QuoteMaker(catalogue, terms);
     this.lastJournalled = lastJournalled;
+    this.by = by;
   }
 
   /**
@@ -81,7 +87,9 @@ final class TenderQuotes {
   private TenderResult quoted(Priced row, Books open, QuoteStore store) {
     Quote quote = madeBefore.get(row.result().line());
     if (quote == null) {
-      quote = store.saveNew(number -> make(number, row, open));
+      quote =
+          store.saveNew(
+              number -> make(number, row, open), Signed.of(Step.MAKE, by, open.now(), ""));
     }
     return row.result().quoted(quote.number(), quote.total());
   }

@@ -3,6 +3,7 @@ package hosewright.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.line.LineHydraulicsResult;
+import hosewright.line.LinePlan;
 import hosewright.thread.Verdict;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -20,6 +21,11 @@ final class Mixins {
   interface PlanNames {
     @JsonUnwrapped
     LineHydraulicsResult hydraulics();
+  }
+
+  interface ExplainedNames {
+    @JsonUnwrapped
+    LinePlan plan();
   }
 
   interface PlanItemSums {

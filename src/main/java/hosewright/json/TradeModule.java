@@ -1,6 +1,7 @@
 package hosewright.json;
 
 import hosewright.line.LinePlan;
+import hosewright.line.Planner;
 import hosewright.quote.Quote;
 import hosewright.thread.End;
 import hosewright.thread.Verdict;
@@ -25,6 +26,7 @@ final class TradeModule extends SimpleModule {
     addDeserializer(End.class, new EndReader());
     setMixInAnnotation(Verdict.class, Mixins.VerdictNames.class);
     setMixInAnnotation(LinePlan.class, Mixins.PlanNames.class);
+    setMixInAnnotation(Planner.Explained.class, Mixins.ExplainedNames.class);
     setMixInAnnotation(LinePlan.PlanItem.class, Mixins.PlanItemSums.class);
     setMixInAnnotation(Quote.QuoteLine.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);

@@ -118,6 +118,24 @@ record Assembly(Frame frame, Lay lay, List<Placed> parts, List<MadeJoint> joints
     return (int) parts.stream().filter(part -> part.role() == Placed.Role.ADAPTER).count();
   }
 
+  /** Every part in order, in words: the same for no two lines that differ. */
+  String spelledOut() {
+    StringBuilder words = new StringBuilder();
+    for (Placed part : parts) {
+      words
+          .append(part.count())
+          .append(' ')
+          .append(part.itemNumber())
+          .append(' ')
+          .append(part.description())
+          .append(' ')
+          .append(part.upstream())
+          .append(part.downstream())
+          .append('\n');
+    }
+    return words.toString();
+  }
+
   boolean hasPartToSource() {
     return parts.stream()
         .anyMatch(part -> part.role() == Placed.Role.ADAPTER && part.item().isEmpty());

@@ -3,6 +3,7 @@ package hosewright.line;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
+import java.util.Optional;
 import java.util.Set;
 
 /** Which items a job may use at all: marked for its fluid, its use, and still to be had. */
@@ -20,15 +21,37 @@ final class Eligibility {
 
   /** Whether an item may stand in the water's way. */
   boolean wetted(Item item) {
-    return item.fluids().contains(service.fluid())
-        && (service.use() != Use.DRINKING || item.drinkingWater())
-        && toBeHad(item, prices)
-        && holdsAtTemperature(item);
+    return whyNotWetted(item).isEmpty();
   }
 
   /** Whether a hose may be laid. */
   boolean hose(Item item) {
-    return wetted(item) && (service.use() != Use.FIRE || isMarkedForFire(item));
+    return whyNotHose(item).isEmpty();
+  }
+
+  /** Why a hose may not be laid, in words that follow its name; empty when it may. */
+  Optional<String> whyNotHose(Item item) {
+    return whyNotWetted(item)
+        .or(
+            () ->
+                service.use() == Use.FIRE && !isMarkedForFire(item)
+                    ? Optional.of("not marked to a fire hose standard")
+                    : Optional.empty());
+  }
+
+  private Optional<String> whyNotWetted(Item item) {
+    if (!item.fluids().contains(service.fluid())) {
+      return Optional.of("not marked for " + service.fluid());
+    }
+    if (service.use() == Use.DRINKING && !item.drinkingWater()) {
+      return Optional.of("not marked for drinking water");
+    }
+    if (!toBeHad(item, prices)) {
+      return Optional.of("without a price in force, or discontinued and sold out");
+    }
+    return holdsAtTemperature(item)
+        ? Optional.empty()
+        : Optional.of("without a pressure rating at the temperature");
   }
 
   static boolean isMarkedForFire(Item item) {

@@ -3,7 +3,9 @@ package hosewright.line;
 import hosewright.line.LinePlan.Check;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.joda.money.Money;
 
 /** A whole plan with its price, its hydraulics and its checks. */
@@ -16,12 +18,16 @@ record Evaluated(
     LineHydraulicsResult hydraulics,
     List<Check> checks) {
 
-  /** Cheapest first; among equals fewer couplings, then fewer adapters, then the lower loss. */
+  /**
+   * Cheapest first; among equals fewer couplings, then fewer adapters, then the lower loss; at last
+   * by name, so that the same plan wins however it was searched for.
+   */
   private static final Comparator<Evaluated> BY_MERIT =
       Comparator.comparing(Evaluated::total)
           .thenComparingInt(plan -> plan.assembly().lay().sections())
           .thenComparingInt(plan -> plan.assembly().adapters())
-          .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi());
+          .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi())
+          .thenComparing(plan -> plan.assembly().spelledOut());
 
   /** Checks whose outcome lies in the job alone: no other choice of parts would change it. */
   private static final Set<String> OF_THE_JOB = Set.of("backflow protection", "hydrant residual");
@@ -32,9 +38,7 @@ record Evaluated(
 
   /** Whether nothing fails that another choice of parts could mend. */
   boolean bestThatCanBe() {
-    return checks.stream()
-        .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .allMatch(check -> OF_THE_JOB.contains(check.name()));
+    return mendableFailures().isEmpty();
   }
 
   long failures() {
@@ -45,8 +49,29 @@ record Evaluated(
     return total.getAmount().doubleValue();
   }
 
+  /** Whether the same items are bought, in the same numbers. */
+  boolean buysTheSame(Evaluated other) {
+    return total.equals(other.total) && bought().equals(other.bought());
+  }
+
+  /** How many of each item are bought, by item number. */
+  Map<String, Integer> bought() {
+    Map<String, Integer> bought = new TreeMap<>();
+    purchases.forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
+    return bought;
+  }
+
   boolean beats(Evaluated other) {
     return BY_MERIT.compare(this, other) < 0;
+  }
+
+  /** What fails and another choice of parts could mend, named, in the order of the checks. */
+  List<String> mendableFailures() {
+    return checks.stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .map(Check::name)
+        .filter(name -> !OF_THE_JOB.contains(name))
+        .toList();
   }
 
   boolean failsLessThan(Evaluated other) {

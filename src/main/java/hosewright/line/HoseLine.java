@@ -56,6 +56,11 @@ record HoseLine(
     return inlet.sizeIn();
   }
 
+  /** Both ends in words; one where they are alike. */
+  String couplings() {
+    return isGendered() ? inlet + " x " + outlet : inlet.toString();
+  }
+
   /** Whether turning the line around changes what it meets. */
   boolean isGendered() {
     return !inlet.equals(outlet);

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The hose lines a job may be laid with: coupled hose grouped by make, and hose made up from bulk.
@@ -38,6 +39,38 @@ final class HoseLines {
         .filter(line -> !line.options().isEmpty())
         .filter(this::wished)
         .toList();
+  }
+
+  /** Why hose of the catalogue is left out before any line is weighed, and how much of it. */
+  Map<String, Integer> leftOut() {
+    Map<String, Integer> leftOut = new LinkedHashMap<>();
+    Stream.of(ItemKind.HOSE, ItemKind.BULK_HOSE)
+        .flatMap(kind -> catalogue.ofKind(kind).stream())
+        .flatMap(item -> whyNot(item).stream())
+        .forEach(why -> leftOut.merge(why, 1, Integer::sum));
+    return leftOut;
+  }
+
+  private Optional<String> whyNot(Item item) {
+    Job.Wishes wishes = job.wishes();
+    HoseFacts hose = item.hose().orElseThrow();
+    List<End> ends = item.ends();
+    if (!agrees(wishes.hoseSizeIn(), hose.sizeIn())) {
+      return Optional.of("not of the size asked for");
+    }
+    if (ends.size() == 2
+        && !(agrees(wishes.couplingSizeIn(), inlet(ends).sizeIn())
+            && wishes.hoseThread().map(inlet(ends).family()::equals).orElse(true))) {
+      return Optional.of("not with the couplings asked for");
+    }
+    return eligibility
+        .whyNotHose(item)
+        .or(
+            () ->
+                hose.lengthFt().isPresent()
+                        && !agrees(wishes.sectionFt(), hose.lengthFt().getAsDouble())
+                    ? Optional.of("not of the section length asked for")
+                    : Optional.empty());
   }
 
   private List<HoseLine> coupled() {

@@ -85,6 +85,14 @@ public record Job(
       OptionalInt lines,
       OptionalDouble frictionCoefficient) {
 
+    int fewestLines() {
+      return lines.orElse(1);
+    }
+
+    int mostLines() {
+      return lines.orElse(hoseSizeIn.isPresent() ? 1 : Planner.MOST_LINES);
+    }
+
     Wishes withAnySize() {
       return new Wishes(
           OptionalDouble.empty(),

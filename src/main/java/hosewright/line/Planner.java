@@ -1,8 +1,6 @@
 package hosewright.line;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.Item;
-import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.LinePlan.Alternative;
@@ -13,8 +11,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
@@ -27,6 +23,9 @@ import org.joda.money.CurrencyUnit;
 public final class Planner {
   /** Lines side by side at the most. */
   public static final int MOST_LINES = 3;
+
+  /** The winner of each make, and the next that buys other goods. */
+  private static final int PLANS_EXPLAINED = 2;
 
   private final Catalogue catalogue;
   private final NetPrice prices;
@@ -65,15 +64,29 @@ public final class Planner {
    * size does. A buyer who names the hose size asks about that line; several of it are advice.
    */
   public LinePlan plan(Job job) {
-    Found found = find(job);
+    return write(job, find(job));
+  }
+
+  /** The plan for a job, with how it came to be chosen. */
+  public Explained explain(Job job) {
+    Finding found = Finding.of(job, catalogue, prices, currency, Finding.Make::of, PLANS_EXPLAINED);
+    Map<String, Integer> leftOut = new HoseLines(job, catalogue, prices).leftOut();
+    return new Explained(plan(job), ReasonWriter.of(job, catalogue, found, leftOut));
+  }
+
+  /** A plan and the reasoning behind it. */
+  public record Explained(LinePlan plan, Reasoning reasoning) {}
+
+  private LinePlan write(Job job, Finding found) {
     PlanWriter writer = new PlanWriter(job, date, register);
     if (found.best().isEmpty()) {
       return writer.nothingToLay(
-          new Remedies(this, job).whenNothingFits(catalogue), currency, found.searched());
+          new Remedies(this, job).whenNothingFits(catalogue), currency, found.tally().searched());
     }
     Evaluated best = found.best().get();
     List<String> instead = best.passes() ? List.of() : new Remedies(this, job).insteadOf(best);
-    return writer.write(best, instead, alternatives(best, found.others()), found.searched());
+    return writer.write(
+        best, instead, alternatives(best, found.others()), found.tally().searched());
   }
 
   /**
@@ -82,10 +95,10 @@ public final class Planner {
    * @return empty when no hose may be laid as the job wishes
    */
   public List<LinePlan> plansBySize(Job job) {
-    Found found = find(job);
+    Finding found = find(job);
     PlanWriter writer = new PlanWriter(job, date, register);
     return Stream.concat(found.best().stream(), found.others().stream())
-        .map(plan -> writer.write(plan, List.of(), List.of(), found.searched()))
+        .map(plan -> writer.write(plan, List.of(), List.of(), found.tally().searched()))
         .toList();
   }
 
@@ -110,93 +123,8 @@ public final class Planner {
     return find(job).best().map(plan -> Flowing.of(job, plan.assembly()));
   }
 
-  private Found find(Job job) {
-    SearchTally tally = new SearchTally();
-    Optional<Evaluated> chosen = Optional.empty();
-    Map<Double, Evaluated> bySize = new TreeMap<>();
-    int first = job.wishes().lines().orElse(1);
-    int last = job.wishes().lines().orElse(job.wishes().hoseSizeIn().isPresent() ? 1 : MOST_LINES);
-    for (int lines = first; lines <= last; lines++) {
-      Map<Double, Evaluated> found = bestBySize(job, lines, tally);
-      found.forEach((size, plan) -> bySize.merge(size, plan, Planner::better));
-      chosen = bySize.values().stream().min(Planner::compare);
-      if (chosen.isPresent() && chosen.get().bestThatCanBe()) {
-        break;
-      }
-    }
-    Optional<Evaluated> best = chosen;
-    List<Evaluated> others =
-        bySize.values().stream()
-            .filter(plan -> best.isEmpty() || plan != best.get())
-            .sorted(Planner::compare)
-            .toList();
-    return new Found(best, others, tally.searched());
-  }
-
-  /**
-   * What a search found.
-   *
-   * @param others the best of every other size, best first
-   */
-  private record Found(
-      Optional<Evaluated> best, List<Evaluated> others, LinePlan.Searched searched) {}
-
-  /** The best plan of each hose size that could be laid at all. */
-  private Map<Double, Evaluated> bestBySize(Job job, int lines, SearchTally tally) {
-    PriceFloor floor = new PriceFloor(prices, mostAlike(job, lines));
-    Eligibility eligibility = new Eligibility(job, prices);
-    Accessories accessories = new Accessories(catalogue, eligibility, floor);
-    Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
-    BridgeChoices bridges = new BridgeChoices(job, adapters(eligibility), floor);
-    Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
-    Evaluation evaluation = new Evaluation(job, billing, currency);
-    LayChoices lays = new LayChoices(job, floor, gaskets);
-    Opening opening = new Opening(job, floor, bridges, lays, accessories);
-    Frames frames = new Frames(job, catalogue, eligibility, accessories);
-    Map<Double, List<HoseLine>> hoses =
-        new HoseLines(job, catalogue, prices)
-            .all().stream()
-                .collect(
-                    Collectors.groupingBy(HoseLine::sizeIn, TreeMap::new, Collectors.toList()));
-    Map<Double, Evaluated> best = new TreeMap<>();
-    hoses.forEach(
-        (size, ofSize) ->
-            new Search(job, opening, evaluation, tally)
-                .run(frames.of(ofSize, lines))
-                .ifPresent(plan -> best.put(size, plan)));
-    return best;
-  }
-
-  /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
-  private static int mostAlike(Job job, int lines) {
-    int bridges = 2 + (lines > 1 ? 2 * lines : 0) + job.accessories().size();
-    return bridges * BridgeGraph.MOST_ADAPTERS + job.accessories().size();
-  }
-
-  private List<Item> adapters(Eligibility eligibility) {
-    return catalogue.ofKind(ItemKind.ADAPTER).stream()
-        .filter(item -> item.ends().size() == 2)
-        .filter(eligibility::wetted)
-        .toList();
-  }
-
-  private static Evaluated better(Evaluated one, Evaluated other) {
-    return compare(one, other) <= 0 ? one : other;
-  }
-
-  /** Plans that pass come first, then plans without a part to source, then the cheaper. */
-  private static int compare(Evaluated one, Evaluated other) {
-    if (one.passes() != other.passes()) {
-      return one.passes() ? -1 : 1;
-    }
-    boolean oneSources = one.assembly().hasPartToSource();
-    if (oneSources != other.assembly().hasPartToSource()) {
-      return oneSources ? 1 : -1;
-    }
-    if (!one.passes() && one.failsLessThan(other) != other.failsLessThan(one)) {
-      return one.failsLessThan(other) ? -1 : 1;
-    }
-    return one.beats(other) ? -1 : other.beats(one) ? 1 : 0;
+  private Finding find(Job job) {
+    return Finding.of(job, catalogue, prices, currency, Finding.Size::of, 1);
   }
 
   private static List<Alternative> alternatives(Evaluated best, List<Evaluated> others) {
@@ -228,15 +156,16 @@ public final class Planner {
 
   /** The best plan when the wishes are changed, for advice; never itself gives advice. */
   Optional<Evaluated> bestWith(Job changed, int lines) {
-    return bestBySize(changed, lines, new SearchTally()).values().stream()
-        .filter(Evaluated::passes)
+    return allWith(changed, lines).stream()
         .filter(plan -> !plan.assembly().hasPartToSource())
-        .min(Comparator.comparing(Evaluated::total));
+        .findFirst();
   }
 
   /** Passing plans of every size when the wishes are changed, cheapest first. */
   List<Evaluated> allWith(Job changed, int lines) {
-    return bestBySize(changed, lines, new SearchTally()).values().stream()
+    Job so = changed.withWishes(changed.wishes().withLines(lines));
+    return find(so).groups().stream()
+        .map(plans -> plans.get(0))
         .filter(Evaluated::passes)
         .sorted(Comparator.comparing(Evaluated::total))
         .toList();

@@ -28,25 +28,29 @@ final class Search {
 
   private final Map<HoseLine, Set<Boolean>> tried = new IdentityHashMap<>();
 
-  private Optional<Evaluated> best = Optional.empty();
+  private final Ranking best;
   private Optional<Evaluated> leastBad = Optional.empty();
 
-  Search(Job job, Opening opening, Evaluation evaluation, SearchTally tally) {
+  /**
+   * @param places how many plans are wanted that buy different goods
+   */
+  Search(Job job, Opening opening, Evaluation evaluation, SearchTally tally, int places) {
     this.job = job;
     this.opening = opening;
     this.evaluation = evaluation;
     this.tally = tally;
+    this.best = new Ranking(places);
   }
 
   /**
-   * The cheapest plan that no choice of parts could mend further, else the failing plan that fails
-   * least and costs least.
+   * The cheapest plans that no choice of parts could mend further, best first, else the one failing
+   * plan that fails least and costs least.
    *
    * <p>Frames are opened one by one, cheapest first, so that those too dear need no look.
    *
    * @return empty when no frame can be laid
    */
-  Optional<Evaluated> run(List<Frame> frames) {
+  List<Evaluated> run(List<Frame> frames) {
     PriorityQueue<Waiting> waiting = new PriorityQueue<>();
     for (Frame frame : frames) {
       int place = waiting.size();
@@ -74,10 +78,13 @@ final class Search {
     }
     tally.frames += waiting.size();
     tally.cutByPrice += waiting.size();
-    if (!anyComplete) {
+    if (anyComplete) {
+      tally.frames += lacking.size();
+      tally.unjoined += lacking.size();
+    } else {
       searchWithPartsToSource(lacking);
     }
-    return best.or(() -> leastBad);
+    return best.isEmpty() ? leastBad.stream().toList() : best.plans();
   }
 
   /** Only the frames that lack the fewest adapters are worth sourcing one for. */
@@ -130,7 +137,7 @@ final class Search {
   }
 
   private boolean cannotBeat(double leastCost) {
-    return best.isPresent() && leastCost > best.get().cost() + ROUNDING;
+    return leastCost > best.costToBeat() + ROUNDING;
   }
 
   /** Of frames that must fail, one for each hose and direction is enough to say why. */
@@ -187,14 +194,14 @@ final class Search {
     Evaluation.Priced priced =
         evaluation.price(Assembly.of(job, frame.frame(), lay.value(), parts));
     tally.plans++;
-    if (best.isPresent() && priced.total().isGreaterThan(best.get().total())) {
+    if (best.beyond(priced.total())) {
+      tally.dearer++;
       return;
     }
     Evaluated plan = evaluation.check(priced);
+    tally.countChecked(plan);
     if (plan.bestThatCanBe()) {
-      if (best.isEmpty() || plan.beats(best.get())) {
-        best = Optional.of(plan);
-      }
+      best.add(plan);
     } else if (leastBad.isEmpty() || plan.failsLessThan(leastBad.get())) {
       leastBad = Optional.of(plan);
     }

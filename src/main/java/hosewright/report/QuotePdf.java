@@ -11,6 +11,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.joda.money.Money;
@@ -72,9 +73,9 @@ public final class QuotePdf {
     sheet.down(6);
     new PdfLines(sheet, quote).write();
     totals();
-    section("Still to be sourced, not in the total", quote.plan().unpriced());
-    section("Terms", Terms.of(quote));
-    section("Cautions", Terms.cautions(quote));
+    for (Map.Entry<String, List<String>> part : Terms.sections(quote).entrySet()) {
+      section(part.getKey(), part.getValue());
+    }
     signature();
     sheet.finish("Quote " + quote.number() + ", revision " + quote.revision());
   }

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jooq.DSLContext;
 
 /** Keeps the catalogue, and every price it ever had. */
@@ -82,7 +83,13 @@ public final class CatalogueStore {
           Turns.take(inside, CATALOGUE_LOAD);
           int load = newLoad(inside, loadedAt, source, catalogue.items().size(), prices.size());
           replaceSuppliers(inside, catalogue.suppliers());
+          Map<String, Integer> stated =
+              inside
+                  .select(ITEM.ITEM_NUMBER, ITEM.ON_HAND)
+                  .from(ITEM)
+                  .fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
           replaceItems(inside, catalogue.items());
+          StockRows.counted(inside, stated, catalogue.items(), loadedAt.atOffset(ZoneOffset.UTC));
           PriceRows.replacePrices(inside, prices, load);
           PriceRows.replaceCosts(inside, costs, load);
         });
@@ -93,7 +100,10 @@ public final class CatalogueStore {
     Turns.take(context, CATALOGUE_LOAD);
   }
 
-  /** The catalogue kept; one without items before the first is put here. */
+  /**
+   * The catalogue kept; one without items before the first is put here. The stock of its items is
+   * what is on hand and promised to nobody.
+   */
   public Catalogue load() {
     return load(Optional.empty());
   }
@@ -212,7 +222,12 @@ public final class CatalogueStore {
     for (Supplier supplier : suppliers) {
       rows.add(
           new SupplierRecord(
-              supplier.code(), supplier.name(), supplier.leadDays(), rows.size() + 1));
+              supplier.code(),
+              supplier.name(),
+              supplier.leadDays(),
+              rows.size() + 1,
+              supplier.minimumOrder().map(Money::getAmount).orElse(null),
+              supplier.minimumOrder().map(Amounts::code).orElse(null)));
     }
     inside.update(SUPPLIER).setNull(SUPPLIER.FILE_ORDER).execute();
     inside.batchMerge(rows).execute();
@@ -264,6 +279,13 @@ public final class CatalogueStore {
         .selectFrom(SUPPLIER)
         .where(SUPPLIER.FILE_ORDER.isNotNull())
         .orderBy(SUPPLIER.FILE_ORDER)
-        .fetch(row -> new Supplier(row.getCode(), row.getName(), row.getLeadDays()));
+        .fetch(
+            row ->
+                new Supplier(
+                    row.getCode(),
+                    row.getName(),
+                    row.getLeadDays(),
+                    Optional.ofNullable(row.getMinimumOrder())
+                        .map(least -> Amounts.money(least, row.getMinimumCurrency()))));
   }
 }

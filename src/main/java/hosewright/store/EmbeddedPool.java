@@ -91,7 +91,7 @@ final class EmbeddedPool {
 
   /** H2 reports a file cut short as one that cannot be read. */
   private static boolean endsTooSoon(SQLException e) {
-    return ExceptionUtils.hasCause(e, EOFException.class);
+    return ExceptionUtils.indexOfType(e, EOFException.class) >= 0;
   }
 
   private static DamagedStoreException damaged(Path folder) {

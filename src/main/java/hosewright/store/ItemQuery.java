@@ -31,7 +31,7 @@ final class ItemQuery {
   }
 
   /**
-   * The items listed, in the order of the catalogue.
+   * The items listed, in the order of the catalogue; their stock is what is promised to nobody.
    *
    * @param only the items wanted; all when empty
    */
@@ -53,6 +53,7 @@ final class ItemQuery {
             .selectFrom(ITEM_FLUID)
             .where(about(ITEM_FLUID.ITEM_NUMBER, only))
             .fetchGroups(ITEM_FLUID.ITEM_NUMBER);
+    Map<String, Integer> free = StockRows.free(context);
     List<Item> items = new ArrayList<>();
     for (ItemRecord row :
         context
@@ -61,6 +62,7 @@ final class ItemQuery {
             .and(about(ITEM.ITEM_NUMBER, only))
             .orderBy(ITEM.FILE_ORDER)) {
       String number = row.getItemNumber();
+      row.setOnHand(Math.max(0, free.getOrDefault(number, 0)));
       items.add(
           ItemRows.item(
               row,
@@ -78,6 +80,7 @@ final class ItemQuery {
             .selectFrom(ITEM_END)
             .orderBy(ITEM_END.ITEM_NUMBER, ITEM_END.END_ORDER)
             .fetchGroups(ITEM_END.ITEM_NUMBER);
+    Map<String, Integer> free = StockRows.free(context);
     List<Listing> listings = new ArrayList<>();
     context
         .select(
@@ -89,8 +92,7 @@ final class ItemQuery {
             ITEM.MARKED_TO,
             ITEM.HOSE_SIZE_IN,
             ITEM.LENGTH_FT,
-            ITEM.DISCONTINUED,
-            ITEM.ON_HAND)
+            ITEM.DISCONTINUED)
         .from(ITEM)
         .where(ITEM.FILE_ORDER.isNotNull())
         .orderBy(ITEM.FILE_ORDER)
@@ -107,7 +109,7 @@ final class ItemQuery {
                         ItemRows.orEmpty(row.value7()),
                         ItemRows.orEmpty(row.value8()),
                         row.value9(),
-                        row.value10())));
+                        Math.max(0, free.getOrDefault(row.value1(), 0)))));
     return listings;
   }
 

@@ -11,9 +11,7 @@ import java.util.Set;
 import org.jooq.Cursor;
 import org.jooq.DSLContext;
 import org.jooq.Record;
-import org.jooq.Result;
 import org.jooq.Table;
-import org.jooq.TableRecord;
 
 /** Copies all books from one store into another, whole or not at all. */
 public final class Move {
@@ -71,19 +69,9 @@ public final class Move {
       DSLContext from, DSLContext target, Table<R> table) {
     try (Cursor<R> cursor = from.selectFrom(table).fetchSize(ROWS_AT_A_TIME).fetchLazy()) {
       while (cursor.hasNext()) {
-        insert(target, cursor.fetchNext(ROWS_AT_A_TIME));
+        Rows.insert(target, table, cursor.fetchNext(ROWS_AT_A_TIME));
       }
     }
-  }
-
-  private static void insert(DSLContext target, Result<? extends Record> rows) {
-    target.batchInsert(rows.map(row -> fresh((TableRecord<?>) row))).execute();
-  }
-
-  /** A row that was read counts as kept; this one is to be kept once more. */
-  private static TableRecord<?> fresh(TableRecord<?> row) {
-    row.changed(true);
-    return row;
   }
 
   private static Copied counted(DSLContext from, DSLContext target, Table<?> table) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.thread.End;
@@ -236,7 +237,8 @@ final class JsonTest {
                 true,
                 180,
                 List.of(new Quote.Break(10, money(currency, 200))),
-                Optional.of("note"))),
+                Optional.of("note"),
+                Optional.empty())),
         subtotal,
         zero,
         "collected",
@@ -245,6 +247,8 @@ final class JsonTest {
         "exempt",
         zero,
         subtotal,
-        Instant.parse("2026-11-25T12:00:00Z"));
+        Instant.parse("2026-11-25T12:00:00Z"),
+        List.of(),
+        Amendments.NONE);
   }
 }

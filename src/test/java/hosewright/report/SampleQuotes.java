@@ -13,6 +13,7 @@ import hosewright.line.LinePlan.Joint;
 import hosewright.line.LinePlan.PlanItem;
 import hosewright.line.LinePlan.RunPart;
 import hosewright.line.LinePlan.SectionCount;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Dealer;
 import hosewright.quote.Quote;
@@ -406,7 +407,8 @@ final class SampleQuotes {
             false,
             9,
             List.of(new Break(1, usd(33.33))),
-            Optional.of("@SUM(A1:A9)")));
+            Optional.of("@SUM(A1:A9)"),
+            Optional.empty()));
     for (int position = 3; position <= 90; position++) {
       lines.add(
           line(
@@ -436,6 +438,7 @@ final class SampleQuotes {
             false,
             1,
             List.of(),
+            Optional.empty(),
             Optional.empty()));
     // One line taxed at 1000.08 x 0.0625 = 62.505, which half-up makes 62.51.
     List<QuoteLine> taxedOnce =
@@ -554,7 +557,9 @@ final class SampleQuotes {
         exempt ? "exempt, certificate PH-EX-0077 dated 2025-01-15" : "Port Harlow sales tax 6.25 %",
         tax,
         subtotal.plus(freightCharged).plus(tax),
-        Instant.parse("2026-03-02T15:04:05Z"));
+        Instant.parse("2026-03-02T15:04:05Z"),
+        List.of(),
+        Amendments.NONE);
   }
 
   private static Customer customer() {
@@ -598,6 +603,7 @@ final class SampleQuotes {
         true,
         weightLb,
         steps,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -615,7 +621,8 @@ final class SampleQuotes {
         false,
         l.weightLb(),
         l.breaks(),
-        l.note());
+        l.note(),
+        l.discount());
   }
 
   private static List<PlanItem> planItems(List<QuoteLine> lines) {

@@ -19,10 +19,21 @@ public final class RealProgram {
 
   private final List<String> start;
   private final Path folder;
+  private final Map<String, String> more;
 
   private RealProgram(List<String> start, Path folder) {
+    this(start, folder, Map.of());
+  }
+
+  private RealProgram(List<String> start, Path folder, Map<String, String> more) {
     this.start = start;
     this.folder = folder;
+    this.more = more;
+  }
+
+  /** The same program with more in its environment. */
+  public RealProgram with(Map<String, String> environment) {
+    return new RealProgram(start, folder, environment);
   }
 
   /** The jar that runs alone. */
@@ -117,11 +128,13 @@ public final class RealProgram {
   }
 
   private void setUp(Map<String, String> environment) {
-    for (String name : List.of("COLUMNS", "NO_COLOR", "JAVA_TOOL_OPTIONS", "HOSEWRIGHT_DATA")) {
+    for (String name :
+        List.of("COLUMNS", "NO_COLOR", "JAVA_TOOL_OPTIONS", "HOSEWRIGHT_DATA", "HOSEWRIGHT_DB")) {
       environment.remove(name);
     }
     environment.put("JAVA_HOME", System.getProperty("java.home"));
     environment.put("HOSEWRIGHT_DATA", data().toString());
+    environment.putAll(more);
   }
 
   /** The data folder of these runs, beside the folder they stand in. */

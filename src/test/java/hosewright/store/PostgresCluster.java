@@ -145,7 +145,11 @@ public final class PostgresCluster {
 
   /** Runs a statement in the server's own first database. */
   public void execute(String sql) {
-    try (Connection connection = DriverManager.getConnection(url("postgres"), USER, PASSWORD);
+    executeIn("postgres", sql);
+  }
+
+  public void executeIn(String database, String sql) {
+    try (Connection connection = DriverManager.getConnection(url(database), USER, PASSWORD);
         Statement statement = connection.createStatement()) {
       statement.execute(sql);
     } catch (SQLException e) {

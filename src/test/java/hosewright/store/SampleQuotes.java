@@ -2,6 +2,7 @@ package hosewright.store;
 
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
@@ -73,7 +74,9 @@ final class SampleQuotes {
         "",
         ZERO,
         Money.parse("USD 1234.50"),
-        Instant.parse("2026-03-02T09:30:00Z"));
+        Instant.parse("2026-03-02T09:30:00Z"),
+        List.of(),
+        Amendments.NONE);
   }
 
   private static LinePlan plan() {

@@ -1,0 +1,188 @@
+package hosewright.command;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.line.LinePlan;
+import hosewright.line.Reasoning;
+import hosewright.line.Reasoning.Considered;
+import hosewright.line.Reasoning.Rival;
+import hosewright.shell.Screen;
+import hosewright.shell.Table;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The reasoning behind a plan as a person reads it at a terminal. */
+final class PlanReasoning {
+  /** Rows shown of hose that would do but is dearer. */
+  private static final int MOST_SHOWN = 10;
+
+  private final LinePlan plan;
+  private final Reasoning reasoning;
+  private final Screen screen;
+  private final Prose prose;
+
+  private PlanReasoning(LinePlan plan, Reasoning reasoning, Screen screen) {
+    this.plan = plan;
+    this.reasoning = reasoning;
+    this.screen = screen;
+    this.prose = new Prose(screen);
+  }
+
+  static String of(LinePlan plan, Reasoning reasoning, Screen screen) {
+    PlanReasoning writer = new PlanReasoning(plan, reasoning, screen);
+    writer.because();
+    writer.considered();
+    writer.runnerUp();
+    writer.others();
+    return writer.prose.toString();
+  }
+
+  private void because() {
+    if (!reasoning.because().isEmpty()) {
+      prose.line("Why this line");
+      reasoning.because().forEach(sentence -> prose.line("  ", "- " + sentence));
+      prose.line("");
+    }
+  }
+
+  private void considered() {
+    Considered c = reasoning.considered();
+    prose.line("What was weighed");
+    int left = c.leftOut().stream().mapToInt(Reasoning.Count::count).sum();
+    prose.line(
+        "  ",
+        text("- The catalogue has %d hoses, coupled or by the foot. ", c.hoses())
+            + (left == 0
+                ? "All may be laid here."
+                : text("%d may not be laid here: %s.", left, counts(c.leftOut()))));
+    prose.line(
+        "  ",
+        text(
+            "- The rest come in %d makes, sizes and couplings, which either way round and with what"
+                + " must stand in the line can be laid in %d ways.",
+            c.hoseLines(), c.frames()));
+    prose.line("  ", "- " + fate(c));
+    prose.line(
+        "  ",
+        text(
+            "- %d whole plans were put together to the last gasket and priced; %s.",
+            c.wholePlans(), plans(c)));
+    prose.line(
+        "  ",
+        "- A way is cut only where the least it can cost, or lose, is already too much: nothing"
+            + " cheaper that works was passed over.");
+    prose.line("");
+  }
+
+  private static String fate(Considered c) {
+    int searched = c.frames() - c.unjoined() - c.cutByPrice() - c.cutByPressure();
+    return text(
+        "%d of them must fail, too narrow or rated too low; %d could not be cheaper than a plan"
+            + " already found; %d find no adapters that join them to both ends; %d were searched"
+            + " through.",
+        c.cutByPressure(), c.cutByPrice(), c.unjoined(), searched);
+  }
+
+  private static String plans(Considered c) {
+    int failed = c.failed().stream().mapToInt(Reasoning.Count::count).sum();
+    return text(
+        "%d cost more than one already found and were left at that, %d passed every check, %d"
+            + " failed%s",
+        c.dearer(), c.passed(), failed, failed == 0 ? "" : " (" + counts(c.failed()) + ")");
+  }
+
+  private static String counts(List<Reasoning.Count> counts) {
+    return counts.stream()
+        .map(count -> count.count() + " " + count.what())
+        .collect(Collectors.joining(", "));
+  }
+
+  private void runnerUp() {
+    if (!plan.feasible()) {
+      return;
+    }
+    prose.line("The runner-up");
+    if (reasoning.runnerUp().isEmpty()) {
+      prose.line("  ", "There is none: no other goods in the catalogue make a line that passes.");
+    } else {
+      Rival rival = reasoning.runnerUp().get();
+      prose.line(
+          "  ",
+          text(
+              "%s in hose, %s (%s), %s: %s.",
+              Prose.plain(rival.sizeIn()),
+              rival.hoseSeries(),
+              rival.couplings(),
+              MoneyWords.of(rival.total()),
+              rival.why()));
+    }
+    prose.line("");
+  }
+
+  private void others() {
+    if (reasoning.others().isEmpty()) {
+      prose.line("No other hose line could be laid as asked.");
+      return;
+    }
+    List<Rival> able = reasoning.others().stream().filter(r -> r.fails().isEmpty()).toList();
+    able(able);
+    unable(reasoning.others().stream().filter(r -> r.fails().isPresent()).toList());
+  }
+
+  private void able(List<Rival> able) {
+    if (able.isEmpty()) {
+      return;
+    }
+    prose.line("Other hose that would do, and why not");
+    Table table = Table.of("hose, in", "series", "couplings", "total", "why not").numbers(0, 3);
+    for (Rival rival : able.subList(0, Math.min(MOST_SHOWN, able.size()))) {
+      table.row(
+          Prose.plain(rival.sizeIn()),
+          rival.hoseSeries() + (rival.lines() > 1 ? ", " + rival.lines() + " lines" : ""),
+          rival.couplings(),
+          MoneyWords.of(rival.total()),
+          rival.why());
+    }
+    prose.block(table.on(screen));
+    if (able.size() > MOST_SHOWN) {
+      prose.line(
+          "  ",
+          text(
+              "and %d dearer, up to %s; --json names each.",
+              able.size() - MOST_SHOWN, MoneyWords.of(able.get(able.size() - 1).total())));
+      prose.line("");
+    }
+  }
+
+  /** One row for each size and check: the hose of it that comes nearest. */
+  private void unable(List<Rival> unable) {
+    if (unable.isEmpty()) {
+      return;
+    }
+    prose.line("Hose that would not do");
+    Map<String, List<Rival>> alike = new LinkedHashMap<>();
+    unable.stream()
+        .sorted(Comparator.comparingDouble(Rival::sizeIn))
+        .forEach(
+            rival ->
+                alike
+                    .computeIfAbsent(
+                        rival.sizeIn() + rival.fails().orElseThrow(), k -> new ArrayList<>())
+                    .add(rival));
+    Table table = Table.of("hose, in", "makes", "the nearest of them", "why not").numbers(0, 1);
+    for (List<Rival> rivals : alike.values()) {
+      Rival nearest =
+          rivals.stream().min(Comparator.comparingDouble(Rival::requiredSourcePsi)).orElseThrow();
+      table.row(Prose.plain(nearest.sizeIn()), rivals.size(), nearest.hoseSeries(), nearest.why());
+    }
+    prose.block(table.on(screen));
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}

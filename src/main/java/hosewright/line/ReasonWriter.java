@@ -1,0 +1,85 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.ItemKind;
+import hosewright.line.Reasoning.Considered;
+import hosewright.line.Reasoning.Count;
+import hosewright.line.Reasoning.Rival;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes down why the best plan of a search won and every other lost. */
+final class ReasonWriter {
+  private ReasonWriter() {}
+
+  /**
+   * @param found the two best plans of every make of hose
+   * @param leftOut hose items that were not weighed at all, by the reason
+   */
+  static Reasoning of(Job job, Catalogue catalogue, Finding found, Map<String, Integer> leftOut) {
+    Considered considered = considered(catalogue, found, leftOut);
+    if (found.best().isEmpty()) {
+      return new Reasoning(List.of(), considered, Optional.empty(), List.of());
+    }
+    Evaluated best = found.best().get();
+    WhyLost lost = new WhyLost(job, best);
+    return new Reasoning(
+        best.passes() ? new WhyWon(job, best, found).sentences() : List.of(),
+        considered,
+        runnerUp(best, found).map(plan -> rival(plan, best, lost.runnerUp(plan))),
+        found.others().stream().map(plan -> rival(plan, best, lost.otherHose(plan))).toList());
+  }
+
+  /** The next plan of every make stands second in its group, so none that is better is missed. */
+  private static Optional<Evaluated> runnerUp(Evaluated best, Finding found) {
+    return found.groups().stream()
+        .flatMap(List::stream)
+        .filter(plan -> plan != best && plan.passes() && best.passes())
+        .filter(plan -> !plan.buysTheSame(best))
+        .filter(plan -> !plan.assembly().hasPartToSource())
+        .min(Standing.BEST_FIRST);
+  }
+
+  private static Considered considered(
+      Catalogue catalogue, Finding found, Map<String, Integer> leftOut) {
+    SearchTally tally = found.tally();
+    int hoses =
+        catalogue.ofKind(ItemKind.HOSE).size() + catalogue.ofKind(ItemKind.BULK_HOSE).size();
+    return new Considered(
+        hoses,
+        counts(leftOut),
+        found.groups().size(),
+        tally.frames,
+        tally.unjoined,
+        tally.cutByPrice,
+        tally.cutByPressure,
+        tally.plans,
+        tally.dearer,
+        counts(tally.failed),
+        tally.passed);
+  }
+
+  private static List<Count> counts(Map<String, Integer> counts) {
+    return counts.entrySet().stream()
+        .map(entry -> new Count(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  private static Rival rival(Evaluated plan, Evaluated best, String why) {
+    HoseLine hose = plan.assembly().frame().hose();
+    int lines = plan.assembly().frame().lines();
+    return new Rival(
+        hose.sizeIn(),
+        hose.series(),
+        hose.couplings(),
+        lines,
+        plan.assembly().lay().sections() * lines,
+        WhyLost.failed(plan).map(LinePlan.Check::name),
+        plan.total(),
+        plan.total().minus(best.total()),
+        plan.hydraulics().requiredSourcePsi(),
+        plan.hydraulics().chargedWeightLb(),
+        why);
+  }
+}

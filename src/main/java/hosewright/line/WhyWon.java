@@ -1,0 +1,191 @@
+package hosewright.line;
+
+import static hosewright.line.Checks.text;
+
+import hosewright.catalogue.MoneyWords;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What decided for the best plan, as one would tell the buyer. */
+final class WhyWon {
+  private final Job job;
+  private final Evaluated best;
+  private final Finding found;
+  private final Frame frame;
+
+  WhyWon(Job job, Evaluated best, Finding found) {
+    this.job = job;
+    this.best = best;
+    this.found = found;
+    this.frame = best.assembly().frame();
+  }
+
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(pressure());
+    sentences.addAll(size());
+    sentences.add(sections());
+    madeUp().ifPresent(sentences::add);
+    sentences.add(ends());
+    if (frame.reversed()) {
+      sentences.add(
+          text(
+              "The hose is laid with its %s end towards the source: that way round it costs less to"
+                  + " join.",
+              frame.inlet()));
+    }
+    breaks().ifPresent(sentences::add);
+    return sentences;
+  }
+
+  private String pressure() {
+    LineHydraulicsResult h = best.hydraulics();
+    if (!h.calculated()) {
+      return "Pressures were not weighed: " + h.frictionBasis() + ".";
+    }
+    String takes =
+        text(
+            "the hose takes %.1f psi, the rise %.1f, adapters and devices %.1f",
+            h.frictionLossPsi(), h.elevationLossPsi(), h.adapterLossPsi() + h.applianceLossPsi());
+    if (h.sourcePsi().isEmpty()) {
+      return text(
+          "No source is stated, so the line sets what one must hold: %.1f psi. Of it %s, and %.1f"
+              + " is the appliance's need.",
+          h.requiredSourcePsi(), takes, job.needPsi());
+    }
+    return text(
+        "The source gives %.1f psi at %.0f gpm and the appliance needs %.1f: %s, which leaves %.1f"
+            + " psi to spare.",
+        h.sourcePsi().get(), job.flowGpm(), job.needPsi(), takes, h.deliveredPsi() - job.needPsi());
+  }
+
+  private List<String> size() {
+    double sizeIn = frame.hose().sizeIn();
+    List<String> sentences = new ArrayList<>();
+    if (frame.lines() > 1) {
+      sentences.add(
+          text(
+              "It takes %d lines side by side: no single line of the hose allowed does it.",
+              frame.lines()));
+    }
+    smaller(sizeIn)
+        .ifPresent(
+            next ->
+                sentences.add(
+                    text(
+                        "%s in is the smallest hose that will do: with %s in, %s.",
+                        plain(sizeIn), plain(size(next)), new WhyLost(job, best).otherHose(next))));
+    if (job.wishes().hoseSizeIn().isPresent()) {
+      sentences.add("The size was named, so no other was weighed.");
+    }
+    return sentences;
+  }
+
+  /** The best of the next smaller size, where no smaller size passes. */
+  private Optional<Evaluated> smaller(double sizeIn) {
+    List<Evaluated> smaller = found.others().stream().filter(plan -> size(plan) < sizeIn).toList();
+    return smaller.stream().anyMatch(Evaluated::passes)
+        ? Optional.empty()
+        : smaller.stream().max(Comparator.comparingDouble(WhyWon::size));
+  }
+
+  private static double size(Evaluated plan) {
+    return plan.assembly().frame().hose().sizeIn();
+  }
+
+  private String sections() {
+    Lay lay = best.assembly().lay();
+    List<String> laid = new ArrayList<>();
+    for (int i = 0; i < lay.counts().size(); i++) {
+      if (lay.counts().get(i) > 0) {
+        laid.add(
+            lay.counts().get(i) + " x " + plain(frame.hose().options().get(i).lengthFt()) + " ft");
+      }
+    }
+    double neededFt = job.run().neededFt();
+    return text(
+        "%s %s the %.0f ft needed (%.0f ft and %.0f %% slack) with %.0f ft over: of all ways to"
+            + " make up that length the one that costs least in the whole plan.",
+        String.join(" + ", laid),
+        lay.sections() == 1 ? "covers" : "cover",
+        neededFt,
+        job.run().lengthFt(),
+        job.run().slack() * 100,
+        lay.lengthFt() - neededFt);
+  }
+
+  /** How hose bought coupled compares with sections made up on the bench. */
+  private Optional<String> madeUp() {
+    boolean madeUp = frame.hose().madeUp();
+    return found.others().stream()
+        .filter(plan -> plan.passes() && size(plan) == frame.hose().sizeIn())
+        .filter(plan -> plan.assembly().frame().hose().madeUp() != madeUp)
+        .findFirst()
+        .map(
+            plan ->
+                text(
+                    madeUp
+                        ? "Sections made up on the bench from hose by the foot come to %s less than"
+                            + " the best bought coupled (%s)."
+                        : "Hose bought coupled comes to %s less than the best made up on the bench"
+                            + " (%s).",
+                    MoneyWords.of(plan.total().minus(best.total())),
+                    plan.assembly().frame().hose().series()));
+  }
+
+  private String ends() {
+    List<Placed> parts = best.assembly().parts();
+    int hose = 0;
+    while (parts.get(hose).role() != Placed.Role.HOSE) {
+      hose++;
+    }
+    return "At the source "
+        + bridge(parts.subList(0, hose))
+        + "; at the appliance "
+        + bridge(parts.subList(hose, parts.size()))
+        + ".";
+  }
+
+  private static String bridge(List<Placed> parts) {
+    List<Placed> adapters =
+        parts.stream().filter(part -> part.role() == Placed.Role.ADAPTER).toList();
+    return adapters.isEmpty()
+        ? "nothing has to be adapted"
+        : adapters.stream()
+            .map(
+                part ->
+                    (part.item().isEmpty() ? "an adapter to be sourced" : part.itemNumber())
+                        + " takes "
+                        + part.upstream().orElseThrow()
+                        + " to "
+                        + part.downstream().orElseThrow())
+            .collect(Collectors.joining(", then "));
+  }
+
+  /** Where more is bought than used, because that costs less. */
+  private Optional<String> breaks() {
+    List<String> more =
+        best.purchases().stream()
+            .filter(purchase -> purchase.bought() > purchase.needed())
+            .map(
+                purchase ->
+                    text(
+                        "%d of %s where %d are used",
+                        purchase.bought(), purchase.item().number(), purchase.needed()))
+            .toList();
+    return more.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Bought to a price break, so that more costs less in all: "
+                + String.join("; ", more)
+                + ".");
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,63 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+
+/** All that a search for a job with so many lines side by side works with, made once. */
+final class Workbench {
+  private final Job job;
+  private final int lines;
+  private final Catalogue catalogue;
+  private final NetPrice prices;
+  private final Evaluation evaluation;
+  private final Opening opening;
+  private final Frames frames;
+
+  Workbench(Job job, int lines, Catalogue catalogue, NetPrice prices, CurrencyUnit currency) {
+    this.job = job;
+    this.lines = lines;
+    this.catalogue = catalogue;
+    this.prices = prices;
+    PriceFloor floor = new PriceFloor(prices, mostAlike(job, lines));
+    Eligibility eligibility = new Eligibility(job, prices);
+    Accessories accessories = new Accessories(catalogue, eligibility, floor);
+    Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
+    BridgeChoices bridges = new BridgeChoices(job, adapters(catalogue, eligibility), floor);
+    Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
+    this.evaluation = new Evaluation(job, billing, currency);
+    this.opening =
+        new Opening(job, floor, bridges, new LayChoices(job, floor, gaskets), accessories);
+    this.frames = new Frames(job, catalogue, eligibility, accessories);
+  }
+
+  /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
+  private static int mostAlike(Job job, int lines) {
+    int bridges = 2 + (lines > 1 ? 2 * lines : 0) + job.accessories().size();
+    return bridges * BridgeGraph.MOST_ADAPTERS + job.accessories().size();
+  }
+
+  private static List<Item> adapters(Catalogue catalogue, Eligibility eligibility) {
+    return catalogue.ofKind(ItemKind.ADAPTER).stream()
+        .filter(item -> item.ends().size() == 2)
+        .filter(eligibility::wetted)
+        .toList();
+  }
+
+  /** Every hose line the job may be laid with, in catalogue order. */
+  List<HoseLine> hoses() {
+    return new HoseLines(job, catalogue, prices).all();
+  }
+
+  /**
+   * The best plans with any of some hose lines, as {@link Search#run} gives them.
+   *
+   * @param places how many are wanted that buy different goods
+   */
+  List<Evaluated> best(List<HoseLine> hoses, int places, SearchTally tally) {
+    return new Search(job, opening, evaluation, tally, places).run(frames.of(hoses, lines));
+  }
+}
