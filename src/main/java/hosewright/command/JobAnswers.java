@@ -80,7 +80,7 @@ final class JobAnswers {
    */
   static Optional<Map<JobField, String>> gather(
       Invocation in, ObjectProvider<Books> books, boolean forQuote) {
-    if (in.bare() && in.asker().isPresent()) {
+    if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       Desk desk;
       try (Books open = books.getObject()) {
         desk = open.desk();

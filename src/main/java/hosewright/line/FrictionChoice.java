@@ -5,12 +5,15 @@ import hosewright.hydraulics.FrictionLaw;
 import hosewright.hydraulics.FrictionTable;
 import hosewright.hydraulics.HazenWilliams;
 import java.math.BigDecimal;
-import java.util.Optional;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The friction law that decides for a hose, and why.
  *
- * @param basis which law and coefficient, where it came from and what else is taught, in words
+ * @param basis which law and coefficient, and where it came from, in words
  */
 record FrictionChoice(FrictionLaw law, String basis) {
 
@@ -24,18 +27,12 @@ record FrictionChoice(FrictionLaw law, String basis) {
       return new FrictionChoice(
           new CoefficientLaw(c), "coefficient C = " + plain(c) + " as stated in the job");
     }
-    Optional<FrictionTable.Row> table =
-        FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn());
     if (hose.frictionCoefficient().isPresent()) {
       double c = hose.frictionCoefficient().getAsDouble();
       return new FrictionChoice(
-          new CoefficientLaw(c),
-          "coefficient C = "
-              + plain(c)
-              + " from the catalogue's hose"
-              + table.map(row -> "; the size table teaches C = " + plain(row.c())).orElse(""));
+          new CoefficientLaw(c), "coefficient C = " + plain(c) + " from the catalogue's hose");
     }
-    return table
+    return FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn())
         .map(
             row ->
                 new FrictionChoice(
@@ -44,6 +41,34 @@ record FrictionChoice(FrictionLaw law, String basis) {
                         "coefficient C = %s from the size table (%s; %s)",
                         plain(row.c()), row.howSure(), row.source())))
         .orElseGet(() -> hazenWilliams(hose));
+  }
+
+  /**
+   * Other coefficients taught for hose of this size and couplings, the catalogue's own first where
+   * the job overrules it; none where no coefficient decides.
+   */
+  static List<FrictionTable.Row> others(Job job, HoseLine hose) {
+    if (!(of(job, hose).law() instanceof CoefficientLaw used)) {
+      return List.of();
+    }
+    List<FrictionTable.Row> ofSize = FrictionTable.all(hose.sizeIn());
+    List<FrictionTable.Row> ofCouplings =
+        ofSize.stream().filter(row -> row.couplingSizeIn() == hose.couplingSizeIn()).toList();
+    Stream<FrictionTable.Row> own =
+        hose.frictionCoefficient().stream()
+            .mapToObj(
+                c ->
+                    new FrictionTable.Row(
+                        hose.sizeIn(),
+                        hose.couplingSizeIn(),
+                        c,
+                        true,
+                        "stated for this very hose",
+                        "the catalogue's hose"));
+    Set<Double> seen = new HashSet<>(Set.of(used.c()));
+    return Stream.concat(own, (ofCouplings.isEmpty() ? ofSize : ofCouplings).stream())
+        .filter(row -> seen.add(row.c()))
+        .toList();
   }
 
   private static FrictionChoice hazenWilliams(HoseLine hose) {

@@ -49,14 +49,23 @@ public record Job(
    * @param lengthFt distance along the ground, ft
    * @param riseFt height of the appliance above the source, ft; negative downhill
    * @param slack extra hose as a share of the length, 0 or more
+   * @param suction how the pump at its start draws water; empty where it draws none
    */
-  public record Run(double lengthFt, double riseFt, double slack) {
+  public record Run(double lengthFt, double riseFt, double slack, Optional<Suction> suction) {
 
     /** Hose to lay, ft. */
     public double neededFt() {
       return lengthFt * (1 + slack);
     }
   }
+
+  /**
+   * A pump that draws its water from below.
+   *
+   * @param liftFt height of the pump above the water, ft
+   * @param altitudeFt height of the place above the sea, ft
+   */
+  public record Suction(double liftFt, double altitudeFt) {}
 
   /**
    * What the buyer insists on; empty leaves the choice to the plan.
@@ -124,6 +133,15 @@ public record Job(
   }
 
   Job withWishes(Wishes changed) {
+    return with(flowGpm, needPsi, changed);
+  }
+
+  /** The same line with another flow and the pressure that goes with it. */
+  Job flowing(double otherFlowGpm, double otherNeedPsi) {
+    return with(otherFlowGpm, otherNeedPsi, wishes);
+  }
+
+  private Job with(double otherFlowGpm, double otherNeedPsi, Wishes changed) {
     return new Job(
         title,
         source,
@@ -131,8 +149,8 @@ public record Job(
         appliance,
         to,
         run,
-        flowGpm,
-        needPsi,
+        otherFlowGpm,
+        otherNeedPsi,
         tipIn,
         supply,
         changed,

@@ -1,5 +1,6 @@
 package hosewright.line;
 
+import hosewright.hydraulics.Working;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,8 @@ import java.util.Optional;
  * @param chargedWeightLb weight of all hose full of water, lb
  * @param fillMinutes time to fill at the flow asked for, min
  * @param profile pressure at every station, flowing and with the nozzle closed
+ * @param otherCoefficients what other friction coefficients taught for the hose would give
+ * @param working each formula with its numbers put in, for a check by hand
  */
 public record LineHydraulicsResult(
     double frictionLossPsi,
@@ -43,7 +46,15 @@ public record LineHydraulicsResult(
     double emptyWeightLb,
     double chargedWeightLb,
     double fillMinutes,
-    List<Station> profile) {
+    List<Station> profile,
+    List<OtherCoefficient> otherCoefficients,
+    List<Working.Step> working) {
+
+  public LineHydraulicsResult {
+    // A quote that was frozen before these were kept is read without them.
+    otherCoefficients = otherCoefficients == null ? List.of() : List.copyOf(otherCoefficients);
+    working = working == null ? List.of() : List.copyOf(working);
+  }
 
   /** No figures, for a fluid that the laws do not hold for or a plan that could not be laid. */
   static LineHydraulicsResult notCalculated(String reason) {
@@ -65,7 +76,34 @@ public record LineHydraulicsResult(
         0,
         0,
         0,
+        List.of(),
+        List.of(),
         List.of());
+  }
+
+  /** The same, with what an engineer needs to check it by hand. */
+  LineHydraulicsResult shown(List<OtherCoefficient> others, List<Working.Step> steps) {
+    return new LineHydraulicsResult(
+        frictionLossPsi,
+        frictionBasis,
+        crossCheck,
+        elevationLossPsi,
+        adapterLossPsi,
+        applianceLossPsi,
+        requiredSourcePsi,
+        sourcePsi,
+        deliveredPsi,
+        velocityFtPerS,
+        reactionLbf,
+        surgeLowPsi,
+        surgeHighPsi,
+        waterGal,
+        emptyWeightLb,
+        chargedWeightLb,
+        fillMinutes,
+        profile,
+        others,
+        steps);
   }
 
   /** Whether there are figures at all. */
@@ -86,6 +124,18 @@ public record LineHydraulicsResult(
       Optional<Double> roughnessIn,
       double boreIn,
       double frictionLossPsi) {}
+
+  /**
+   * What another coefficient would give.
+   *
+   * @param c psi per 100 ft at 100 gpm
+   * @param howSure how sure the value is, in words
+   * @param source where it is taught
+   * @param frictionLossPsi loss in the hose with it, psi
+   * @param requiredSourcePsi what the source would have to hold with it, psi
+   */
+  public record OtherCoefficient(
+      double c, String howSure, String source, double frictionLossPsi, double requiredSourcePsi) {}
 
   /**
    * A point along the line.

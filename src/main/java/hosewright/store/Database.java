@@ -9,9 +9,11 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.h2.jdbcx.JdbcConnectionPool;
+import org.jooq.Configuration;
 import org.jooq.DSLContext;
 import org.jooq.Log;
 import org.jooq.SQLDialect;
+import org.jooq.TransactionProvider;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
@@ -105,9 +107,7 @@ public final class Database implements AutoCloseable {
     configuration.set(settings());
     configuration.set(new StoreTrouble(where));
     configuration.set(pool);
-    configuration.set(
-        new Transactions(
-            new DefaultTransactionProvider(configuration.connectionProvider()), where));
+    configuration.set(new Transactions(transactions(configuration), where));
     Database database = new Database(where, mark, pool, DSL.using(configuration));
     try {
       Schema.bringUpToDate(database);
@@ -116,6 +116,11 @@ public final class Database implements AutoCloseable {
       database.close();
       throw e;
     }
+  }
+
+  private static TransactionProvider transactions(Configuration configuration) {
+    TransactionProvider usual = new DefaultTransactionProvider(configuration.connectionProvider());
+    return configuration.family() == SQLDialect.H2 ? new OneAtATime(usual) : usual;
   }
 
   /**

@@ -90,6 +90,6 @@ public record Server(
   }
 
   private static String withoutSecrets(String url) {
-    return url.replaceFirst("//.*@", "//...@").replaceFirst("\\?.*", "?...");
+    return url.replaceFirst("//.*@", "//...@").replaceFirst("[?;].*", "...");
   }
 }

@@ -25,6 +25,7 @@ final class TeamBooksIT {
   void start() throws IOException {
     cluster = PostgresCluster.shared();
     alone = RealProgram.installed(Files.createDirectory(temporary.resolve("work")));
+    cluster.execute("DROP DATABASE IF EXISTS team");
     cluster.execute("CREATE DATABASE team");
     inTeam = alone.with(cluster.environment("team"));
   }

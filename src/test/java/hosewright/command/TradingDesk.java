@@ -67,7 +67,7 @@ final class TradingDesk {
     ObjectProvider<Books> books = DemoBooks.at(made, clock);
     return new ArrayList<>(
         List.of(
-            new CatalogueLoadCommand(books),
+            new CatalogueLoadCommand(books, made.notices()),
             new QuoteMakeCommand(books),
             new QuoteReviseCommand(books),
             new QuoteUpdatePricesCommand(books),
@@ -80,7 +80,19 @@ final class TradingDesk {
             new QuoteHistoryCommand(books),
             new QuoteListCommand(books),
             new QuoteShowCommand(books),
-            new QuoteExportCommand(books)));
+            new QuoteExportCommand(books),
+            new QuoteAskCommand(books),
+            new QuoteAnswersCommand(books),
+            new OrderRaiseCommand(books),
+            new OrderListCommand(books),
+            new OrderShowCommand(books),
+            new OrderReceiveCommand(books),
+            new OrderShipCommand(books),
+            new OrderReserveCommand(books),
+            new OrderShortagesCommand(books),
+            new OrderStockCommand(books),
+            new OrderPickCommand(books),
+            new OrderPurchaseCommand(books)));
   }
 
   /** Runs words that are already apart. */

@@ -194,7 +194,9 @@ final class JsonTest {
         180,
         649,
         0.4,
-        List.of(new LineHydraulicsResult.Station("hydrant", 0, 0, 150, 150)));
+        List.of(new LineHydraulicsResult.Station("hydrant", 0, 0, 150, 150)),
+        List.of(),
+        List.of());
   }
 
   private static Quote quote(String currency) {

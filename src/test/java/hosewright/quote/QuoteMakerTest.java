@@ -157,6 +157,8 @@ final class QuoteMakerTest {
             0,
             0,
             0,
+            List.of(),
+            List.of(),
             List.of()),
         List.of(),
         items,

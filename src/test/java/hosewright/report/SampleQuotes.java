@@ -109,7 +109,9 @@ final class SampleQuotes {
             108.0,
             577.0,
             0.59,
-            profile);
+            profile,
+            List.of(),
+            List.of());
     List<QuoteLine> lines =
         List.of(
             line(
@@ -280,7 +282,9 @@ final class SampleQuotes {
             2200,
             19220,
             2.04,
-            profile);
+            profile,
+            List.of(),
+            List.of());
     List<QuoteLine> lines =
         List.of(
             line(

@@ -11,6 +11,8 @@ import hosewright.catalogue.CatalogueFiles;
 import hosewright.problem.BadInputException;
 import hosewright.quote.CustomerFiles;
 import hosewright.quote.CustomerReader;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.Signed;
 import hosewright.store.db.DefaultSchema;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -27,6 +29,9 @@ final class MoveTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
 
+  private static final Signed MADE =
+      Signed.of(QuoteLife.Step.MAKE, "ines", CLOCK.instant(), "");
+
   @TempDir Path folder;
   @TempDir Path other;
   private Database from;
@@ -39,8 +44,8 @@ final class MoveTest {
     Catalogue catalogue = new CatalogueFiles().read();
     new CatalogueStore(from).replace(catalogue, CLOCK.instant());
     new CustomerStore(from).replace(CustomerReader.read(new CustomerFiles().readers(), catalogue));
-    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"));
-    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Mole line, ½ in, 多"));
+    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE);
+    quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Mole line, ½ in, 多"), MADE);
   }
 
   @AfterEach
@@ -63,7 +68,7 @@ final class MoveTest {
                     .as(table.getName())
                     .containsExactlyInAnyOrderElementsOf(
                         from.context().selectFrom(table).fetch().intoMaps()));
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000003");
     assertThat(from.context().fetchCount(QUOTE)).isEqualTo(2);
   }
@@ -74,14 +79,14 @@ final class MoveTest {
 
     Move.copy(from, to);
 
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000008");
     assertThat(to.context().fetchCount(QUOTE_VOID)).isEqualTo(5);
   }
 
   @Test
   void a_database_with_books_in_it_is_left_as_it_is() {
-    quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"));
+    quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE);
 
     assertThatThrownBy(() -> Move.copy(from, to))
         .isInstanceOf(BadInputException.class)
@@ -97,7 +102,7 @@ final class MoveTest {
     assertThatThrownBy(() -> Move.copy(from, to)).isInstanceOf(DataAccessException.class);
 
     assertThat(to.context().fetchCount(ITEM)).isZero();
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE).number())
         .isEqualTo("Q-000001");
   }
 

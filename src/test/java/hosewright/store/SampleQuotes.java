@@ -117,6 +117,8 @@ final class SampleQuotes {
             0,
             0,
             0,
+            List.of(),
+            List.of(),
             List.of()),
         List.of(),
         List.of(),
