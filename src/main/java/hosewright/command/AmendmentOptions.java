@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.measure.Measures;
+import hosewright.order.Asked;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -54,6 +55,9 @@ final class AmendmentOptions {
       OptionSpec.value(
               "alternate", "LINE:WHAT", "offer a line instead of another: '3: 1 x W-SPAN-1'")
           .asRepeatable(),
+      OptionSpec.value(
+              "source", "N=PRICE", "price the N-th part still to be sourced, each; see quote ask")
+          .asRepeatable(),
       OptionSpec.value("take", "LINE", "take an offered line into the total").asRepeatable(),
       OptionSpec.value("drop", "LINE", "leave a line out").asRepeatable(),
       OptionSpec.value("note", "TEXT", "a sentence for this buyer, beside those there")
@@ -78,6 +82,7 @@ final class AmendmentOptions {
   Amendments read(Invocation in) {
     each(in, "take", this::take);
     each(in, "drop", this::drop);
+    each(in, "source", this::source);
     each(in, "add", (option, text) -> extra(option, text, Standing.INCLUDED, Optional.empty()));
     each(
         in, "optional", (option, text) -> extra(option, text, Standing.OPTIONAL, Optional.empty()));
@@ -156,6 +161,31 @@ final class AmendmentOptions {
     String key = key(option, text, inTotalOrOffered());
     boolean added = amendments.extraLines().stream().anyMatch(line -> line.key().equals(key));
     return added ? amendments.withoutLine(key) : amendments.withQuantity(key, 0);
+  }
+
+  private Amendments source(String option, String text) {
+    String[] parts = halves(option, text, "=", "a part and its price, such as 1=62.00");
+    List<Asked> asked = Asked.of(quote);
+    Asked part =
+        asked.stream()
+            .filter(one -> String.valueOf(one.line()).equals(parts[0]))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new BadInputException(
+                        option,
+                        parts[0],
+                        asked.isEmpty()
+                            ? "nothing is still to be sourced"
+                            : "a part among 1 to " + asked.size()));
+    return amendments.withLine(
+        new ExtraLine(
+            Standing.INCLUDED,
+            Optional.empty(),
+            part.wanted(),
+            part.quantity(),
+            Optional.of(WantedLine.money(option, parts[1], quote.total().getCurrencyUnit())),
+            Optional.empty()));
   }
 
   private Amendments alternate(String option, String text) {

@@ -80,7 +80,8 @@ final class FleetBudgetCommand extends ShellCommand {
       Optional<BudgetPapers> papers =
           in.flag("workbook") ? Optional.of(BudgetPapers.of(in)) : Optional.empty();
       Optional<Quote> quote =
-          in.value("quote").map(
+          in.value("quote")
+              .map(
                   id ->
                       new FirstPurchase(open, buyer.orElseThrow(), budget)
                           .quote(Signing.as(in, Step.MAKE, open.now(), "")));

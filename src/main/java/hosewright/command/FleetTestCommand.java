@@ -63,9 +63,7 @@ final class FleetTestCommand extends ShellCommand {
     try (Books open = books.getObject()) {
       Entered entered =
           BadRows.reported(
-              in,
-              () ->
-                  enter(FleetOptions.loaded(open), tables.get(), known.ids(), known.today()));
+              in, () -> enter(FleetOptions.loaded(open), tables.get(), known.ids(), known.today()));
       return Answer.of(entered, screen -> text(entered, screen));
     }
   }

@@ -36,7 +36,11 @@ final class Planning {
   /** A plan at prices that stand already, such as those of an earlier revision. */
   LinePlan plan(Job job, NetPrice prices) {
     return new Planner(
-            books.catalogue(), prices, books.today(), currency(books.catalogue()), books.localThreads())
+            books.catalogue(),
+            prices,
+            books.today(),
+            currency(books.catalogue()),
+            books.localThreads())
         .plan(job);
   }
 

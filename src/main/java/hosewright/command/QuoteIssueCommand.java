@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Dealer;
 import hosewright.quote.Margin;
@@ -65,7 +66,7 @@ final class QuoteIssueCommand extends ShellCommand {
       Quote seen = QuoteChoice.latest(in, open);
       QuoteLife.take(seen, Step.ISSUE);
       LocalDate validUntil = validUntil(in, open);
-      int leadDays = days(in, "lead-days", 0).orElse(seen.leadDays());
+      int leadDays = days(in, "lead-days", 0).orElseGet(() -> leadDays(open, seen));
       papers.ifPresent(all -> all.places(seen.number(), seen.revision()));
       Quote issued = open.quotes().issue(seen, validUntil, leadDays, signed(in, open, seen));
       Dealer dealer = Papers.dealer(open.terms());
@@ -88,6 +89,18 @@ final class QuoteIssueCommand extends ShellCommand {
                   issued.leadDays(),
                   files.isEmpty() ? "" : "\n" + Papers.said(files)));
     }
+  }
+
+  /** As stock and suppliers have it, with what suppliers answered for parts asked of them. */
+  private static int leadDays(Books open, Quote quote) {
+    List<String> keys = quote.lines().stream().map(Quote.QuoteLine::key).toList();
+    int asked =
+        open.orders().answers(quote.number()).stream()
+            .filter(answer -> answer.chosen() && keys.contains(answer.wanted()))
+            .mapToInt(SupplierAnswer::leadDays)
+            .max()
+            .orElse(0);
+    return Math.max(asked, quote.leadDays());
   }
 
   /** The step, marked when it goes out under the floor. */

@@ -64,7 +64,9 @@ final class TestInterview {
     BROKEN_OFF
   }
 
-  /** One question after the other; a failed test is not held, and only a repair has a new length. */
+  /**
+   * One question after the other; a failed test is not held, and only a repair has a new length.
+   */
   private Entry enter(List<String> row) {
     Entry outcome = take(row, ask("outcome [pass]: ", words(), TestInterview::outcome));
     if (outcome != Entry.WHOLE) {
@@ -120,7 +122,8 @@ final class TestInterview {
         return Optional.empty();
       }
       String text = answer.get().strip();
-      boolean back = text.equals("<") && !prompt.startsWith("date") && !prompt.startsWith("section");
+      boolean back =
+          text.equals("<") && !prompt.startsWith("date") && !prompt.startsWith("section");
       String wrong = text.equals("?") ? meaning : objection.apply(text);
       if (back || wrong.isEmpty()) {
         return Optional.of(text);

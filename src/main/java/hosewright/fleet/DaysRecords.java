@@ -47,7 +47,7 @@ public final class DaysRecords {
       return;
     }
     Standing before = life.standing(limits);
-    Optional<String> objection = objection(record, before);
+    Optional<String> objection = objection(record, before).or(() -> notYetDue(record, life));
     if (objection.isPresent()) {
       problems.add(
           Problem.of(
@@ -79,6 +79,18 @@ public final class DaysRecords {
         record.outcome().effect() == Outcome.Effect.PASS && !before.mendedSinceOut();
     return passedUnmended
         ? Optional.of("a repair first: the section is out of service since " + since)
+        : Optional.empty();
+  }
+
+  /** A rule that fires on age is taken at its word only where it fires. */
+  private Optional<String> notYetDue(ServiceRecord record, SectionLife life) {
+    String rule = record.outcome().rule();
+    boolean onAge =
+        rule.equals(RetirementRule.AGE_LIMIT) || rule.equals(RetirementRule.MADE_BEFORE);
+    boolean fires =
+        life.due(limits, record.date()).filter(due -> due.rule().equals(rule)).isPresent();
+    return onAge && !fires
+        ? Optional.of("another outcome: that rule does not fire on this section that day")
         : Optional.empty();
   }
 

@@ -72,7 +72,12 @@ public record Quote(
             .filter(line -> line.standing() == ExtraLine.Standing.INCLUDED)
             .map(ExtraLine::description)
             .toList();
-    return plan.unpriced().stream().filter(wanted -> !priced.contains(wanted)).toList();
+    return plan.unpriced().stream().filter(wanted -> !priced.contains(uncounted(wanted))).toList();
+  }
+
+  /** A part to be sourced without the count that stands before it: {@code 2 x gasket}. */
+  public static String uncounted(String wanted) {
+    return wanted.replaceFirst("^\\d{1,6} x ", "");
   }
 
   private Quote with(Status next, LocalDate lastDay, int readyInDays) {

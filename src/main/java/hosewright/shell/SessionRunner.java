@@ -85,8 +85,7 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
 
   /** A script's name, or nothing but the wish to keep going, which standard input may fulfil. */
   private static boolean isScript(List<String> words) {
-    return !words.isEmpty()
-        && (words.get(0).startsWith("@") || words.equals(List.of(KEEP_GOING)));
+    return !words.isEmpty() && (words.get(0).startsWith("@") || words.equals(List.of(KEEP_GOING)));
   }
 
   private int oneCommand(List<String> words) {

@@ -15,8 +15,10 @@ import java.util.List;
 import java.util.Map;
 import org.jooq.DSLContext;
 
-/** The shelves and their ledger: every change of what is on hand writes its row. Whoever changes them
- * holds the row of the order counter. */
+/**
+ * The shelves and their ledger: every change of what is on hand writes its row. Whoever changes
+ * them holds the row of the order counter.
+ */
 final class StockRows {
   private static final String LOAD = "catalogue load";
 

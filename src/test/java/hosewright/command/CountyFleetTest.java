@@ -71,7 +71,8 @@ final class CountyFleetTest {
   /** Said and not asserted: how long it takes is the machine's business. */
   private void report(String what, long began) throws IOException {
     Runtime runtime = Runtime.getRuntime();
-    long store = Files.exists(data.resolve("store.mv.db")) ? Files.size(data.resolve("store.mv.db")) : 0;
+    long store =
+        Files.exists(data.resolve("store.mv.db")) ? Files.size(data.resolve("store.mv.db")) : 0;
     System.out.printf(
         "%s in %.0f s; heap %,d MB in use of %,d MB; store %,d MB%n",
         what,
@@ -109,8 +110,17 @@ final class CountyFleetTest {
 
     JsonNode made =
         json(
-            "fleet", "budget", "--age-limit", "12", "--escalation", "3%", "--overdue", "25",
-            "--quote", "HARLOW-FD", "--json");
+            "fleet",
+            "budget",
+            "--age-limit",
+            "12",
+            "--escalation",
+            "3%",
+            "--overdue",
+            "25",
+            "--quote",
+            "HARLOW-FD",
+            "--json");
     JsonNode survival = made.get("budget").get("survival");
     assertThat(survival.get("scaleYears").asDouble())
         .isCloseTo(CountyFleet.LAW.scaleYears(), within(1.5));

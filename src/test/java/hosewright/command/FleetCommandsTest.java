@@ -11,8 +11,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,25 +24,44 @@ import tools.jackson.databind.JsonNode;
 final class FleetCommandsTest {
   private static final String DEMO = "catalogue/fleet";
 
+  /** Books with the demo hose and the demo catalogue, made once and copied for each test. */
+  @TempDir private static Path template;
+
   @TempDir private Path data;
   @TempDir private Path papers;
   private CommandTrial shell;
 
+  private static CommandTrial shell(Path folder) {
+    return CommandTrial.of(
+        folder,
+        trial -> {
+          var books = DemoBooks.of(trial);
+          return List.of(
+              new FleetLoadCommand(books),
+              new FleetStatusCommand(books),
+              new FleetTestCommand(books),
+              new FleetRetireCommand(books),
+              new FleetTraceCommand(books),
+              new FleetBudgetCommand(books));
+        });
+  }
+
+  @BeforeAll
+  static void loadOnce() {
+    CommandTrial first = shell(template);
+    Ended loaded = first.run("fleet", "load", DEMO, "--json");
+    assertThat(loaded.json().get("sections").asInt()).as(loaded.err()).isEqualTo(164);
+    assertThat(first.run("fleet", "budget", "--json").exitCode()).isZero();
+  }
+
   @BeforeEach
-  void open() {
-    shell =
-        CommandTrial.of(
-            data,
-            trial -> {
-              var books = DemoBooks.of(trial);
-              return List.of(
-                  new FleetLoadCommand(books),
-                  new FleetStatusCommand(books),
-                  new FleetTestCommand(books),
-                  new FleetRetireCommand(books),
-                  new FleetTraceCommand(books),
-                  new FleetBudgetCommand(books));
-            });
+  void copyBooks() throws IOException {
+    try (Stream<Path> files = Files.list(template)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, data.resolve(file.getFileName()));
+      }
+    }
+    shell = shell(data);
   }
 
   private JsonNode json(String... words) {
@@ -49,14 +70,8 @@ final class FleetCommandsTest {
     return ended.json();
   }
 
-  private void load() {
-    assertThat(json("fleet", "load", DEMO, "--json").get("sections").asInt()).isEqualTo(164);
-  }
-
   @Test
   void the_demo_agency_s_day_from_inventory_to_quote() {
-    load();
-
     JsonNode status = json("fleet", "status", "--json");
     assertThat(status.get("sections").asInt()).isEqualTo(164);
     assertThat(sum(status.get("byStatus"))).isEqualTo(164);
@@ -82,8 +97,18 @@ final class FleetCommandsTest {
 
     JsonNode made =
         json(
-            "fleet", "budget", "--escalation", "4%", "--overdue", "10", "--quote", "HARLOW-FD",
-            "--workbook", "--out", papers.toString(), "--json");
+            "fleet",
+            "budget",
+            "--escalation",
+            "4%",
+            "--overdue",
+            "10",
+            "--quote",
+            "HARLOW-FD",
+            "--workbook",
+            "--out",
+            papers.toString(),
+            "--json");
     JsonNode first = made.get("budget").get("ageLimit").get("years").get(0);
     assertThat(made.get("quote").asString()).isEqualTo("Q-000001");
     assertThat(made.get("budget").get("unpriced")).isEmpty();
@@ -100,7 +125,6 @@ final class FleetCommandsTest {
 
   @Test
   void what_the_rules_retire_is_shown_first_and_kept_with_its_rule() {
-    load();
     JsonNode shown = json("fleet", "retire", "--by-rules", "--dry-run", "--json");
     JsonNode done = json("fleet", "retire", "--by-rules", "--json");
     assertThat(done.get("changes")).isEqualTo(shown.get("changes"));
@@ -116,7 +140,6 @@ final class FleetCommandsTest {
 
   @Test
   void a_workbook_says_the_same_as_the_text_files() throws IOException {
-    load();
     JsonNode fromText = json("fleet", "status", "--json");
     Path workbook = papers.resolve("harlow.xlsx");
     writeWorkbook(workbook);
@@ -144,7 +167,6 @@ final class FleetCommandsTest {
 
   @Test
   void loading_the_same_again_changes_nothing() {
-    load();
     JsonNode before = json("fleet", "status", "--json");
     assertThat(json("fleet", "load", DEMO, "--json").get("records").asInt()).isZero();
     assertThat(json("fleet", "status", "--json")).isEqualTo(before);
@@ -156,10 +178,11 @@ final class FleetCommandsTest {
     Path inventory = folder.resolve("inventory.csv");
     Files.writeString(
         inventory, Files.readString(inventory).replaceFirst("PH-0002,1.75,", "PH-0002,wide,"));
-    Ended ended = shell.run("fleet", "load", folder.toString());
+    CommandTrial empty = shell(Files.createDirectories(papers.resolve("empty")));
+    Ended ended = empty.run("fleet", "load", folder.toString());
     assertThat(ended.exitCode()).isEqualTo(2);
     assertThat(ended.err()).contains("inventory.csv line 3 column size_in").contains("'wide'");
-    assertThat(shell.run("fleet", "status").err()).contains("no hose is on record yet");
+    assertThat(empty.run("fleet", "status").err()).contains("no hose is on record yet");
   }
 
   private Path copyOfDemo() throws IOException {
@@ -171,7 +194,6 @@ final class FleetCommandsTest {
 
   @Test
   void wrong_options_are_all_named_at_once() {
-    load();
     Ended ended =
         shell.run("fleet", "budget", "--years", "99", "--escalation", "4", "--overdue", "few");
     assertThat(ended.exitCode()).isEqualTo(2);
@@ -184,7 +206,7 @@ final class FleetCommandsTest {
     Path folder = copyOfDemo();
     Files.delete(folder.resolve("limits.csv"));
     Files.delete(folder.resolve("records.csv"));
-    json("fleet", "load", folder.toString(), "--json");
+    json("fleet", "load", folder.toString(), "--replace", "--json");
     JsonNode budget = json("fleet", "budget", "--json").get("budget");
     assertThat(budget.get("ageLimit").isNull()).isTrue();
     assertThat(budget.get("survival").get("reason").asString()).contains("0 failures");
@@ -197,7 +219,6 @@ final class FleetCommandsTest {
 
   @Test
   void every_location_s_need_adds_up_to_the_whole() {
-    load();
     JsonNode budget = json("fleet", "budget", "--years", "6", "--json").get("budget");
     Map<String, Double> whole = new TreeMap<>();
     for (JsonNode need : budget.get("needs")) {

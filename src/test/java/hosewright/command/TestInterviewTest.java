@@ -38,8 +38,18 @@ final class TestInterviewTest {
   void a_day_is_entered_section_by_section() {
     assertThat(
             answers(
-                "2026-10-30", "H-1", "", "300", "3", "H-2", "leak", "300", "H-2", "recoupled",
-                "48.5", ""))
+                "2026-10-30",
+                "H-1",
+                "",
+                "300",
+                "3",
+                "H-2",
+                "leak",
+                "300",
+                "H-2",
+                "recoupled",
+                "48.5",
+                ""))
         .contains(
             List.of(
                 List.of("H-1", "2026-10-30", "pass", "300", "3", "", ""),
@@ -49,8 +59,7 @@ final class TestInterviewTest {
 
   @Test
   void what_cannot_be_is_said_and_asked_again() {
-    assertThat(
-            answers("2027-01-01", "", "H-9", "H-1", "passed", "pass", "many", "300", "3", ""))
+    assertThat(answers("2027-01-01", "", "H-9", "H-1", "passed", "pass", "many", "300", "3", ""))
         .contains(List.of(List.of("H-1", "2026-11-02", "pass", "300", "3", "", "")));
     assertThat(said)
         .anyMatch(text -> text.contains("not after today"))

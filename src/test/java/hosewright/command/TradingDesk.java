@@ -80,7 +80,19 @@ final class TradingDesk {
             new QuoteHistoryCommand(books),
             new QuoteListCommand(books),
             new QuoteShowCommand(books),
-            new QuoteExportCommand(books)));
+            new QuoteExportCommand(books),
+            new QuoteAskCommand(books),
+            new QuoteAnswersCommand(books),
+            new OrderRaiseCommand(books),
+            new OrderListCommand(books),
+            new OrderShowCommand(books),
+            new OrderReceiveCommand(books),
+            new OrderShipCommand(books),
+            new OrderReserveCommand(books),
+            new OrderShortagesCommand(books),
+            new OrderStockCommand(books),
+            new OrderPickCommand(books),
+            new OrderPurchaseCommand(books)));
   }
 
   /** Runs words that are already apart. */

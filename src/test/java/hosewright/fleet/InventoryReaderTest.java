@@ -141,6 +141,20 @@ final class InventoryReaderTest {
   }
 
   @Test
+  void the_age_limit_is_taken_at_its_word_only_where_it_is_reached() {
+    SectionLife life = new SectionLife(Sections.made("H-1", LocalDate.of(2014, 3, 1)), List.of());
+    DaysRecords day =
+        new DaysRecords(AgencyLimits.NONE.withAge(12), id -> Optional.of(life), problems);
+
+    day.take(Sections.record("H-1", "2026-02-28", "age-limit"));
+    assertThat(problems).singleElement().satisfies(p -> assertThat(p.allowed()).contains("fire"));
+    day.take(Sections.record("H-1", "2026-03-01", "age-limit"));
+    assertThat(day.changes())
+        .singleElement()
+        .satisfies(change -> assertThat(change.retirement()).isPresent());
+  }
+
+  @Test
   void a_record_that_is_on_file_is_passed_over() {
     HoseRecord section = Sections.made("H-1", LocalDate.of(2014, 3, 1));
     ServiceRecord passed = Sections.record("H-1", "2026-05-01", "pass");

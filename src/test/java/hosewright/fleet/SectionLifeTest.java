@@ -220,7 +220,8 @@ final class SectionLifeTest {
             .filter(r -> r.outcome().effect() == Outcome.Effect.REPAIR)
             .count();
     switch (rule.trigger()) {
-      case RECORD -> assertThat(record.outcome().rule()).as("seed %d", seed).isEqualTo(rule.code());
+      case RECORD, AGE, MADE_BEFORE ->
+          assertThat(record.outcome().rule()).as("seed %d", seed).isEqualTo(rule.code());
       case REPAIRS ->
           assertThat(repairs).as("seed %d", seed).isEqualTo(limits.repairs().getAsInt() + 1L);
       case STREAK -> {

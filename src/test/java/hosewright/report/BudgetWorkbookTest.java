@@ -59,8 +59,8 @@ final class BudgetWorkbookTest {
   private static FleetBudget budget(String priceChange, String escalation, String rate) {
     HoseAges ages = new HoseAges(DAY);
     for (int i = 0; i < 24; i++) {
-      int year = i < 12 ? 0 : 1 + (i - 12) / 3;
-      ages.add(section(i, DAY.minusYears(10).plusYears(year)), false);
+      int monthsLeft = i < 12 ? 0 : 18 + (i - 12) / 3 * 12;
+      ages.add(section(i, DAY.minusYears(10).plusMonths(monthsLeft)), false);
     }
     Catalogue catalogue = new CatalogueFiles().read();
     NetPrice prices = catalogue.listPricesOn(DAY);
@@ -116,7 +116,11 @@ final class BudgetWorkbookTest {
           .isEqualByComparingTo(expected.total().getAmount());
       var total = WorkbookReader.named(workbook, "budget_total");
       double worth =
-          workbook.getSheet("Budget").getRow(total.getRowIndex() + 1).getCell(2).getNumericCellValue();
+          workbook
+              .getSheet("Budget")
+              .getRow(total.getRowIndex() + 1)
+              .getCell(2)
+              .getNumericCellValue();
       assertThat(BigDecimal.valueOf(worth).setScale(2, RoundingMode.HALF_UP))
           .isEqualByComparingTo(expected.presentValue().getAmount());
     }

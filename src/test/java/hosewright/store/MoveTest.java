@@ -68,7 +68,7 @@ final class MoveTest {
                     .as(table.getName())
                     .containsExactlyInAnyOrderElementsOf(
                         from.context().selectFrom(table).fetch().intoMaps()));
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000003");
     assertThat(from.context().fetchCount(QUOTE)).isEqualTo(2);
   }
@@ -79,14 +79,14 @@ final class MoveTest {
 
     Move.copy(from, to);
 
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000008");
     assertThat(to.context().fetchCount(QUOTE_VOID)).isEqualTo(5);
   }
 
   @Test
   void a_database_with_books_in_it_is_left_as_it_is() {
-    quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"));
+    quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE);
 
     assertThatThrownBy(() -> Move.copy(from, to))
         .isInstanceOf(BadInputException.class)
@@ -102,7 +102,7 @@ final class MoveTest {
     assertThatThrownBy(() -> Move.copy(from, to)).isInstanceOf(DataAccessException.class);
 
     assertThat(to.context().fetchCount(ITEM)).isZero();
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line")).number())
+    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE).number())
         .isEqualTo("Q-000001");
   }
 
