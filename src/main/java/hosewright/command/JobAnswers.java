@@ -16,18 +16,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
   private JobAnswers() {}
 
-  /** The options of every command that takes a job. */
-  static OptionSpec[] options() {
+  /**
+   * The options of every command that takes a job.
+   *
+   * @param books where the customers offered on the tab key are kept
+   */
+  static OptionSpec[] options(ObjectProvider<Books> books) {
     List<OptionSpec> options = new ArrayList<>();
     options.add(
         OptionSpec.value("job", "FILE", "a job file; options given beside it win")
             .completingFiles());
-    Arrays.stream(JobField.values()).map(JobAnswers::option).forEach(options::add);
+    for (JobField field : JobField.values()) {
+      options.add(
+          field == JobField.CUSTOMER
+              ? option(field).completing(() -> CatalogueChoice.customers(books))
+              : option(field));
+    }
     return options.toArray(OptionSpec[]::new);
   }
 

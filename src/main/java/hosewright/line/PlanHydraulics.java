@@ -127,6 +127,7 @@ final class PlanHydraulics {
     return new LineHydraulicsResult(
         needed.losses().frictionPsi(),
         FrictionChoice.of(job, hose).basis(),
+        FrictionChoice.of(job, hose).coefficient(),
         crossCheck(job, line, flowInOneGpm),
         needed.losses().elevationPsi(),
         needed.losses().fittingPsi(),
@@ -201,12 +202,14 @@ final class PlanHydraulics {
             "hazen-williams",
             Optional.of(c),
             Optional.empty(),
+            Optional.empty(),
             boreIn,
             new HazenWilliams(c, boreIn).lossPsi(flowInOneGpm, laidFt)),
         new CrossCheck(
             "darcy-weisbach",
             Optional.empty(),
             Optional.of(roughnessIn),
+            Optional.of(temperatureF),
             boreIn,
             new DarcyWeisbach(roughnessIn, boreIn, temperatureF).lossPsi(flowInOneGpm, laidFt)));
   }

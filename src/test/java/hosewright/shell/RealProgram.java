@@ -127,6 +127,26 @@ public final class RealProgram {
     }
   }
 
+  /** Starts and does not wait; both streams go into one file. */
+  public Process start(Path said, String... words) throws IOException {
+    ProcessBuilder builder =
+        new ProcessBuilder(Stream.concat(start.stream(), Stream.of(words)).toList())
+            .directory(folder.toFile())
+            .redirectInput(Path.of("/dev/null").toFile())
+            .redirectErrorStream(true)
+            .redirectOutput(said.toFile());
+    setUp(builder.environment());
+    return builder.start();
+  }
+
+  /** The same program where no file may grow beyond so many blocks of 512 bytes. */
+  public RealProgram withFilesUpTo(long blocks) {
+    List<String> limited = new ArrayList<>();
+    limited.addAll(List.of("sh", "-c", "ulimit -f " + blocks + "; exec \"$@\"", "limited"));
+    limited.addAll(start);
+    return new RealProgram(limited, folder, more);
+  }
+
   private void setUp(Map<String, String> environment) {
     for (String name :
         List.of("COLUMNS", "NO_COLOR", "JAVA_TOOL_OPTIONS", "HOSEWRIGHT_DATA", "HOSEWRIGHT_DB")) {

@@ -22,8 +22,15 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(BooksOn.class)
 final class FleetStoreTest {
+  @Parameter BooksOn books;
+
   private static final LocalDate DAY = LocalDate.of(2020, 5, 1);
 
   @TempDir Path folder;
@@ -32,7 +39,7 @@ final class FleetStoreTest {
 
   @BeforeEach
   void open() {
-    database = Database.open(folder);
+    database = books.open(folder);
     fleet = new FleetStore(database);
   }
 
