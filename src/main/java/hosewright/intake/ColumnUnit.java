@@ -44,7 +44,8 @@ record ColumnUnit(String label, BiFunction<String, String, Double> reader) {
             .map(Map.Entry::getValue)
             .findFirst()
             .orElseThrow(() -> new BadInputException("unit", label, column + " is taken as it is"));
-    reader.apply("unit", "1 " + label);
+    // Refused here, where the mapping is read, and not in every row.
+    double unused = reader.apply("unit", "1 " + label);
     return new ColumnUnit(label, reader);
   }
 
