@@ -19,6 +19,13 @@ record FrictionChoice(FrictionLaw law, String basis) {
    * the bore.
    */
   static FrictionChoice of(Job job, HoseLine hose) {
+    return of(job, hose, false);
+  }
+
+  /**
+   * @param owned whether for sections the buyer has: the catalogue's coefficient is not theirs
+   */
+  static FrictionChoice of(Job job, HoseLine hose, boolean owned) {
     if (job.wishes().frictionCoefficient().isPresent()) {
       double c = job.wishes().frictionCoefficient().getAsDouble();
       return new FrictionChoice(
@@ -26,7 +33,7 @@ record FrictionChoice(FrictionLaw law, String basis) {
     }
     Optional<FrictionTable.Row> table =
         FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn());
-    if (hose.frictionCoefficient().isPresent()) {
+    if (hose.frictionCoefficient().isPresent() && !owned) {
       double c = hose.frictionCoefficient().getAsDouble();
       return new FrictionChoice(
           new CoefficientLaw(c),

@@ -20,6 +20,7 @@ class PlannerBruteForceTest {
   void planner_finds_the_least_cost_for_each_hose_size_in_2000_small_random_shops() {
     int shops = 0;
     int served = 0;
+    int servedOnTerms = 0;
     long looked = 0;
     for (int seed = 0; shops < SHOPS; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
@@ -34,6 +35,7 @@ class PlannerBruteForceTest {
       Map<Double, Long> expected = cheapest.get();
       shops++;
       served += expected.isEmpty() ? 0 : 1;
+      servedOnTerms += expected.isEmpty() || job.conditions().equals(Conditions.NONE) ? 0 : 1;
       looked += bruteForce.lines();
 
       assertThat(bySize(random, job)).as("seed %d: %s", seed, job).isEqualTo(expected);
@@ -47,6 +49,7 @@ class PlannerBruteForceTest {
     }
     // Shops that can serve their job must be common, or the comparison says little.
     assertThat(served).isGreaterThan(SHOPS / 4);
+    assertThat(servedOnTerms).isGreaterThan(SHOPS / 20);
     assertThat(looked).isGreaterThan(50L * SHOPS);
   }
 
