@@ -24,6 +24,13 @@ record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, String basi
    * the bore.
    */
   static FrictionChoice of(Job job, HoseLine hose) {
+    return of(job, hose, false);
+  }
+
+  /**
+   * @param owned whether for sections the buyer has: the catalogue's coefficient is not theirs
+   */
+  static FrictionChoice of(Job job, HoseLine hose, boolean owned) {
     if (job.wishes().frictionCoefficient().isPresent()) {
       double c = job.wishes().frictionCoefficient().getAsDouble();
       return new FrictionChoice(
@@ -31,7 +38,7 @@ record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, String basi
           Optional.of(c),
           "coefficient C = " + plain(c) + " as stated in the job");
     }
-    if (hose.frictionCoefficient().isPresent()) {
+    if (hose.frictionCoefficient().isPresent() && !owned) {
       double c = hose.frictionCoefficient().getAsDouble();
       return new FrictionChoice(
           new CoefficientLaw(c),

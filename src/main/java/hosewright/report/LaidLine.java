@@ -56,7 +56,7 @@ final class LaidLine {
 
   /** The part's item number, or where it comes from instead; empty when the plan says neither. */
   static String origin(RunPart part) {
-    if (isOwn(part)) {
+    if (isOwn(part) || part.item().isEmpty() && part.description().startsWith("customer's own")) {
       return "(customer's own)";
     }
     boolean madeUp = part.item().isEmpty() && part.description().contains("made up");
