@@ -22,7 +22,9 @@ final class ArchitectureTest {
     "hosewright.catalogue..",
     "hosewright.line..",
     "hosewright.quote..",
-    "hosewright.fleet.."
+    "hosewright.order..",
+    "hosewright.fleet..",
+    "hosewright.tender.."
   };
 
   @ArchTest
@@ -51,18 +53,26 @@ final class ArchitectureTest {
           .withOptionalLayers(true)
           .layer("command")
           .definedBy("hosewright.command..")
+          .layer("interview")
+          .definedBy("hosewright.interview..")
           .layer("shell")
           .definedBy("hosewright.shell..")
           .layer("report")
           .definedBy("hosewright.report..")
           .layer("store")
           .definedBy("hosewright.store..")
+          .layer("intake")
+          .definedBy("hosewright.intake..")
           .layer("json")
           .definedBy("hosewright.json..")
           .layer("jobfile")
           .definedBy("hosewright.jobfile..")
           .layer("fleet")
           .definedBy("hosewright.fleet..")
+          .layer("tender")
+          .definedBy("hosewright.tender..")
+          .layer("order")
+          .definedBy("hosewright.order..")
           .layer("quote")
           .definedBy("hosewright.quote..")
           .layer("line")
@@ -75,23 +85,41 @@ final class ArchitectureTest {
           .definedBy("hosewright.thread..")
           .whereLayer("command")
           .mayNotBeAccessedByAnyLayer()
-          .whereLayer("shell")
+          .whereLayer("interview")
           .mayOnlyBeAccessedByLayers("command")
+          .whereLayer("shell")
+          .mayOnlyBeAccessedByLayers("command", "interview")
           .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("command")
+          .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("command")
           .whereLayer("store")
           .mayOnlyBeAccessedByLayers("command")
           .whereLayer("json")
           .mayOnlyBeAccessedByLayers("command", "shell", "report", "store")
           .whereLayer("jobfile")
-          .mayOnlyBeAccessedByLayers("command", "report", "store")
+          .mayOnlyBeAccessedByLayers("command", "interview", "report", "store")
+          .whereLayer("tender")
+          .mayOnlyBeAccessedByLayers("command", "report")
           .whereLayer("fleet")
           .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
+          .whereLayer("order")
+          .mayOnlyBeAccessedByLayers("command", "report", "store")
           .whereLayer("quote")
-          .mayOnlyBeAccessedByLayers("command", "report", "store", "json", "fleet", "jobfile")
+          .mayOnlyBeAccessedByLayers(
+              "command", "report", "store", "json", "fleet", "jobfile", "order", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "fleet", "quote", "jobfile")
+              "command",
+              "interview",
+              "report",
+              "store",
+              "json",
+              "fleet",
+              "quote",
+              "jobfile",
+              "order",
+              "tender")
           .whereLayer("hydraulics")
           .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");
 

@@ -1,15 +1,19 @@
 package hosewright.catalogue;
 
+import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
-import hosewright.csv.CsvRow;
+import hosewright.csv.CsvText;
 import hosewright.csv.Limits;
 import hosewright.csv.OneCurrency;
 import hosewright.csv.Periods;
+import hosewright.csv.Repeats;
+import hosewright.csv.TableForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,20 +28,49 @@ import org.joda.money.Money;
  * cell is refused whole, with every bad cell named.
  */
 public final class CatalogueReader {
+  private static final TableForm SUPPLIERS =
+      new TableForm(
+          "suppliers.csv",
+          List.of("code", "name", "lead_days", "minimum_order", "currency"),
+          List.of("code", "name", "lead_days"));
+  private static final TableForm ITEMS =
+      new TableForm(
+          "items.csv",
+          ItemCells.COLUMNS,
+          List.of("number", "kind", "description", "unit", "weight_lb"));
+  private static final TableForm PRICES =
+      new TableForm(
+          "prices.csv",
+          List.of("item", "from", "until", "min_quantity", "unit_price", "currency"),
+          List.of("item", "from", "min_quantity", "unit_price", "currency"));
+  private static final TableForm COSTS =
+      new TableForm(
+          "costs.csv",
+          List.of("item", "supplier", "from", "until", "unit_cost", "currency"),
+          List.of("item", "supplier", "from", "unit_cost", "currency"));
+
+  /** The tables a catalogue is made of. */
+  public static final List<TableForm> FORMS = List.of(SUPPLIERS, ITEMS, PRICES, COSTS);
+
   /** The files a catalogue is made of. */
-  public static final List<String> FILES =
-      List.of("suppliers.csv", "items.csv", "prices.csv", "costs.csv");
+  public static final List<String> FILES = FORMS.stream().map(TableForm::name).toList();
 
   static final Limits LEAD_DAYS = Limits.between(0, 3_650, "days");
 
-  private static final List<String> SUPPLIER_COLUMNS = List.of("code", "name", "lead_days");
-  private static final List<String> PRICE_COLUMNS =
-      List.of("item", "from", "until", "min_quantity", "unit_price", "currency");
-  private static final List<String> COST_COLUMNS =
-      List.of("item", "supplier", "from", "until", "unit_cost", "currency");
   private static final Limits MINIMUM_QUANTITY = Limits.between(1, 1_000_000, "");
 
-  private CatalogueReader() {}
+  private final Map<String, CellRows> tables;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Map<String, Supplier> suppliers = new LinkedHashMap<>();
+  private final Set<String> supplierCodes = new HashSet<>();
+  private final List<Item> items = new ArrayList<>();
+  private final Set<String> numbers = new HashSet<>();
+  private final List<PriceRow> prices = new ArrayList<>();
+  private final List<CostRow> costs = new ArrayList<>();
+
+  private CatalogueReader(Map<String, CellRows> tables) {
+    this.tables = tables;
+  }
 
   /**
    * The catalogue the files describe.
@@ -48,93 +81,112 @@ public final class CatalogueReader {
    *     than one currency
    */
   public static Catalogue read(Map<String, Reader> files) {
-    List<Problem> problems = new ArrayList<>();
-    CsvFile supplierFile = CsvFile.read(files, "suppliers.csv", SUPPLIER_COLUMNS, problems);
-    CsvFile itemFile = CsvFile.read(files, "items.csv", ItemCells.COLUMNS, problems);
-    CsvFile priceFile = CsvFile.read(files, "prices.csv", PRICE_COLUMNS, problems);
-    CsvFile costFile = CsvFile.read(files, "costs.csv", COST_COLUMNS, problems);
-    if (!problems.isEmpty() && !(supplierFile.understood() && itemFile.understood())) {
-      throw new BadInputException(problems);
+    return readTables(CsvText.all(files));
+  }
+
+  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
+  public static Catalogue readTables(Map<String, CellRows> tables) {
+    return new CatalogueReader(tables).catalogue();
+  }
+
+  private Catalogue catalogue() {
+    boolean understood = suppliers() & items();
+    if (understood) {
+      prices();
+      costs();
     }
-    OneCurrency currency = new OneCurrency(Optional.empty());
-    Map<String, Supplier> suppliers = suppliers(supplierFile);
-    List<Item> items = items(itemFile, suppliers);
-    Set<String> numbers = itemFile.values("number");
-    List<PriceRow> prices = prices(priceFile, numbers, currency);
-    List<CostRow> costs = costs(costFile, numbers, supplierFile.values("code"));
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
     return new Catalogue(items, prices, costs, List.copyOf(suppliers.values()));
   }
 
-  private static Map<String, Supplier> suppliers(CsvFile file) {
-    file.refuseRepeats("code");
-    Map<String, Supplier> suppliers = new LinkedHashMap<>();
-    for (CsvRow row : file.rows()) {
-      Supplier supplier =
-          new Supplier(
-              row.text("code", 20), row.text("name", 200), row.wholeNumber("lead_days", LEAD_DAYS));
-      suppliers.put(supplier.code(), supplier);
-    }
-    return suppliers;
+  private boolean suppliers() {
+    Repeats repeats = new Repeats("code");
+    return CsvFile.stream(
+        tables,
+        SUPPLIERS,
+        problems,
+        row -> {
+          repeats.hold(row);
+          Supplier supplier =
+              new Supplier(
+                  row.text("code", 20),
+                  row.text("name", 200),
+                  row.wholeNumber("lead_days", LEAD_DAYS),
+                  row.empty("minimum_order")
+                      ? Optional.empty()
+                      : Optional.of(row.money("minimum_order", "currency")));
+          suppliers.put(supplier.code(), supplier);
+          supplierCodes.add(supplier.code());
+        });
   }
 
-  private static List<Item> items(CsvFile file, Map<String, Supplier> suppliers) {
-    file.refuseRepeats("number");
-    List<Item> items = new ArrayList<>();
-    for (CsvRow row : file.rows()) {
-      Item item = new ItemCells(row, suppliers).item();
-      if (row.sound()) {
-        items.add(item);
-      }
-    }
-    return items;
+  private boolean items() {
+    Repeats repeats = new Repeats("number");
+    return CsvFile.stream(
+        tables,
+        ITEMS,
+        problems,
+        row -> {
+          repeats.hold(row);
+          Item item = new ItemCells(row, suppliers).item();
+          numbers.add(item.number());
+          if (row.sound()) {
+            items.add(item);
+          }
+        });
   }
 
-  private static List<PriceRow> prices(CsvFile file, Set<String> numbers, OneCurrency currency) {
+  private void prices() {
+    OneCurrency currency = new OneCurrency(Optional.empty());
     Periods periods = new Periods();
-    List<PriceRow> prices = new ArrayList<>();
-    for (CsvRow row : file.rows()) {
-      LocalDate from = row.date("from");
-      PriceRow price =
-          new PriceRow(
-              row.known("item", numbers, "items.csv"),
-              from,
-              row.until("until", from),
-              row.wholeNumber("min_quantity", MINIMUM_QUANTITY),
-              row.money("unit_price", "currency"));
-      currency.hold(row, price.unitPrice().getCurrencyUnit());
-      if (row.sound()) {
-        periods.take(
-            row, List.of(price.item(), price.minimumQuantity()), price.from(), price.until());
-        prices.add(price);
-      }
-    }
-    return prices;
+    CsvFile.stream(
+        tables,
+        PRICES,
+        problems,
+        row -> {
+          LocalDate from = row.date("from");
+          PriceRow price =
+              new PriceRow(
+                  row.known("item", numbers, "items.csv"),
+                  from,
+                  row.until("until", from),
+                  row.wholeNumber("min_quantity", MINIMUM_QUANTITY),
+                  row.money("unit_price", "currency"));
+          currency.hold(row, price.unitPrice().getCurrencyUnit());
+          if (row.sound()) {
+            periods.take(
+                row, List.of(price.item(), price.minimumQuantity()), price.from(), price.until());
+            prices.add(price);
+          }
+        });
   }
 
-  private static List<CostRow> costs(CsvFile file, Set<String> numbers, Set<String> suppliers) {
+  private void costs() {
     Periods periods = new Periods();
-    List<CostRow> costs = new ArrayList<>();
-    for (CsvRow row : file.rows()) {
-      LocalDate from = row.date("from");
-      Money unitCost = row.money("unit_cost", "currency");
-      if (unitCost.isZero() && row.sound()) {
-        row.refuse("unit_cost", "a cost above zero; leave the row out when the cost is not known");
-      }
-      CostRow cost =
-          new CostRow(
-              row.known("item", numbers, "items.csv"),
-              row.known("supplier", suppliers, "suppliers.csv"),
-              from,
-              row.until("until", from),
-              unitCost);
-      if (row.sound()) {
-        periods.take(row, List.of(cost.item(), cost.supplier()), cost.from(), cost.until());
-        costs.add(cost);
-      }
-    }
-    return costs;
+    CsvFile.stream(
+        tables,
+        COSTS,
+        problems,
+        row -> {
+          LocalDate from = row.date("from");
+          Money unitCost = row.money("unit_cost", "currency");
+          if (unitCost.isZero() && row.sound()) {
+            row.refuse(
+                "unit_cost", "a cost above zero; leave the row out when the cost is not known");
+          }
+          CostRow cost =
+              new CostRow(
+                  row.known("item", numbers, "items.csv"),
+                  row.known("supplier", supplierCodes, "suppliers.csv"),
+                  from,
+                  row.until("until", from),
+                  unitCost);
+          if (row.sound()) {
+            periods.take(row, List.of(cost.item(), cost.supplier()), cost.from(), cost.until());
+            costs.add(cost);
+          }
+        });
   }
 }

@@ -1,4 +1,18 @@
 package hosewright.catalogue;
 
-/** Somebody the dealer buys from. */
-public record Supplier(String code, String name, int leadDays) {}
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * Somebody the dealer buys from.
+ *
+ * @param leadDays calendar days from order to dock
+ * @param minimumOrder the least an order comes to; empty for any
+ */
+public record Supplier(String code, String name, int leadDays, Optional<Money> minimumOrder) {
+
+  /** A supplier who takes any order. */
+  public Supplier(String code, String name, int leadDays) {
+    this(code, name, leadDays, Optional.empty());
+  }
+}

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.shell.Greeting;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
 import java.time.Clock;
@@ -17,18 +18,71 @@ import org.springframework.context.annotation.Scope;
   EndLocalCommand.class,
   EndShowCommand.class,
   EndStripCommand.class,
+  FleetLoadCommand.class,
+  FleetStatusCommand.class,
+  FleetTestCommand.class,
+  FleetRetireCommand.class,
+  FleetTraceCommand.class,
+  FleetBudgetCommand.class,
   JointBridgeCommand.class,
   JointCheckCommand.class,
-  LinePlanCommand.class,
   LineCompareCommand.class,
   LineFlowCommand.class,
-  QuoteMakeCommand.class,
-  QuoteListCommand.class,
-  QuoteShowCommand.class,
+  LinePlanCommand.class,
+  QuoteAcceptCommand.class,
+  QuoteCopyCommand.class,
+  QuoteDeclineCommand.class,
+  QuoteDiffCommand.class,
   QuoteExportCommand.class,
-  CatalogueLoadCommand.class
+  QuoteHistoryCommand.class,
+  QuoteIssueCommand.class,
+  QuoteListCommand.class,
+  QuoteMakeCommand.class,
+  QuoteReopenCommand.class,
+  QuoteReviseCommand.class,
+  QuoteShowCommand.class,
+  QuoteUpdatePricesCommand.class,
+  TenderPriceCommand.class,
+  OrderListCommand.class,
+  OrderRaiseCommand.class,
+  OrderReceiveCommand.class,
+  OrderReserveCommand.class,
+  OrderShipCommand.class,
+  OrderShortagesCommand.class,
+  OrderShowCommand.class,
+  OrderStockCommand.class,
+  OrderPickCommand.class,
+  OrderPurchaseCommand.class,
+  QuoteAskCommand.class,
+  QuoteAnswersCommand.class,
+  CatalogueCheckCommand.class,
+  CatalogueFindCommand.class,
+  CatalogueHistoryCommand.class,
+  CatalogueLoadCommand.class,
+  CatalogueShowCommand.class,
+  CustomerAddCommand.class,
+  CustomerListCommand.class,
+  CustomerShowCommand.class,
+  DataBackupCommand.class,
+  DataMoveCommand.class,
+  DataRestoreCommand.class,
+  DataWhereCommand.class
 })
 public class Commands {
+
+  @Bean
+  Greeting greeting() {
+    return new Greeting(
+        """
+        Welcome. Until you load your own, goods and prices are an invented dealer's.
+        Some things to type first:
+          line plan                            asks for a job, one question at a time
+          quote make                           the same, and keeps a numbered quote
+          end identify --od 1.99in --tpi 9     says what a thread is from a caliper
+          joint check --a "1.5 NPSH male" --b "1.5 NPT female"
+        Tab completes; 'data where' says where your books are kept.
+        """);
+  }
 
   @Bean
   @Scope(ConfigurableBeanFactory.SCOPE_PROTOTYPE)

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.interview.Desk;
+import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
 import hosewright.shell.Invocation;
@@ -13,19 +15,54 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
   private JobAnswers() {}
 
-  /** The options of every command that takes a job. */
-  static OptionSpec[] options() {
+  /**
+   * The options of every command that takes a job.
+   *
+   * @param books where the customers offered on the tab key are kept
+   */
+  static OptionSpec[] options(ObjectProvider<Books> books) {
     List<OptionSpec> options = new ArrayList<>();
     options.add(
         OptionSpec.value("job", "FILE", "a job file; options given beside it win")
             .completingFiles());
-    Arrays.stream(JobField.values()).map(JobAnswers::option).forEach(options::add);
+    for (JobField field : JobField.values()) {
+      options.add(
+          field == JobField.CUSTOMER
+              ? option(field).completing(() -> CatalogueChoice.customers(books))
+              : option(field));
+    }
     return options.toArray(OptionSpec[]::new);
+  }
+
+  /** The options of a command that changes a job already quoted: its buyer and day stay. */
+  static OptionSpec[] changes() {
+    return Arrays.stream(JobField.values())
+        .filter(JobAnswers::changeable)
+        .map(JobAnswers::option)
+        .toArray(OptionSpec[]::new);
+  }
+
+  /** The answers after the options typed; an empty value takes an answer away. */
+  static Map<JobField, String> changed(Map<JobField, String> before, Invocation in) {
+    Map<JobField, String> answers = new EnumMap<>(before);
+    for (JobField field : JobField.values()) {
+      if (changeable(field)) {
+        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+      }
+    }
+    answers.values().removeIf(String::isBlank);
+    return answers;
+  }
+
+  private static boolean changeable(JobField field) {
+    return field != JobField.CUSTOMER && field != JobField.DATE;
   }
 
   private static OptionSpec option(JobField field) {
@@ -49,11 +86,17 @@ final class JobAnswers {
   /**
    * The answers for one use of a command.
    *
+   * @param forQuote whether a customer must be named
    * @return empty when a person was asked and broke off
    */
-  static Optional<Map<JobField, String>> gather(Invocation in) {
-    if (in.bare() && in.asker().isPresent()) {
-      return new Interview(in.asker().get()).answers();
+  static Optional<Map<JobField, String>> gather(
+      Invocation in, ObjectProvider<Books> books, boolean forQuote) {
+    if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
+      Desk desk;
+      try (Books open = books.getObject()) {
+        desk = open.desk();
+      }
+      return new Interview(in.asker().get(), desk, forQuote).answers();
     }
     Map<JobField, String> answers = new EnumMap<>(JobField.class);
     in.value("job").ifPresent(file -> answers.putAll(JobFile.read(Path.of(file)).answers()));

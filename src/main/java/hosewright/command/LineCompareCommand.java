@@ -5,6 +5,7 @@ import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
+import hosewright.measure.UnitSystem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -13,9 +14,7 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -33,12 +32,13 @@ final class LineCompareCommand extends ShellCommand {
                 "Sets the best line of every hose size side by side",
                 "line compare --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 150psi")
-            .with(JobAnswers.options())
+            .with(JobAnswers.options(books))
             .with(
                 OptionSpec.flag(
                     "front",
                     "instead of the sizes: lines of which each is better in something than every"
-                        + " other")));
+                        + " other"),
+                ShownUnits.option()));
     this.books = books;
   }
 
@@ -83,35 +83,36 @@ final class LineCompareCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    UnitSystem units = ShownUnits.of(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was compared.");
     }
     Job job = JobForm.read(answers.get());
     if (in.flag("front")) {
-      return front(job);
+      return front(job, units);
     }
     List<Size> sizes;
     try (Books open = books.getObject()) {
       sizes = new Planning(open).planner(job).plansBySize(job).stream().map(Size::of).toList();
     }
     return sizes.stream().anyMatch(Size::feasible)
-        ? Answer.of(new Sizes(sizes), screen -> text(sizes, screen))
-        : Answer.noSafePlan(new Sizes(sizes), screen -> text(sizes, screen));
+        ? Answer.of(new Sizes(sizes), screen -> text(sizes, screen, units))
+        : Answer.noSafePlan(new Sizes(sizes), screen -> text(sizes, screen, units));
   }
 
-  private Answer front(Job job) {
+  private Answer front(Job job, UnitSystem units) {
     try (Books open = books.getObject()) {
       TradeOffTable table =
           TradeOffTable.of(
               job, new Planning(open).planner(job).front(job, TradeOffTable.MOST_ROWS));
       return table.rows().isEmpty()
           ? Answer.noSafePlan(table, screen -> "No line passes every check: 'line plan' says why.")
-          : Answer.of(table, table::text);
+          : Answer.of(table, screen -> table.text(screen, units));
     }
   }
 
-  private static String text(List<Size> sizes, Screen screen) {
+  private static String text(List<Size> sizes, Screen screen, UnitSystem units) {
     if (sizes.isEmpty()) {
       return "No hose of the catalogue may be laid as asked: 'line plan' says why.";
     }
@@ -121,39 +122,38 @@ final class LineCompareCommand extends ShellCommand {
                 "series",
                 "lines",
                 "does it",
-                "hose loss, psi",
-                "source must, psi",
-                "arrives, psi",
-                "full, lb",
+                "loss",
+                "source",
+                "arrives",
+                "pushes",
+                "full",
                 "total")
-            .numbers(0, 2, 4, 5, 6, 7, 8);
+            .numbers(0, 2, 4, 5, 6, 7, 8, 9);
     for (Size size : sizes) {
       table.row(
-          BigDecimal.valueOf(size.sizeIn()).stripTrailingZeros().toPlainString(),
+          Prose.plain(size.sizeIn()),
           size.hoseSeries(),
           size.lines(),
           size.feasible() ? "yes" : "no",
-          one(size.frictionLossPsi()),
-          one(size.requiredSourcePsi()),
-          one(size.deliveredPsi()),
-          String.format(Locale.ROOT, "%.0f", size.chargedWeightLb()),
+          units.pressure().figure(size.frictionLossPsi()),
+          units.pressure().figure(size.requiredSourcePsi()),
+          units.pressure().figure(size.deliveredPsi()),
+          size.reactionLbf().map(units.force()::figure).orElse("-"),
+          units.weight().figure(size.chargedWeightLb()),
           MoneyWords.of(size.total()));
     }
-    StringBuilder text = new StringBuilder(table.on(screen));
+    Prose prose = new Prose(screen);
+    prose.line(
+        String.format(
+            "In %s: the loss in the hose, what the source must hold, and what arrives. Pushes is"
+                + " the nozzle's reaction in %s, full the weight of all hose full of water in %s.",
+            units.pressure().unit(), units.force().unit(), units.weight().unit()));
+    prose.block(table.on(screen));
     for (Size size : sizes) {
       size.limitedBy()
           .ifPresent(
-              why ->
-                  text.append("\n")
-                      .append(
-                          BigDecimal.valueOf(size.sizeIn()).stripTrailingZeros().toPlainString())
-                      .append(" in: ")
-                      .append(why));
+              why -> prose.line(Prose.plain(size.sizeIn()) + " in: " + units.restated(why) + "."));
     }
-    return text.toString();
-  }
-
-  private static String one(double number) {
-    return String.format(Locale.ROOT, "%.1f", number);
+    return prose.toString().strip();
   }
 }

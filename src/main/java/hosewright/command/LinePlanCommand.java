@@ -5,6 +5,7 @@ import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
+import hosewright.measure.UnitSystem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -19,6 +20,8 @@ import org.springframework.beans.factory.ObjectProvider;
 
 /** Plans a line for a job. */
 final class LinePlanCommand extends ShellCommand {
+  private static final String EXPLAIN = "explain";
+
   private final ObjectProvider<Books> books;
 
   LinePlanCommand(ObjectProvider<Books> books) {
@@ -29,39 +32,51 @@ final class LinePlanCommand extends ShellCommand {
                 "Plans the cheapest line that joins, holds and brings the pressure",
                 "line plan --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 120psi")
-            .with(JobAnswers.options())
+            .with(JobAnswers.options(books))
             .with(
                 OptionSpec.flag(
-                    "explain", "also say what was weighed, and why every other hose lost")));
+                    EXPLAIN, "also say what was weighed, and why every other hose lost"),
+                ShownUnits.option(),
+                WorkingText.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    UnitSystem units = ShownUnits.of(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was planned.");
     }
     Job job = JobForm.read(answers.get());
+    boolean working = in.flag(WorkingText.NAME);
     try (Books open = books.getObject()) {
       Planner planner = new Planning(open).planner(job);
-      return in.flag("explain") ? explained(planner.explain(job)) : plain(planner.plan(job));
+      if (!in.flag(EXPLAIN)) {
+        LinePlan plan = planner.plan(job);
+        return answer(plan, plan, screen -> text(plan, "", screen, units, working));
+      }
+      Planner.Explained explained = planner.explain(job);
+      LinePlan plan = explained.plan();
+      return answer(
+          plan,
+          explained,
+          screen ->
+              text(
+                  plan,
+                  "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
+                  screen,
+                  units,
+                  working));
     }
   }
 
-  private static Answer plain(LinePlan plan) {
-    return answer(plan, plan, screen -> PlanText.of(plan, screen));
-  }
-
-  private static Answer explained(Planner.Explained explained) {
-    LinePlan plan = explained.plan();
-    return answer(
-        plan,
-        explained,
-        screen ->
-            PlanText.of(plan, screen)
-                + "\n\n"
-                + PlanReasoning.of(plan, explained.reasoning(), screen));
+  private static String text(
+      LinePlan plan, String reasoning, Screen screen, UnitSystem units, boolean working) {
+    String text = PlanText.of(plan, screen, units) + reasoning;
+    return working
+        ? text + "\n" + WorkingText.of(plan.hydraulics().working(), screen, units)
+        : text;
   }
 
   private static Answer answer(LinePlan plan, Object document, Function<Screen, String> text) {

@@ -1,9 +1,10 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Check;
+import hosewright.measure.Scale;
+import hosewright.measure.UnitSystem;
 import hosewright.report.LineDrawing;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
@@ -17,15 +18,21 @@ import org.apache.commons.text.WordUtils;
 final class PlanText {
   private final LinePlan plan;
   private final Screen screen;
+  private final UnitSystem units;
   private final StringBuilder text = new StringBuilder();
 
-  private PlanText(LinePlan plan, Screen screen) {
+  private PlanText(LinePlan plan, Screen screen, UnitSystem units) {
     this.plan = plan;
     this.screen = screen;
+    this.units = units;
   }
 
   static String of(LinePlan plan, Screen screen) {
-    PlanText writer = new PlanText(plan, screen);
+    return of(plan, screen, UnitSystem.US);
+  }
+
+  static String of(LinePlan plan, Screen screen, UnitSystem units) {
+    PlanText writer = new PlanText(plan, screen, units);
     writer.verdict();
     if (!plan.joints().isEmpty()) {
       writer.section(
@@ -65,9 +72,9 @@ final class PlanText {
     }
   }
 
-  private static String counted(List<LinePlan.SectionCount> sections) {
+  private String counted(List<LinePlan.SectionCount> sections) {
     return sections.stream()
-        .map(s -> s.count() + " x " + plain(s.lengthFt()) + " ft")
+        .map(s -> s.count() + " x " + units.length().of(s.lengthFt()))
         .collect(Collectors.joining(" + "));
   }
 
@@ -100,30 +107,12 @@ final class PlanText {
   }
 
   private void pressure() {
-    LineHydraulicsResult h = plan.hydraulics();
-    if (!h.calculated()) {
-      section("Pressure", "  " + h.frictionBasis());
-      return;
+    if (plan.hydraulics().calculated()) {
+      HydraulicsText hydraulics = new HydraulicsText(plan, screen, units);
+      section(hydraulics.title(), hydraulics.body());
+    } else {
+      section("Pressure", "  " + plan.hydraulics().frictionBasis());
     }
-    Table table = Table.of("", "psi").numbers(1);
-    table.row("needed at the appliance", psi(plan.needPsi()));
-    table.row("lost in hose, by " + h.frictionBasis(), psi(h.frictionLossPsi()));
-    table.row("lost in adapters", psi(h.adapterLossPsi()));
-    table.row("lost in valves, wyes and meters", psi(h.applianceLossPsi()));
-    table.row("lost to rise", psi(h.elevationLossPsi()));
-    table.row("the source must hold", psi(h.requiredSourcePsi()));
-    h.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));
-    table.row("arrives", psi(h.deliveredPsi()));
-    section("Pressure at " + plain(plan.flowGpm()) + " gpm", table.on(screen));
-    sentence(
-        String.format(
-            Locale.ROOT,
-            "Water runs at %.1f ft/s; full of water the hose weighs %.0f lb (%.0f lb empty) and"
-                + " fills in %.1f minutes.",
-            h.velocityFtPerS(),
-            h.chargedWeightLb(),
-            h.emptyWeightLb(),
-            h.fillMinutes()));
   }
 
   private void checks() {
@@ -132,10 +121,10 @@ final class PlanText {
       table.row(
           check.name(),
           check.outcome() == Check.Outcome.PASS ? "ok" : check.outcome().name(),
-          figure(check.value()),
-          figure(check.limit()),
-          check.unit(),
-          check.note());
+          figure(check.value(), check.unit()),
+          figure(check.limit(), check.unit()),
+          units.scale(check.unit()).map(Scale::unit).orElse(check.unit()),
+          units.restated(check.note()));
     }
     section("Checks", table.on(screen));
   }
@@ -170,7 +159,7 @@ final class PlanText {
           plain(other.sizeIn()) + " in",
           other.hoseSeries(),
           MoneyWords.of(other.total()),
-          other.why());
+          units.restated(other.why()));
     }
     section("Other sizes", table.on(screen));
   }
@@ -190,16 +179,14 @@ final class PlanText {
     text.append(wrapped(sentence, "  ").substring(2));
   }
 
-  private String wrapped(String sentence, String margin) {
+  private String wrapped(String measured, String margin) {
+    String sentence = units.restated(measured);
     int width = Math.max(30, Math.min(screen.width(), 100) - margin.length());
     return "  " + WordUtils.wrap(sentence, width, "\n" + margin, false) + "\n";
   }
 
-  private static String psi(double psi) {
-    return String.format(Locale.ROOT, "%.1f", psi);
-  }
-
-  private static String figure(double value) {
+  private String figure(double us, String unit) {
+    double value = units.scale(unit).map(scale -> scale.in(us)).orElse(us);
     return Math.abs(value) >= 100 || value == Math.rint(value)
         ? String.format(Locale.ROOT, "%.0f", value)
         : String.format(Locale.ROOT, "%.2f", value);

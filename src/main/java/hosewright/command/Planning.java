@@ -8,6 +8,7 @@ import hosewright.line.Planner;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Customer;
 import hosewright.quote.Terms;
+import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -32,22 +33,44 @@ final class Planning {
     return new Planned(planner(job).plan(job), customer(job, date), date);
   }
 
+  /** A plan at prices that stand already, such as those of an earlier revision. */
+  LinePlan plan(Job job, NetPrice prices) {
+    return new Planner(
+            books.catalogue(),
+            prices,
+            books.today(),
+            currency(books.catalogue()),
+            books.localThreads())
+        .plan(job);
+  }
+
   /** A planner at the prices of the job's customer and day. */
   Planner planner(Job job) {
-    Catalogue catalogue = books.catalogue();
     LocalDate date = date(job);
+    return planner(books.catalogue(), customer(job, date), date, books.localThreads());
+  }
+
+  /**
+   * A planner on books that were read before.
+   *
+   * @param customer whose terms price it; empty for list prices
+   */
+  static Planner planner(
+      Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
     NetPrice prices =
-        customer(job, date)
+        customer
             .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
             .orElseGet(() -> catalogue.listPricesOn(date));
-    CurrencyUnit currency =
-        catalogue
-            .currency()
-            .orElseThrow(
-                () ->
-                    new BadInputException(
-                        "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    return new Planner(catalogue, prices, date, currency, books.localThreads());
+    return new Planner(catalogue, prices, date, currency(catalogue), register);
+  }
+
+  private static CurrencyUnit currency(Catalogue catalogue) {
+    return catalogue
+        .currency()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "catalogue", "", "load one that has prices: catalogue load FOLDER"));
   }
 
   private LocalDate date(Job job) {

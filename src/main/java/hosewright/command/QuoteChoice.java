@@ -12,20 +12,30 @@ import hosewright.shell.OptionSpec;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** How commands name a quote: by number, and by revision where it is not the latest. */
 final class QuoteChoice {
+  private static final Pattern WRITTEN =
+      Pattern.compile("(?:[Qq]-?)?0*(\\d{1,9}?)(?:[-.][rR](\\d{1,6}))?");
+
   private QuoteChoice() {}
 
   static ArgumentSpec argument(ObjectProvider<Books> books) {
-    return ArgumentSpec.required("NUMBER", "the quote's number, such as Q-000001")
-        .completing(
-            () -> {
-              try (Books open = books.getObject()) {
-                return numbers(open.quotes());
-              }
-            });
+    return argument(books, "NUMBER", "the quote's number, such as Q-000001");
+  }
+
+  static ArgumentSpec argument(ObjectProvider<Books> books, String placeholder, String meaning) {
+    return ArgumentSpec.required(placeholder, meaning).completing(() -> numbers(books));
+  }
+
+  /** What completion offers. */
+  static List<String> numbers(ObjectProvider<Books> books) {
+    try (Books open = books.getObject()) {
+      return numbers(open.quotes());
+    }
   }
 
   static OptionSpec revision() {
@@ -38,24 +48,56 @@ final class QuoteChoice {
    * @throws BadInputException when there is no such quote or revision
    */
   static Quote of(Invocation in, Books books) {
-    QuoteStore quotes = books.quotes();
-    String number = in.argument(0).orElseThrow().toUpperCase(Locale.ROOT);
-    Optional<Quote> latest = quotes.find(number);
-    if (latest.isEmpty()) {
-      throw unknown(number, numbers(quotes));
-    }
+    Quote quote = named(in.argument(0).orElseThrow(), books.quotes());
     Optional<String> revision = in.value("revision");
-    if (revision.isEmpty()) {
-      return latest.get();
+    return revision.isEmpty() ? quote : revision(quote, revision.get(), books.quotes());
+  }
+
+  /** The quote somebody wrote as {@code Q-000001}, {@code 1} or, with its revision, Q-000001-r2. */
+  static Quote named(String typed, QuoteStore quotes) {
+    Matcher written = WRITTEN.matcher(typed.strip());
+    String number =
+        written.matches() ? canonical(written.group(1)) : typed.strip().toUpperCase(Locale.ROOT);
+    Quote latest = quotes.find(number).orElseThrow(() -> unknown(typed.strip(), numbers(quotes)));
+    return written.matches() && written.group(2) != null
+        ? revision(latest, written.group(2), quotes)
+        : latest;
+  }
+
+  /**
+   * The latest revision of the quote named, which is the only one a step may be taken on.
+   *
+   * @throws BadInputException when an earlier one was named
+   */
+  static Quote latest(Invocation in, Books books) {
+    Quote named = named(in.argument(0).orElseThrow(), books.quotes());
+    Quote latest = books.quotes().find(named.number()).orElseThrow();
+    if (named.revision() != latest.revision()) {
+      throw new BadInputException(
+          List.of(
+              new Problem(
+                  "number",
+                  in.argument(0).orElseThrow(),
+                  "the latest revision, since earlier ones stay as they are",
+                  named.number() + "-r" + latest.revision())));
     }
-    int last = latest.get().revision();
-    return Optional.of(revision.get())
+    return latest;
+  }
+
+  private static Quote revision(Quote latest, String revision, QuoteStore quotes) {
+    return Optional.of(revision)
         .filter(text -> text.matches("[1-9][0-9]{0,5}"))
-        .flatMap(text -> quotes.find(number, Integer.parseInt(text)))
+        .flatMap(text -> quotes.find(latest.number(), Integer.parseInt(text)))
         .orElseThrow(
             () ->
                 new BadInputException(
-                    "revision", revision.get(), number + " has revisions 1 to " + last));
+                    "revision",
+                    revision,
+                    latest.number() + " has revisions 1 to " + latest.revision()));
+  }
+
+  private static String canonical(String digits) {
+    return String.format(Locale.ROOT, "Q-%06d", Integer.parseInt(digits));
   }
 
   private static BadInputException unknown(String number, List<String> known) {

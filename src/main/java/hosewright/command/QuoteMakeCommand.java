@@ -7,8 +7,11 @@ import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
+import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -32,17 +35,18 @@ final class QuoteMakeCommand extends ShellCommand {
                 Group.QUOTE,
                 "Plans a job for a customer and keeps it as a numbered quote",
                 "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
-            .with(JobAnswers.options())
+            .with(JobAnswers.options(books))
             .with(
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completing(() -> Papers.KINDS))
-            .with(Papers.options()));
+            .with(Papers.options())
+            .with(AmendmentOptions.terms(), Signing.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, true);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
@@ -58,7 +62,7 @@ final class QuoteMakeCommand extends ShellCommand {
         return Answer.noSafePlan(
             plan, screen -> PlanText.of(plan, screen) + "\nNothing was quoted.");
       }
-      Quote quote = keep(open, job, JobFile.write(answers.get()), planned);
+      Quote quote = keep(in, open, job.title(), JobFile.write(answers.get()), planned);
       List<String> files =
           papers.map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
       return Answer.of(
@@ -68,20 +72,32 @@ final class QuoteMakeCommand extends ShellCommand {
     }
   }
 
-  private static Quote keep(Books open, Job job, String jobText, Planning.Planned planned) {
+  private static Quote keep(
+      Invocation in, Books open, String title, String jobText, Planning.Planned planned) {
     Customer customer = planned.customer().orElseThrow();
     QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
+    Amendments amendments =
+        Amendments.NONE.withTerms(
+            in.value("terms")
+                .map(file -> TextLines.read("terms", file))
+                .orElseGet(open::termsOfSale));
+    PriceList prices = new PriceList(open.catalogue(), customer, planned.date());
     return open.quotes()
         .saveNew(
             number ->
                 maker.make(
-                    number,
-                    customer,
-                    planned.date(),
-                    job.title(),
-                    jobText,
-                    planned.plan(),
-                    open.now()));
+                    new QuoteMaker.Draft(
+                        number,
+                        1,
+                        customer,
+                        planned.date(),
+                        title,
+                        jobText,
+                        planned.plan(),
+                        amendments,
+                        open.now()),
+                    prices),
+            Signing.as(in, Step.MAKE, open.now(), ""));
   }
 
   private static BadInputException noCustomer(Books books) {

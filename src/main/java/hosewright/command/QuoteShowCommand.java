@@ -1,11 +1,19 @@
 package hosewright.command;
 
+import hosewright.quote.Earnings;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteStore.Logged;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
+import java.math.BigDecimal;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Shows one quote as it was made. */
@@ -17,15 +25,41 @@ final class QuoteShowCommand extends ShellCommand {
         CommandSpec.of(
                 "quote show", Group.QUOTE, "Shows a quote as it was made", "quote show Q-000001")
             .with(QuoteChoice.argument(books))
-            .with(QuoteChoice.revision()));
+            .with(
+                QuoteChoice.revision(),
+                OptionSpec.flag("internal", "with cost and margin: not for the buyer's eyes")));
     this.books = books;
   }
+
+  /** A quote with what it earns. */
+  record Internal(Quote quote, Earnings earnings, Optional<BigDecimal> floor) {}
 
   @Override
   protected Answer answer(Invocation in) {
     try (Books open = books.getObject()) {
       Quote quote = QuoteChoice.of(in, open);
-      return Answer.of(quote, screen -> QuoteText.of(quote, screen));
+      List<Logged> steps =
+          open.quotes().steps(quote.number()).stream()
+              .filter(logged -> logged.revision() == quote.revision())
+              .toList();
+      ZoneId zone = open.zone();
+      if (!in.flag("internal")) {
+        return Answer.of(quote, screen -> text(quote, steps, zone, screen));
+      }
+      Earnings earnings = Costs.earnings(open, quote);
+      Optional<BigDecimal> floor = Costs.floor(open, quote);
+      return Answer.of(
+          new Internal(quote, earnings, floor),
+          screen ->
+              text(quote, steps, zone, screen) + "\n\n" + Costs.text(earnings, floor, screen));
     }
+  }
+
+  private static String text(Quote quote, List<Logged> steps, ZoneId zone, Screen screen) {
+    StringBuilder text = new StringBuilder(QuoteText.of(quote, screen));
+    for (Logged logged : steps) {
+      text.append("\n- ").append(Signing.words(logged.step(), zone));
+    }
+    return text.toString();
   }
 }

@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.quote.Quote;
+import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
@@ -44,9 +45,24 @@ final class QuoteText {
     sums.row("tax, " + quote.taxNote(), MoneyWords.of(quote.tax()));
     sums.row("total", MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
-    for (String missing : quote.plan().unpriced()) {
+    for (OfferedLine offer : quote.offered()) {
+      QuoteLine line = offer.line();
+      text.append("Not in the total, line ")
+          .append(line.position())
+          .append(", ")
+          .append(offer.words())
+          .append(": ")
+          .append(line.quantity())
+          .append(" x ")
+          .append(line.key())
+          .append(" for ")
+          .append(MoneyWords.of(line.extended()))
+          .append('\n');
+    }
+    for (String missing : quote.stillToSource()) {
       text.append("Not in the total, still to be sourced: ").append(missing).append('\n');
     }
+    quote.amendments().notes().forEach(note -> text.append(note).append('\n'));
     return text.append("Valid until ")
         .append(quote.validUntil())
         .append("; ready in ")

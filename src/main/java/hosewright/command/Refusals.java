@@ -30,6 +30,10 @@ final class Refusals {
     problems.add(Problem.of(field, value, allowed));
   }
 
+  void add(Problem problem) {
+    problems.add(problem);
+  }
+
   /**
    * Ends the reading.
    *

@@ -4,6 +4,7 @@ import hosewright.catalogue.MoneyWords;
 import hosewright.line.Job;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
+import hosewright.measure.UnitSystem;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
 import java.util.ArrayList;
@@ -89,15 +90,15 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
     return plan.sections().stream().mapToInt(LinePlan.SectionCount::count).sum();
   }
 
-  String text(Screen screen) {
+  String text(Screen screen, UnitSystem units) {
     Table table =
         Table.of(
                 "total",
                 "hose, in",
                 "series",
                 "laid",
-                sourceStated ? "arrives, psi" : "source must, psi",
-                "full, lb",
+                (sourceStated ? "arrives, " : "source must, ") + units.pressure().unit(),
+                "full, " + units.weight().unit(),
                 "sections",
                 "best in")
             .numbers(0, 1, 4, 5, 6);
@@ -107,8 +108,10 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
           Prose.plain(row.sizeIn()),
           row.hoseSeries(),
           row.laid() + (row.lines() > 1 ? ", " + row.lines() + " lines in all" : ""),
-          one(sourceStated ? row.deliveredPsi() : row.requiredSourcePsi()),
-          String.format(Locale.ROOT, "%.0f", row.chargedWeightLb()),
+          units
+              .pressure()
+              .figure(sourceStated ? row.deliveredPsi() : row.requiredSourcePsi()),
+          units.weight().figure(row.chargedWeightLb()),
           row.sections(),
           String.join(", ", row.bestIn()));
     }
@@ -123,9 +126,5 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
               found));
     }
     return prose.toString().stripLeading();
-  }
-
-  private static String one(double number) {
-    return String.format(Locale.ROOT, "%.1f", number);
   }
 }

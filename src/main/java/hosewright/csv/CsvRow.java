@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
@@ -29,27 +30,38 @@ import org.joda.money.Money;
 public final class CsvRow {
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\r\n\t]]");
 
+  /** Marks of a failed formula, and a formula that was saved without its result. */
+  private static final Pattern UNCALCULATED =
+      Pattern.compile("=.*|#(N/A|REF!|VALUE!|NAME\\?|DIV/0!|NULL!|NUM!)", Pattern.DOTALL);
+
   /** A file made for another catalogue has no right name anywhere: stop looking after so many. */
   private static final int SUGGESTIONS = 50;
 
   private static final CurrencyUnit STAND_IN = CurrencyUnit.USD;
 
-  private final String file;
-  private final long line;
-  private final Map<String, String> cells;
+  private final Heading heading;
+  private final CellRows.Row row;
   private final List<Problem> problems;
   private boolean sound = true;
 
-  CsvRow(String file, long line, Map<String, String> cells, List<Problem> problems) {
-    this.file = file;
-    this.line = line;
-    this.cells = cells;
+  CsvRow(Heading heading, CellRows.Row row, List<Problem> problems) {
+    this.heading = heading;
+    this.row = row;
     this.problems = problems;
   }
 
-  /** The line the row begins on, 1 for the header's. */
+  /**
+   * What the rows of a table share.
+   *
+   * @param title what the user knows the table by
+   * @param columnTitle what the user knows a column by
+   * @param places where each column stands in a row
+   */
+  record Heading(String title, UnaryOperator<String> columnTitle, Map<String, Integer> places) {}
+
+  /** The line the row begins on, 1 for the first of the file. */
   public long line() {
-    return line;
+    return row.line();
   }
 
   /** True while no cell of the row has been refused. */
@@ -59,7 +71,7 @@ public final class CsvRow {
 
   /** The cell as it stands, without the blanks around it. */
   public String cell(String column) {
-    return cells.get(column);
+    return row.cells().get(heading.places().get(column));
   }
 
   public boolean empty(String column) {
@@ -69,8 +81,7 @@ public final class CsvRow {
   /** Notes that a cell cannot be used. */
   public void refuse(String column, String allowed, String nearest) {
     sound = false;
-    problems.add(
-        new Problem(file + " line " + line + " column " + column, cell(column), allowed, nearest));
+    problems.add(new Problem(where(column), written(column), allowed, nearest));
   }
 
   public void refuse(String column, String allowed) {
@@ -92,6 +103,8 @@ public final class CsvRow {
       refuse(column, "at most " + longest + " characters, not " + text.length());
     } else if (CONTROL.matcher(text).find()) {
       refuse(column, "no control characters");
+    } else if (UNCALCULATED.matcher(text).matches()) {
+      refuse(column, "a value: this is what a spreadsheet leaves where it could not calculate one");
     }
     return text;
   }
@@ -213,12 +226,18 @@ public final class CsvRow {
 
   private void refusePart(String column, String part, Problem problem) {
     sound = false;
-    problems.add(
-        new Problem(
-            file + " line " + line + " column " + column,
-            part,
-            problem.allowed(),
-            problem.nearest()));
+    problems.add(new Problem(where(column), part, problem.allowed(), problem.nearest()));
+  }
+
+  private String where(String column) {
+    return heading.title() + " line " + line() + " column " + heading.columnTitle().apply(column);
+  }
+
+  /** The cell as it stands in the file; what would disturb a terminal is spelt out. */
+  private String written(String column) {
+    return CONTROL
+        .matcher(row.written().get(heading.places().get(column)))
+        .replaceAll(found -> "{U+%04X}".formatted((int) found.group().charAt(0)));
   }
 
   private CurrencyUnit currency(String column) {

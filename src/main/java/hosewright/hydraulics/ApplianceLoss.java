@@ -4,8 +4,8 @@ package hosewright.hydraulics;
  * A wye, valve, meter or other appliance in the line whose loss is stated in psi: nothing below its
  * threshold flow, the stated loss from there on.
  *
- * <p>Source: common practice, no source: 10 psi at 350 gpm and above, 25 psi for a master stream
- * appliance.
+ * <p>Source: Renton Fire Department hydraulics training: no loss below 350 gpm, 10 psi for each
+ * appliance from there on, 25 psi for a master stream appliance.
  *
  * @param name what the user calls it
  * @param thresholdGpm the flow from which it counts, gpm; 0 for always
@@ -36,7 +36,7 @@ public record ApplianceLoss(String name, double thresholdGpm, double psi, int pa
 
   @Override
   public double lossPsi(double flowGpm) {
-    double throughOne = flowGpm / parallelLines;
+    double throughOne = Given.flow(flowGpm) / parallelLines;
     return throughOne > 0 && throughOne >= thresholdGpm ? psi : 0;
   }
 }

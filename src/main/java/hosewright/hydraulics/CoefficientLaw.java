@@ -14,13 +14,14 @@ public record CoefficientLaw(double c) implements FrictionLaw {
 
   @Override
   public double lossPsi(double flowGpm, double lengthFt) {
-    double hundreds = flowGpm / 100;
-    return c * hundreds * hundreds * (lengthFt / 100);
+    double hundreds = Given.flow(flowGpm) / 100;
+    return c * hundreds * hundreds * (Given.between("length", lengthFt, 0, 1e6, "ft") / 100);
   }
 
   @Override
   public double flowGpm(double lossPsi, double lengthFt) {
-    return 100 * Math.sqrt(lossPsi / (c * lengthFt / 100));
+    Given.between("loss", lossPsi, 0, 1e20, "psi");
+    return 100 * Math.sqrt(lossPsi / (c * Given.positive("length", lengthFt, 1e6, "ft") / 100));
   }
 
   @Override

@@ -14,6 +14,10 @@ package hosewright.hydraulics;
 public record DarcyWeisbach(double roughnessIn, double boreIn, Water water) implements FrictionLaw {
   private static final double LAMINAR_LIMIT = 2040;
 
+  // Below these the laminar law divides by what is next to nothing.
+  private static final double SMALLEST_FLOW_GPM = 1e-12;
+  private static final double SMALLEST_LOSS_PSI = 1e-30;
+
   public DarcyWeisbach {
     Given.between("bore", boreIn, 0.05, 60, "in");
     Given.between("roughness", roughnessIn, 0, boreIn / 20, "in");
@@ -26,7 +30,8 @@ public record DarcyWeisbach(double roughnessIn, double boreIn, Water water) impl
 
   @Override
   public double lossPsi(double flowGpm, double lengthFt) {
-    if (flowGpm == 0) {
+    Given.between("length", lengthFt, 0, 1e6, "ft");
+    if (flowGpm < SMALLEST_FLOW_GPM && flowGpm >= 0) {
       return 0;
     }
     double velocity = Physical.velocityFtPerS(flowGpm, boreIn);
@@ -38,7 +43,9 @@ public record DarcyWeisbach(double roughnessIn, double boreIn, Water water) impl
 
   @Override
   public double flowGpm(double lossPsi, double lengthFt) {
-    if (lossPsi == 0) {
+    Given.between("loss", lossPsi, 0, 1e20, "psi");
+    Given.positive("length", lengthFt, 1e6, "ft");
+    if (lossPsi < SMALLEST_LOSS_PSI) {
       return 0;
     }
     double boreFt = boreIn / 12;
@@ -68,6 +75,8 @@ public record DarcyWeisbach(double roughnessIn, double boreIn, Water water) impl
    * @param relativeRoughness roughness over bore, 0 to 0.05
    */
   public static double frictionFactor(double reynolds, double relativeRoughness) {
+    Given.between("Reynolds number", reynolds, 1e-20, 1e20, "");
+    Given.between("relative roughness", relativeRoughness, 0, 0.05, "");
     if (reynolds < LAMINAR_LIMIT) {
       return 64 / reynolds;
     }

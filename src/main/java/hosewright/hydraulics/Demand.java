@@ -32,7 +32,7 @@ public sealed interface Demand {
 
     @Override
     public double needPsi(double flowGpm) {
-      double share = flowGpm / this.flowGpm;
+      double share = Given.flow(flowGpm) / this.flowGpm;
       return psi * share * share;
     }
   }
@@ -49,7 +49,8 @@ public sealed interface Demand {
 
     @Override
     public double needPsi(double flowGpm) {
-      return flowGpm / k * (flowGpm / k);
+      double root = Given.flow(flowGpm) / k;
+      return root * root;
     }
   }
 
@@ -61,18 +62,21 @@ public sealed interface Demand {
    * @param tipIn bore of the tip, in, over 0 up to 6
    */
   record SmoothBore(double tipIn) implements Demand {
+    /** No tip is larger, in. */
+    public static final double LARGEST_TIP_IN = 6;
+
     public SmoothBore {
-      Given.positive("tip", tipIn, 6, "in");
+      Given.positive("tip", tipIn, LARGEST_TIP_IN, "in");
     }
 
     /** Flow, gpm, at a nozzle pressure. */
     public double flowGpm(double psi) {
-      return 29.7 * tipIn * tipIn * Math.sqrt(psi);
+      return 29.7 * tipIn * tipIn * Math.sqrt(Given.between("pressure", psi, 0, 1e6, "psi"));
     }
 
     @Override
     public double needPsi(double flowGpm) {
-      double root = flowGpm / (29.7 * tipIn * tipIn);
+      double root = Given.flow(flowGpm) / (29.7 * tipIn * tipIn);
       return root * root;
     }
 
@@ -96,7 +100,7 @@ public sealed interface Demand {
 
     @Override
     public double needPsi(double flowGpm) {
-      double share = flowGpm / ratedGpm;
+      double share = Given.flow(flowGpm) / ratedGpm;
       return ratedPsi * share * share;
     }
 
@@ -123,7 +127,7 @@ public sealed interface Demand {
 
     @Override
     public double needPsi(double flowGpm) {
-      double share = flowGpm / Math.min(Math.max(flowGpm, leastGpm), mostGpm);
+      double share = Given.flow(flowGpm) / Math.min(Math.max(flowGpm, leastGpm), mostGpm);
       return psi * share * share;
     }
 

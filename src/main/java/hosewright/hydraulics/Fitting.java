@@ -8,9 +8,15 @@ package hosewright.hydraulics;
  * @param lossCoefficient K, 0 or more
  * @param boreIn waterway the coefficient is on, in
  * @param parallelLines equal lines side by side that each have one
+ * @param source where the coefficient comes from, in words
  */
-public record Fitting(String name, double lossCoefficient, double boreIn, int parallelLines)
+public record Fitting(
+    String name, double lossCoefficient, double boreIn, int parallelLines, String source)
     implements LineElement {
+
+  private static final String STATED = "loss coefficient as stated";
+  private static final String BORDA_CARNOT =
+      "sudden change of bore: Borda and Carnot; Crane Technical Paper 410";
 
   public Fitting {
     Given.between("loss coefficient", lossCoefficient, 0, 100_000, "");
@@ -20,7 +26,7 @@ public record Fitting(String name, double lossCoefficient, double boreIn, int pa
 
   /** A fitting the whole flow passes. */
   public Fitting(String name, double lossCoefficient, double boreIn) {
-    this(name, lossCoefficient, boreIn, 1);
+    this(name, lossCoefficient, boreIn, 1, STATED);
   }
 
   /**
@@ -33,7 +39,12 @@ public record Fitting(String name, double lossCoefficient, double boreIn, int pa
     double smallIn = Math.min(fromIn, toIn);
     double beta = smallIn / Math.max(fromIn, toIn);
     double open = 1 - beta * beta;
-    return new Fitting(name, fromIn < toIn ? open * open : 0.5 * open, smallIn);
+    return new Fitting(name, fromIn < toIn ? open * open : 0.5 * open, smallIn, 1, BORDA_CARNOT);
+  }
+
+  /** The same on each of so many equal lines side by side. */
+  public Fitting onEachOf(int lines) {
+    return new Fitting(name, lossCoefficient, boreIn, lines, source);
   }
 
   @Override

@@ -13,6 +13,7 @@ public record FixedPressure(double psi) implements Supply {
 
   @Override
   public double pressurePsi(double flowGpm) {
+    Given.flow(flowGpm);
     return psi;
   }
 

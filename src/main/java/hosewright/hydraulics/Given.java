@@ -8,9 +8,12 @@ import java.math.MathContext;
 final class Given {
   private Given() {}
 
+  /** Nothing that is measured is smaller; a division by less could overflow. */
+  private static final double SMALLEST = 1e-9;
+
   /** The value, if it is over 0 and at most {@code most}. */
   static double positive(String field, double value, double most, String unit) {
-    if (value > 0 && value <= most) {
+    if (value >= SMALLEST && value <= most) {
       return value;
     }
     throw refused(field, value, unit, "over 0 up to " + plain(most) + " " + unit);
@@ -23,6 +26,16 @@ final class Given {
     }
     throw refused(
         field, value, unit, "from " + plain(least) + " up to " + plain(most) + " " + unit);
+  }
+
+  /** The flow, gpm, if it is one: 0 or more. */
+  static double flow(double flowGpm) {
+    return flowGpm >= 0 && flowGpm <= 1e6 ? flowGpm : between("flow", flowGpm, 0, 1e6, "gpm");
+  }
+
+  /** The pressure, psi, above or below zero, if it is one that sums cannot overflow. */
+  static double pressure(String field, double psi) {
+    return between(field, psi, -1e15, 1e15, "psi");
   }
 
   static BadInputException refused(String field, double value, String unit, String allowed) {

@@ -17,11 +17,14 @@ public record HazenWilliams(double c, double boreIn) implements FrictionLaw {
 
   @Override
   public double lossPsi(double flowGpm, double lengthFt) {
-    return 4.52 * lengthFt * Math.pow(flowGpm / c, 1.85) / Math.pow(boreIn, 4.87);
+    Given.between("length", lengthFt, 0, 1e6, "ft");
+    return 4.52 * lengthFt * Math.pow(Given.flow(flowGpm) / c, 1.85) / Math.pow(boreIn, 4.87);
   }
 
   @Override
   public double flowGpm(double lossPsi, double lengthFt) {
+    Given.between("loss", lossPsi, 0, 1e20, "psi");
+    Given.positive("length", lengthFt, 1e6, "ft");
     return c * Math.pow(lossPsi * Math.pow(boreIn, 4.87) / (4.52 * lengthFt), 1 / 1.85);
   }
 

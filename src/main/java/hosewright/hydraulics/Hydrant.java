@@ -28,7 +28,7 @@ public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, do
 
   public Hydrant {
     List<Problem> problems = new ArrayList<>();
-    if (!(staticPsi > 0 && staticPsi <= 500)) {
+    if (!(staticPsi >= 1e-6 && staticPsi <= 500)) {
       problems.add(problem("static pressure", staticPsi, "psi", "over 0 up to 500 psi"));
     }
     if (!(residualPsi >= 0 && residualPsi < staticPsi)) {
@@ -38,7 +38,7 @@ public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, do
               + " psi; if the two readings are swapped, exchange them";
       problems.add(problem("residual pressure", residualPsi, "psi", allowed));
     }
-    if (!(atFlowGpm > 0 && atFlowGpm <= 20_000)) {
+    if (!(atFlowGpm >= 1e-6 && atFlowGpm <= 20_000)) {
       problems.add(problem("test flow", atFlowGpm, "gpm", "over 0 up to 20000 gpm"));
     }
     if (!(hydrantLossPsi >= 0 && hydrantLossPsi <= 200)) {
@@ -70,7 +70,8 @@ public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, do
 
   /** Pressure left in the main at a flow, psi; below 0 where the main cannot give that flow. */
   public double mainPsi(double flowGpm) {
-    return staticPsi - (staticPsi - residualPsi) * Math.pow(flowGpm / atFlowGpm, 1 / EXPONENT);
+    return staticPsi
+        - (staticPsi - residualPsi) * Math.pow(Given.flow(flowGpm) / atFlowGpm, 1 / EXPONENT);
   }
 
   /**

@@ -119,6 +119,8 @@ public final class LineHydraulics {
    */
   public static List<Station> profile(
       List<LineElement> elements, double flowGpm, double sourcePsi, double closedSourcePsi) {
+    Given.pressure("source pressure", sourcePsi);
+    Given.pressure("source pressure with the nozzle shut", closedSourcePsi);
     List<Station> stations = new ArrayList<>();
     Station at = new Station("source", 0, 0, sourcePsi, closedSourcePsi);
     stations.add(at);

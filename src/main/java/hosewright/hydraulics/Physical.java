@@ -27,13 +27,15 @@ public final class Physical {
 
   /** Mean velocity, ft/s, of a flow in one hose: 0.4085 Q/d². */
   public static double velocityFtPerS(double flowGpm, double boreIn) {
-    double areaIn2 = Math.PI / 4 * boreIn * boreIn;
+    Given.flow(flowGpm);
+    double areaIn2 = Math.PI / 4 * bore(boreIn) * boreIn;
     return flowGpm * IN3_PER_GAL / areaIn2 / 12 / 60;
   }
 
   /** Water that fills one hose, US gal; a hose under pressure swells and holds more. */
   public static double volumeGal(double boreIn, double lengthFt) {
-    return Math.PI / 4 * boreIn * boreIn * lengthFt * 12 / IN3_PER_GAL;
+    Given.between("length", lengthFt, 0, 1e6, "ft");
+    return Math.PI / 4 * bore(boreIn) * boreIn * lengthFt * 12 / IN3_PER_GAL;
   }
 
   /** Weight of that water, lb. */
@@ -43,6 +45,7 @@ public final class Physical {
 
   /** Minutes to fill a volume at a flow over 0. */
   public static double fillMinutes(double volumeGal, double flowGpm) {
+    Given.between("volume", volumeGal, 0, 1e12, "gal");
     return volumeGal / Given.positive("flow", flowGpm, LineHydraulics.MOST_FLOW_GPM, "gpm");
   }
 
@@ -58,11 +61,18 @@ public final class Physical {
   }
 
   static double surgePsi(double lbPerFt3, double velocityFtPerS, double waveSpeedFtPerS) {
+    Given.between("velocity", velocityFtPerS, 0, 1e9, "ft/s");
+    Given.positive("wave speed", waveSpeedFtPerS, 1e6, "ft/s");
     return lbPerFt3 / GRAVITY_FT_S2 * waveSpeedFtPerS * velocityFtPerS / 144;
   }
 
   /** Seconds a pressure wave takes to the source and back, 2L/a: a valve must close slower. */
   public static double returnTimeS(double lengthFt, double waveSpeedFtPerS) {
-    return 2 * lengthFt / waveSpeedFtPerS;
+    Given.between("length", lengthFt, 0, 1e6, "ft");
+    return 2 * lengthFt / Given.positive("wave speed", waveSpeedFtPerS, 1e6, "ft/s");
+  }
+
+  private static double bore(double boreIn) {
+    return Given.between("bore", boreIn, 0.05, 60, "in");
   }
 }

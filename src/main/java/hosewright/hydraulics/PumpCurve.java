@@ -26,6 +26,7 @@ public record PumpCurve(List<Point> points) implements Supply {
 
   @Override
   public double pressurePsi(double flowGpm) {
+    Given.flow(flowGpm);
     for (int i = 1; i < points.size(); i++) {
       Point right = points.get(i);
       if (flowGpm <= right.flowGpm) {

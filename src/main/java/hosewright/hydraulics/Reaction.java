@@ -7,6 +7,9 @@ package hosewright.hydraulics;
  * Program, Module 8, Hydraulics References (2019). A nozzle pushes harder while it opens.
  */
 public final class Reaction {
+  static final String SOURCE =
+      "Montgomery County Fire and Rescue Service, Hydraulics References (2019)";
+
   private Reaction() {}
 
   /**
@@ -17,6 +20,8 @@ public final class Reaction {
    * @param nozzlePsi pressure at the nozzle, psi
    */
   public static double solidLbf(double tipIn, double nozzlePsi) {
+    Given.positive("tip", tipIn, Demand.SmoothBore.LARGEST_TIP_IN, "in");
+    Given.between("nozzle pressure", nozzlePsi, 0, 1e6, "psi");
     return 1.57 * tipIn * tipIn * nozzlePsi;
   }
 
@@ -27,6 +32,7 @@ public final class Reaction {
    * @param nozzlePsi pressure at the nozzle, psi
    */
   public static double fogLbf(double flowGpm, double nozzlePsi) {
-    return 0.0505 * flowGpm * Math.sqrt(nozzlePsi);
+    Given.between("nozzle pressure", nozzlePsi, 0, 1e6, "psi");
+    return 0.0505 * Given.flow(flowGpm) * Math.sqrt(nozzlePsi);
   }
 }

@@ -135,7 +135,7 @@ public record WyedLine(List<LineElement> trunk, List<Branch> branches) {
 
   private List<Arrival> arrivals(double wyePsi) {
     // A wye without pressure feeds nothing, but a source must have some: one too small to matter.
-    Supply wye = new FixedPressure(Math.max(wyePsi, 1e-12));
+    Supply wye = new FixedPressure(Math.max(wyePsi, 1e-9));
     return branches.stream()
         .map(branch -> LineHydraulics.arriving(branch.elements(), wye, branch.demand()))
         .toList();

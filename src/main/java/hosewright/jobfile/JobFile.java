@@ -6,10 +6,14 @@ import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -136,6 +140,44 @@ public final class JobFile {
         (field, answer) ->
             text.append(field.word()).append(": ").append(quoted(answer)).append('\n'));
     return text.toString();
+  }
+
+  /**
+   * Writes a new job file.
+   *
+   * @throws BadInputException when the file is there already or cannot be written
+   */
+  public static void save(Path file, Map<JobField, String> answers) {
+    try {
+      Files.writeString(
+          file, write(answers), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    } catch (FileAlreadyExistsException e) {
+      throw new BadInputException(
+          "job", file.toString(), "a file that is not there yet: give another name");
+    } catch (IOException e) {
+      throw new BadInputException(
+          "job", file.toString(), "a file in a folder that can be written to");
+    }
+  }
+
+  /** Writes answers that may still grow, in place of those kept there before. */
+  public static void keep(Path file, Map<JobField, String> answers) {
+    Path fresh = file.resolveSibling(file.getFileName() + ".new");
+    try {
+      Files.writeString(fresh, write(answers));
+      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Removes answers that were kept and are no longer needed. */
+  public static void forget(Path file) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Quoted only where plain YAML would read something else. */

@@ -44,6 +44,14 @@ public final class Json {
     return Holder.MAPPER.writeValueAsString(document);
   }
 
+  /** One JSON document on one line, for files that are read line by line. */
+  public static String line(Object document) {
+    return Holder.MAPPER
+        .writer()
+        .without(SerializationFeature.INDENT_OUTPUT)
+        .writeValueAsString(document);
+  }
+
   /**
    * A plan as {@link #write} wrote it.
    *

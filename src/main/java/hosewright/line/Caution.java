@@ -16,22 +16,20 @@ import org.apache.commons.csv.CSVRecord;
 final class Caution {
   private static final List<CSVRecord> ROWS = ReferenceTable.rows("line/cautions.csv", row -> row);
 
-  /** How near a limit is near: within a tenth (common practice, no source). */
-  private static final double NEAR_SHARE = 0.10;
-
   private Caution() {}
 
   /**
-   * The sentences for a plan, in the order of the table.
+   * The sentences for a plan, in the order of the table, with its figures put in.
    *
    * @param checks every check that the plan will show
    */
   static List<String> forPlan(Job job, Evaluated plan, List<Check> checks) {
     Set<String> when = occasions(job, plan, checks);
+    CautionFigures figures = new CautionFigures(job, plan, checks);
     List<String> sentences = new ArrayList<>();
     for (CSVRecord row : ROWS) {
       if (when.contains(row.get("when"))) {
-        sentences.add(row.get("text"));
+        sentences.add(figures.putInto(row.get("text")));
       }
     }
     return sentences;
@@ -41,7 +39,7 @@ final class Caution {
     Set<String> when = new LinkedHashSet<>();
     when.add("always");
     add(when, "surge", warns(checks, "sudden closure"));
-    add(when, "reaction", job.appliance().handHeld());
+    add(when, "reaction", plan.hydraulics().reactionLbf().isPresent());
     add(when, "hydrant", fromHydrant(job));
     add(when, "drinking", job.service().use() == Use.DRINKING);
     add(when, "backflow", hasCheck(checks, "backflow protection"));
@@ -50,10 +48,13 @@ final class Caution {
     add(when, "measure", anyThreadToMeasure(plan));
     add(when, "other fluid", !job.service().isWater());
     add(when, "temperature", deratedAtUnknownTemperature(job, plan));
-    add(when, "near limit", anyNearLimit(checks));
+    add(when, "near limit", !NearLimits.of(job, checks).isEmpty());
     add(when, "made up", plan.assembly().frame().hose().madeUp());
     add(when, "local thread", warns(checks, DistrictCheck.NAME));
     add(when, "crossing", job.accessories().contains("ramp"));
+    add(when, "design ratio", job.service().use() != Use.FIRE && CautionFigures.rated(job, plan));
+    add(when, "suction", job.run().suction().isPresent());
+    add(when, "drain", plan.hydraulics().calculated());
     return when;
   }
 
@@ -91,12 +92,5 @@ final class Caution {
   private static boolean deratedAtUnknownTemperature(Job job, Evaluated plan) {
     return job.service().temperatureF().isEmpty()
         && plan.assembly().parts().stream().anyMatch(part -> !part.rating().derating().isEmpty());
-  }
-
-  private static boolean anyNearLimit(List<Check> checks) {
-    return checks.stream()
-        .filter(check -> check.unit().equals("psi") && check.limit() > 0)
-        .filter(check -> !check.name().equals("sudden closure"))
-        .anyMatch(check -> Math.abs(check.value() - check.limit()) <= NEAR_SHARE * check.limit());
   }
 }

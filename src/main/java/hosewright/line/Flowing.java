@@ -2,8 +2,12 @@ package hosewright.line;
 
 import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.Demand;
+import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
+import hosewright.hydraulics.Working;
 import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.RunPart;
 import java.util.List;
 
 /**
@@ -16,7 +20,11 @@ import java.util.List;
  * @param deliveredPsi pressure at the appliance at that flow, psi
  * @param sourcePsi pressure the source gives at that flow, psi
  * @param limitedBy what ends the flow where it does, in one sentence
+ * @param safe every check passed or only warned at that flow, and water arrives
+ * @param checks pressure checks at that flow
+ * @param run the parts in order from source to appliance (of one line)
  * @param profile pressure at every station, flowing and shut
+ * @param working each formula with its numbers put in, for a check by hand
  */
 public record Flowing(
     double sizeIn,
@@ -28,13 +36,18 @@ public record Flowing(
     double deliveredPsi,
     double sourcePsi,
     String limitedBy,
-    List<Station> profile) {
+    boolean safe,
+    List<Check> checks,
+    List<RunPart> run,
+    List<Station> profile,
+    List<Working.Step> working) {
 
   static Flowing of(Job job, Assembly line) {
-    Arrival arrival =
-        LineHydraulics.arriving(
-            PlanHydraulics.elements(job, line), job.supply().orElseThrow(), demand(job));
+    List<LineElement> elements = PlanHydraulics.elements(job, line);
+    Demand demand = demand(job);
+    Arrival arrival = LineHydraulics.arriving(elements, job.supply().orElseThrow(), demand);
     HoseLine hose = line.frame().hose();
+    List<Check> checks = checks(job, line, arrival);
     return new Flowing(
         hose.sizeIn(),
         hose.couplingSizeIn(),
@@ -45,16 +58,12 @@ public record Flowing(
         arrival.deliveredPsi(),
         arrival.sourcePsi(),
         arrival.limitedBy(),
-        arrival.profile().stream()
-            .map(
-                station ->
-                    new Station(
-                        station.name(),
-                        station.distanceFt(),
-                        station.elevationFt(),
-                        station.flowingPsi(),
-                        station.closedPsi()))
-            .toList());
+        arrival.flows()
+            && checks.stream().noneMatch(check -> check.outcome() == Check.Outcome.FAIL),
+        checks,
+        line.parts().stream().map(PlanWriter::part).toList(),
+        PlanHydraulics.stations(arrival.profile()),
+        Working.of(arrival, demand));
   }
 
   /** What stands at the end of a job's line. */
@@ -65,5 +74,16 @@ public record Flowing(
     return job.needPsi() > 0
         ? new Demand.FlowAndPressure(job.flowGpm(), job.needPsi())
         : new Demand.OpenEnd(job.to().sizeIn(), 0);
+  }
+
+  /** The checks on the line at the flow that arrives; none where nothing does. */
+  private static List<Check> checks(Job job, Assembly line, Arrival arrival) {
+    if (!arrival.flows() || arrival.flowGpm() == 0) {
+      return List.of();
+    }
+    Job atThatFlow = job.flowing(arrival.flowGpm(), arrival.deliveredPsi());
+    return PressureChecks.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line)).stream()
+        .filter(check -> !check.name().equals(FlowChecks.DELIVERED))
+        .toList();
   }
 }

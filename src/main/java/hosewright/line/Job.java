@@ -51,14 +51,23 @@ public record Job(
    * @param lengthFt distance along the ground, ft
    * @param riseFt height of the appliance above the source, ft; negative downhill
    * @param slack extra hose as a share of the length, 0 or more
+   * @param suction how the pump at its start draws water; empty where it draws none
    */
-  public record Run(double lengthFt, double riseFt, double slack) {
+  public record Run(double lengthFt, double riseFt, double slack, Optional<Suction> suction) {
 
     /** Hose to lay, ft. */
     public double neededFt() {
       return lengthFt * (1 + slack);
     }
   }
+
+  /**
+   * A pump that draws its water from below.
+   *
+   * @param liftFt height of the pump above the water, ft
+   * @param altitudeFt height of the place above the sea, ft
+   */
+  public record Suction(double liftFt, double altitudeFt) {}
 
   /**
    * What the buyer insists on; empty leaves the choice to the plan.
@@ -138,19 +147,29 @@ public record Job(
   }
 
   Job withWishes(Wishes changed) {
-    return with(changed, conditions, date);
+    return with(flowGpm, needPsi, changed, conditions, date);
   }
 
   Job withConditions(Conditions changed) {
-    return with(wishes, changed, date);
+    return with(flowGpm, needPsi, wishes, changed, date);
   }
 
   /** The same job with its prices of a day, where it names none. */
   Job on(LocalDate day) {
-    return date.isPresent() ? this : with(wishes, conditions, Optional.of(day));
+    return date.isPresent() ? this : with(flowGpm, needPsi, wishes, conditions, Optional.of(day));
   }
 
-  private Job with(Wishes wished, Conditions set, Optional<LocalDate> day) {
+  /** The same line with another flow and the pressure that goes with it. */
+  Job flowing(double otherFlowGpm, double otherNeedPsi) {
+    return with(otherFlowGpm, otherNeedPsi, wishes, conditions, date);
+  }
+
+  private Job with(
+      double otherFlowGpm,
+      double otherNeedPsi,
+      Wishes wished,
+      Conditions set,
+      Optional<LocalDate> day) {
     return new Job(
         title,
         source,
@@ -158,8 +177,8 @@ public record Job(
         appliance,
         to,
         run,
-        flowGpm,
-        needPsi,
+        otherFlowGpm,
+        otherNeedPsi,
         tipIn,
         supply,
         wished,

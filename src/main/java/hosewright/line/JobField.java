@@ -28,6 +28,8 @@ public enum JobField {
       "POINTS",
       "pump pressures and flows from shut-off on",
       "180 psi at 0 gpm; 150 psi at 500 gpm"),
+  LIFT("lift", "LENGTH", "height of the pump above the water it draws", "10 ft"),
+  ALTITUDE("altitude", "LENGTH", "height of the pump above the sea, for its lift", "1,200 ft"),
   SIZE("size", "SIZE", "nominal hose size, or the several allowed", "1.75 in"),
   COUPLING_SIZE("coupling-size", "SIZE", "nominal size of the hose's couplings", "1.5 in"),
   HOSE_THREAD("hose-thread", "FAMILY", "thread or coupling family of the hose", "NH"),

@@ -2,6 +2,8 @@ package hosewright.line;
 
 import static hosewright.line.JobField.*;
 
+import hosewright.hydraulics.Demand;
+import hosewright.hydraulics.Suction;
 import hosewright.line.EndPhrase.Phrase;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
@@ -71,9 +73,11 @@ public final class JobForm {
     OptionalDouble length = number(LENGTH, Measures::lengthFt);
     OptionalDouble rise = number(RISE, Measures::riseFt);
     OptionalDouble slack = number(SLACK, Measures::percent);
+    OptionalDouble temperature = number(TEMPERATURE, Measures::temperatureF);
+    Optional<Job.Suction> suction = suction(temperature);
     OptionalDouble flow = number(FLOW, Measures::flowGpm);
     OptionalDouble need = number(NEED, Measures::lossPsi);
-    OptionalDouble tip = number(TIP, Measures::sizeIn);
+    OptionalDouble tip = number(TIP, JobForm::tip);
     var supply = new SupplyForm(this::text, problems).supply();
     Job.Wishes wishes = wishes();
     Conditions conditions = new ConditionsForm(this::text, problems).conditions();
@@ -81,7 +85,7 @@ public final class JobForm {
         new Job.Service(
             read(USE, this::use).orElse(Use.WATER),
             text(FLUID).map(fluid -> fluid.toLowerCase(Locale.ROOT)).orElse("water"),
-            number(TEMPERATURE, Measures::temperatureF));
+            temperature);
     List<String> accessories = read(ACCESSORIES, JobForm::list).orElse(List.of());
     Optional<LocalDate> date = read(DATE, JobForm::date);
     if (from.isEmpty()
@@ -101,7 +105,8 @@ public final class JobForm {
               ""));
       return Optional.empty();
     }
-    Job.Run run = new Job.Run(length.getAsDouble(), rise.orElse(0), slack.orElse(Job.USUAL_SLACK));
+    Job.Run run =
+        new Job.Run(length.getAsDouble(), rise.orElse(0), slack.orElse(Job.USUAL_SLACK), suction);
     if (Math.abs(run.riseFt()) > run.neededFt()) {
       problems.add(
           new Problem(
@@ -130,6 +135,24 @@ public final class JobForm {
             text(CUSTOMER),
             date,
             text(DISTRICT)));
+  }
+
+  /** The lift, if the atmosphere can hold it where the pump stands. */
+  private Optional<Job.Suction> suction(OptionalDouble temperatureF) {
+    OptionalDouble altitudeFt = number(ALTITUDE, Measures::altitudeFt);
+    double waterF = temperatureF.orElse(Limit.WATER_TEMPERATURE_F.value());
+    OptionalDouble liftFt =
+        number(
+            LIFT,
+            (field, text) ->
+                Suction.checkedLiftFt(
+                    field,
+                    Measures.lengthFt(field, text),
+                    altitudeFt.orElse(0),
+                    Math.min(Math.max(waterF, 32), 212)));
+    return liftFt.isPresent()
+        ? Optional.of(new Job.Suction(liftFt.getAsDouble(), altitudeFt.orElse(0)))
+        : Optional.empty();
   }
 
   private Job.Wishes wishes() {
@@ -211,6 +234,14 @@ public final class JobForm {
       throw refusal(field, text, "a whole number from 1 to 3", "");
     }
     return Integer.parseInt(text);
+  }
+
+  private static double tip(String field, String text) {
+    double tipIn = Measures.sizeIn(field, text);
+    if (tipIn > Demand.SmoothBore.LARGEST_TIP_IN) {
+      throw refusal(field, text, "over 0 up to 6 in", "");
+    }
+    return tipIn;
   }
 
   private static double coefficient(String field, String text) {

@@ -23,6 +23,14 @@ record Limit(String name, double value, String unit, String source, String note)
   static final Limit HAZEN_WILLIAMS_C = named("hazen-williams c");
   static final Limit LINER_ROUGHNESS_IN = named("liner roughness");
   static final Limit WATER_TEMPERATURE_F = named("water temperature");
+  static final Limit HYDRANT_TEST_DROP = named("hydrant test drop");
+  static final Limit TIP_FLOW_SHARE = named("tip flow difference");
+  static final Limit SUCTION_LIFT_SHARE = named("suction lift share");
+  static final Limit NEAR_SHARE = named("near a limit");
+  static final Limit NEAR_ZERO_PSI = named("near zero");
+  static final Limit DESIGN_RATIO_PSI = named("design ratio boundary");
+  static final Limit DESIGN_RATIO_LOW = named("design ratio, low pressure");
+  static final Limit DESIGN_RATIO_HIGH = named("design ratio, high pressure");
 
   private static Limit named(String name) {
     return Objects.requireNonNull(ALL.get(name), name);

@@ -1,5 +1,6 @@
 package hosewright.line;
 
+import hosewright.hydraulics.Working;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,6 +9,8 @@ import java.util.Optional;
  *
  * @param frictionLossPsi loss in the hose alone, psi
  * @param frictionBasis which law and coefficient decided it, in words, with its source
+ * @param frictionCoefficient C the friction was calculated with, psi per 100 ft at 100 gpm; empty
+ *     where another law decided
  * @param crossCheck the other friction laws on the same hose
  * @param elevationLossPsi psi, negative downhill
  * @param adapterLossPsi loss in adapters, psi
@@ -24,10 +27,13 @@ import java.util.Optional;
  * @param chargedWeightLb weight of all hose full of water, lb
  * @param fillMinutes time to fill at the flow asked for, min
  * @param profile pressure at every station, flowing and with the nozzle closed
+ * @param otherCoefficients what other friction coefficients taught for the hose would give
+ * @param working each formula with its numbers put in, for a check by hand
  */
 public record LineHydraulicsResult(
     double frictionLossPsi,
     String frictionBasis,
+    Optional<Double> frictionCoefficient,
     List<CrossCheck> crossCheck,
     double elevationLossPsi,
     double adapterLossPsi,
@@ -43,13 +49,23 @@ public record LineHydraulicsResult(
     double emptyWeightLb,
     double chargedWeightLb,
     double fillMinutes,
-    List<Station> profile) {
+    List<Station> profile,
+    List<OtherCoefficient> otherCoefficients,
+    List<Working.Step> working) {
+
+  public LineHydraulicsResult {
+    // A quote that was frozen before these were kept is read without them.
+    frictionCoefficient = frictionCoefficient == null ? Optional.empty() : frictionCoefficient;
+    otherCoefficients = otherCoefficients == null ? List.of() : List.copyOf(otherCoefficients);
+    working = working == null ? List.of() : List.copyOf(working);
+  }
 
   /** No figures, for a fluid that the laws do not hold for or a plan that could not be laid. */
   static LineHydraulicsResult notCalculated(String reason) {
     return new LineHydraulicsResult(
         0,
         reason,
+        Optional.empty(),
         List.of(),
         0,
         0,
@@ -65,7 +81,35 @@ public record LineHydraulicsResult(
         0,
         0,
         0,
+        List.of(),
+        List.of(),
         List.of());
+  }
+
+  /** The same, with what an engineer needs to check it by hand. */
+  LineHydraulicsResult shown(List<OtherCoefficient> others, List<Working.Step> steps) {
+    return new LineHydraulicsResult(
+        frictionLossPsi,
+        frictionBasis,
+        frictionCoefficient,
+        crossCheck,
+        elevationLossPsi,
+        adapterLossPsi,
+        applianceLossPsi,
+        requiredSourcePsi,
+        sourcePsi,
+        deliveredPsi,
+        velocityFtPerS,
+        reactionLbf,
+        surgeLowPsi,
+        surgeHighPsi,
+        waterGal,
+        emptyWeightLb,
+        chargedWeightLb,
+        fillMinutes,
+        profile,
+        others,
+        steps);
   }
 
   /** Whether there are figures at all. */
@@ -79,13 +123,33 @@ public record LineHydraulicsResult(
    * @param law "hazen-williams" or "darcy-weisbach"
    * @param c Hazen-Williams coefficient, empty for the other law
    * @param roughnessIn absolute roughness, in, empty for the other law
+   * @param waterTemperatureF what the water's density and viscosity were taken at, °F; empty for
+   *     the other law
    */
   public record CrossCheck(
       String law,
       Optional<Double> c,
       Optional<Double> roughnessIn,
+      Optional<Double> waterTemperatureF,
       double boreIn,
-      double frictionLossPsi) {}
+      double frictionLossPsi) {
+
+    public CrossCheck {
+      waterTemperatureF = waterTemperatureF == null ? Optional.empty() : waterTemperatureF;
+    }
+  }
+
+  /**
+   * What another coefficient would give.
+   *
+   * @param c psi per 100 ft at 100 gpm
+   * @param howSure how sure the value is, in words
+   * @param source where it is taught
+   * @param frictionLossPsi loss in the hose with it, psi
+   * @param requiredSourcePsi what the source would have to hold with it, psi
+   */
+  public record OtherCoefficient(
+      double c, String howSure, String source, double frictionLossPsi, double requiredSourcePsi) {}
 
   /**
    * A point along the line.

@@ -9,6 +9,7 @@ import hosewright.hydraulics.HazenWilliams;
 import hosewright.hydraulics.HoseLeg;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
+import hosewright.hydraulics.MinorLossTable;
 import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Reaction;
 import hosewright.hydraulics.Solution;
@@ -49,7 +50,7 @@ final class PlanHydraulics {
     return elements;
   }
 
-  /** A stated loss wins, then the item's coefficient, then the change of bore. */
+  /** A stated loss wins, then the item's coefficient, then what is usual for such a part. */
   static LineElement fitting(Placed part) {
     Optional<Item> item = part.item();
     String name = part.description();
@@ -62,12 +63,35 @@ final class PlanHydraulics {
     }
     if (item.isPresent() && item.get().lossCoefficient().isPresent()) {
       return new Fitting(
-          name, item.get().lossCoefficient().getAsDouble(), part.waterwayIn(), part.lines());
+          name,
+          item.get().lossCoefficient().getAsDouble(),
+          part.waterwayIn(),
+          part.lines(),
+          "K from the catalogue's item");
     }
+    return usual(part);
+  }
+
+  /** The table's coefficient for such a part, and the change of bore besides. */
+  private static Fitting usual(Placed part) {
     Fitting change =
         Fitting.changeOfBore(
-            name, part.upstream().orElseThrow().sizeIn(), part.downstream().orElseThrow().sizeIn());
-    return new Fitting(name, change.lossCoefficient(), change.boreIn(), part.lines());
+            part.description(),
+            part.upstream().orElseThrow().sizeIn(),
+            part.downstream().orElseThrow().sizeIn());
+    ItemKind kind = part.item().map(Item::kind).orElse(ItemKind.ADAPTER);
+    return MinorLossTable.coefficient(kind.word())
+        .map(
+            row ->
+                new Fitting(
+                    part.description(),
+                    change.lossCoefficient() + row.k(),
+                    change.boreIn(),
+                    part.lines(),
+                    change.lossCoefficient() == 0
+                        ? row.source()
+                        : row.source() + "; " + change.source()))
+        .orElseGet(() -> change.onEachOf(part.lines()));
   }
 
   /**
@@ -101,6 +125,7 @@ final class PlanHydraulics {
     return new LineHydraulicsResult(
         needed.losses().frictionPsi(),
         FrictionChoice.of(job, hose).basis(),
+        FrictionChoice.of(job, hose).coefficient(),
         crossCheck(job, line, flowInOneGpm),
         needed.losses().elevationPsi(),
         needed.losses().fittingPsi(),
@@ -116,16 +141,23 @@ final class PlanHydraulics {
         emptyWeightLb(hose, line.lay(), lines),
         chargedWeightLb(hose, line.lay(), lines),
         Physical.fillMinutes(waterGal * lines, job.flowGpm()),
-        LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi).stream()
-            .map(
-                station ->
-                    new Station(
-                        station.name(),
-                        station.distanceFt(),
-                        station.elevationFt(),
-                        station.flowingPsi(),
-                        station.closedPsi()))
-            .toList());
+        stations(LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi)),
+        List.of(),
+        List.of());
+  }
+
+  /** Stations as a plan shows them. */
+  static List<Station> stations(List<hosewright.hydraulics.Station> profile) {
+    return profile.stream()
+        .map(
+            station ->
+                new Station(
+                    station.name(),
+                    station.distanceFt(),
+                    station.elevationFt(),
+                    station.flowingPsi(),
+                    station.closedPsi()))
+        .toList();
   }
 
   /** What a source that is not stated must hold: what is needed, and no suction on the way. */
@@ -173,12 +205,14 @@ final class PlanHydraulics {
             "hazen-williams",
             Optional.of(c),
             Optional.empty(),
+            Optional.empty(),
             boreIn,
             new HazenWilliams(c, boreIn).lossPsi(flowInOneGpm, laidFt)),
         new CrossCheck(
             "darcy-weisbach",
             Optional.empty(),
             Optional.of(roughnessIn),
+            Optional.of(temperatureF),
             boreIn,
             new DarcyWeisbach(roughnessIn, boreIn, temperatureF).lossPsi(flowInOneGpm, laidFt)));
   }

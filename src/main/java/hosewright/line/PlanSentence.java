@@ -1,5 +1,7 @@
 package hosewright.line;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /** The job in one sentence of plain words. */
@@ -12,21 +14,33 @@ final class PlanSentence {
             ? "on the level"
             : String.format(
                 Locale.ROOT,
-                "%.0f ft %s",
-                Math.abs(job.run().riseFt()),
+                "%s ft %s",
+                tenths(Math.abs(job.run().riseFt())),
                 job.run().riseFt() > 0 ? "up" : "down");
     return String.format(
         Locale.ROOT,
-        "From a %s (%s) to a %s (%s), %.0f ft %s plus %.0f %% slack: %.0f gpm of %s at %.0f psi.",
-        Assembly.describe(job.source()),
+        "From %s (%s) to %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
+        withArticle(Assembly.describe(job.source())),
         job.from(),
-        Assembly.describe(job.appliance()),
+        withArticle(Assembly.describe(job.appliance())),
         job.to(),
-        job.run().lengthFt(),
+        tenths(job.run().lengthFt()),
         rise,
         job.run().slack() * 100,
-        job.flowGpm(),
+        tenths(job.flowGpm()),
         job.service().fluid(),
-        job.needPsi());
+        tenths(job.needPsi()));
+  }
+
+  /** To a tenth, so that a measure given in other units comes back as it was given. */
+  private static String tenths(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  private static String withArticle(String thing) {
+    return ("aeiou".indexOf(thing.charAt(0)) < 0 ? "a " : "an ") + thing;
   }
 }

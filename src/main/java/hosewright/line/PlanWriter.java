@@ -62,7 +62,7 @@ final class PlanWriter {
         gaskets(plan),
         job.flowGpm(),
         job.needPsi(),
-        plan.hydraulics(),
+        PlanWorking.shown(job, line, plan.hydraulics()),
         checks,
         plan.purchases().stream().map(PlanWriter::item).toList(),
         date,
@@ -142,7 +142,7 @@ final class PlanWriter {
         .toList();
   }
 
-  private static RunPart part(Placed part) {
+  static RunPart part(Placed part) {
     return new RunPart(
         part.itemNumber(), part.description(), part.upstream(), part.downstream(), part.count());
   }

@@ -86,9 +86,7 @@ final class SupplyForm {
             "points such as '180 psi at 0 gpm', separated by semicolons",
             PUMP_CURVE.example());
       }
-      String flow = sides[1].strip();
-      double flowGpm =
-          flow.matches("0(\\.0*)?\\s*(gpm|lpm)?") ? 0 : Measures.flowGpm(PUMP_CURVE.word(), flow);
+      double flowGpm = Measures.flowOrNoneGpm(PUMP_CURVE.word(), sides[1].strip());
       points.add(
           new PumpCurve.Point(flowGpm, Measures.lossPsi(PUMP_CURVE.word(), sides[0].strip())));
     }

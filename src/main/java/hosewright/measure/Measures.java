@@ -22,6 +22,8 @@ public final class Measures {
       Range.from(1 / 32.0, 0.52, TradeUnit.INCH, "2.82 mm")
           .in(TradeUnit.INCH, TradeUnit.MILLIMETRE);
   private static final Range FLOW = Range.above(0, 20_000, TradeUnit.GALLON_PER_MINUTE, "250 gpm");
+  private static final Range FLOW_OR_NONE =
+      Range.from(0, 20_000, TradeUnit.GALLON_PER_MINUTE, "250 gpm");
   private static final Range PRESSURE =
       Range.above(0, 2_000, TradeUnit.POUND_PER_SQUARE_INCH, "100 psi");
   private static final Range LOSS = Range.from(0, 2_000, TradeUnit.POUND_PER_SQUARE_INCH, "5 psi");
@@ -51,6 +53,11 @@ public final class Measures {
   /** A flow, US gallons per minute: over 0, up to 20,000. */
   public static double flowGpm(String field, String text) {
     return FLOW.read(field, text);
+  }
+
+  /** A flow, US gallons per minute, that may be none: 0 to 20,000; a bare 0 is accepted. */
+  public static double flowOrNoneGpm(String field, String text) {
+    return FLOW_OR_NONE.read(field, text);
   }
 
   /** A gauge pressure, psi: over 0, up to 2,000. */

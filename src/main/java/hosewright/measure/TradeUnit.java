@@ -17,7 +17,7 @@ enum TradeUnit {
   MILLIMETRE(Kind.LENGTH, "mm"),
   KILOMETRE(Kind.LENGTH, "km"),
   GALLON_PER_MINUTE(Kind.FLOW, "gpm", "gal/min", "usgpm", "us gpm"),
-  LITRE_PER_MINUTE(Kind.FLOW, "lpm", "l/min"),
+  LITRE_PER_MINUTE(Kind.FLOW, "L/min", "lpm"),
   LITRE_PER_SECOND(Kind.FLOW, "l/s", "lps"),
   CUBIC_METRE_PER_HOUR(Kind.FLOW, "m3/h", "m³/h", "m3/hr", "m³/hr"),
   CUBIC_FOOT_PER_SECOND(Kind.FLOW, "ft3/s", "ft³/s", "cfs"),

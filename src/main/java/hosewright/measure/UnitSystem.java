@@ -1,59 +1,119 @@
 package hosewright.measure;
 
-/** How quantities are shown: US customary or SI. Every input is in the US unit its name states. */
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * How quantities are shown: US customary, or SI as the trade uses it (bar, L/min, m, mm, kg). Every
+ * number that goes in is in the US unit its name states.
+ */
 public enum UnitSystem {
   US,
   SI;
 
-  /** "400 ft" or "121.9 m". */
-  public String length(double lengthFt) {
-    return show(lengthFt, TradeUnit.FOOT, TradeUnit.METRE, 1);
+  /**
+   * The system named, "us" or "si".
+   *
+   * @throws BadInputException for any other word
+   */
+  public static UnitSystem read(String field, String text) {
+    return Arrays.stream(values())
+        .filter(system -> system.word().equals(text.strip().toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    List.of(
+                        new Problem(
+                            field,
+                            text,
+                            "us (psi, gpm, ft) or si (bar, L/min, m)",
+                            Nearest.to(text, List.of("us", "si"))))));
   }
 
-  /** "2.5 in" or "63.5 mm". */
-  public String diameter(double diameterIn) {
-    return show(diameterIn, TradeUnit.INCH, TradeUnit.MILLIMETRE, this == US ? 3 : 1);
+  /** The word it is asked for by. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
-  /** "250 gpm" or "946.4 lpm". */
-  public String flow(double flowGpm) {
-    return show(flowGpm, TradeUnit.GALLON_PER_MINUTE, TradeUnit.LITRE_PER_MINUTE, 1);
+  /** Lengths given in ft: ft or m. */
+  public Scale length() {
+    return scale(TradeUnit.FOOT, TradeUnit.METRE, 1, 1);
   }
 
-  /** "100 psi" or "6.89 bar". */
-  public String pressure(double pressurePsi) {
-    return show(pressurePsi, TradeUnit.POUND_PER_SQUARE_INCH, TradeUnit.BAR, this == US ? 1 : 2);
+  /** Diameters given in inches: in or mm. */
+  public Scale diameter() {
+    return scale(TradeUnit.INCH, TradeUnit.MILLIMETRE, 3, 1);
   }
 
-  /** "60 °F" or "15.6 °C". */
-  public String temperature(double temperatureF) {
-    return show(temperatureF, TradeUnit.FAHRENHEIT, TradeUnit.CELSIUS, 1);
+  /** Flows given in gpm: gpm or L/min. */
+  public Scale flow() {
+    return scale(TradeUnit.GALLON_PER_MINUTE, TradeUnit.LITRE_PER_MINUTE, 1, 0);
   }
 
-  /** "16.3 ft/s" or "4.98 m/s". */
-  public String speed(double speedFtPerS) {
-    return show(
-        speedFtPerS, TradeUnit.FOOT_PER_SECOND, TradeUnit.METRE_PER_SECOND, this == US ? 1 : 2);
+  /** Pressures given in psi: psi or bar. */
+  public Scale pressure() {
+    return scale(TradeUnit.POUND_PER_SQUARE_INCH, TradeUnit.BAR, 1, 2);
   }
 
-  /** "25.5 gal" or "96.5 L". */
-  public String volume(double volumeGal) {
-    return show(volumeGal, TradeUnit.GALLON, TradeUnit.LITRE, 1);
+  /** Temperatures given in °F: °F or °C. */
+  public Scale temperature() {
+    return scale(TradeUnit.FAHRENHEIT, TradeUnit.CELSIUS, 1, 1);
   }
 
-  /** "38 lb" or "17.2 kg". */
-  public String weight(double weightLb) {
-    return show(weightLb, TradeUnit.POUND, TradeUnit.KILOGRAM, 1);
+  /** Speeds given in ft/s: ft/s or m/s. */
+  public Scale speed() {
+    return scale(TradeUnit.FOOT_PER_SECOND, TradeUnit.METRE_PER_SECOND, 1, 2);
   }
 
-  /** "75 lbf" or "334 N". */
-  public String force(double forceLbf) {
-    return show(forceLbf, TradeUnit.POUND_FORCE, TradeUnit.NEWTON, this == US ? 1 : 0);
+  /** Volumes given in US gallons: gal or L. */
+  public Scale volume() {
+    return scale(TradeUnit.GALLON, TradeUnit.LITRE, 1, 1);
   }
 
-  private String show(double value, TradeUnit us, TradeUnit si, int decimals) {
-    return this == US
-        ? Shown.number(value, decimals) + " " + us.label()
-        : Shown.number(Conversion.convert(value, us, si), decimals) + " " + si.label();
+  /** Weights given in lb: lb or kg. */
+  public Scale weight() {
+    return scale(TradeUnit.POUND, TradeUnit.KILOGRAM, 1, 1);
+  }
+
+  /** Forces given in lbf: lbf or N. */
+  public Scale force() {
+    return scale(TradeUnit.POUND_FORCE, TradeUnit.NEWTON, 1, 0);
+  }
+
+  /** The scale for figures given in this US unit; empty where the unit is the same in both. */
+  public Optional<Scale> scale(String usUnit) {
+    TradeUnit unit = TradeUnit.labelled(usUnit);
+    if (unit == null) {
+      return Optional.empty();
+    }
+    return switch (unit) {
+      case FOOT -> Optional.of(length());
+      case GALLON_PER_MINUTE -> Optional.of(flow());
+      case POUND_PER_SQUARE_INCH -> Optional.of(pressure());
+      case FAHRENHEIT -> Optional.of(temperature());
+      case FOOT_PER_SECOND -> Optional.of(speed());
+      case GALLON -> Optional.of(volume());
+      case POUND -> Optional.of(weight());
+      case POUND_FORCE -> Optional.of(force());
+      default -> Optional.empty();
+    };
+  }
+
+  /**
+   * The sentence with its US measures shown in this system. Inches stay: written in a sentence they
+   * are nominal sizes, which are names and not measures.
+   */
+  public String restated(String sentence) {
+    return this == US ? sentence : Restating.in(this, sentence);
+  }
+
+  private Scale scale(TradeUnit us, TradeUnit si, int usDecimals, int siDecimals) {
+    return this == US ? new Scale(us, us, usDecimals) : new Scale(us, si, siDecimals);
   }
 }

@@ -4,13 +4,26 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What a user gave cannot be used; carries every problem found, not just the first. */
-public final class BadInputException extends RuntimeException {
+public class BadInputException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final transient List<Problem> problems;
 
   public BadInputException(List<Problem> problems) {
     super(problems.stream().map(Problem::sentence).collect(Collectors.joining("\n")));
+    this.problems = List.copyOf(problems);
+  }
+
+  /**
+   * Some problems out of more.
+   *
+   * @param closing a sentence that says how many there are and how to see them
+   */
+  public BadInputException(List<Problem> problems, String closing) {
+    super(
+        problems.stream().map(Problem::sentence).collect(Collectors.joining("\n"))
+            + "\n"
+            + closing);
     this.problems = List.copyOf(problems);
   }
 

@@ -2,11 +2,14 @@ package hosewright.quote;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
+import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
 import hosewright.csv.CsvRow;
+import hosewright.csv.CsvText;
 import hosewright.csv.Limits;
 import hosewright.csv.OneCurrency;
 import hosewright.csv.Periods;
+import hosewright.csv.TableForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.io.Reader;
@@ -20,23 +23,33 @@ import java.util.stream.Collectors;
 
 /** Reads buyers and their contract prices from CSV files, all or nothing. */
 public final class CustomerReader {
-  /** The files buyers are kept in. */
-  public static final List<String> FILES = List.of("customers.csv", "contract-prices.csv");
+  private static final TableForm CUSTOMERS =
+      new TableForm(
+          "customers.csv",
+          List.of(
+              "id",
+              "name",
+              "address",
+              "class",
+              "discount",
+              "tax_name",
+              "tax_rate",
+              "exemption_certificate",
+              "exemption_date",
+              "freight_terms"),
+          List.of("id", "name", "class", "discount", "tax_rate"));
+  private static final TableForm CONTRACT_PRICES =
+      new TableForm(
+          "contract-prices.csv",
+          List.of("customer", "item", "from", "until", "unit_price", "currency"),
+          List.of("customer", "item", "from", "unit_price", "currency"));
 
-  private static final List<String> CUSTOMER_COLUMNS =
-      List.of(
-          "id",
-          "name",
-          "address",
-          "class",
-          "discount",
-          "tax_name",
-          "tax_rate",
-          "exemption_certificate",
-          "exemption_date",
-          "freight_terms");
-  private static final List<String> CONTRACT_COLUMNS =
-      List.of("customer", "item", "from", "until", "unit_price", "currency");
+  /** The tables buyers are kept in. */
+  public static final List<TableForm> FORMS = List.of(CUSTOMERS, CONTRACT_PRICES);
+
+  /** The files buyers are kept in. */
+  public static final List<String> FILES = FORMS.stream().map(TableForm::name).toList();
+
   private static final Limits FRACTION =
       new Limits(0, 0.999999, "a fraction from 0 up to but not including 1, such as 0.15 for 15 %");
 
@@ -50,10 +63,25 @@ public final class CustomerReader {
    * @throws BadInputException with every problem found
    */
   public static Customers read(Map<String, Reader> files, Catalogue catalogue) {
+    return readTables(CsvText.all(files), catalogue);
+  }
+
+  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
+  public static Customers readTables(Map<String, CellRows> tables, Catalogue catalogue) {
+    return readTables(tables, catalogue, MarginFloors.NONE);
+  }
+
+  /**
+   * The same where classes of customers are kept.
+   *
+   * @param floors the classes a customer may be of; any where there are none
+   */
+  public static Customers readTables(
+      Map<String, CellRows> tables, Catalogue catalogue, MarginFloors floors) {
     List<Problem> problems = new ArrayList<>();
-    CsvFile customerFile = CsvFile.read(files, "customers.csv", CUSTOMER_COLUMNS, problems);
-    CsvFile contractFile = CsvFile.read(files, "contract-prices.csv", CONTRACT_COLUMNS, problems);
-    List<Customer> customers = customers(customerFile);
+    CsvFile customerFile = CsvFile.of(tables, CUSTOMERS, problems);
+    CsvFile contractFile = CsvFile.of(tables, CONTRACT_PRICES, problems);
+    List<Customer> customers = customers(customerFile, Set.copyOf(floors.classes()));
     List<ContractPrice> prices =
         customerFile.understood()
             ? contractPrices(contractFile, customerFile.values("id"), catalogue)
@@ -64,7 +92,7 @@ public final class CustomerReader {
     return new Customers(customers, prices);
   }
 
-  private static List<Customer> customers(CsvFile file) {
+  private static List<Customer> customers(CsvFile file, Set<String> classes) {
     file.refuseRepeats("id");
     List<Customer> customers = new ArrayList<>();
     for (CsvRow row : file.rows()) {
@@ -73,7 +101,9 @@ public final class CustomerReader {
               row.text("id", 40),
               row.text("name", 200),
               row.optionalText("address", 500),
-              row.text("class", 40),
+              classes.isEmpty() || row.empty("class")
+                  ? row.text("class", 40)
+                  : row.known("class", classes, "classes.csv"),
               row.decimal("discount", FRACTION),
               Map.of(),
               row.optionalText("tax_name", 80),

@@ -22,6 +22,8 @@ import org.joda.money.Money;
  * @param taxRate fraction, for example 0.0625; zero for an exempt customer
  * @param taxNote why no tax is charged, or the rate's name
  * @param tax tax on taxable lines (and freight where taxed), rounded half-up once
+ * @param offered lines the buyer may have besides or instead, not in the total
+ * @param amendments what was changed by hand
  */
 public record Quote(
     String number,
@@ -43,18 +45,50 @@ public record Quote(
     String taxNote,
     Money tax,
     Money total,
-    Instant madeAt) {
+    Instant madeAt,
+    List<OfferedLine> offered,
+    Amendments amendments) {
+
+  /** Documents kept before there were offers and amendments have neither. */
+  public Quote {
+    offered = offered == null ? List.of() : List.copyOf(offered);
+    amendments = amendments == null ? Amendments.NONE : amendments;
+  }
 
   /** The same quote at another stage of its life. */
   public Quote withStatus(Status next) {
+    return with(next, validUntil, leadDays);
+  }
+
+  /** The same quote with what is promised on issuing it. */
+  public Quote promising(LocalDate lastDay, int readyInDays) {
+    return with(status, lastDay, readyInDays);
+  }
+
+  /** Parts the plan names that no line of the quote prices. */
+  public List<String> stillToSource() {
+    List<String> priced =
+        amendments.extraLines().stream()
+            .filter(line -> line.standing() == ExtraLine.Standing.INCLUDED)
+            .map(ExtraLine::description)
+            .toList();
+    return plan.unpriced().stream().filter(wanted -> !priced.contains(uncounted(wanted))).toList();
+  }
+
+  /** A part to be sourced without the count that stands before it: {@code 2 x gasket}. */
+  public static String uncounted(String wanted) {
+    return wanted.replaceFirst("^\\d{1,6} x ", "");
+  }
+
+  private Quote with(Status next, LocalDate lastDay, int readyInDays) {
     return new Quote(
         number,
         revision,
         next,
         customer,
         date,
-        validUntil,
-        leadDays,
+        lastDay,
+        readyInDays,
         title,
         jobYaml,
         plan,
@@ -67,7 +101,9 @@ public record Quote(
         taxNote,
         tax,
         total,
-        madeAt);
+        madeAt,
+        offered,
+        amendments);
   }
 
   /** Where a quote stands. */
@@ -83,8 +119,11 @@ public record Quote(
    * One line of a quote.
    *
    * @param position 1 for the first
+   * @param item the item number; empty for free text
    * @param unitCode UN/ECE Recommendation 20 code
-   * @param breaks the price breaks in force, frozen: quantity from, unit price after terms
+   * @param unitPrice after terms and line discount
+   * @param breaks the price breaks in force, frozen: quantity from, unit price after terms and
+   *     before a line discount
    */
   public record QuoteLine(
       int position,
@@ -99,7 +138,39 @@ public record Quote(
       boolean taxable,
       double weightLb,
       List<Break> breaks,
-      Optional<String> note) {}
+      Optional<String> note,
+      Optional<Discount> discount) {
+
+    /** What names this line among others: the item number, or the text of free text. */
+    public String key() {
+      return item.isEmpty() ? description : item;
+    }
+
+    /** The price breaks as the buyer sees them, after the line discount. */
+    public List<Break> netBreaks() {
+      return discount
+          .map(
+              less ->
+                  breaks.stream()
+                      .map(step -> new Break(step.minimumQuantity(), less.off(step.unitPrice())))
+                      .toList())
+          .orElse(breaks);
+    }
+  }
+
+  /**
+   * A line beside the total.
+   *
+   * @param insteadOf position of the line an alternate would replace
+   */
+  public record OfferedLine(
+      ExtraLine.Standing standing, Optional<Integer> insteadOf, QuoteLine line) {
+
+    /** Whether and for what the buyer may have it: {@code instead of line 3}. */
+    public String words() {
+      return insteadOf.map(position -> "instead of line " + position).orElse("optional");
+    }
+  }
 
   /** From this quantity up, this net unit price. */
   public record Break(int minimumQuantity, Money unitPrice) {}

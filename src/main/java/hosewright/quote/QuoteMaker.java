@@ -2,16 +2,13 @@ package hosewright.quote;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
-import hosewright.catalogue.PriceRow;
+import hosewright.catalogue.Stocking;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.PlanItem;
-import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.QuoteLine;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -45,9 +42,33 @@ public final class QuoteMaker {
       String jobText,
       LinePlan plan,
       Instant madeAt) {
-    Terms terms = new Terms(catalogue, customer, date);
-    List<QuoteLine> lines = lines(plan, terms, date);
-    CurrencyUnit currency = plan.total().getCurrencyUnit();
+    return make(
+        new Draft(number, 1, customer, date, title, jobText, plan, Amendments.NONE, madeAt),
+        new PriceList(catalogue, customer, date));
+  }
+
+  /**
+   * What a quote is made from.
+   *
+   * @param customer with the contract prices in force on the date
+   */
+  public record Draft(
+      String number,
+      int revision,
+      Customer customer,
+      LocalDate date,
+      String title,
+      String jobText,
+      LinePlan plan,
+      Amendments amendments,
+      Instant madeAt) {}
+
+  /** A draft of any revision, its lines priced by the prices given. */
+  public Quote make(Draft draft, LinePrices prices) {
+    Customer customer = draft.customer();
+    LineWriter writer = new LineWriter(draft.amendments(), prices);
+    List<QuoteLine> lines = writer.lines(draft.plan());
+    CurrencyUnit currency = draft.plan().total().getCurrencyUnit();
     Money subtotal = sum(lines, currency);
     Freight freight = freight(customer, lines, currency);
     BigDecimal rate = customer.exemption().isPresent() ? BigDecimal.ZERO : customer.taxRate();
@@ -55,16 +76,16 @@ public final class QuoteMaker {
     Money taxable = freightTaxed ? subtotal.plus(freight.charge()) : subtotal;
     Money tax = taxable.multipliedBy(rate, RoundingMode.HALF_UP);
     return new Quote(
-        number,
-        1,
+        draft.number(),
+        draft.revision(),
         Quote.Status.DRAFT,
         customer,
-        date,
-        date.plusDays(validityDays()),
+        draft.date(),
+        draft.date().plusDays(validityDays()),
         leadDays(lines),
-        title,
-        jobText,
-        plan,
+        draft.title(),
+        draft.jobText(),
+        draft.plan(),
         lines,
         subtotal,
         freight.charge(),
@@ -74,50 +95,9 @@ public final class QuoteMaker {
         taxNote(customer),
         tax,
         subtotal.plus(freight.charge()).plus(tax),
-        madeAt);
-  }
-
-  private List<QuoteLine> lines(LinePlan plan, Terms terms, LocalDate date) {
-    List<QuoteLine> lines = new ArrayList<>();
-    for (PlanItem bought : plan.items()) {
-      if (bought.unitPrice().isPresent()) {
-        Item item = catalogue.item(bought.item()).orElseThrow();
-        lines.add(line(lines.size() + 1, bought, item, terms, date));
-      }
-    }
-    return lines;
-  }
-
-  private QuoteLine line(int position, PlanItem bought, Item item, Terms terms, LocalDate date) {
-    Money unitPrice = bought.unitPrice().orElseThrow();
-    return new QuoteLine(
-        position,
-        item.number(),
-        item.description(),
-        bought.quantity(),
-        item.unit().word(),
-        item.unit().code(),
-        catalogue.listPrice(item.number(), bought.quantity(), date).orElse(unitPrice),
-        unitPrice,
-        bought.extended().orElseThrow(),
-        true,
-        bought.weightLb(),
-        breaks(item, terms, date),
-        spareNote(bought));
-  }
-
-  private List<Break> breaks(Item item, Terms terms, LocalDate date) {
-    return catalogue.breaks(item.number(), date).stream()
-        .map(PriceRow::minimumQuantity)
-        .distinct()
-        .map(from -> new Break(from, terms.unitPrice(item, from).orElseThrow()))
-        .toList();
-  }
-
-  private static Optional<String> spareNote(PlanItem bought) {
-    return bought.spare() == 0
-        ? Optional.empty()
-        : Optional.of(bought.spare() + " spare: the price break makes more cost less");
+        draft.madeAt(),
+        writer.offered(lines),
+        draft.amendments());
   }
 
   static Money sum(List<QuoteLine> lines, CurrencyUnit currency) {
@@ -142,20 +122,30 @@ public final class QuoteMaker {
     };
   }
 
-  private long validityDays() {
+  /** How many days a quote holds when nothing else is said. */
+  public long validityDays() {
     return dealer.setting("validity_days").map(Long::parseLong).orElse((long) USUAL_VALIDITY_DAYS);
   }
 
-  /** Calendar days until everything is there: what is short in stock waits for its supplier. */
+  /**
+   * Calendar days until everything is done: what is short in stock waits for its supplier, and work
+   * begins when the goods are there.
+   */
   private int leadDays(List<QuoteLine> lines) {
-    return lines.stream()
-        .mapToInt(
-            line -> {
-              Item item = catalogue.item(line.item()).orElseThrow();
-              return item.stocking().onHand() >= line.quantity() ? 0 : item.stocking().leadDays();
-            })
-        .max()
-        .orElse(0);
+    return longest(lines, false) + longest(lines, true);
+  }
+
+  private int longest(List<QuoteLine> lines, boolean work) {
+    int longest = 0;
+    for (QuoteLine line : lines) {
+      Optional<Item> item = catalogue.item(line.item());
+      if (item.isPresent() && item.get().kind().isWork() == work) {
+        Stocking stocking = item.get().stocking();
+        boolean there = stocking.onHand() >= line.quantity();
+        longest = Math.max(longest, there ? 0 : stocking.leadDays());
+      }
+    }
+    return longest;
   }
 
   private static String taxNote(Customer customer) {

@@ -1,9 +1,12 @@
 package hosewright.quote;
 
+import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
 import hosewright.csv.CsvRow;
+import hosewright.csv.CsvText;
 import hosewright.csv.Limits;
 import hosewright.csv.OneCurrency;
+import hosewright.csv.TableForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.io.Reader;
@@ -16,11 +19,20 @@ import org.joda.money.CurrencyUnit;
 
 /** Reads the dealer's freight table and settings from CSV files, all or nothing. */
 public final class TermsReader {
-  /** The files terms are kept in. */
-  public static final List<String> FILES = List.of("freight.csv", "dealer.csv");
+  private static final TableForm FREIGHT =
+      new TableForm(
+          "freight.csv",
+          List.of("up_to_lb", "charge", "currency"),
+          List.of("up_to_lb", "charge", "currency"));
+  private static final TableForm DEALER =
+      new TableForm("dealer.csv", List.of("key", "value"), List.of("key"));
 
-  private static final List<String> FREIGHT_COLUMNS = List.of("up_to_lb", "charge", "currency");
-  private static final List<String> DEALER_COLUMNS = List.of("key", "value");
+  /** The tables terms are kept in. */
+  public static final List<TableForm> FORMS = List.of(FREIGHT, DEALER);
+
+  /** The files terms are kept in. */
+  public static final List<String> FILES = FORMS.stream().map(TableForm::name).toList();
+
   private static final Limits WEIGHT = Limits.between(0.01, 1_000_000, "lb");
 
   private TermsReader() {}
@@ -33,9 +45,15 @@ public final class TermsReader {
    * @throws BadInputException with every problem found
    */
   public static DealerTerms read(Map<String, Reader> files, Optional<CurrencyUnit> currency) {
+    return readTables(CsvText.all(files), currency);
+  }
+
+  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
+  public static DealerTerms readTables(
+      Map<String, CellRows> tables, Optional<CurrencyUnit> currency) {
     List<Problem> problems = new ArrayList<>();
-    CsvFile freightFile = CsvFile.read(files, "freight.csv", FREIGHT_COLUMNS, problems);
-    CsvFile dealerFile = CsvFile.read(files, "dealer.csv", DEALER_COLUMNS, problems);
+    CsvFile freightFile = CsvFile.of(tables, FREIGHT, problems);
+    CsvFile dealerFile = CsvFile.of(tables, DEALER, problems);
     List<FreightBand> freight = freight(freightFile, new OneCurrency(currency));
     Map<String, String> settings = settings(dealerFile);
     if (!problems.isEmpty()) {

@@ -17,14 +17,18 @@ final class BreaksSheet {
 
     /** A formula for the unit price at the quantity in a cell of another sheet. */
     String unitPriceAt(String quantityCell) {
-      String from = range("D");
-      // Below the smallest break the first price holds.
-      String quantity = "MAX(" + quantityCell + "," + SheetNames.BREAKS + "!$D$" + first + ")";
-      return "LOOKUP(" + quantity + "," + from + "," + range("E") + ")";
+      return unitPriceAt(quantityCell, SheetNames.BREAKS, "D", "E");
     }
 
-    private String range(String column) {
-      return SheetNames.BREAKS + "!$" + column + "$" + first + ":$" + column + "$" + last;
+    /** The same on another sheet of breaks, with the columns of quantity and price. */
+    String unitPriceAt(String quantityCell, String sheet, String quantities, String prices) {
+      // Below the smallest break the first price holds.
+      String quantity = "MAX(%s,%s!$%s$%d)".formatted(quantityCell, sheet, quantities, first);
+      return "LOOKUP(%s,%s,%s)".formatted(quantity, range(sheet, quantities), range(sheet, prices));
+    }
+
+    private String range(String sheet, String column) {
+      return "%s!$%s$%d:$%s$%d".formatted(sheet, column, first, column, last);
     }
   }
 
@@ -63,7 +67,7 @@ final class BreaksSheet {
     List<Break> breaks =
         line.breaks().isEmpty()
             ? List.of(new Break(1, line.unitPrice()))
-            : line.breaks().stream()
+            : line.netBreaks().stream()
                 .sorted(Comparator.comparingInt(Break::minimumQuantity))
                 .toList();
     int first = page.rowNumber() + 1;

@@ -78,7 +78,8 @@ final class LaidLine {
       return Shape.OWN;
     }
     boolean adapter = plan.adapters().stream().anyMatch(a -> a.item().equals(part.item()));
-    if (!adapter && part.description().toLowerCase(Locale.ROOT).contains("hose")) {
+    String words = part.description().toLowerCase(Locale.ROOT);
+    if (!adapter && (words.contains("hose") || words.contains("section made up"))) {
       return Shape.HOSE;
     }
     boolean changesSize =

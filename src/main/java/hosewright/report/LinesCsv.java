@@ -1,6 +1,7 @@
 package hosewright.report;
 
 import hosewright.quote.Quote;
+import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -13,7 +14,8 @@ import org.apache.commons.csv.CSVPrinter;
 /**
  * The lines of a quote as comma-separated values (RFC 4180, UTF-8).
  *
- * <p>Text that a spreadsheet would run as a formula has an apostrophe set before it.
+ * <p>Lines beside the total follow with how they stand; their amounts are not in it. Text that a
+ * spreadsheet would run as a formula has an apostrophe set before it.
  */
 public final class LinesCsv {
   private static final CSVFormat FORMAT =
@@ -34,7 +36,8 @@ public final class LinesCsv {
               "extended",
               "taxable",
               "weightLb",
-              "note")
+              "note",
+              "standing")
           .get();
 
   private LinesCsv() {}
@@ -44,24 +47,33 @@ public final class LinesCsv {
     Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     CSVPrinter printer = new CSVPrinter(writer, FORMAT);
     for (QuoteLine line : quote.lines()) {
-      printer.printRecord(
-          safe(quote.number()),
-          quote.revision(),
-          line.position(),
-          safe(line.item()),
-          safe(line.description()),
-          line.quantity(),
-          safe(line.unit()),
-          safe(line.unitCode()),
-          line.extended().getCurrencyUnit().getCode(),
-          line.listPrice().getAmount().toPlainString(),
-          line.unitPrice().getAmount().toPlainString(),
-          line.extended().getAmount().toPlainString(),
-          line.taxable() ? "yes" : "no",
-          line.weightLb(),
-          safe(line.note().orElse("")));
+      print(printer, quote, line, "in the total");
+    }
+    for (OfferedLine offer : quote.offered()) {
+      print(printer, quote, offer.line(), offer.words());
     }
     printer.flush();
+  }
+
+  private static void print(CSVPrinter printer, Quote quote, QuoteLine line, String standing)
+      throws IOException {
+    printer.printRecord(
+        safe(quote.number()),
+        quote.revision(),
+        line.position(),
+        safe(line.item()),
+        safe(line.description()),
+        line.quantity(),
+        safe(line.unit()),
+        safe(line.unitCode()),
+        line.extended().getCurrencyUnit().getCode(),
+        line.listPrice().getAmount().toPlainString(),
+        line.unitPrice().getAmount().toPlainString(),
+        line.extended().getAmount().toPlainString(),
+        line.taxable() ? "yes" : "no",
+        line.weightLb(),
+        safe(line.note().orElse("")),
+        standing);
   }
 
   private static String safe(String text) {

@@ -28,11 +28,14 @@ final class Page {
   /** Longest text a cell of this file format holds. */
   private static final int LONGEST_TEXT = 32_767;
 
+  /** The highest row the file format holds, points. */
+  static final double HIGHEST_ROW_PT = 409;
+
   private static final double LINE_SPACING = 1.22;
   private static final double CELL_MARGIN_PT = 4;
 
   /** Widths are counted in digits of the first font, 7 pixels of 0.75 points each. */
-  private static final double DIGIT_PT = 7 * 0.75;
+  static final double DIGIT_PT = 7 * 0.75;
 
   private static final double INDENT_PT = 7;
 
@@ -93,7 +96,10 @@ final class Page {
     for (int column = from; column <= to; column++) {
       cell(column).setCellStyle(style);
     }
-    cell(from).setCellValue(clean);
+    // An empty text would cost as much as a full one and show the same.
+    if (!clean.isEmpty()) {
+      cell(from).setCellValue(clean);
+    }
     if (to > from) {
       sheet.addMergedRegion(new CellRangeAddress(row, row, from, to));
     }
@@ -192,16 +198,20 @@ final class Page {
   }
 
   private void makeRoom(String text, Look look, int from, int to) {
+    double wanted = heightPt(text, look, widthPt(from, to));
+    double height = Math.max(wanted, heights.getOrDefault(row, 0.0));
+    heights.put(row, height);
+    sheet.getRow(row).setHeightInPoints((float) Math.min(HIGHEST_ROW_PT, height));
+  }
+
+  /** Height of a row that shows the text whole in cells of this width, points. */
+  static double heightPt(String text, Look look, double widthPt) {
     double size = look.spec.sizePt;
-    double width = widthPt(from, to) - CELL_MARGIN_PT - look.spec.indent * INDENT_PT;
+    double width = widthPt - CELL_MARGIN_PT - look.spec.indent * INDENT_PT;
     double fitted = look.spec.bold ? width / 1.09 : width;
     int lines =
         look.spec.wrapped && !text.isEmpty() ? Lettering.sans().wrap(text, size, fitted).size() : 1;
-    double wanted = lines * size * LINE_SPACING + 3;
-    double height = Math.max(wanted, heights.getOrDefault(row, 0.0));
-    heights.put(row, height);
-    // The file format holds rows up to 409 points high.
-    sheet.getRow(row).setHeightInPoints((float) Math.min(409, height));
+    return lines * size * LINE_SPACING + 3;
   }
 
   private XSSFCell cell(int column) {
@@ -211,7 +221,7 @@ final class Page {
   }
 
   /** Text without what the file format cannot hold. */
-  private static String clean(String value) {
+  static String clean(String value) {
     String readable = value.replace("\r\n", "\n").replaceAll("[\\p{Cntrl}&&[^\n\t\r]]", "");
     return readable.length() > LONGEST_TEXT
         ? readable.substring(0, LONGEST_TEXT - 1) + "…"

@@ -57,18 +57,23 @@ public final class PlainSummary {
               + number(plan.sizeIn())
               + " in hose, "
               + number(section.lengthFt())
-              + " ft each, with "
+              + (section.count() == 1 ? " ft, with " : " ft each, with ")
               + number(plan.couplingSizeIn())
               + " in couplings.");
     }
     if (plan.lines() > 1) {
       sentences.add("They make " + plan.lines() + " lines laid side by side.");
     }
+    if (plan.run().isEmpty() && plan.sections().isEmpty()) {
+      plan.items()
+          .forEach(item -> sentences.add(item.quantity() + " x " + item.description() + "."));
+    }
     int adapters = plan.adapters().stream().mapToInt(LinePlan.ItemCount::count).sum();
     if (adapters > 0) {
       sentences.add(count(adapters, "adapter") + " to make the ends fit.");
     }
-    plan.unpriced()
+    quote
+        .stillToSource()
         .forEach(missing -> sentences.add("Not included, still to be found: " + missing + "."));
     return sentences;
   }
@@ -134,7 +139,8 @@ public final class PlainSummary {
 
   private static List<String> cost(Quote quote) {
     String currency = quote.total().getCurrencyUnit().getCode() + " ";
-    return List.of(
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
         "Goods "
             + currency
             + quote.subtotal().getAmount()
@@ -147,8 +153,12 @@ public final class PlainSummary {
             + ": in all "
             + currency
             + quote.total().getAmount()
-            + ".",
-        "The prices hold until " + quote.validUntil() + ".");
+            + ".");
+    sentences.add("The prices hold until " + quote.validUntil() + ".");
+    Terms.offers(quote).forEach(offer -> sentences.add("Not in that: " + offer + "."));
+    sentences.addAll(quote.amendments().notes());
+    sentences.addAll(quote.amendments().terms());
+    return sentences;
   }
 
   private static String count(int count, String noun) {

@@ -2,6 +2,7 @@ package hosewright.report;
 
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Check;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -11,7 +12,12 @@ final class PressureLimit {
 
   /** The lowest limit of the plan's working-pressure checks, psi; empty where it has none. */
   static OptionalDouble lowestPsi(LinePlan plan) {
-    return plan.checks().stream()
+    return lowestPsi(plan.checks());
+  }
+
+  /** The same of these checks. */
+  static OptionalDouble lowestPsi(List<Check> checks) {
+    return checks.stream()
         .filter(check -> check.unit().equals("psi"))
         .filter(check -> check.name().toLowerCase(Locale.ROOT).contains("working pressure"))
         .mapToDouble(Check::limit)

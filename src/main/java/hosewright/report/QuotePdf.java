@@ -11,6 +11,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.joda.money.Money;
@@ -22,6 +23,10 @@ import org.joda.money.Money;
  */
 public final class QuotePdf {
   private static final double BODY = 9;
+
+  /** Share of the width that dealer and customer stand in. */
+  private static final double HEAD_SHARE = 0.65;
+
   private static final double LINE = BODY * 1.3;
 
   private final Quote quote;
@@ -72,9 +77,9 @@ public final class QuotePdf {
     sheet.down(6);
     new PdfLines(sheet, quote).write();
     totals();
-    section("Still to be sourced, not in the total", quote.plan().unpriced());
-    section("Terms", Terms.of(quote));
-    section("Cautions", Terms.cautions(quote));
+    for (Map.Entry<String, List<String>> part : Terms.sections(quote).entrySet()) {
+      section(part.getKey(), part.getValue());
+    }
     signature();
     sheet.finish("Quote " + quote.number() + ", revision " + quote.revision());
   }
@@ -101,8 +106,15 @@ public final class QuotePdf {
             "Date " + quote.date(),
             "Valid until " + quote.validUntil(),
             "Lead time: " + Terms.lead(quote));
-    for (int i = 0; i < left.size(); i++) {
-      sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
+    // A long note must not run into the quote's number and dates beside it.
+    left =
+        left.stream()
+            .flatMap(text -> Lettering.sans().wrap(text, BODY, wide * HEAD_SHARE).stream())
+            .toList();
+    for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
+      if (i < left.size()) {
+        sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
+      }
       if (i < right.size()) {
         sheet.textEndingAt(right.get(i), wide, BODY, false);
       }

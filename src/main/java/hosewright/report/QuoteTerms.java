@@ -17,9 +17,7 @@ final class QuoteTerms {
   }
 
   void write() {
-    section("Still to be sourced, not in the total", quote.plan().unpriced());
-    section("Terms", Terms.of(quote));
-    section("Cautions", Terms.cautions(quote));
+    Terms.sections(quote).forEach(this::section);
     signature();
   }
 

@@ -2,12 +2,15 @@ package hosewright.report;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
@@ -33,12 +36,31 @@ final class StableZip {
     }
     ZipOutputStream zip = new ZipOutputStream(out);
     for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
-      ZipEntry copy = new ZipEntry(entry.getKey());
-      copy.setTimeLocal(FIXED);
-      zip.putNextEntry(copy);
+      begin(zip, entry.getKey());
       zip.write(entry.getValue());
       zip.closeEntry();
     }
     zip.finish();
+  }
+
+  /** Copies an archive too long to hold; the stream stays open. */
+  static void copy(Path archive, OutputStream out) throws IOException {
+    ZipOutputStream zip = new ZipOutputStream(out);
+    try (ZipFile in = new ZipFile(archive.toFile())) {
+      for (String name : in.stream().map(ZipEntry::getName).sorted(TYPES_FIRST).toList()) {
+        begin(zip, name);
+        try (InputStream content = in.getInputStream(in.getEntry(name))) {
+          content.transferTo(zip);
+        }
+        zip.closeEntry();
+      }
+    }
+    zip.finish();
+  }
+
+  private static void begin(ZipOutputStream zip, String name) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(FIXED);
+    zip.putNextEntry(entry);
   }
 }

@@ -1,13 +1,49 @@
 package hosewright.report;
 
+import hosewright.catalogue.MoneyWords;
 import hosewright.line.LinePlan.Check;
 import hosewright.quote.Quote;
+import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The sentences every paper of a quote carries: terms and cautions. */
 final class Terms {
   private Terms() {}
+
+  /** Headings and their sentences in the order papers show them; some may be empty. */
+  static Map<String, List<String>> sections(Quote quote) {
+    Map<String, List<String>> sections = new LinkedHashMap<>();
+    sections.put("You may also have, not in the total", offers(quote));
+    sections.put("Still to be sourced, not in the total", quote.stillToSource());
+    sections.put("Notes", quote.amendments().notes());
+    sections.put("Terms", of(quote));
+    sections.put("Cautions", cautions(quote));
+    return sections;
+  }
+
+  /** Each line beside the total, as a sentence. */
+  static List<String> offers(Quote quote) {
+    return quote.offered().stream()
+        .map(
+            offer -> {
+              QuoteLine line = offer.line();
+              return "Line %d, %s: %d %s %s%s at %s, together %s%s"
+                  .formatted(
+                      line.position(),
+                      offer.words(),
+                      line.quantity(),
+                      line.unit(),
+                      line.item().isEmpty() ? "" : line.item() + ", ",
+                      line.description(),
+                      MoneyWords.of(line.unitPrice()),
+                      MoneyWords.of(line.extended()),
+                      line.note().map(note -> " (" + note + ")").orElse(""));
+            })
+        .toList();
+  }
 
   static List<String> of(Quote quote) {
     List<String> terms = new ArrayList<>();
@@ -28,6 +64,7 @@ final class Terms {
     terms.add("Tax: " + ended(quote.taxNote()));
     terms.add("Should a unit price and its extension disagree, the unit price holds.");
     terms.removeIf(term -> term.endsWith(": "));
+    terms.addAll(quote.amendments().terms());
     return terms;
   }
 

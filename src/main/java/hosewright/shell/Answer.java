@@ -24,6 +24,11 @@ public record Answer(Object document, Function<Screen, String> text, int exitCod
     return of(document, screen -> text);
   }
 
+  /** An answer that is there, but part of which failed through our fault. */
+  public static Answer partlyFailed(Object document, Function<Screen, String> text) {
+    return new Answer(document, text, OUR_FAULT);
+  }
+
   /** An answer that shows why there is no safe plan: still printed, and the exit code says so. */
   public static Answer noSafePlan(Object document, Function<Screen, String> text) {
     return new Answer(document, text, NO_SAFE_PLAN);

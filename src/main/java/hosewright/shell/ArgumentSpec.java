@@ -40,7 +40,8 @@ public record ArgumentSpec(
     return completing(FileNames::beginning);
   }
 
-  private ArgumentSpec completing(Function<String, List<String>> values) {
+  /** Offers what fits what is typed so far, for lists too long to be fetched whole. */
+  public ArgumentSpec completing(Function<String, List<String>> values) {
     return new ArgumentSpec(placeholder, description, required, repeatable, values);
   }
 

@@ -15,4 +15,7 @@ public interface Asker extends InputReader {
    * @return what was typed, trimmed; empty when the person pressed Ctrl-C or Ctrl-D
    */
   Optional<String> ask(String prompt, List<String> candidates);
+
+  /** Tells the person something, wrapped to the screen; what is indented stays so. */
+  void say(String text);
 }

@@ -49,7 +49,7 @@ final class CommandRunner {
     }
     try {
       List<String> typed = Words.of(line);
-      GlobalOptions.of(typed).data().ifPresent(CommandRunner::refuse);
+      refuseStores(GlobalOptions.of(typed));
       words.addAll(typed);
     } catch (BadInputException e) {
       return failed(e, session.json(), session.verbose(), where);
@@ -81,8 +81,14 @@ final class CommandRunner {
     return (end < 0 ? words : words.subList(0, end)).contains(option);
   }
 
-  private static void refuse(String folder) {
-    throw new BadInputException(
-        "--data", folder, "the data folder is chosen once, when Hosewright starts");
+  private static void refuseStores(GlobalOptions typed) {
+    if (typed.data().isPresent()) {
+      throw new BadInputException(
+          "--data", typed.data().get(), "the data folder is chosen once, when Hosewright starts");
+    }
+    if (typed.db().isPresent()) {
+      throw new BadInputException(
+          "--db", "", "the database is chosen once, when Hosewright starts");
+    }
   }
 }

@@ -22,7 +22,7 @@ public record CommandSpec(
     List<ArgumentSpec> arguments,
     List<String> aliases) {
 
-  private static final Set<String> TAKEN = Set.of("data", "json", "verbose", "help", "version");
+  private static final Set<String> TAKEN = Set.of("data", "db", "json", "verbose", "help", "version");
 
   public CommandSpec {
     options = List.copyOf(options);
@@ -66,6 +66,8 @@ public record CommandSpec(
     return List.of(
         OptionSpec.value("data", "FOLDER", "where catalogue, quotes and history are kept")
             .withDefaultSaid("HOSEWRIGHT_DATA, else .hosewright in your home"),
+        OptionSpec.value("db", "ADDRESS", "the books of a team: jdbc:postgresql://HOST/DATABASE")
+            .withDefaultSaid("HOSEWRIGHT_DB, else the books in the data folder"),
         OptionSpec.flag("json", "answer with one JSON document"),
         OptionSpec.flag("verbose", "keep the details of a failure in the data folder's log"),
         OptionSpec.flag("help", "explain instead of doing"));

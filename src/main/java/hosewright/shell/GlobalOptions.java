@@ -12,10 +12,12 @@ import java.util.Optional;
  * to write such a value), so these are found wherever they stand before a bare {@code --}.
  *
  * @param data the data folder asked for
+ * @param db the address of the database asked for
  * @param rest the words that are left, in order
  */
 record GlobalOptions(
     Optional<String> data,
+    Optional<String> db,
     boolean json,
     boolean verbose,
     boolean help,
@@ -25,10 +27,11 @@ record GlobalOptions(
   /**
    * Splits the words of one command.
    *
-   * @throws BadInputException when {@code --data} has no value
+   * @throws BadInputException when {@code --data} or {@code --db} has no value
    */
   static GlobalOptions of(List<String> words) {
     Optional<String> data = Optional.empty();
+    Optional<String> db = Optional.empty();
     boolean json = false;
     boolean verbose = false;
     boolean help = false;
@@ -46,21 +49,32 @@ record GlobalOptions(
         case "--help", "-h" -> help = true;
         case "--version" -> version = true;
         case "--data" -> data = Optional.of(folder(++i < words.size() ? words.get(i) : ""));
+        case "--db" -> db = Optional.of(address(++i < words.size() ? words.get(i) : ""));
         default -> {
           if (word.startsWith("--data=")) {
             data = Optional.of(folder(word.substring("--data=".length())));
+          } else if (word.startsWith("--db=")) {
+            db = Optional.of(address(word.substring("--db=".length())));
           } else {
             rest.add(word);
           }
         }
       }
     }
-    return new GlobalOptions(data, json, verbose, help, version, List.copyOf(rest));
+    return new GlobalOptions(data, db, json, verbose, help, version, List.copyOf(rest));
   }
 
   private static String folder(String value) {
     if (value.isBlank() || value.startsWith("--")) {
       throw new BadInputException("--data", "", "give the folder after it");
+    }
+    return value;
+  }
+
+  private static String address(String value) {
+    if (value.isBlank() || value.startsWith("--")) {
+      throw new BadInputException(
+          "--db", "", "give the address of a database after it: jdbc:postgresql://HOST/DATABASE");
     }
     return value;
   }

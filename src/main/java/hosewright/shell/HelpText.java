@@ -39,7 +39,9 @@ final class HelpText {
             .collect(Collectors.joining("\n\n"));
     return groups
         + "\n\nAfter any command, --help explains it and shows one example."
-        + "\nA value with spaces stands in quotes, for example --from \"2.5 NH male\".";
+        + "\nA value with spaces stands in quotes, for example --from \"2.5 NH male\"."
+        + "\n'hosewright @FILE' runs a file of commands and stops at the first that fails;"
+        + " with --keep-going it goes on.";
   }
 
   /** The commands that begin with one word. */

@@ -1,5 +1,6 @@
 package hosewright.shell;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jline.reader.EndOfFileException;
@@ -18,23 +19,30 @@ final class InteractiveShell {
   private final Workspace workspace;
   private final TerminalAsker asker;
   private final Standard standard;
+  private final Greeting greeting;
 
   InteractiveShell(
       CommandRunner commands,
       CommandIndex index,
       Workspace workspace,
       TerminalAsker asker,
-      Standard standard) {
+      Standard standard,
+      Greeting greeting) {
     this.commands = commands;
     this.index = index;
     this.workspace = workspace;
     this.asker = asker;
     this.standard = standard;
+    this.greeting = greeting;
   }
 
   int run(GlobalOptions session) {
     Terminal terminal = asker.terminal();
+    boolean newcomer = !Files.exists(workspace.where());
     LineReader reader = reader(terminal, workspace.folder().resolve("history"));
+    if (newcomer) {
+      say(terminal, greeting.firstTime());
+    }
     say(terminal, "Hosewright. Type help for the commands, quit to leave.");
     while (true) {
       String line;

@@ -2,6 +2,7 @@ package hosewright.shell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandContext;
@@ -48,9 +49,13 @@ public final class Invocation {
 
   /**
    * Whether nothing at all was typed after the command's name, but for {@code --json} and so on.
+   *
+   * @param setAside options that do not count, because they only say how to answer
    */
-  public boolean bare() {
-    return arguments().isEmpty() && spec.options().stream().noneMatch(o -> given(o.name()));
+  public boolean bare(String... setAside) {
+    Set<String> besides = Set.of(setAside);
+    return arguments().isEmpty()
+        && spec.options().stream().noneMatch(o -> !besides.contains(o.name()) && given(o.name()));
   }
 
   /** Words given by position. */

@@ -87,7 +87,8 @@ public record OptionSpec(
     return completing(FileNames::beginning);
   }
 
-  private OptionSpec completing(Function<String, List<String>> values) {
+  /** Offers what fits what is typed so far, for lists too long to be fetched whole. */
+  public OptionSpec completing(Function<String, List<String>> values) {
     return new OptionSpec(
         name, placeholder, description, required, repeatable, standard, standardSaid, values);
   }

@@ -3,7 +3,7 @@ package hosewright.shell;
 import java.io.BufferedReader;
 import java.io.IOException;
 
-/** Runs commands line by line, without prompts, until one fails. */
+/** Runs commands line by line, without prompts, until one fails or to the end. */
 final class Script {
   private final CommandRunner commands;
   private final Output out;
@@ -17,10 +17,13 @@ final class Script {
    * Runs every line; blank lines and lines that begin with # are passed over.
    *
    * @param name put before line numbers when a line fails; empty for standard input
-   * @return the exit code of the line that failed, else 0
+   * @param keepGoing whether lines after one that failed are run too
+   * @return the exit code of the first line that failed, else 0
    */
-  int run(BufferedReader lines, GlobalOptions session, String name) throws IOException {
+  int run(BufferedReader lines, GlobalOptions session, String name, boolean keepGoing)
+      throws IOException {
     int number = 0;
+    int exitCode = Answer.DONE;
     for (String line = lines.readLine(); line != null; line = lines.readLine()) {
       number++;
       // A byte order mark is left by some editors at the very start.
@@ -31,10 +34,13 @@ final class Script {
       CommandRunner.Outcome outcome =
           commands.line(
               command, session, out, SessionRunner.NOBODY, name + "line " + number + ": ");
-      if (outcome.exitCode() != Answer.DONE || outcome.leave()) {
-        return outcome.exitCode();
+      if (exitCode == Answer.DONE) {
+        exitCode = outcome.exitCode();
+      }
+      if (outcome.leave() || (exitCode != Answer.DONE && !keepGoing)) {
+        return exitCode;
       }
     }
-    return Answer.DONE;
+    return exitCode;
   }
 }

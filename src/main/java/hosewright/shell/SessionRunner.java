@@ -19,6 +19,9 @@ import org.springframework.shell.core.InputReader;
  * and no terminal, a script from standard input; {@code @file}, a script; else one command.
  */
 final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
+  /** Said with a script: a line that fails does not end it. */
+  static final String KEEP_GOING = "--keep-going";
+
   /** Where no person can be asked. */
   static final InputReader NOBODY = new InputReader() {};
 
@@ -27,6 +30,7 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
   private final Workspace workspace;
   private final Standard standard;
   private final FailureReport failures;
+  private final Greeting greeting;
   private int exitCode;
 
   SessionRunner(
@@ -34,12 +38,14 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
       CommandIndex index,
       Workspace workspace,
       Standard standard,
-      FailureReport failures) {
+      FailureReport failures,
+      Greeting greeting) {
     this.commands = commands;
     this.index = index;
     this.workspace = workspace;
     this.standard = standard;
     this.failures = failures;
+    this.greeting = greeting;
   }
 
   @Override
@@ -59,10 +65,12 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
 
   private int run(List<String> words) throws IOException {
     GlobalOptions session = GlobalOptions.of(words);
-    workspace.choose(session.data());
-    List<String> rest = session.rest();
-    if (!rest.isEmpty() && rest.get(0).startsWith("@")) {
-      return scriptFile(rest, session);
+    workspace.choose(session.data(), session.db());
+    boolean keepGoing = session.rest().contains(KEEP_GOING) && isScript(session.rest());
+    List<String> rest =
+        session.rest().stream().filter(word -> !(keepGoing && word.equals(KEEP_GOING))).toList();
+    if (!rest.isEmpty() && isScript(rest)) {
+      return scriptFile(rest, session, keepGoing);
     }
     if (!rest.isEmpty() || session.help() || session.version()) {
       return oneCommand(words);
@@ -71,8 +79,13 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
       return interactive(session);
     }
     try (BufferedReader lines = standard.in()) {
-      return new Script(commands, standard.out()).run(lines, session, "");
+      return new Script(commands, standard.out()).run(lines, session, "", keepGoing);
     }
+  }
+
+  /** A script's name, or nothing but the wish to keep going, which standard input may fulfil. */
+  private static boolean isScript(List<String> words) {
+    return !words.isEmpty() && (words.get(0).startsWith("@") || words.equals(List.of(KEEP_GOING)));
   }
 
   private int oneCommand(List<String> words) {
@@ -86,17 +99,19 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
 
   private int interactive(GlobalOptions session) {
     try (TerminalAsker asker = new TerminalAsker()) {
-      return new InteractiveShell(commands, index, workspace, asker, standard).run(session);
+      return new InteractiveShell(commands, index, workspace, asker, standard, greeting)
+          .run(session);
     }
   }
 
-  private int scriptFile(List<String> words, GlobalOptions session) throws IOException {
+  private int scriptFile(List<String> words, GlobalOptions session, boolean keepGoing)
+      throws IOException {
     String name = words.get(0).substring(1);
     if (words.size() > 1) {
       throw new BadInputException("word", words.get(1), "nothing may follow a script's name");
     }
     try (BufferedReader lines = Files.newBufferedReader(Path.of(name), StandardCharsets.UTF_8)) {
-      return new Script(commands, standard.out()).run(lines, session, name + " ");
+      return new Script(commands, standard.out()).run(lines, session, name + " ", keepGoing);
     } catch (IOException | InvalidPathException e) {
       throw new BadInputException(
           List.of(Problem.of("script", name, "give @ and a text file that can be read")));

@@ -60,7 +60,14 @@ class ShellConfiguration {
       CommandIndex index,
       Workspace workspace,
       Standard standard,
-      FailureReport failures) {
-    return new SessionRunner(commands, index, workspace, standard, failures);
+      FailureReport failures,
+      ObjectProvider<Greeting> greeting) {
+    return new SessionRunner(
+        commands,
+        index,
+        workspace,
+        standard,
+        failures,
+        greeting.getIfAvailable(() -> new Greeting("")));
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.text.WordUtils;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
@@ -48,6 +49,19 @@ final class TerminalAsker implements Asker, AutoCloseable {
     } catch (UserInterruptException | EndOfFileException e) {
       return Optional.empty();
     }
+  }
+
+  @Override
+  public void say(String text) {
+    int width = Math.min(Math.max(terminal().getWidth(), 20), 100);
+    String margin = " ".repeat(text.length() - text.stripLeading().length());
+    terminal()
+        .writer()
+        .println(
+            margin
+                + WordUtils.wrap(
+                    text.strip(), width - margin.length() - 1, "\n" + margin + "  ", false));
+    terminal().writer().flush();
   }
 
   @Override

@@ -8,18 +8,43 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 
-/** The data folder: found at once, made only when something is to be kept in it. */
+/**
+ * Where the books are: a data folder, found at once and made only when something is to be kept in
+ * it, and the database of a team where one is named.
+ */
 public final class Workspace {
   private final Map<String, String> environment;
   private Optional<String> chosen = Optional.empty();
+  private Optional<String> chosenDatabase = Optional.empty();
 
   Workspace(Map<String, String> environment) {
     this.environment = environment;
   }
 
-  /** Takes the folder given with {@code --data}; called once, before any command runs. */
-  void choose(Optional<String> folder) {
+  /**
+   * Takes what was given with {@code --data} and {@code --db}; called once, before any command
+   * runs.
+   */
+  void choose(Optional<String> folder, Optional<String> database) {
     chosen = folder;
+    chosenDatabase = database;
+  }
+
+  /** The environment of this process, in which a login to a database may stand. */
+  public Map<String, String> environment() {
+    return environment;
+  }
+
+  /** The address of the team's database as it was given; empty where none was. */
+  public Optional<String> database() {
+    return chosenDatabase
+        .or(() -> Optional.ofNullable(environment.get("HOSEWRIGHT_DB")))
+        .filter(address -> !address.isBlank());
+  }
+
+  /** What a user calls the place that {@link #database} came from. */
+  public String databaseField() {
+    return chosenDatabase.isPresent() ? "--db" : "HOSEWRIGHT_DB";
   }
 
   /**

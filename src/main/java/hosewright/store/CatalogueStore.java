@@ -12,25 +12,28 @@ import static org.jooq.impl.DSL.max;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CostRow;
 import hosewright.catalogue.Item;
+import hosewright.catalogue.Listing;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
 import hosewright.store.db.tables.CatalogueLoad;
-import hosewright.store.db.tables.records.ItemDeratingRecord;
-import hosewright.store.db.tables.records.ItemEndRecord;
-import hosewright.store.db.tables.records.ItemFluidRecord;
+import hosewright.store.db.tables.records.CatalogueLoadRecord;
 import hosewright.store.db.tables.records.ItemRecord;
 import hosewright.store.db.tables.records.SupplierRecord;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jooq.DSLContext;
 
 /** Keeps the catalogue, and every price it ever had. */
 public final class CatalogueStore {
+  private static final int LONGEST_SOURCE = 300;
+
   private final DSLContext context;
 
   public CatalogueStore(Database database) {
@@ -38,12 +41,19 @@ public final class CatalogueStore {
   }
 
   /**
+   * One load of a catalogue.
+   *
+   * @param source what it came from; empty where that was not noted
+   */
+  public record Load(int number, Instant loadedAt, String source) {}
+
+  /**
    * A list price as it was once loaded.
    *
-   * @param loadedAt when the catalogue that brought it was loaded
-   * @param replacedAt when a catalogue without it was loaded; empty while it is in use
+   * @param broughtBy the load that brought it
+   * @param replacedBy the load of a catalogue without it; empty while it is in use
    */
-  public record LoadedPrice(PriceRow price, Instant loadedAt, Optional<Instant> replacedAt) {}
+  public record LoadedPrice(PriceRow price, Load broughtBy, Optional<Load> replacedBy) {}
 
   /**
    * Puts a catalogue in the place of the one kept, whole or, when anything fails, not at all.
@@ -52,6 +62,15 @@ public final class CatalogueStore {
    * @param loadedAt the moment to note in the history
    */
   public void replace(Catalogue catalogue, Instant loadedAt) {
+    replace(catalogue, loadedAt, "");
+  }
+
+  /**
+   * The same, noting what it came from.
+   *
+   * @param source file or folder, at most 300 characters of it are kept
+   */
+  public void replace(Catalogue catalogue, Instant loadedAt, String source) {
     List<PriceRow> prices = new ArrayList<>();
     List<CostRow> costs = new ArrayList<>();
     for (Item item : catalogue.items()) {
@@ -61,21 +80,98 @@ public final class CatalogueStore {
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
-          int load = newLoad(inside, loadedAt, catalogue.items().size(), prices.size());
+          Turns.take(inside, CATALOGUE_LOAD);
+          int load = newLoad(inside, loadedAt, source, catalogue.items().size(), prices.size());
           replaceSuppliers(inside, catalogue.suppliers());
+          Map<String, Integer> stated =
+              inside
+                  .select(ITEM.ITEM_NUMBER, ITEM.ON_HAND)
+                  .from(ITEM)
+                  .fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
           replaceItems(inside, catalogue.items());
+          StockRows.counted(inside, stated, catalogue.items(), loadedAt.atOffset(ZoneOffset.UTC));
           PriceRows.replacePrices(inside, prices, load);
           PriceRows.replaceCosts(inside, costs, load);
         });
   }
 
-  /** The catalogue kept; one without items before the first is put here. */
+  /** Waits until nobody else is putting a catalogue here, and keeps others out until it is done. */
+  public void takeTurn() {
+    Turns.take(context, CATALOGUE_LOAD);
+  }
+
+  /**
+   * The catalogue kept; one without items before the first is put here. The stock of its items is
+   * what is on hand and promised to nobody.
+   */
   public Catalogue load() {
+    return load(Optional.empty());
+  }
+
+  /** The part of the catalogue that is about these items, dropped ones left out. */
+  public Catalogue load(Collection<String> numbers) {
+    return load(Optional.of(numbers));
+  }
+
+  private Catalogue load(Optional<Collection<String>> only) {
     return new Catalogue(
-        items(),
-        List.copyOf(PriceRows.pricesInUse(context).keySet()),
-        List.copyOf(PriceRows.costsInUse(context).keySet()),
+        new ItemQuery(context).items(only),
+        PriceRows.prices(context, only),
+        PriceRows.costs(context, only),
         suppliers());
+  }
+
+  /** Whether no catalogue is kept. */
+  public boolean isEmpty() {
+    return !context.fetchExists(ITEM, ITEM.FILE_ORDER.isNotNull());
+  }
+
+  /** What is looked at in a search, of every item listed, in the order of the catalogue. */
+  public List<Listing> listings() {
+    return new ItemQuery(context).listings();
+  }
+
+  /** Every number an item ever had, whether still listed or not. */
+  public List<String> numbersEver() {
+    return context.select(ITEM.ITEM_NUMBER).from(ITEM).fetch(ITEM.ITEM_NUMBER);
+  }
+
+  /** The numbers of the items listed. */
+  public List<String> numbersListed() {
+    return context
+        .select(ITEM.ITEM_NUMBER)
+        .from(ITEM)
+        .where(ITEM.FILE_ORDER.isNotNull())
+        .fetch(ITEM.ITEM_NUMBER);
+  }
+
+  /** The one currency of every list price in use; empty while nothing is priced. */
+  public Optional<CurrencyUnit> currency() {
+    return context
+        .select(PRICE.CURRENCY)
+        .from(PRICE)
+        .where(PRICE.REPLACED_BY.isNull())
+        .limit(1)
+        .fetchOptional(row -> CurrencyUnit.of(row.value1()));
+  }
+
+  /** The first numbers that begin so, in any case of letters. */
+  public List<String> numbersBeginning(String typed, int most) {
+    return context
+        .select(ITEM.ITEM_NUMBER)
+        .from(ITEM)
+        .where(ITEM.FILE_ORDER.isNotNull())
+        .and(ITEM.ITEM_NUMBER.startsWithIgnoreCase(typed))
+        .orderBy(ITEM.ITEM_NUMBER)
+        .limit(most)
+        .fetch(ITEM.ITEM_NUMBER);
+  }
+
+  /** Number of the load that brought the catalogue kept; 0 before the first. */
+  public int loadNumber() {
+    Integer last =
+        context.select(max(CATALOGUE_LOAD.LOAD_NUMBER)).from(CATALOGUE_LOAD).fetchSingle().value1();
+    return last == null ? 0 : last;
   }
 
   /** Every list price an item ever had, whether still listed or not: oldest load first. */
@@ -83,7 +179,7 @@ public final class CatalogueStore {
     CatalogueLoad added = CATALOGUE_LOAD.as("ADDED");
     CatalogueLoad replaced = CATALOGUE_LOAD.as("REPLACED");
     return context
-        .select(PRICE, added.LOADED_AT, replaced.LOADED_AT)
+        .select(PRICE, added, replaced)
         .from(PRICE)
         .join(added)
         .on(PRICE.ADDED_BY.eq(added.LOAD_NUMBER))
@@ -95,11 +191,18 @@ public final class CatalogueStore {
             row ->
                 new LoadedPrice(
                     PriceRows.price(row.value1()),
-                    row.value2().toInstant(),
-                    Optional.ofNullable(row.value3()).map(OffsetDateTime::toInstant)));
+                    load(row.value2()),
+                    Optional.ofNullable(row.value3())
+                        .filter(load -> load.getLoadNumber() != null)
+                        .map(CatalogueStore::load)));
   }
 
-  private static int newLoad(DSLContext inside, Instant loadedAt, int items, int prices) {
+  private static Load load(CatalogueLoadRecord row) {
+    return new Load(row.getLoadNumber(), row.getLoadedAt().toInstant(), row.getSource());
+  }
+
+  private static int newLoad(
+      DSLContext inside, Instant loadedAt, String source, int items, int prices) {
     Integer last =
         inside.select(max(CATALOGUE_LOAD.LOAD_NUMBER)).from(CATALOGUE_LOAD).fetchSingle().value1();
     int number = last == null ? 1 : last + 1;
@@ -107,6 +210,7 @@ public final class CatalogueStore {
         .insertInto(CATALOGUE_LOAD)
         .set(CATALOGUE_LOAD.LOAD_NUMBER, number)
         .set(CATALOGUE_LOAD.LOADED_AT, loadedAt.atOffset(ZoneOffset.UTC))
+        .set(CATALOGUE_LOAD.SOURCE, source.substring(0, Math.min(source.length(), LONGEST_SOURCE)))
         .set(CATALOGUE_LOAD.ITEM_COUNT, items)
         .set(CATALOGUE_LOAD.PRICE_COUNT, prices)
         .execute();
@@ -118,7 +222,12 @@ public final class CatalogueStore {
     for (Supplier supplier : suppliers) {
       rows.add(
           new SupplierRecord(
-              supplier.code(), supplier.name(), supplier.leadDays(), rows.size() + 1));
+              supplier.code(),
+              supplier.name(),
+              supplier.leadDays(),
+              rows.size() + 1,
+              supplier.minimumOrder().map(Money::getAmount).orElse(null),
+              supplier.minimumOrder().map(Amounts::code).orElse(null)));
     }
     inside.update(SUPPLIER).setNull(SUPPLIER.FILE_ORDER).execute();
     inside.batchMerge(rows).execute();
@@ -165,39 +274,18 @@ public final class CatalogueStore {
         items.stream().flatMap(item -> ItemRows.fluids(item).stream()).toList());
   }
 
-  /** Four queries, whatever the number of items. */
-  private List<Item> items() {
-    Map<String, ? extends List<ItemEndRecord>> ends =
-        context
-            .selectFrom(ITEM_END)
-            .orderBy(ITEM_END.ITEM_NUMBER, ITEM_END.END_ORDER)
-            .fetchGroups(ITEM_END.ITEM_NUMBER);
-    Map<String, ? extends List<ItemDeratingRecord>> deratings =
-        context
-            .selectFrom(ITEM_DERATING)
-            .orderBy(ITEM_DERATING.ITEM_NUMBER, ITEM_DERATING.TEMPERATURE_F)
-            .fetchGroups(ITEM_DERATING.ITEM_NUMBER);
-    Map<String, ? extends List<ItemFluidRecord>> fluids =
-        context.selectFrom(ITEM_FLUID).fetchGroups(ITEM_FLUID.ITEM_NUMBER);
-    List<Item> items = new ArrayList<>();
-    for (ItemRecord row :
-        context.selectFrom(ITEM).where(ITEM.FILE_ORDER.isNotNull()).orderBy(ITEM.FILE_ORDER)) {
-      String number = row.getItemNumber();
-      items.add(
-          ItemRows.item(
-              row,
-              ends.containsKey(number) ? ends.get(number) : List.of(),
-              deratings.containsKey(number) ? deratings.get(number) : List.of(),
-              fluids.containsKey(number) ? fluids.get(number) : List.of()));
-    }
-    return items;
-  }
-
   private List<Supplier> suppliers() {
     return context
         .selectFrom(SUPPLIER)
         .where(SUPPLIER.FILE_ORDER.isNotNull())
         .orderBy(SUPPLIER.FILE_ORDER)
-        .fetch(row -> new Supplier(row.getCode(), row.getName(), row.getLeadDays()));
+        .fetch(
+            row ->
+                new Supplier(
+                    row.getCode(),
+                    row.getName(),
+                    row.getLeadDays(),
+                    Optional.ofNullable(row.getMinimumOrder())
+                        .map(least -> Amounts.money(least, row.getMinimumCurrency()))));
   }
 }

@@ -2,13 +2,18 @@ package hosewright.store;
 
 import static hosewright.store.db.Tables.CONTRACT_PRICE;
 import static hosewright.store.db.Tables.CUSTOMER;
+import static hosewright.store.db.Tables.MARGIN_FLOOR;
 
 import hosewright.quote.ContractPrice;
 import hosewright.quote.Customer;
 import hosewright.quote.Customers;
+import hosewright.quote.MarginFloors;
 import hosewright.store.db.tables.records.ContractPriceRecord;
 import hosewright.store.db.tables.records.CustomerRecord;
+import hosewright.store.db.tables.records.MarginFloorRecord;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,17 +27,53 @@ public final class CustomerStore {
     this.context = database.context();
   }
 
-  /** Puts these buyers in the place of all buyers kept, whole or not at all. */
+  /**
+   * Puts these buyers in the place of all buyers kept, whole or not at all. A buyer that was {@link
+   * #save saved} by itself and is not among them stays.
+   */
   public void replace(Customers customers) {
+    List<String> ids = customers.customers().stream().map(Customer::id).toList();
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
-          inside.deleteFrom(CONTRACT_PRICE).execute();
-          inside.deleteFrom(CUSTOMER).execute();
+          List<String> staying =
+              inside.select(CUSTOMER.ID).from(CUSTOMER).where(CUSTOMER.ENTERED).fetch(CUSTOMER.ID);
+          staying.removeAll(ids);
+          inside
+              .deleteFrom(CONTRACT_PRICE)
+              .where(CONTRACT_PRICE.CUSTOMER_ID.notIn(staying))
+              .execute();
+          inside.deleteFrom(CUSTOMER).where(CUSTOMER.ID.notIn(staying)).execute();
           Rows.insert(
-              inside, CUSTOMER, customers.customers().stream().map(CustomerStore::row).toList());
+              inside,
+              CUSTOMER,
+              customers.customers().stream().map(buyer -> row(buyer, false)).toList());
           insertPrices(inside, customers.contractPrices());
         });
+  }
+
+  /** Puts these floors in the place of those kept, whole or not at all. */
+  public void replaceFloors(MarginFloors floors) {
+    context.transaction(
+        nested -> {
+          List<MarginFloorRecord> rows = new ArrayList<>();
+          floors
+              .byClass()
+              .forEach(
+                  (name, floor) -> rows.add(new MarginFloorRecord(name, floor, rows.size() + 1)));
+          nested.dsl().deleteFrom(MARGIN_FLOOR).execute();
+          Rows.insert(nested.dsl(), MARGIN_FLOOR, rows);
+        });
+  }
+
+  /** The least margin wanted of each class of buyers. */
+  public MarginFloors floors() {
+    Map<String, BigDecimal> floors = new LinkedHashMap<>();
+    context
+        .selectFrom(MARGIN_FLOOR)
+        .orderBy(MARGIN_FLOOR.FILE_ORDER)
+        .forEach(row -> floors.put(row.getCustomerClass(), shortest(row.getFloor())));
+    return new MarginFloors(floors);
   }
 
   /**
@@ -44,13 +85,18 @@ public final class CustomerStore {
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
-          inside.batchMerge(List.of(row(customer))).execute();
+          inside.batchMerge(List.of(row(customer, true))).execute();
           inside
               .deleteFrom(CONTRACT_PRICE)
               .where(CONTRACT_PRICE.CUSTOMER_ID.eq(customer.id()))
               .execute();
           insertPrices(inside, contractPrices);
         });
+  }
+
+  /** The ids of all buyers. */
+  public List<String> ids() {
+    return context.select(CUSTOMER.ID).from(CUSTOMER).orderBy(CUSTOMER.ID).fetch(CUSTOMER.ID);
   }
 
   /** All buyers, by id. */
@@ -68,7 +114,7 @@ public final class CustomerStore {
     Rows.insert(inside, CONTRACT_PRICE, prices.stream().map(CustomerStore::row).toList());
   }
 
-  private static CustomerRecord row(Customer customer) {
+  private static CustomerRecord row(Customer customer, boolean entered) {
     return new CustomerRecord(
         customer.id(),
         customer.name(),
@@ -79,7 +125,8 @@ public final class CustomerStore {
         customer.taxRate(),
         customer.exemption().map(Customer.Exemption::certificate).orElse(null),
         customer.exemption().map(Customer.Exemption::dated).orElse(null),
-        customer.freightTerms());
+        customer.freightTerms(),
+        entered);
   }
 
   private static Customer customer(CustomerRecord row) {

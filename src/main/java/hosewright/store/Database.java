@@ -4,32 +4,33 @@ import hosewright.problem.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.time.Duration;
-import java.time.Instant;
+import java.util.UUID;
 import java.util.function.Consumer;
-import org.h2.api.ErrorCode;
+import java.util.function.Function;
 import org.h2.jdbcx.JdbcConnectionPool;
-import org.h2.jdbcx.JdbcDataSource;
+import org.jooq.Configuration;
 import org.jooq.DSLContext;
 import org.jooq.Log;
 import org.jooq.SQLDialect;
+import org.jooq.TransactionProvider;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultConfiguration;
+import org.jooq.impl.DefaultTransactionProvider;
 import org.jooq.tools.JooqLogger;
 
 /**
- * The embedded database in a data folder, its schema up to date. One process at a time owns it.
+ * The store, its schema up to date: embedded in a data folder, where one process at a time owns it,
+ * or a PostgreSQL database that many processes use at once.
  *
- * <p>Threads of that process may use it at once.
+ * <p>Threads of one process may use it at once.
  */
 public final class Database implements AutoCloseable {
   /** How long to wait while another process, such as a script's previous command, ends. */
   static final Duration PATIENCE = Duration.ofSeconds(10);
 
-  private static final long RETRY_MILLIS = 50;
   private static final int CONNECTIONS = 32;
 
   static {
@@ -37,16 +38,14 @@ public final class Database implements AutoCloseable {
     JooqLogger.globalThreshold(Log.Level.ERROR);
   }
 
-  private final Path folder;
+  private final String where;
+  private final HighWaterMark mark;
   private final JdbcConnectionPool pool;
   private final DSLContext context;
 
-  private Database(Path folder, JdbcConnectionPool pool) {
-    this(folder, pool, DSL.using(pool, SQLDialect.H2, settings()));
-  }
-
-  private Database(Path folder, JdbcConnectionPool pool, DSLContext context) {
-    this.folder = folder;
+  private Database(String where, HighWaterMark mark, JdbcConnectionPool pool, DSLContext context) {
+    this.where = where;
+    this.mark = mark;
     this.pool = pool;
     this.context = context;
   }
@@ -68,32 +67,60 @@ public final class Database implements AutoCloseable {
    */
   public static Database open(Path dataFolder, Duration patience) {
     Path folder = usable(dataFolder);
-    JdbcDataSource source = new JdbcDataSource();
-    // WRITE_DELAY=0: a quote whose number has been told to somebody must survive a power cut.
-    source.setURL(
-        "jdbc:h2:file:%s;LOCK_TIMEOUT=20000;WRITE_DELAY=0;TRACE_LEVEL_FILE=0"
-            .formatted(folder.resolve("store")));
-    source.setUser("sa");
-    source.setPassword("");
-    // Held until the pool has a connection of its own: the store closes with its last one.
-    try (Connection held = awaitTurn(source, folder, Instant.now().plus(patience))) {
-      JdbcConnectionPool pool = JdbcConnectionPool.create(source);
-      pool.setMaxConnections(CONNECTIONS);
-      Database database = new Database(folder, pool);
-      bringUpToDate(database);
-      return database;
-    } catch (SQLException e) {
-      throw unreadable(folder, e);
-    }
+    return opened(
+        "data folder " + folder,
+        HighWaterMark.in(folder),
+        EmbeddedPool.open(folder, patience),
+        SQLDialect.H2);
   }
 
-  private static void bringUpToDate(Database database) {
+  /**
+   * Opens the store on a server.
+   *
+   * @param dataFolder keeps what this machine must remember whatever becomes of the server
+   * @throws BadInputException when the server cannot be used, or a newer version of this program
+   *     wrote its store
+   */
+  public static Database open(Server server, Path dataFolder) {
+    return opened(
+        "database " + server.address(),
+        HighWaterMark.of(server, usable(dataFolder)),
+        ServerPool.open(server),
+        SQLDialect.POSTGRES);
+  }
+
+  /** A store in memory that holds what the migrations put in and nothing else. */
+  static Database unused() {
+    String url = "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1";
+    return opened(
+        "memory",
+        new HighWaterMark(Path.of(""), false),
+        JdbcConnectionPool.create(url, "sa", ""),
+        SQLDialect.H2);
+  }
+
+  private static Database opened(
+      String where, HighWaterMark mark, JdbcConnectionPool pool, SQLDialect dialect) {
+    pool.setMaxConnections(CONNECTIONS);
+    DefaultConfiguration configuration = new DefaultConfiguration();
+    configuration.set(dialect);
+    configuration.set(settings());
+    configuration.set(new StoreTrouble(where));
+    configuration.set(pool);
+    configuration.set(new Transactions(transactions(configuration), where));
+    Database database = new Database(where, mark, pool, DSL.using(configuration));
     try {
       Schema.bringUpToDate(database);
+      return database;
     } catch (RuntimeException e) {
       database.close();
       throw e;
     }
+  }
+
+  private static TransactionProvider transactions(Configuration configuration) {
+    TransactionProvider usual = new DefaultTransactionProvider(configuration.connectionProvider());
+    return configuration.family() == SQLDialect.H2 ? new OneAtATime(usual) : usual;
   }
 
   /**
@@ -102,12 +129,45 @@ public final class Database implements AutoCloseable {
    * @param work gets the database to do them through; it must not be closed or kept
    */
   public void together(Consumer<Database> work) {
-    context.transaction(nested -> work.accept(new Database(folder, pool, nested.dsl())));
+    context.transaction(nested -> work.accept(new Database(where, mark, pool, nested.dsl())));
   }
 
-  /** The data folder. */
-  public Path folder() {
-    return folder;
+  /**
+   * Reads several things as they stood at one moment, whatever others put in their place meanwhile.
+   *
+   * @param reading gets the database to read through; it must not be closed or kept
+   */
+  public <T> T steadily(Function<Database, T> reading) {
+    return context.transactionResult(
+        nested -> {
+          // The embedded store has one process in it, which reads and writes in turn.
+          if (nested.family() == SQLDialect.POSTGRES) {
+            nested.dsl().execute("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ READ ONLY");
+          }
+          return reading.apply(new Database(where, mark, pool, nested.dsl()));
+        });
+  }
+
+  /**
+   * Writes a zip with the embedded store as it is at this moment, while others may go on using it.
+   *
+   * @throws BadInputException for a store on a server, which has means of its own
+   */
+  void copyTo(Path zip) {
+    if (context.family() == SQLDialect.POSTGRES) {
+      throw new BadInputException(
+          "store", where, "an embedded store: a server is backed up with pg_dump");
+    }
+    context.execute("BACKUP TO {0}", DSL.inline(zip.toString()));
+  }
+
+  /** The store as a user knows it: which data folder, or which database. */
+  String where() {
+    return where;
+  }
+
+  HighWaterMark mark() {
+    return mark;
   }
 
   DSLContext context() {
@@ -139,53 +199,6 @@ public final class Database implements AutoCloseable {
           "data folder", folder.toString(), "a folder that may be written to");
     }
     return folder;
-  }
-
-  private static Connection awaitTurn(JdbcDataSource source, Path folder, Instant deadline) {
-    while (true) {
-      try {
-        return source.getConnection();
-      } catch (SQLException e) {
-        if (e.getErrorCode() != ErrorCode.DATABASE_ALREADY_OPEN_1) {
-          throw unreadable(folder, e);
-        }
-        if (!Instant.now().isBefore(deadline)) {
-          throw new BadInputException(
-              "data folder",
-              folder.toString(),
-              "another hosewright has this store open: close it or wait until it is done, or name"
-                  + " another data folder");
-        }
-      }
-      pause();
-    }
-  }
-
-  private static void pause() {
-    try {
-      Thread.sleep(RETRY_MILLIS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while waiting for the store", e);
-    }
-  }
-
-  private static RuntimeException unreadable(Path folder, SQLException e) {
-    return switch (e.getErrorCode()) {
-      case ErrorCode.FILE_CORRUPTED_1,
-          ErrorCode.FILE_VERSION_ERROR_1,
-          ErrorCode.WRONG_USER_OR_PASSWORD ->
-          new BadInputException(
-              "data folder",
-              folder.toString(),
-              "its file store.mv.db is damaged or not a store of this program: restore a backup");
-      case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
-          new BadInputException(
-              "data folder",
-              folder.toString(),
-              "a folder whose file store.mv.db may be read and written");
-      default -> new IllegalStateException("cannot open the store in " + folder, e);
-    };
   }
 
   /** Names go out unquoted, so that the same code runs where upper case is not the rule. */

@@ -84,14 +84,14 @@ final class ItemRows {
    */
   static Item item(
       ItemRecord row,
-      List<ItemEndRecord> ends,
+      List<End> ends,
       List<ItemDeratingRecord> deratings,
       List<ItemFluidRecord> fluids) {
     return new Item(
         row.getItemNumber(),
         row.getDescription(),
         ItemKind.valueOf(row.getKind()),
-        ends.stream().map(ItemRows::end).toList(),
+        ends,
         UnitOfSale.valueOf(row.getUnit()),
         row.getWeightLb(),
         row.getMaterial(),
@@ -147,7 +147,7 @@ final class ItemRows {
         orEmpty(row.getVacuumInhg()));
   }
 
-  private static End end(ItemEndRecord row) {
+  static End end(ItemEndRecord row) {
     return new End(
         row.getSizeIn(), row.getFamily(), Gender.valueOf(row.getGender()), row.getSwivel());
   }
@@ -156,7 +156,7 @@ final class ItemRows {
     return number.isPresent() ? (Double) number.getAsDouble() : null;
   }
 
-  private static OptionalDouble orEmpty(Double number) {
+  static OptionalDouble orEmpty(Double number) {
     return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
   }
 }

@@ -8,10 +8,12 @@ import hosewright.catalogue.PriceRow;
 import hosewright.store.db.tables.records.CostRecord;
 import hosewright.store.db.tables.records.PriceRecord;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Cursor;
 import org.jooq.DSLContext;
 
 /**
@@ -21,22 +23,54 @@ import org.jooq.DSLContext;
 final class PriceRows {
   private PriceRows() {}
 
-  static Map<PriceRow, PriceRecord> pricesInUse(DSLContext context) {
+  /**
+   * The prices in use, row by row: a large catalogue has hundreds of thousands.
+   *
+   * @param only the items wanted; all when empty
+   */
+  static List<PriceRow> prices(DSLContext context, Optional<Collection<String>> only) {
+    List<PriceRow> prices = new ArrayList<>();
+    try (Cursor<PriceRecord> rows =
+        context
+            .selectFrom(PRICE)
+            .where(PRICE.REPLACED_BY.isNull())
+            .and(ItemQuery.about(PRICE.ITEM_NUMBER, only))
+            .orderBy(PRICE.ITEM_NUMBER, PRICE.VALID_FROM, PRICE.MINIMUM_QUANTITY)
+            .fetchLazy()) {
+      rows.forEach(row -> prices.add(price(row)));
+    }
+    return prices;
+  }
+
+  /** The costs in use, as {@link #prices}. */
+  static List<CostRow> costs(DSLContext context, Optional<Collection<String>> only) {
+    List<CostRow> costs = new ArrayList<>();
+    try (Cursor<CostRecord> rows =
+        context
+            .selectFrom(COST)
+            .where(COST.REPLACED_BY.isNull())
+            .and(ItemQuery.about(COST.ITEM_NUMBER, only))
+            .orderBy(COST.ITEM_NUMBER, COST.VALID_FROM, COST.SUPPLIER_CODE)
+            .fetchLazy()) {
+      rows.forEach(row -> costs.add(cost(row)));
+    }
+    return costs;
+  }
+
+  private static Map<PriceRow, PriceRecord> pricesInUse(DSLContext context) {
     Map<PriceRow, PriceRecord> inUse = new LinkedHashMap<>();
     context
         .selectFrom(PRICE)
         .where(PRICE.REPLACED_BY.isNull())
-        .orderBy(PRICE.ITEM_NUMBER, PRICE.VALID_FROM, PRICE.MINIMUM_QUANTITY)
         .forEach(row -> inUse.put(price(row), row));
     return inUse;
   }
 
-  static Map<CostRow, CostRecord> costsInUse(DSLContext context) {
+  private static Map<CostRow, CostRecord> costsInUse(DSLContext context) {
     Map<CostRow, CostRecord> inUse = new LinkedHashMap<>();
     context
         .selectFrom(COST)
         .where(COST.REPLACED_BY.isNull())
-        .orderBy(COST.ITEM_NUMBER, COST.VALID_FROM, COST.SUPPLIER_CODE)
         .forEach(row -> inUse.put(cost(row), row));
     return inUse;
   }

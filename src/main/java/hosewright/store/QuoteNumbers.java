@@ -16,6 +16,8 @@ record QuoteNumbers(HighWaterMark mark) {
   /** A mark so far ahead of the store was not made by restoring a backup of it. */
   private static final int LARGEST_GAP = 100_000;
 
+  private static final String PREFIX = "Q-";
+
   /**
    * Locks the counter until the transaction ends, so that whoever else wants a number waits, and a
    * transaction that fails gives its number back.
@@ -37,13 +39,16 @@ record QuoteNumbers(HighWaterMark mark) {
     return number;
   }
 
-  /** Call when nothing but the commit is left to do, while the counter is still locked. */
-  void raiseMark(int number) {
-    mark.write(number);
+  /**
+   * Remembers that somebody is about to see a number. Call when its quote is kept: a process that
+   * dies between the two has told nobody, and the number stands in the store.
+   */
+  void told(String written) {
+    mark.raise(Integer.parseInt(written.substring(PREFIX.length())));
   }
 
   static String written(int number) {
-    return String.format(Locale.ROOT, "Q-%06d", number);
+    return String.format(Locale.ROOT, PREFIX + "%06d", number);
   }
 
   private void recordLost(DSLContext inside, int last, int highest, OffsetDateTime now) {

@@ -6,13 +6,19 @@ import static org.jooq.impl.DSL.table;
 
 import hosewright.problem.BadInputException;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.CoreErrorCode;
+import org.flywaydb.core.api.FlywayException;
 import org.jooq.exception.DataAccessException;
 
 /** Sees to it that a store has the tables this version of the program works with. */
 final class Schema {
   /** Number of the last migration in {@code sql/}. */
-  static final int VERSION = 3;
+  static final int VERSION = 7;
+
+  /** As the embedded store and the server say it. */
+  private static final Set<String> NO_SUCH_TABLE = Set.of("42S02", "42S04", "42P01");
 
   private Schema() {}
 
@@ -24,9 +30,9 @@ final class Schema {
     OptionalInt found = version(database);
     if (found.isPresent() && found.getAsInt() > VERSION) {
       throw new BadInputException(
-          "data folder",
-          database.folder().toString(),
-          "a newer version of this program wrote its store (schema %s, this one knows %s)"
+          "store",
+          database.where(),
+          "a newer version of this program wrote it (schema %s, this one knows %s): use that one"
               .formatted(found.getAsInt(), VERSION));
     }
     if (found.isEmpty() || found.getAsInt() < VERSION) {
@@ -48,19 +54,32 @@ final class Schema {
           .mapToInt(row -> Integer.parseInt(row.value1()))
           .max();
     } catch (DataAccessException e) {
-      return OptionalInt.empty();
+      if (NO_SUCH_TABLE.contains(e.sqlState())) {
+        return OptionalInt.empty();
+      }
+      throw e;
     }
   }
 
   /** Apart, so that a store which is up to date never loads Flyway's classes. */
   private static final class Migrations {
     static void run(Database database) {
-      Flyway.configure()
-          .dataSource(database.pool())
-          .locations("classpath:sql")
-          .loggers(SilentLog.class.getName())
-          .load()
-          .migrate();
+      try {
+        Flyway.configure()
+            .dataSource(database.pool())
+            .locations("classpath:sql")
+            .loggers(SilentLog.class.getName())
+            .load()
+            .migrate();
+      } catch (FlywayException e) {
+        if (e.getErrorCode() == CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE) {
+          throw new BadInputException(
+              "store",
+              database.where(),
+              "an empty one, or one of this program: it holds others' tables");
+        }
+        throw StoreTrouble.of(e, database.where()).orElse(e);
+      }
     }
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.store;
 
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 import static org.jooq.impl.DSL.max;
@@ -9,9 +10,12 @@ import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteStore;
+import hosewright.quote.Signed;
 import hosewright.store.db.tables.records.QuoteRecord;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -37,32 +41,35 @@ public final class StoredQuotes implements QuoteStore {
    */
   public StoredQuotes(Database database, QuoteCodec codec, Clock clock) {
     this.context = database.context();
-    this.numbers = new QuoteNumbers(HighWaterMark.in(database.folder()));
+    this.numbers = new QuoteNumbers(database.mark());
     this.codec = codec;
     this.clock = clock;
   }
 
   @Override
-  public Quote saveNew(Function<String, Quote> withNumber) {
-    return context.transactionResult(
-        nested -> {
-          DSLContext inside = nested.dsl();
-          int number = numbers.take(inside, OffsetDateTime.now(clock));
-          String written = QuoteNumbers.written(number);
-          Quote quote = withNumber.apply(written);
-          if (!quote.number().equals(written) || quote.revision() != 1) {
-            throw new IllegalArgumentException(
-                "a new quote is revision 1 of %s, not revision %s of %s"
-                    .formatted(written, quote.revision(), quote.number()));
-          }
-          inside.executeInsert(row(quote));
-          numbers.raiseMark(number);
-          return quote;
-        });
+  public Quote saveNew(Function<String, Quote> withNumber, Signed signed) {
+    Quote kept =
+        context.transactionResult(
+            nested -> {
+              DSLContext inside = nested.dsl();
+              int number = numbers.take(inside, OffsetDateTime.now(clock));
+              String written = QuoteNumbers.written(number);
+              Quote quote = withNumber.apply(written);
+              if (!quote.number().equals(written) || quote.revision() != 1) {
+                throw new IllegalArgumentException(
+                    "a new quote is revision 1 of %s, not revision %s of %s"
+                        .formatted(written, quote.revision(), quote.number()));
+              }
+              inside.executeInsert(row(quote));
+              QuoteSteps.log(inside, written, 1, signed);
+              return quote;
+            });
+    numbers.told(kept.number());
+    return kept;
   }
 
   @Override
-  public Quote saveRevision(Quote next) {
+  public Quote saveRevision(Quote seen, Quote next, Signed signed) {
     try {
       return context.transactionResult(
           nested -> {
@@ -74,7 +81,10 @@ public final class StoredQuotes implements QuoteStore {
             if (next.revision() != latest + 1) {
               throw revisedMeanwhile(next, "revision " + latest + " is the latest on file");
             }
+            // Locked, so that nobody accepts the revision that this one replaces.
+            stillAs(inside, seen);
             inside.executeInsert(row(next));
+            QuoteSteps.log(inside, next.number(), next.revision(), signed);
             return next;
           });
     } catch (IntegrityConstraintViolationException e) {
@@ -83,21 +93,95 @@ public final class StoredQuotes implements QuoteStore {
   }
 
   @Override
-  public Quote changeStatus(Quote seen, Quote.Status next) {
-    int changed =
-        context
-            .update(QUOTE)
-            .set(QUOTE.STATUS, next.name())
+  public Quote changeStatus(Quote seen, Quote.Status next, Signed signed) {
+    return move(seen, next, seen, signed);
+  }
+
+  @Override
+  public Quote issue(Quote seen, LocalDate validUntil, int leadDays, Signed signed) {
+    return move(seen, Quote.Status.ISSUED, seen.promising(validUntil, leadDays), signed);
+  }
+
+  private Quote move(Quote seen, Quote.Status next, Quote promised, Signed signed) {
+    context.transaction(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          int changed =
+              inside
+                  .update(QUOTE)
+                  .set(QUOTE.STATUS, next.name())
+                  .set(QUOTE.VALID_UNTIL, promised.validUntil())
+                  .set(QUOTE.LEAD_DAYS, promised.leadDays())
+                  .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
+                  .and(QUOTE.REVISION.eq(seen.revision()))
+                  .and(QUOTE.REVISION.eq(latestOf(seen.number())))
+                  .and(QUOTE.STATUS.eq(seen.status().name()))
+                  .execute();
+          if (changed == 0) {
+            throw revisedMeanwhile(
+                seen, "it is no longer the latest revision, or no longer " + seen.status());
+          }
+          QuoteSteps.log(inside, seen.number(), seen.revision(), signed);
+        });
+    return promised.withStatus(next);
+  }
+
+  private static void stillAs(DSLContext inside, Quote seen) {
+    boolean same =
+        inside
+            .select(QUOTE.STATUS)
+            .from(QUOTE)
             .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
             .and(QUOTE.REVISION.eq(seen.revision()))
-            .and(QUOTE.REVISION.eq(latestOf(seen.number())))
-            .and(QUOTE.STATUS.eq(seen.status().name()))
-            .execute();
-    if (changed == 0) {
-      throw revisedMeanwhile(
-          seen, "it is no longer the latest revision, or no longer " + seen.status());
+            .forUpdate()
+            .fetchOptional(QUOTE.STATUS)
+            .filter(seen.status().name()::equals)
+            .isPresent();
+    if (!same) {
+      throw revisedMeanwhile(seen, "it is no longer " + seen.status());
     }
-    return seen.withStatus(next);
+    if (inside.fetchExists(CUSTOMER_ORDER, CUSTOMER_ORDER.QUOTE_NUMBER.eq(seen.number()))) {
+      throw new BadInputException(
+          "quote", seen.number(), "a quote without an order; copy it to quote the job again");
+    }
+  }
+
+  @Override
+  public int expireBefore(LocalDate day) {
+    Condition past =
+        QUOTE.STATUS.eq(Quote.Status.ISSUED.name()).and(QUOTE.VALID_UNTIL.lessThan(day));
+    if (!context.fetchExists(QUOTE, past)) {
+      return 0;
+    }
+    return context.transactionResult(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          var over =
+              inside
+                  .select(QUOTE.QUOTE_NUMBER, QUOTE.REVISION, QUOTE.VALID_UNTIL)
+                  .from(QUOTE)
+                  .where(past)
+                  .forUpdate()
+                  .fetch();
+          inside.update(QUOTE).set(QUOTE.STATUS, Quote.Status.EXPIRED.name()).where(past).execute();
+          for (var quote : over) {
+            QuoteSteps.log(
+                inside,
+                quote.value1(),
+                quote.value2(),
+                Signed.of(
+                    QuoteLife.Step.EXPIRE,
+                    "the calendar",
+                    clock.instant(),
+                    "it was valid until " + quote.value3()));
+          }
+          return over.size();
+        });
+  }
+
+  @Override
+  public List<Logged> steps(String number) {
+    return QuoteSteps.of(context, number);
   }
 
   @Override
@@ -136,11 +220,17 @@ public final class StoredQuotes implements QuoteStore {
 
   private Optional<Quote> fetch(Condition which) {
     return context
-        .select(QUOTE.DOCUMENT, QUOTE.STATUS)
+        .select(QUOTE.DOCUMENT, QUOTE.STATUS, QUOTE.VALID_UNTIL, QUOTE.LEAD_DAYS)
         .from(QUOTE)
         .where(which)
         .fetchOptional(
-            row -> codec.read(row.value1()).withStatus(Quote.Status.valueOf(row.value2())));
+            row -> {
+              Quote quote = codec.read(row.value1());
+              int leadDays = row.value4() == null ? quote.leadDays() : row.value4();
+              return quote
+                  .promising(row.value3(), leadDays)
+                  .withStatus(Quote.Status.valueOf(row.value2()));
+            });
   }
 
   private List<QuoteHeading> headings(Condition which) {
@@ -196,7 +286,8 @@ public final class StoredQuotes implements QuoteStore {
         quote.total().getAmount(),
         Amounts.code(quote.total()),
         Objects.requireNonNull(codec.write(quote), "document"),
-        quote.madeAt().atOffset(ZoneOffset.UTC));
+        quote.madeAt().atOffset(ZoneOffset.UTC),
+        null);
   }
 
   private static BadInputException revisedMeanwhile(Quote quote, String why) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -101,6 +102,9 @@ class PublishedExamplesTest {
       // 1.57 is π/2 to three figures, 0.05 % low: the tolerance of these rows allows for it.
       case "solidReaction" ->
           Reaction.solidLbf(in.get("tipMm") / 25.4, in.get("mpa") * 1e6 / PSI_IN_PA) * 4.448222;
+      case "solidReactionLbf" -> Reaction.solidLbf(in.get("tipIn"), in.get("psi"));
+      case "fogReactionLbf" -> Reaction.fogLbf(in.get("flowGpm"), in.get("psi"));
+      case "sideBySide" -> coefficientSideBySide(in);
       case "frictionFactor" ->
           DarcyWeisbach.frictionFactor(in.get("reynolds"), in.get("relativeRoughness"));
       case "fittingCoefficient" ->
@@ -118,6 +122,13 @@ class PublishedExamplesTest {
       }
       default -> throw new IllegalArgumentException(quantity);
     };
+  }
+
+  /** The coefficient that one line would need to lose what so many equal ones lose together. */
+  private static double coefficientSideBySide(Inputs in) {
+    HoseLeg line = new HoseLeg("line", new CoefficientLaw(in.get("c")), 100, 2.5);
+    List<HoseLeg> lines = Collections.nCopies((int) in.get("lines"), line);
+    return new ParallelLegs("side by side", lines).lossPsi(100);
   }
 
   private static double surgePa(Inputs in) {

@@ -30,7 +30,7 @@ class WorkingTest {
     assertThat(steps.get(0).sentence())
         .isEqualTo(
             "2.5 in hose: C (Q/100)^2 (L/100) = 2 x (200/100)^2 x (400/100) = 32 psi"
-                + " [City of Rohnert Park training slides]");
+                + " [City of Rohnert Park training slides, Calculating Friction Loss]");
     assertThat(steps.get(1).sentence()).contains("0.434 x 20 = 8.68 psi");
     assertThat(steps).allSatisfy(step -> assertThat(step.source()).isNotBlank());
   }
@@ -39,9 +39,10 @@ class WorkingTest {
   void the_steps_add_up_to_the_answer() {
     Solution solution = LineHydraulics.required(LINE, 400, 100);
     List<Working.Step> steps = solution.working();
-    double sum = steps.subList(0, steps.size() - 1).stream().mapToDouble(Working.Step::psi).sum();
+    double sum =
+        steps.subList(0, steps.size() - 1).stream().mapToDouble(Working.Step::result).sum();
 
     assertThat(100 + sum).isCloseTo(solution.sourcePsi(), within(1e-9));
-    assertThat(steps.get(steps.size() - 1).psi()).isEqualTo(solution.sourcePsi());
+    assertThat(steps.get(steps.size() - 1).result()).isEqualTo(solution.sourcePsi());
   }
 }

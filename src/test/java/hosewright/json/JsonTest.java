@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.thread.End;
@@ -174,11 +175,22 @@ final class JsonTest {
     return new LineHydraulicsResult(
         156.9375,
         "coefficient law",
+        Optional.of(15.5),
         List.of(
             new LineHydraulicsResult.CrossCheck(
-                "hazen-williams", Optional.of(135.0), Optional.empty(), 1.75, 148.2),
+                "hazen-williams",
+                Optional.of(135.0),
+                Optional.empty(),
+                Optional.empty(),
+                1.75,
+                148.2),
             new LineHydraulicsResult.CrossCheck(
-                "darcy-weisbach", Optional.empty(), Optional.of(0.0003), 1.75, 151.1)),
+                "darcy-weisbach",
+                Optional.empty(),
+                Optional.of(0.0003),
+                Optional.of(60.0),
+                1.75,
+                151.1)),
         0,
         0,
         0,
@@ -193,7 +205,9 @@ final class JsonTest {
         180,
         649,
         0.4,
-        List.of(new LineHydraulicsResult.Station("hydrant", 0, 0, 150, 150)));
+        List.of(new LineHydraulicsResult.Station("hydrant", 0, 0, 150, 150)),
+        List.of(),
+        List.of());
   }
 
   private static Quote quote(String currency) {
@@ -234,7 +248,8 @@ final class JsonTest {
                 true,
                 180,
                 List.of(new Quote.Break(10, money(currency, 200))),
-                Optional.of("note"))),
+                Optional.of("note"),
+                Optional.empty())),
         subtotal,
         zero,
         "collected",
@@ -243,6 +258,8 @@ final class JsonTest {
         "exempt",
         zero,
         subtotal,
-        Instant.parse("2026-11-25T12:00:00Z"));
+        Instant.parse("2026-11-25T12:00:00Z"),
+        List.of(),
+        Amendments.NONE);
   }
 }

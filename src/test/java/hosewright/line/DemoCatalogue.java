@@ -14,15 +14,15 @@ import java.util.Map;
 import org.joda.money.CurrencyUnit;
 
 /** The invented dealer's catalogue as it lies in the repository, and plans made from it. */
-final class DemoCatalogue {
+public final class DemoCatalogue {
   /** A day on which the demo prices are in force. */
-  static final LocalDate DATE = LocalDate.of(2026, 11, 2);
+  public static final LocalDate DATE = LocalDate.of(2026, 11, 2);
 
   private static final Catalogue CATALOGUE = load();
 
   private DemoCatalogue() {}
 
-  static Catalogue get() {
+  public static Catalogue get() {
     return CATALOGUE;
   }
 
@@ -32,8 +32,12 @@ final class DemoCatalogue {
    * @param answers field words and answers in turn
    */
   static LinePlan plan(String... answers) {
-    return new Planner(CATALOGUE, CATALOGUE.listPricesOn(DATE), DATE, CurrencyUnit.USD)
-        .plan(job(answers));
+    return plan(job(answers));
+  }
+
+  /** The plan at list prices. */
+  public static LinePlan plan(Job job) {
+    return new Planner(CATALOGUE, CATALOGUE.listPricesOn(DATE), DATE, CurrencyUnit.USD).plan(job);
   }
 
   static Job job(String... answers) {

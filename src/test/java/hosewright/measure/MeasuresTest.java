@@ -215,16 +215,49 @@ class MeasuresTest {
   // 1 lbf = 4.448222 N.
   @Test
   void quantities_are_shown_in_us_or_si_units() {
-    assertThat(UnitSystem.US.length(400)).isEqualTo("400 ft");
-    assertThat(UnitSystem.SI.length(400)).isEqualTo("121.9 m");
-    assertThat(UnitSystem.SI.pressure(100)).isEqualTo("6.89 bar");
-    assertThat(UnitSystem.SI.flow(250)).isEqualTo("946.4 lpm");
-    assertThat(UnitSystem.SI.temperature(60)).isEqualTo("15.6 °C");
-    assertThat(UnitSystem.SI.weight(38)).isEqualTo("17.2 kg");
-    assertThat(UnitSystem.SI.force(75)).isEqualTo("334 N");
-    assertThat(UnitSystem.SI.volume(25.5)).isEqualTo("96.5 L");
-    assertThat(UnitSystem.SI.speed(10)).isEqualTo("3.05 m/s");
-    assertThat(UnitSystem.SI.diameter(2.5)).isEqualTo("63.5 mm");
+    assertThat(UnitSystem.US.length().of(400)).isEqualTo("400 ft");
+    assertThat(UnitSystem.SI.length().of(400)).isEqualTo("121.9 m");
+    assertThat(UnitSystem.SI.pressure().of(100)).isEqualTo("6.89 bar");
+    assertThat(UnitSystem.SI.flow().of(250)).isEqualTo("946 L/min");
+    assertThat(UnitSystem.SI.temperature().of(60)).isEqualTo("15.6 °C");
+    assertThat(UnitSystem.SI.weight().of(38)).isEqualTo("17.2 kg");
+    assertThat(UnitSystem.SI.force().of(75)).isEqualTo("334 N");
+    assertThat(UnitSystem.SI.volume().of(25.5)).isEqualTo("96.5 L");
+    assertThat(UnitSystem.SI.speed().of(10)).isEqualTo("3.05 m/s");
+    assertThat(UnitSystem.SI.diameter().of(2.5)).isEqualTo("63.5 mm");
+    assertThat(UnitSystem.US.pressure().figure(50)).isEqualTo("50.0");
+    assertThat(UnitSystem.SI.pressure().figure(0)).isEqualTo("0.00");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          it takes 208.5 psi at 150 gpm           | it takes 14.38 bar at 568 L/min
+          adds 100 to 1,000 psi: close slowly     | adds 6.89 to 68.95 bar: close slowly
+          hose: it takes 50.0 of 100.0 psi        | hose: it takes 3.45 of 6.89 bar
+          velocity (20.0 against 20.0 ft/s)       | velocity (6.1 against 6.1 m/s)
+          1.75 in hose, 9 x 50 ft, C = 15.5       | 1.75 in hose, 9 x 15.2 m, C = 15.5
+          a fall of -10 ft at 10 ft/s             | a fall of -3 m at 3.05 m/s
+          pushes back with 75 lbf, weighs 38 lb   | pushes back with 334 N, weighs 17.2 kg
+          25.5 gal before it freezes at 32 °F     | 96.5 L before it freezes at 0 °C
+          psi per 100 ft; NFPA 291; 1400 m/s      | psi per 100 ft; NFPA 291; 1400 m/s
+          A-25NHF-15NHM rated 400 psi             | A-25NHF-15NHM rated 27.58 bar
+          """)
+  void a_sentence_is_restated_measure_by_measure(String us, String si) {
+    assertThat(UnitSystem.SI.restated(us)).isEqualTo(si);
+    assertThat(UnitSystem.US.restated(us)).isEqualTo(us);
+  }
+
+  @Test
+  void units_are_asked_for_by_name() {
+    assertThat(UnitSystem.read("units", "SI")).isEqualTo(UnitSystem.SI);
+    assertThat(UnitSystem.read("units", "us")).isEqualTo(UnitSystem.US);
+    assertThatThrownBy(() -> UnitSystem.read("units", "metric"))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("units")
+        .hasMessageContaining("us (psi, gpm, ft) or si (bar, L/min, m)");
   }
 
   private static Problem problem(BiFunction<String, String, Double> read, String text) {

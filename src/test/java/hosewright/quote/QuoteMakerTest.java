@@ -142,6 +142,7 @@ final class QuoteMakerTest {
         new LineHydraulicsResult(
             0,
             "",
+            Optional.empty(),
             List.of(),
             0,
             0,
@@ -157,6 +158,8 @@ final class QuoteMakerTest {
             0,
             0,
             0,
+            List.of(),
+            List.of(),
             List.of()),
         List.of(),
         items,

@@ -156,7 +156,9 @@ final class QuoteWorkbookTest {
             q.taxNote(),
             q.tax(),
             q.total().plus(Money.of(CurrencyUnit.USD, 0.01)),
-            q.madeAt());
+            q.madeAt(),
+            q.offered(),
+            q.amendments());
 
     assertThatThrownBy(() -> bytes(wrong))
         .isInstanceOf(IllegalStateException.class)

@@ -13,6 +13,7 @@ import hosewright.line.LinePlan.Joint;
 import hosewright.line.LinePlan.PlanItem;
 import hosewright.line.LinePlan.RunPart;
 import hosewright.line.LinePlan.SectionCount;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Dealer;
 import hosewright.quote.Quote;
@@ -81,10 +82,12 @@ final class SampleQuotes {
         new LineHydraulicsResult(
             frictionPsi,
             "coefficient law with C = 15.5 from the hose item",
+            Optional.of(15.5),
             List.of(
                 new CrossCheck(
                     "hazen-williams",
                     Optional.of(135.0),
+                    Optional.empty(),
                     Optional.empty(),
                     1.75,
                     new HazenWilliams(135, 1.75).lossPsi(flowGpm, 450)),
@@ -92,6 +95,7 @@ final class SampleQuotes {
                     "darcy-weisbach",
                     Optional.empty(),
                     Optional.of(0.00006),
+                    Optional.of(48.0),
                     1.75,
                     new DarcyWeisbach(0.00006, 1.75, 48.0).lossPsi(flowGpm, 450))),
             risePsi,
@@ -108,7 +112,9 @@ final class SampleQuotes {
             108.0,
             577.0,
             0.59,
-            profile);
+            profile,
+            List.of(),
+            List.of());
     List<QuoteLine> lines =
         List.of(
             line(
@@ -264,6 +270,7 @@ final class SampleQuotes {
         new LineHydraulicsResult(
             frictionPsi,
             "coefficient law with C = 0.08 by size",
+            Optional.of(0.08),
             List.of(),
             risePsi,
             0,
@@ -279,7 +286,9 @@ final class SampleQuotes {
             2200,
             19220,
             2.04,
-            profile);
+            profile,
+            List.of(),
+            List.of());
     List<QuoteLine> lines =
         List.of(
             line(
@@ -402,7 +411,8 @@ final class SampleQuotes {
             false,
             9,
             List.of(new Break(1, usd(33.33))),
-            Optional.of("@SUM(A1:A9)")));
+            Optional.of("@SUM(A1:A9)"),
+            Optional.empty()));
     for (int position = 3; position <= 90; position++) {
       lines.add(
           line(
@@ -432,6 +442,7 @@ final class SampleQuotes {
             false,
             1,
             List.of(),
+            Optional.empty(),
             Optional.empty()));
     // One line taxed at 1000.08 x 0.0625 = 62.505, which half-up makes 62.51.
     List<QuoteLine> taxedOnce =
@@ -550,7 +561,9 @@ final class SampleQuotes {
         exempt ? "exempt, certificate PH-EX-0077 dated 2025-01-15" : "Port Harlow sales tax 6.25 %",
         tax,
         subtotal.plus(freightCharged).plus(tax),
-        Instant.parse("2026-03-02T15:04:05Z"));
+        Instant.parse("2026-03-02T15:04:05Z"),
+        List.of(),
+        Amendments.NONE);
   }
 
   private static Customer customer() {
@@ -594,6 +607,7 @@ final class SampleQuotes {
         true,
         weightLb,
         steps,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -611,7 +625,8 @@ final class SampleQuotes {
         false,
         l.weightLb(),
         l.breaks(),
-        l.note());
+        l.note(),
+        l.discount());
   }
 
   private static List<PlanItem> planItems(List<QuoteLine> lines) {

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,9 +22,10 @@ public final class CommandTrial {
   private final Workspace workspace;
   private final CommandRunner runner;
 
-  private CommandTrial(Path data, Function<CommandTrial, List<Command>> commands) {
+  private CommandTrial(
+      Map<String, String> environment, Function<CommandTrial, List<Command>> commands) {
     Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
-    workspace = new Workspace(Map.of("HOSEWRIGHT_DATA", data.toString()));
+    workspace = new Workspace(environment);
     CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>(commands.apply(this)));
     runner =
         new CommandRunner(
@@ -39,7 +41,15 @@ public final class CommandTrial {
    * @param commands what to make, told which trial it is for
    */
   public static CommandTrial of(Path data, Function<CommandTrial, List<Command>> commands) {
-    return new CommandTrial(data, commands);
+    return of(data, Map.of(), commands);
+  }
+
+  /** The same, with more in the environment. */
+  public static CommandTrial of(
+      Path data, Map<String, String> more, Function<CommandTrial, List<Command>> commands) {
+    Map<String, String> environment = new HashMap<>(more);
+    environment.put("HOSEWRIGHT_DATA", data.toString());
+    return new CommandTrial(environment, commands);
   }
 
   public Workspace workspace() {

@@ -48,6 +48,13 @@ final class InteractiveShellTest {
   }
 
   @Test
+  void a_newcomer_is_greeted_once() throws IOException {
+    Files.delete(data);
+    assertThat(typing(at(PROMPT, "quit\r"))).startsWith("Welcome.");
+    assertThat(typing(at(PROMPT, "quit\r"))).doesNotContain("Welcome.");
+  }
+
+  @Test
   void history_is_kept_in_the_data_folder() throws IOException {
     typing(at(PROMPT, "probe echo --text remembered\r"), at(PROMPT, "exit\r"));
     assertThat(Files.readString(data.resolve("history"))).contains("probe echo --text remembered");
@@ -84,7 +91,13 @@ final class InteractiveShellTest {
         TerminalAsker asker = new TerminalAsker(terminal)) {
       Shells shell = new Shells(data);
       int exitCode =
-          new InteractiveShell(shell.runner, shell.index, shell.workspace, asker, shell.standard)
+          new InteractiveShell(
+                  shell.runner,
+                  shell.index,
+                  shell.workspace,
+                  asker,
+                  shell.standard,
+                  new Greeting("Welcome."))
               .run(GlobalOptions.of(List.of()));
       assertThat(exitCode).isZero();
       return display.toString();

@@ -19,10 +19,21 @@ public final class RealProgram {
 
   private final List<String> start;
   private final Path folder;
+  private final Map<String, String> more;
 
   private RealProgram(List<String> start, Path folder) {
+    this(start, folder, Map.of());
+  }
+
+  private RealProgram(List<String> start, Path folder, Map<String, String> more) {
     this.start = start;
     this.folder = folder;
+    this.more = more;
+  }
+
+  /** The same program with more in its environment. */
+  public RealProgram with(Map<String, String> environment) {
+    return new RealProgram(start, folder, environment);
   }
 
   /** The jar that runs alone. */
@@ -101,12 +112,49 @@ public final class RealProgram {
     }
   }
 
+  /** Starts a run for a test that ends it itself; what it says is thrown away. */
+  public Process begin(String... words) {
+    try {
+      ProcessBuilder builder =
+          new ProcessBuilder(Stream.concat(start.stream(), Stream.of(words)).toList())
+              .directory(folder.toFile())
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .redirectError(ProcessBuilder.Redirect.DISCARD);
+      setUp(builder.environment());
+      return builder.start();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Starts and does not wait; both streams go into one file. */
+  public Process start(Path said, String... words) throws IOException {
+    ProcessBuilder builder =
+        new ProcessBuilder(Stream.concat(start.stream(), Stream.of(words)).toList())
+            .directory(folder.toFile())
+            .redirectInput(Path.of("/dev/null").toFile())
+            .redirectErrorStream(true)
+            .redirectOutput(said.toFile());
+    setUp(builder.environment());
+    return builder.start();
+  }
+
+  /** The same program where no file may grow beyond so many blocks of 512 bytes. */
+  public RealProgram withFilesUpTo(long blocks) {
+    List<String> limited = new ArrayList<>();
+    limited.addAll(List.of("sh", "-c", "ulimit -f " + blocks + "; exec \"$@\"", "limited"));
+    limited.addAll(start);
+    return new RealProgram(limited, folder, more);
+  }
+
   private void setUp(Map<String, String> environment) {
-    for (String name : List.of("COLUMNS", "NO_COLOR", "JAVA_TOOL_OPTIONS", "HOSEWRIGHT_DATA")) {
+    for (String name :
+        List.of("COLUMNS", "NO_COLOR", "JAVA_TOOL_OPTIONS", "HOSEWRIGHT_DATA", "HOSEWRIGHT_DB")) {
       environment.remove(name);
     }
     environment.put("JAVA_HOME", System.getProperty("java.home"));
     environment.put("HOSEWRIGHT_DATA", data().toString());
+    environment.putAll(more);
   }
 
   /** The data folder of these runs, beside the folder they stand in. */

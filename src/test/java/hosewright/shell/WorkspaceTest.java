@@ -16,7 +16,7 @@ final class WorkspaceTest {
     Path named = temporary.resolve("named");
     Workspace workspace = new Workspace(Map.of("HOSEWRIGHT_DATA", named.toString()));
     assertThat(workspace.where()).isEqualTo(named);
-    workspace.choose(Optional.of(temporary.resolve("option").toString()));
+    workspace.choose(Optional.of(temporary.resolve("option").toString()), Optional.empty());
     assertThat(workspace.where()).isEqualTo(temporary.resolve("option"));
     assertThat(new Workspace(Map.of()).where()).isEqualTo(HOME.resolve(".hosewright"));
     assertThat(new Workspace(Map.of("HOSEWRIGHT_DATA", "")).where())
@@ -26,7 +26,7 @@ final class WorkspaceTest {
   @Test
   void a_tilde_is_home_even_where_no_shell_reads_it() {
     Workspace workspace = new Workspace(Map.of());
-    workspace.choose(Optional.of("~/quotes"));
+    workspace.choose(Optional.of("~/quotes"), Optional.empty());
     assertThat(workspace.where()).isEqualTo(HOME.resolve("quotes"));
   }
 

@@ -24,11 +24,17 @@ import org.joda.money.Money;
 import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(BooksOn.class)
 final class CatalogueStoreTest {
   private static final Instant JANUARY = Instant.parse("2026-01-05T08:00:00Z");
   private static final Instant JULY = Instant.parse("2026-07-01T08:00:00Z");
 
+  @Parameter BooksOn books;
   @TempDir Path folder;
 
   @Test
@@ -42,7 +48,7 @@ final class CatalogueStoreTest {
 
   @Test
   void what_is_put_in_together_stays_out_together_when_one_part_fails() {
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       assertThatThrownBy(
               () ->
                   database.together(
@@ -100,7 +106,7 @@ final class CatalogueStoreTest {
     assertThatThrownBy(() -> replace(broken, JULY)).isInstanceOf(DataAccessException.class);
 
     sameInEveryField(loaded(), first);
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       assertThat(database.context().fetchCount(CATALOGUE_LOAD)).isEqualTo(1);
     }
   }
@@ -110,12 +116,12 @@ final class CatalogueStoreTest {
     replace(new CatalogueFiles().read(), JANUARY);
     replace(new CatalogueFiles().with("prices.csv", ",3.10,", ",3.25,").read(), JULY);
 
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       assertThat(new CatalogueStore(database).priceHistory("B15"))
           .extracting(
               row -> row.price().unitPrice(),
-              CatalogueStore.LoadedPrice::loadedAt,
-              CatalogueStore.LoadedPrice::replacedAt)
+              row -> row.broughtBy().loadedAt(),
+              row -> row.replacedBy().map(CatalogueStore.Load::loadedAt))
           .containsExactly(
               tuple(usd("3.10"), JANUARY, Optional.of(JULY)),
               tuple(usd("3.25"), JULY, Optional.empty()));
@@ -127,11 +133,11 @@ final class CatalogueStoreTest {
     replace(new CatalogueFiles().read(), JANUARY);
     replace(new CatalogueFiles().read(), JULY);
 
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       assertThat(new CatalogueStore(database).priceHistory("H25-50"))
           .hasSize(3)
-          .allSatisfy(row -> assertThat(row.loadedAt()).isEqualTo(JANUARY))
-          .allSatisfy(row -> assertThat(row.replacedAt()).isEmpty());
+          .allSatisfy(row -> assertThat(row.broughtBy().loadedAt()).isEqualTo(JANUARY))
+          .allSatisfy(row -> assertThat(row.replacedBy()).isEmpty());
     }
   }
 
@@ -145,7 +151,7 @@ final class CatalogueStoreTest {
             .read(),
         JULY);
 
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       CatalogueStore store = new CatalogueStore(database);
       assertThat(store.load().item("TEST")).isEmpty();
       assertThat(store.priceHistory("TEST"))
@@ -162,13 +168,13 @@ final class CatalogueStoreTest {
     DealerTerms terms = TermsReader.read(new CustomerFiles().readers(), catalogue.currency());
     replace(catalogue, JANUARY);
     for (int time = 1; time <= 2; time++) {
-      try (Database database = Database.open(folder)) {
+      try (Database database = books.open(folder)) {
         new CustomerStore(database).replace(customers);
         new TermsStore(database).replace(terms);
       }
     }
 
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       Customers kept = new CustomerStore(database).load();
       assertThat(kept.customers()).containsExactlyInAnyOrderElementsOf(customers.customers());
       assertThat(kept.contractPrices())
@@ -182,7 +188,7 @@ final class CatalogueStoreTest {
     Catalogue catalogue = new CatalogueFiles().read();
     Customers customers = CustomerReader.read(new CustomerFiles().readers(), catalogue);
     replace(catalogue, JANUARY);
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       CustomerStore store = new CustomerStore(database);
       store.replace(customers);
 
@@ -195,13 +201,13 @@ final class CatalogueStoreTest {
   }
 
   private void replace(Catalogue catalogue, Instant at) {
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       new CatalogueStore(database).replace(catalogue, at);
     }
   }
 
   private Catalogue loaded() {
-    try (Database database = Database.open(folder)) {
+    try (Database database = books.open(folder)) {
       return new CatalogueStore(database).load();
     }
   }

@@ -1,8 +1,7 @@
 package hosewright.store;
 
+import static hosewright.store.db.Tables.MARGIN_FLOOR;
 import static hosewright.store.db.Tables.QUOTE;
-import static hosewright.store.db.Tables.QUOTE_COUNTER;
-import static hosewright.store.db.Tables.QUOTE_VOID;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -16,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
 import org.jooq.impl.DSL;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,12 +73,17 @@ final class DatabaseTest {
 
   @Test
   void a_store_that_lacks_migrations_gets_them() {
-    try (Database database = Database.open(folder)) {
-      undoLastMigration(database);
-    }
+    Flyway.configure()
+        .dataSource("jdbc:h2:file:" + folder.resolve("store"), "sa", "")
+        .locations("classpath:sql")
+        .loggers(SilentLog.class.getName())
+        .target("1")
+        .load()
+        .migrate();
 
     try (Database database = Database.open(folder)) {
       assertThat(database.context().fetchCount(QUOTE)).isZero();
+      assertThat(database.context().fetchCount(MARGIN_FLOOR)).isZero();
     }
   }
 
@@ -152,16 +157,5 @@ final class DatabaseTest {
   private static BufferedReader reader(Process process) {
     return new BufferedReader(
         new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-  }
-
-  private static void undoLastMigration(Database database) {
-    var context = database.context();
-    context.dropTable(QUOTE).execute();
-    context.dropTable(QUOTE_COUNTER).execute();
-    context.dropTable(QUOTE_VOID).execute();
-    context
-        .deleteFrom(DSL.table(DSL.quotedName("flyway_schema_history")))
-        .where(DSL.field(DSL.quotedName("version"), String.class).eq("3"))
-        .execute();
   }
 }

@@ -2,6 +2,7 @@ package hosewright.store;
 
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
@@ -73,7 +74,9 @@ final class SampleQuotes {
         "",
         ZERO,
         Money.parse("USD 1234.50"),
-        Instant.parse("2026-03-02T09:30:00Z"));
+        Instant.parse("2026-03-02T09:30:00Z"),
+        List.of(),
+        Amendments.NONE);
   }
 
   private static LinePlan plan() {
@@ -99,6 +102,7 @@ final class SampleQuotes {
         new LineHydraulicsResult(
             0,
             "",
+            Optional.empty(),
             List.of(),
             0,
             0,
@@ -114,6 +118,8 @@ final class SampleQuotes {
             0,
             0,
             0,
+            List.of(),
+            List.of(),
             List.of()),
         List.of(),
         List.of(),

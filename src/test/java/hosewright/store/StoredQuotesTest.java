@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.QuoteStore;
+import hosewright.quote.Signed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,18 +28,28 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(BooksOn.class)
 final class StoredQuotesTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
 
+  private static final Signed MADE = signed(QuoteLife.Step.MAKE);
+  private static final Signed REVISED = signed(QuoteLife.Step.REVISE);
+  private static final Signed ISSUED = signed(QuoteLife.Step.ISSUE);
+
+  @Parameter BooksOn books;
   @TempDir Path folder;
   private Database database;
   private StoredQuotes quotes;
 
   @BeforeEach
   void open() {
-    database = Database.open(folder);
+    database = books.open(folder);
     quotes = new StoredQuotes(database, SampleQuotes.CODEC, CLOCK);
   }
 
@@ -107,7 +121,8 @@ final class StoredQuotesTest {
                     quotes.saveNew(
                         number -> {
                           throw new IllegalStateException("changed my mind");
-                        }))
+                        },
+                        MADE))
             .hasMessage("changed my mind");
       } else {
         numbers.add(saveNew("Quay line").number());
@@ -119,7 +134,7 @@ final class StoredQuotesTest {
   @Test
   void a_quote_that_the_store_refuses_gives_its_number_back() {
     saveNew("first");
-    assertThatThrownBy(() -> quotes.saveNew(number -> SampleQuotes.quote(number, 1, null)))
+    assertThatThrownBy(() -> quotes.saveNew(number -> SampleQuotes.quote(number, 1, null), MADE))
         .isInstanceOf(DataAccessException.class);
 
     assertThat(saveNew("second").number()).isEqualTo("Q-000002");
@@ -128,14 +143,15 @@ final class StoredQuotesTest {
 
   @Test
   void a_new_quote_under_another_number_is_a_mistake() {
-    assertThatThrownBy(() -> quotes.saveNew(number -> SampleQuotes.quote("Q-000077", 1, "x")))
+    assertThatThrownBy(() -> quotes.saveNew(number -> SampleQuotes.quote("Q-000077", 1, "x"), MADE))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
   void a_revision_stands_beside_the_one_before() {
     Quote first = saveNew("as asked");
-    Quote second = quotes.saveRevision(SampleQuotes.quote(first.number(), 2, "shorter"));
+    Quote second =
+        quotes.saveRevision(first, SampleQuotes.quote(first.number(), 2, "shorter"), REVISED);
 
     assertThat(quotes.find(first.number())).contains(second);
     assertThat(quotes.find(first.number(), 1)).contains(first);
@@ -147,11 +163,13 @@ final class StoredQuotesTest {
 
   @Test
   void of_two_people_revising_the_same_quote_the_second_is_told() {
-    String number = saveNew("as asked").number();
+    Quote first = saveNew("as asked");
+    String number = first.number();
     Quote mine = SampleQuotes.quote(number, 2, "mine");
-    quotes.saveRevision(mine);
+    quotes.saveRevision(first, mine, REVISED);
 
-    assertThatThrownBy(() -> quotes.saveRevision(SampleQuotes.quote(number, 2, "theirs")))
+    assertThatThrownBy(
+            () -> quotes.saveRevision(first, SampleQuotes.quote(number, 2, "theirs"), REVISED))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("Q-000001 revision 2")
         .hasMessageContaining("look at it again");
@@ -160,7 +178,9 @@ final class StoredQuotesTest {
 
   @Test
   void a_revision_of_a_quote_not_on_file_is_refused() {
-    assertThatThrownBy(() -> quotes.saveRevision(SampleQuotes.quote("Q-000009", 2, "x")))
+    Quote never = SampleQuotes.quote("Q-000009", 1, "x");
+    assertThatThrownBy(
+            () -> quotes.saveRevision(never, SampleQuotes.quote("Q-000009", 2, "x"), REVISED))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("the number of a quote on file");
   }
@@ -169,11 +189,11 @@ final class StoredQuotesTest {
   void a_status_moves_once_from_what_the_caller_has_seen() {
     Quote draft = saveNew("Quay line");
 
-    Quote issued = quotes.changeStatus(draft, Quote.Status.ISSUED);
+    Quote issued = quotes.changeStatus(draft, Quote.Status.ISSUED, ISSUED);
 
     assertThat(quotes.find(draft.number())).contains(issued);
     assertThat(issued).isEqualTo(draft.withStatus(Quote.Status.ISSUED));
-    assertThatThrownBy(() -> quotes.changeStatus(draft, Quote.Status.DECLINED))
+    assertThatThrownBy(() -> quotes.changeStatus(draft, Quote.Status.DECLINED, ISSUED))
         .isInstanceOf(BadInputException.class);
     assertThat(quotes.find(draft.number())).contains(issued);
   }
@@ -181,23 +201,22 @@ final class StoredQuotesTest {
   @Test
   void the_status_of_a_revised_quote_stays() {
     Quote first = saveNew("as asked");
-    quotes.saveRevision(SampleQuotes.quote(first.number(), 2, "shorter"));
+    quotes.saveRevision(first, SampleQuotes.quote(first.number(), 2, "shorter"), REVISED);
 
-    assertThatThrownBy(() -> quotes.changeStatus(first, Quote.Status.ISSUED))
+    assertThatThrownBy(() -> quotes.changeStatus(first, Quote.Status.ISSUED, ISSUED))
         .isInstanceOf(BadInputException.class);
   }
 
   @Test
-  void an_older_store_put_back_never_gives_a_number_out_again() throws IOException {
+  void an_older_store_put_back_never_gives_a_number_out_again() {
     saveNew("first");
     close();
-    Path backup = Files.copy(folder.resolve("store.mv.db"), folder.resolve("backup"));
+    books.backUp(folder);
     open();
     saveNew("second");
     saveNew("third");
     close();
-    Files.delete(folder.resolve("store.mv.db"));
-    Files.move(backup, folder.resolve("store.mv.db"));
+    books.putBack(folder);
     open();
 
     assertThat(saveNew("fourth").number()).isEqualTo("Q-000004");
@@ -207,13 +226,13 @@ final class StoredQuotesTest {
 
   @Test
   void a_mark_that_cannot_be_this_stores_is_refused_and_no_number_is_used() throws IOException {
-    Path mark = folder.resolve("highest-quote-number.txt");
+    Path mark = database.mark().file();
     for (String text : List.of("900000000", "many", "")) {
       Files.writeString(mark, text);
 
       assertThatThrownBy(() -> saveNew("x"))
           .isInstanceOf(BadInputException.class)
-          .hasMessageContaining("highest-quote-number.txt");
+          .hasMessageContaining("highest-quote-number");
     }
     Files.delete(mark);
 
@@ -228,6 +247,59 @@ final class StoredQuotesTest {
   }
 
   private Quote saveNew(String title) {
-    return quotes.saveNew(number -> SampleQuotes.quote(number, 1, title));
+    return quotes.saveNew(number -> SampleQuotes.quote(number, 1, title), MADE);
+  }
+
+  @Test
+  void an_issued_quote_past_its_last_day_expires_for_good_and_says_so_in_its_log() {
+    Quote first = saveNew("Quay line");
+    LocalDate last = LocalDate.of(2026, 3, 20);
+    Quote issued = quotes.issue(first, last, 4, ISSUED);
+    assertThat(issued.validUntil()).isEqualTo(last);
+    assertThat(issued.leadDays()).isEqualTo(4);
+
+    assertThat(quotes.expireBefore(last)).isZero();
+    assertThat(quotes.find(first.number())).contains(issued);
+    assertThat(quotes.expireBefore(last.plusDays(1))).isEqualTo(1);
+    // The clock is set back.
+    assertThat(quotes.expireBefore(last.minusDays(5))).isZero();
+
+    assertThat(quotes.find(first.number())).contains(issued.withStatus(Quote.Status.EXPIRED));
+    assertThat(quotes.steps(first.number()))
+        .extracting(logged -> logged.step().step())
+        .containsExactly(QuoteLife.Step.MAKE, QuoteLife.Step.ISSUE, QuoteLife.Step.EXPIRE);
+    assertThatThrownBy(
+            () -> quotes.changeStatus(issued, Quote.Status.ACCEPTED, signed(QuoteLife.Step.ACCEPT)))
+        .isInstanceOf(BadInputException.class);
+  }
+
+  @Test
+  void a_step_is_logged_with_who_and_when_and_a_step_that_fails_is_not() {
+    Quote first = saveNew("Quay line");
+    quotes.saveRevision(first, SampleQuotes.quote(first.number(), 2, "shorter"), REVISED);
+    assertThatThrownBy(() -> quotes.changeStatus(first, Quote.Status.ISSUED, ISSUED))
+        .isInstanceOf(BadInputException.class);
+
+    assertThat(quotes.steps(first.number()))
+        .containsExactly(
+            new QuoteStore.Logged(first.number(), 1, MADE),
+            new QuoteStore.Logged(first.number(), 2, REVISED));
+  }
+
+  @Test
+  void nobody_revises_a_quote_that_was_accepted_meanwhile() {
+    Quote issued = quotes.issue(saveNew("Quay line"), LocalDate.of(2026, 4, 1), 4, ISSUED);
+    quotes.changeStatus(issued, Quote.Status.ACCEPTED, signed(QuoteLife.Step.ACCEPT));
+
+    assertThatThrownBy(
+            () ->
+                quotes.saveRevision(
+                    issued, SampleQuotes.quote(issued.number(), 2, "late"), REVISED))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("no longer ISSUED");
+  }
+
+  private static Signed signed(QuoteLife.Step step) {
+    return Signed.of(step, "ines", Instant.parse("2026-03-02T10:00:00Z"), "");
   }
 }

@@ -1,0 +1,112 @@
+package hosewright.catalogue;
+
+import hosewright.thread.End;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** An item's facts under the names of their columns, as a catalogue file would write them. */
+public final class ItemFacts {
+  private static final Map<String, Function<Item, String>> COLUMNS = columns();
+
+  private ItemFacts() {}
+
+  /** Every fact that is there, in the order of the columns. */
+  public static Map<String, String> of(Item item) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    COLUMNS.forEach(
+        (column, fact) -> {
+          String written = fact.apply(item);
+          if (!written.isEmpty()) {
+            facts.put(column, written);
+          }
+        });
+    return facts;
+  }
+
+  /**
+   * What differs between two states of an item, but for its being discontinued, and its stock,
+   * which moves without the catalogue.
+   */
+  static List<CatalogueDifference.FactChange> changes(Item before, Item after) {
+    List<CatalogueDifference.FactChange> changes = new ArrayList<>();
+    if (before.equals(after)) {
+      return changes;
+    }
+    COLUMNS.forEach(
+        (column, fact) -> {
+          String old = fact.apply(before);
+          String now = fact.apply(after);
+          boolean saidElsewhere =
+            column.equals("on_hand") || (column.equals("discontinued") && now.equals("yes"));
+          if (!old.equals(now) && !saidElsewhere) {
+            changes.add(new CatalogueDifference.FactChange(after.number(), column, old, now));
+          }
+        });
+    return changes;
+  }
+
+  private static Map<String, Function<Item, String>> columns() {
+    Map<String, Function<Item, String>> columns = new LinkedHashMap<>();
+    columns.put("kind", item -> item.kind().word());
+    columns.put("description", Item::description);
+    columns.put(
+        "ends", item -> item.ends().stream().map(End::toString).collect(Collectors.joining(" x ")));
+    columns.put("unit", item -> item.unit().word());
+    columns.put("weight_lb", item -> plain(item.weightLb()));
+    columns.put("material", Item::material);
+    columns.put("fluids", item -> item.fluids().stream().sorted().collect(Collectors.joining(";")));
+    columns.put("working_psi", item -> plain(item.rating().workingPsi()));
+    columns.put("service_test_psi", item -> plain(item.rating().serviceTestPsi()));
+    columns.put("derating", item -> derating(item.rating()));
+    columns.put("vacuum_inhg", item -> plain(item.rating().vacuumInHg()));
+    columns.put("hose_size_in", hose(facts -> plain(facts.sizeIn())));
+    columns.put("length_ft", hose(facts -> plain(facts.lengthFt())));
+    columns.put("series", hose(HoseFacts::series));
+    columns.put("friction_coefficient", hose(facts -> plain(facts.frictionCoefficient())));
+    columns.put("bore_in", hose(facts -> plain(facts.boreIn())));
+    columns.put("bowl_in", hose(facts -> plain(facts.bowlIn())));
+    columns.put("wave_speed_ft_s", hose(facts -> plain(facts.waveSpeedFtPerS())));
+    columns.put("loss_k", item -> plain(item.lossCoefficient()));
+    columns.put("appliance_loss_psi", item -> plain(item.applianceLossPsi()));
+    columns.put("opening_in", item -> plain(item.opening()));
+    columns.put("k_factor", item -> plain(item.kFactor()));
+    columns.put("drinking_water", item -> yes(item.drinkingWater()));
+    columns.put("discontinued", item -> yes(item.discontinued()));
+    columns.put("marked_to", Item::markedTo);
+    columns.put("gaskets_fitted", item -> yes(item.comesWithGaskets()));
+    columns.put("supplier", item -> item.stocking().supplier());
+    columns.put("pack", item -> String.valueOf(item.stocking().packSize()));
+    columns.put("lead_days", item -> String.valueOf(item.stocking().leadDays()));
+    columns.put("on_hand", item -> String.valueOf(item.stocking().onHand()));
+    return columns;
+  }
+
+  private static Function<Item, String> hose(Function<HoseFacts, String> fact) {
+    return item -> Optional.of(item).flatMap(Item::hose).map(fact).orElse("");
+  }
+
+  private static String derating(Rating rating) {
+    return rating.derating().stream()
+        .map(step -> plain(step.temperatureF()) + ":" + plain(step.workingPsi()))
+        .collect(Collectors.joining(";"));
+  }
+
+  private static String yes(boolean fact) {
+    return fact ? "yes" : "no";
+  }
+
+  private static String plain(OptionalDouble number) {
+    return number.isPresent() ? plain(number.getAsDouble()) : "";
+  }
+
+  private static String plain(double number) {
+    return number == 0 ? "0" : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

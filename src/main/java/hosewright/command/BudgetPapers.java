@@ -1,0 +1,34 @@
+package hosewright.command;
+
+import hosewright.fleet.FleetBudget;
+import hosewright.quote.Dealer;
+import hosewright.report.BudgetWorkbook;
+import hosewright.report.Export;
+import hosewright.report.Paper;
+import hosewright.shell.Invocation;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Instant;
+
+/** Where the budget's workbook goes. */
+record BudgetPapers(Paper paper, Path folder, boolean overwrite) {
+
+  static BudgetPapers of(Invocation in) {
+    return new BudgetPapers(
+        Papers.paper(in.value("paper").orElse("letter")),
+        Papers.folder(in.value("out")),
+        in.flag("overwrite"));
+  }
+
+  /** Writes the workbook and gives its file. */
+  String write(FleetBudget budget, Dealer dealer, Instant madeAt) {
+    try {
+      return Export.to(folder, "hose-budget-" + budget.from() + ".xlsx", overwrite)
+          .write(out -> BudgetWorkbook.write(budget, dealer, paper, madeAt, out))
+          .toString();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

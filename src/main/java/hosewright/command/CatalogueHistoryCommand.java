@@ -1,0 +1,74 @@
+package hosewright.command;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.Screen;
+import hosewright.shell.ShellCommand;
+import hosewright.shell.Table;
+import hosewright.store.CatalogueStore;
+import hosewright.store.CatalogueStore.Load;
+import hosewright.store.CatalogueStore.LoadedPrice;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Shows every list price an item ever had, and which load brought it. */
+final class CatalogueHistoryCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  CatalogueHistoryCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "catalogue history",
+                Group.BUY,
+                "Shows an item's prices with their days in force and the load that brought each",
+                "catalogue history H175-DJ-50-15NH")
+            .with(CatalogueChoice.item(books)));
+    this.books = books;
+  }
+
+  record History(String item, boolean listed, List<LoadedPrice> prices) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    try (Books open = books.getObject()) {
+      CatalogueStore shelf = open.shelf();
+      String number = CatalogueChoice.known(in, shelf);
+      boolean listed = shelf.load(List.of(number)).item(number).isPresent();
+      History history = new History(number, listed, shelf.priceHistory(number));
+      return Answer.of(history, screen -> text(history, screen));
+    }
+  }
+
+  private static String text(History history, Screen screen) {
+    Prose prose = new Prose(screen);
+    prose.line(history.item() + (history.listed() ? "" : ", no longer listed"));
+    if (history.prices().isEmpty()) {
+      return prose.line("It never had a list price.").toString();
+    }
+    Table table =
+        Table.of("in force from", "until", "from quantity", "price", "brought by", "replaced by")
+            .numbers(2, 3);
+    for (LoadedPrice row : history.prices()) {
+      table.row(
+          row.price().from(),
+          row.price().until().map(LocalDate::toString).orElse("open"),
+          row.price().minimumQuantity(),
+          MoneyWords.of(row.price().unitPrice()),
+          said(row.broughtBy()),
+          row.replacedBy().map(CatalogueHistoryCommand::said).orElse("in use"));
+    }
+    return prose.block(table.on(screen)).toString();
+  }
+
+  private static String said(Load load) {
+    String day =
+        "load %d, %s"
+            .formatted(load.number(), load.loadedAt().atZone(ZoneOffset.UTC).toLocalDate());
+    return load.source().isEmpty() ? day : day + ", " + load.source();
+  }
+}

@@ -1,0 +1,113 @@
+package hosewright.command;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.fleet.FleetBudget;
+import hosewright.fleet.FleetBudget.Need;
+import hosewright.line.GoodsPlan;
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.PlanItem;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Amendments;
+import hosewright.quote.Customer;
+import hosewright.quote.PriceList;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteMaker;
+import hosewright.quote.Signed;
+import hosewright.quote.Terms;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Quotes what a budget buys in its first year, at today's prices. */
+final class FirstPurchase {
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Check the couplings and lengths against the hose to be replaced before ordering.",
+          "New hose is inspected and tested as NFPA 1962 asks before it is put in service; local"
+              + " rules come first.");
+
+  private final Books books;
+  private final Customer customer;
+  private final FleetBudget budget;
+
+  FirstPurchase(Books books, Customer customer, FleetBudget budget) {
+    this.books = books;
+    this.customer = customer;
+    this.budget = budget;
+  }
+
+  /**
+   * The quote, numbered and kept.
+   *
+   * @param signed who makes it
+   * @throws BadInputException when the first year buys nothing
+   */
+  Quote quote(Signed signed) {
+    List<Need> needs = budget.needs().stream().filter(need -> need.firstYear() > 0).toList();
+    if (needs.isEmpty()) {
+      throw new BadInputException(
+          "quote", customer.id(), "a budget whose first year buys hose; this one buys none");
+    }
+    LinePlan plan = plan(needs);
+    String title =
+        "Hose replacement, year from "
+            + budget.from()
+            + ", by "
+            + budget.purchaseBy().orElseThrow().replace('-', ' ');
+    QuoteMaker maker = new QuoteMaker(books.catalogue(), books.terms());
+    Amendments amendments = Amendments.NONE.withTerms(books.termsOfSale());
+    PriceList prices = new PriceList(books.catalogue(), customer, books.today());
+    return books
+        .quotes()
+        .saveNew(
+            number ->
+                maker.make(
+                    new QuoteMaker.Draft(
+                        number,
+                        1,
+                        customer,
+                        books.today(),
+                        title,
+                        "",
+                        plan,
+                        amendments,
+                        books.now()),
+                    prices),
+            signed);
+  }
+
+  private LinePlan plan(List<Need> needs) {
+    Catalogue catalogue = books.catalogue();
+    LocalDate today = books.today();
+    Terms terms = new Terms(catalogue, customer, today);
+    CurrencyUnit currency = catalogue.currency().orElseThrow();
+    List<PlanItem> items =
+        needs.stream()
+            .map(need -> item(catalogue.item(need.item()).orElseThrow(), need.firstYear(), terms))
+            .toList();
+    return GoodsPlan.of(
+        "%d sections of hose for the first year of a replacement budget."
+            .formatted(needs.stream().mapToInt(Need::firstYear).sum()),
+        items,
+        budget.unpriced().stream().map(FleetBudget.Unpriced::hose).toList(),
+        CAUTIONS,
+        today,
+        currency);
+  }
+
+  private static PlanItem item(Item item, int quantity, Terms terms) {
+    Money unit = terms.unitPrice(item, quantity).orElseThrow();
+    return new PlanItem(
+        item.number(),
+        item.description(),
+        quantity,
+        0,
+        item.unit().word(),
+        Optional.of(unit),
+        Optional.of(unit.multipliedBy(quantity)),
+        item.weightLb() * quantity);
+  }
+}

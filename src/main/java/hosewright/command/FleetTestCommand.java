@@ -1,0 +1,147 @@
+package hosewright.command;
+
+import hosewright.csv.CellRows;
+import hosewright.fleet.AgencyLimits;
+import hosewright.fleet.DaysRecords;
+import hosewright.fleet.DaysRecords.Change;
+import hosewright.fleet.RecordReader;
+import hosewright.intake.DealerFiles;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Problem;
+import hosewright.shell.Answer;
+import hosewright.shell.ArgumentSpec;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
+import hosewright.shell.ShellCommand;
+import hosewright.store.FleetStore;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Enters a day's service tests and repairs, from a file or question by question. */
+final class FleetTestCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  FleetTestCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "fleet test",
+                Group.BUDGET,
+                "Enters service tests and repairs, from a file or question by question",
+                "fleet test catalogue/fleet/test-day")
+            .with(
+                ArgumentSpec.optional(
+                        "PLACE",
+                        "the folder with records.csv or .xlsx, or a workbook with such a"
+                            + " sheet; without it every record is asked for")
+                    .completingFiles())
+            .with(
+                OptionSpec.value("map", "FILE", "a mapping file for columns of other names")
+                    .completingFiles())
+            .with(BadRows.options()));
+    this.books = books;
+  }
+
+  record Entered(int records, int alreadyOnFile, List<Change> changes) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Known known = known();
+    // The books are not kept open while somebody thinks.
+    Optional<Map<String, CellRows>> tables = tables(in, known.ids(), known.today());
+    if (tables.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was entered.");
+    }
+    try (Books open = books.getObject()) {
+      Entered entered =
+          BadRows.reported(
+              in, () -> enter(FleetOptions.loaded(open), tables.get(), known.ids(), known.today()));
+      return Answer.of(entered, screen -> text(entered, screen));
+    }
+  }
+
+  /** What must be known before anything is asked or read. */
+  private record Known(Set<String> ids, LocalDate today) {}
+
+  private Known known() {
+    try (Books open = books.getObject()) {
+      return new Known(FleetOptions.loaded(open).ids(), open.today());
+    }
+  }
+
+  private static Optional<Map<String, CellRows>> tables(
+      Invocation in, Set<String> ids, LocalDate today) {
+    Optional<String> place = in.argument(0);
+    if (place.isPresent()) {
+      return Optional.of(
+          DealerFiles.open(
+              Path.of(place.get()),
+              in.value("map").map(Path::of),
+              List.of(RecordReader.FORM),
+              List.of()));
+    }
+    return in.asker()
+        .map(asker -> new TestInterview(asker, ids, today).rows().map(FleetTestCommand::asTable))
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "PLACE", "", "a folder with records.csv, since nobody is there to be asked"));
+  }
+
+  private static Map<String, CellRows> asTable(List<List<String>> rows) {
+    return Map.of(
+        RecordReader.FORM.name(),
+        new CellRows() {
+          @Override
+          public String title() {
+            return "what was answered";
+          }
+
+          @Override
+          public void each(Taker taker) {
+            taker.take(Row.of(1, RecordReader.FORM.columns()));
+            long line = 1;
+            for (List<String> row : rows) {
+              line++;
+              taker.take(Row.of(line, row));
+            }
+          }
+        });
+  }
+
+  private static Entered enter(
+      FleetStore fleet, Map<String, CellRows> tables, Set<String> ids, LocalDate today) {
+    AgencyLimits limits = fleet.limits();
+    List<Problem> problems = new ArrayList<>();
+    DaysRecords day = new DaysRecords(limits, fleet::find, problems);
+    new RecordReader(today, limits, ids, problems).read(tables, day::take);
+    if (!problems.isEmpty()) {
+      throw new BadInputException(problems);
+    }
+    fleet.add(day.accepted());
+    return new Entered(day.accepted().size(), day.known(), day.changes());
+  }
+
+  private static String text(Entered entered, Screen screen) {
+    Prose prose = new Prose(screen);
+    prose.line(
+        "Entered %d records%s."
+            .formatted(
+                entered.records(),
+                entered.alreadyOnFile() == 0
+                    ? ""
+                    : ", passed over " + entered.alreadyOnFile() + " that were on file already"));
+    for (Change change : entered.changes()) {
+      prose.line(FleetRetireCommand.said(change));
+    }
+    return prose.toString();
+  }
+}

@@ -1,0 +1,78 @@
+package hosewright.command;
+
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.ShellCommand;
+import hosewright.shell.Table;
+import java.time.LocalDate;
+import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Lists the orders on the books. */
+final class OrderListCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  OrderListCommand(ObjectProvider<Books> books) {
+    super(CommandSpec.of("order list", Group.BUY, "Lists the orders", "order list"));
+    this.books = books;
+  }
+
+  /** An order in a list. */
+  record Heading(
+      String number,
+      String quoteNumber,
+      Order.State state,
+      String customer,
+      LocalDate raisedOn,
+      LocalDate shipOn,
+      int shortage,
+      String title) {}
+
+  record Orders(List<Heading> orders) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    List<Heading> headings;
+    try (Books open = books.getObject()) {
+      headings = open.orders().list().stream().map(OrderListCommand::heading).toList();
+    }
+    return Answer.of(
+        new Orders(headings),
+        screen -> {
+          if (headings.isEmpty()) {
+            return "No orders yet. Start with 'order raise'.";
+          }
+          Table table =
+              Table.of("number", "quote", "state", "customer", "raised", "ships", "short", "title")
+                  .numbers(6);
+          headings.forEach(
+              order ->
+                  table.row(
+                      order.number(),
+                      order.quoteNumber(),
+                      order.state().word(),
+                      order.customer(),
+                      order.raisedOn(),
+                      order.shipOn(),
+                      order.shortage(),
+                      order.title()));
+          return table.on(screen);
+        });
+  }
+
+  private static Heading heading(Order order) {
+    return new Heading(
+        order.number(),
+        order.quoteNumber(),
+        order.state(),
+        order.customer(),
+        order.raisedOn(),
+        order.shipOn(),
+        order.lines().stream().mapToInt(OrderLine::shortage).sum(),
+        order.title());
+  }
+}

@@ -1,0 +1,136 @@
+package hosewright.command;
+
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.order.PurchaseOrder;
+import hosewright.order.PurchaseOrder.PurchaseLine;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.ShellCommand;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Shows an order: its lines, where their goods stand, what was bought for it. */
+final class OrderShowCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  OrderShowCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "order show",
+                Group.BUY,
+                "Shows an order, where its goods stand and what was bought for it",
+                "order show O-000001")
+            .with(OrderChoice.argument(books))
+            .with(OptionSpec.flag("internal", "with what purchases cost")));
+    this.books = books;
+  }
+
+  /** A line of an order, with what it is short of. */
+  record Line(
+      int position,
+      int quotePosition,
+      String item,
+      String description,
+      String unit,
+      int quantity,
+      int reserved,
+      int shipped,
+      int shortage) {
+    static Line of(OrderLine line) {
+      return new Line(
+          line.position(),
+          line.quotePosition(),
+          line.item(),
+          line.description(),
+          line.unit(),
+          line.quantity(),
+          line.reserved(),
+          line.shipped(),
+          line.shortage());
+    }
+  }
+
+  /** A line bought; its cost only where the dealer asked for it. */
+  record Bought(
+      int position,
+      String stockCode,
+      String description,
+      int needed,
+      int quantity,
+      int received,
+      Optional<Money> unitCost) {
+    static Bought of(PurchaseLine line, boolean internal) {
+      return new Bought(
+          line.position(),
+          line.stockCode(),
+          line.description(),
+          line.needed(),
+          line.quantity(),
+          line.received(),
+          internal ? line.unitCost() : Optional.empty());
+    }
+  }
+
+  record Purchase(
+      String number,
+      String supplier,
+      String supplierName,
+      LocalDate expectedOn,
+      String remark,
+      List<Bought> lines) {
+    static Purchase of(PurchaseOrder purchase, boolean internal) {
+      return new Purchase(
+          purchase.number(),
+          purchase.supplier(),
+          purchase.supplierName(),
+          purchase.expectedOn(),
+          purchase.remark(),
+          purchase.lines().stream().map(line -> Bought.of(line, internal)).toList());
+    }
+  }
+
+  record Shown(
+      String number,
+      String quoteNumber,
+      int quoteRevision,
+      String customer,
+      String title,
+      Order.State state,
+      LocalDate raisedOn,
+      LocalDate shipOn,
+      String raisedBy,
+      List<Line> lines,
+      List<Purchase> purchases) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    try (Books open = books.getObject()) {
+      return answer(OrderChoice.order(in, open), in.flag("internal"));
+    }
+  }
+
+  /** An order as every command that changes one answers. */
+  static Answer answer(Order order, boolean internal) {
+    return Answer.of(
+        new Shown(
+            order.number(),
+            order.quoteNumber(),
+            order.quoteRevision(),
+            order.customer(),
+            order.title(),
+            order.state(),
+            order.raisedOn(),
+            order.shipOn(),
+            order.raisedBy(),
+            order.lines().stream().map(Line::of).toList(),
+            order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList()),
+        screen -> OrderText.of(order, internal, screen));
+  }
+}

@@ -1,0 +1,131 @@
+package hosewright.command;
+
+import hosewright.order.OrderBook.StockLine;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import hosewright.shell.Answer;
+import hosewright.shell.ArgumentSpec;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.ShellCommand;
+import hosewright.shell.Table;
+import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Shows what came, went, is on hand, promised and bought, and whether it balances. */
+final class OrderStockCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  OrderStockCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "order stock",
+                Group.BUY,
+                "Shows stock in, out, on hand, reserved and free, and whether it balances",
+                "order stock H175-DJ-50-15NH")
+            .with(
+                ArgumentSpec.optional("ITEM", "one item; left out, all that moved or is promised")
+                    .completing(
+                        () -> {
+                          try (Books open = books.getObject()) {
+                            return open.orders().stock().stream()
+                                .map(StockLine::stockCode)
+                                .toList();
+                          }
+                        })));
+    this.books = books;
+  }
+
+  /** A shelf with what is free of it. */
+  record Shelf(
+      String item,
+      int counted,
+      int received,
+      int shipped,
+      int onHand,
+      int reserved,
+      int free,
+      int onOrder) {}
+
+  /**
+   * The shelves.
+   *
+   * @param balanced whether for every shelf, shown or not, stock in is stock out and on hand
+   */
+  record Stock(List<Shelf> shelves, boolean balanced) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    List<StockLine> all;
+    try (Books open = books.getObject()) {
+      open.catalogue();
+      all = open.orders().stock();
+    }
+    List<Shelf> shelves = chosen(in, all).stream().map(OrderStockCommand::shelf).toList();
+    boolean balanced = all.stream().allMatch(StockLine::balances);
+    return Answer.of(
+        new Stock(shelves, balanced),
+        screen -> {
+          Table table =
+              Table.of(
+                      "item",
+                      "counted",
+                      "received",
+                      "shipped",
+                      "on hand",
+                      "reserved",
+                      "free",
+                      "on order")
+                  .numbers(1, 2, 3, 4, 5, 6, 7);
+          shelves.forEach(
+              shelf ->
+                  table.row(
+                      shelf.item(),
+                      shelf.counted(),
+                      shelf.received(),
+                      shelf.shipped(),
+                      shelf.onHand(),
+                      shelf.reserved(),
+                      shelf.free(),
+                      shelf.onOrder()));
+          String shown =
+              shelves.isEmpty() ? "Nothing has moved and nothing is promised." : table.on(screen);
+          return shown
+              + (balanced
+                  ? "\nThe books balance: for each of %d items, stock in is stock out and on hand."
+                      .formatted(all.size())
+                  : "\nThe books do not balance: some stock on hand has no record.");
+        });
+  }
+
+  private static List<StockLine> chosen(Invocation in, List<StockLine> all) {
+    if (in.argument(0).isEmpty()) {
+      return all.stream()
+          .filter(line -> line.received() + line.shipped() + line.reserved() + line.onOrder() > 0)
+          .toList();
+    }
+    String typed = in.argument(0).get();
+    List<StockLine> found =
+        all.stream().filter(line -> line.stockCode().equalsIgnoreCase(typed)).toList();
+    if (found.isEmpty()) {
+      String nearest = Nearest.to(typed, all.stream().map(StockLine::stockCode).toList());
+      throw new BadInputException(
+          List.of(new Problem("item", typed, "an item that was ever in stock", nearest)));
+    }
+    return found;
+  }
+
+  private static Shelf shelf(StockLine line) {
+    return new Shelf(
+        line.stockCode(),
+        line.counted(),
+        line.received(),
+        line.shipped(),
+        line.onHand(),
+        line.reserved(),
+        line.free(),
+        line.onOrder());
+  }
+}

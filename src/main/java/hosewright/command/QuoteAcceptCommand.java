@@ -1,0 +1,43 @@
+package hosewright.command;
+
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.QuoteLife.Step;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.ShellCommand;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Notes that a buyer took a quote; an order can then be raised from it. */
+final class QuoteAcceptCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteAcceptCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote accept",
+                Group.QUOTE,
+                "Notes that the buyer took an issued quote",
+                "quote accept Q-000001 --note \"their order 4711\"")
+            .with(QuoteChoice.argument(books))
+            .with(
+                OptionSpec.value("note", "TEXT", "for example the number of their order"),
+                Signing.option()));
+    this.books = books;
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    try (Books open = books.getObject()) {
+      Quote seen = QuoteChoice.latest(in, open);
+      Quote.Status next = QuoteLife.take(seen, Step.ACCEPT).status();
+      String note = in.value("note").map(text -> Signing.sentence("note", text)).orElse("");
+      Quote moved =
+          open.quotes().changeStatus(seen, next, Signing.as(in, Step.ACCEPT, open.now(), note));
+      return Stepped.answer(moved, Signing.name(in), note);
+    }
+  }
+}

@@ -1,0 +1,195 @@
+package hosewright.command;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.order.Asked;
+import hosewright.order.Comparison;
+import hosewright.order.SupplierAnswer;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Quote;
+import hosewright.shell.Answer;
+import hosewright.shell.ArgumentSpec;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
+import hosewright.shell.ShellCommand;
+import hosewright.shell.Table;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
+import org.joda.money.Money;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Sets suppliers' answers side by side and notes whose is taken. */
+final class QuoteAnswersCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteAnswersCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote answers",
+                Group.QUOTE,
+                "Reads suppliers' answers back, side by side; the cheapest landed is taken",
+                "quote answers Q-000001 quotes/Q-000001-ask-COUPL.xlsx")
+            .with(
+                QuoteChoice.argument(books),
+                ArgumentSpec.optional("FILE", "sheets filled in; left out, the answers on file")
+                    .completingFiles()
+                    .asRepeatable())
+            .with(
+                OptionSpec.value("choose", "LINE=SUPPLIER", "take another than the cheapest")
+                    .asRepeatable(),
+                OptionSpec.value("reason", "TEXT", "why another is taken"),
+                OptionSpec.value(
+                        "rate", "CODE=RATE", "what one of a foreign currency is in ours: CAD=0.73")
+                    .asRepeatable(),
+                Signing.option()));
+    this.books = books;
+  }
+
+  /** An answer side by side with others; suppliers' prices are for the dealer's eyes. */
+  record Offer(
+      int line,
+      String wanted,
+      int quantity,
+      String supplier,
+      Money unitCost,
+      Money freight,
+      Money landed,
+      int leadDays,
+      String remark,
+      boolean chosen,
+      String reason) {}
+
+  record Answers(String number, List<Offer> answers, List<Asked> unanswered) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Optional<String> reason = in.value("reason").map(text -> Signing.sentence("reason", text));
+    Map<CurrencyUnit, BigDecimal> rates = rates(in);
+    Map<Integer, String> overrides = overrides(in);
+    try (Books open = books.getObject()) {
+      Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
+      List<Asked> asked = Asked.of(quote);
+      List<SupplierAnswer> answers =
+          new AnswerFiles(quote.number(), asked, open.catalogue().suppliers())
+              .read(in.arguments().subList(1, in.arguments().size()), kept(open, quote));
+      Comparison comparison =
+          Comparison.of(asked, answers, quote.total().getCurrencyUnit(), rates, overrides, reason);
+      open.orders().keepAnswers(quote.number(), comparison.answers(), OrderChoice.actor(in, open));
+      return Answer.of(document(quote, comparison), screen -> text(comparison, screen));
+    }
+  }
+
+  private static List<SupplierAnswer> kept(Books open, Quote quote) {
+    return open.orders().answers(quote.number());
+  }
+
+  private static Answers document(Quote quote, Comparison comparison) {
+    List<Offer> offers =
+        comparison.lines().stream()
+            .flatMap(
+                line ->
+                    line.answers().stream()
+                        .map(
+                            landed -> {
+                              SupplierAnswer answer = landed.answer();
+                              return new Offer(
+                                  line.asked().line(),
+                                  answer.wanted(),
+                                  answer.quantity(),
+                                  answer.supplier(),
+                                  answer.unitCost(),
+                                  answer.freight(),
+                                  landed.landed(),
+                                  answer.leadDays(),
+                                  answer.remark(),
+                                  answer.chosen(),
+                                  answer.reason());
+                            }))
+            .toList();
+    return new Answers(quote.number(), offers, unanswered(comparison));
+  }
+
+  private static List<Asked> unanswered(Comparison comparison) {
+    return comparison.lines().stream()
+        .filter(line -> line.answers().isEmpty())
+        .map(Comparison.Line::asked)
+        .toList();
+  }
+
+  private static String text(Comparison comparison, Screen screen) {
+    Prose prose = new Prose(screen);
+    prose.line("For your eyes only");
+    Table table =
+        Table.of("#", "wanted", "supplier", "each", "freight", "landed", "days", "taken")
+            .numbers(0, 3, 4, 5, 6);
+    for (Comparison.Line line : comparison.lines()) {
+      for (Comparison.Landed landed : line.answers()) {
+        SupplierAnswer answer = landed.answer();
+        table.row(
+            line.asked().line(),
+            answer.wanted(),
+            answer.supplier(),
+            MoneyWords.of(answer.unitCost()),
+            answer.freight().getAmount().toPlainString(),
+            MoneyWords.of(landed.landed()),
+            answer.leadDays(),
+            answer.chosen() ? taken(answer) : "");
+      }
+    }
+    if (!table.isEmpty()) {
+      prose.block(table.on(screen));
+    }
+    unanswered(comparison)
+        .forEach(
+            asked -> prose.line("Nobody answered line " + asked.line() + ", " + asked.wanted()));
+    prose.line(
+        "Put a priced line on the quote: quote revise NUMBER --source LINE=PRICE --reason TEXT");
+    return prose.toString();
+  }
+
+  private static String taken(SupplierAnswer answer) {
+    return answer.reason().isEmpty() ? "yes" : "yes: " + answer.reason();
+  }
+
+  private static Map<Integer, String> overrides(Invocation in) {
+    Map<Integer, String> overrides = new LinkedHashMap<>();
+    for (String typed : in.values("choose")) {
+      String[] parts = typed.split("=", 2);
+      if (parts.length < 2 || !parts[0].strip().matches("\\d{1,5}")) {
+        throw new BadInputException("choose", typed, "a line and a supplier, such as 1=COUPL");
+      }
+      overrides.put(Integer.parseInt(parts[0].strip()), parts[1].strip().toUpperCase(Locale.ROOT));
+    }
+    return overrides;
+  }
+
+  private static Map<CurrencyUnit, BigDecimal> rates(Invocation in) {
+    Map<CurrencyUnit, BigDecimal> rates = new HashMap<>();
+    for (String typed : in.values("rate")) {
+      String[] parts = typed.split("=", 2);
+      try {
+        if (parts.length == 2 && parts[1].strip().matches("\\d{1,6}(\\.\\d{1,8})?")) {
+          BigDecimal rate = new BigDecimal(parts[1].strip());
+          if (rate.signum() > 0) {
+            rates.put(CurrencyUnit.of(parts[0].strip().toUpperCase(Locale.ROOT)), rate);
+            continue;
+          }
+        }
+      } catch (IllegalCurrencyException e) {
+        // falls through to the one message for all unusable rates
+      }
+      throw new BadInputException(
+          "rate", typed, "a currency code of ISO 4217 and a rate over 0, such as CAD=0.73");
+    }
+    return rates;
+  }
+}

@@ -1,0 +1,43 @@
+package hosewright.command;
+
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.QuoteLife.Step;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.ShellCommand;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Notes that a buyer did not take a quote, and why. */
+final class QuoteDeclineCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteDeclineCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote decline",
+                Group.QUOTE,
+                "Notes that the buyer did not take an issued quote, and why",
+                "quote decline Q-000001 --reason \"too slow\"")
+            .with(QuoteChoice.argument(books))
+            .with(
+                OptionSpec.value("reason", "TEXT", "what the buyer said").asRequired(),
+                Signing.option()));
+    this.books = books;
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    try (Books open = books.getObject()) {
+      Quote seen = QuoteChoice.latest(in, open);
+      Quote.Status next = QuoteLife.take(seen, Step.DECLINE).status();
+      String note = in.value("reason").map(text -> Signing.sentence("reason", text)).orElse("");
+      Quote moved =
+          open.quotes().changeStatus(seen, next, Signing.as(in, Step.DECLINE, open.now(), note));
+      return Stepped.answer(moved, Signing.name(in), note);
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package hosewright.command;
+
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteStore.Logged;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.ShellCommand;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Lists every step taken with a quote: what, who, when and why. */
+final class QuoteHistoryCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteHistoryCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote history",
+                Group.QUOTE,
+                "Lists every step taken with a quote, by whom and when",
+                "quote history Q-000001")
+            .with(QuoteChoice.argument(books))
+            .with(OptionSpec.flag("internal", "say too what went out under the margin floor")));
+    this.books = books;
+  }
+
+  /** One step; {@code belowFloor} only where the dealer asked for it. */
+  record Step(
+      int revision,
+      String step,
+      String by,
+      Instant at,
+      String note,
+      Optional<Boolean> belowFloor) {}
+
+  record History(String number, List<Step> steps) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    boolean internal = in.flag("internal");
+    try (Books open = books.getObject()) {
+      Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
+      List<Logged> log = open.quotes().steps(quote.number());
+      ZoneId zone = open.zone();
+      return Answer.of(
+          new History(quote.number(), log.stream().map(logged -> step(logged, internal)).toList()),
+          screen -> {
+            Prose prose = new Prose(screen);
+            log.forEach(logged -> prose.line(sentence(logged, zone, internal)));
+            return prose.toString();
+          });
+    }
+  }
+
+  private static Step step(Logged logged, boolean internal) {
+    return new Step(
+        logged.revision(),
+        logged.step().step().word(),
+        logged.step().by(),
+        logged.step().at(),
+        logged.step().note(),
+        internal ? Optional.of(logged.step().belowFloor()) : Optional.empty());
+  }
+
+  private static String sentence(Logged logged, ZoneId zone, boolean internal) {
+    return logged.number()
+        + "-r"
+        + logged.revision()
+        + " "
+        + Signing.words(logged.step(), zone)
+        + (internal && logged.step().belowFloor() ? " (under the margin floor)" : "");
+  }
+}

@@ -1,0 +1,95 @@
+package hosewright.command;
+
+import hosewright.jobfile.JobFile;
+import hosewright.line.Job;
+import hosewright.line.JobField;
+import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Amendments;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.QuoteLife.Step;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.ShellCommand;
+import java.util.EnumMap;
+import java.util.Map;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Makes a new revision of a quote from what is to be different; prices quoted before stay. */
+final class QuoteReviseCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  QuoteReviseCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote revise",
+                Group.QUOTE,
+                "Makes a new revision of a quote, at the prices quoted before",
+                "quote revise Q-000001 --quantity 1=12 --add \"1 x Crating @ 35.00\""
+                    + " --reason \"three lengths more\"")
+            .with(QuoteChoice.argument(books))
+            .with(
+                OptionSpec.value("reason", "TEXT", "why it is revised").asRequired(),
+                Signing.option())
+            .with(AmendmentOptions.options())
+            .with(JobAnswers.changes()));
+    this.books = books;
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    try (Books open = books.getObject()) {
+      Quote seen = QuoteChoice.latest(in, open);
+      QuoteLife.take(seen, Step.REVISE);
+      String reason = Signing.sentence("reason", in.required("reason"));
+      Map<JobField, String> before = JobFile.parse(seen.jobYaml());
+      Map<JobField, String> answers = JobAnswers.changed(before, in);
+      Job job = JobForm.read(answers);
+      LinePlan plan = plan(open, seen, answers, before, job);
+      if (!plan.feasible()) {
+        return Answer.noSafePlan(
+            plan, screen -> PlanText.of(plan, screen) + "\nNothing was revised.");
+      }
+      Amendments amendments =
+          new AmendmentOptions(seen, seen.amendments().fitting(seen.plan(), plan), open.catalogue())
+              .read(in);
+      if (answers.equals(before) && amendments.equals(seen.amendments())) {
+        throw new BadInputException(
+            "revise", seen.number(), "say what is to be different: see 'help quote revise'");
+      }
+      Quote next =
+          open.revisions()
+              .revised(
+                  seen,
+                  answers.equals(before) ? seen.title() : job.title(),
+                  answers.equals(before) ? seen.jobYaml() : JobFile.write(answers),
+                  plan,
+                  amendments.because(reason));
+      return Revising.keep(in, open, seen, next, Step.REVISE);
+    }
+  }
+
+  /** The plan quoted before, unless the job asks for another. */
+  private static LinePlan plan(
+      Books open,
+      Quote seen,
+      Map<JobField, String> answers,
+      Map<JobField, String> before,
+      Job job) {
+    return withoutTitle(answers).equals(withoutTitle(before))
+        ? seen.plan()
+        : new Planning(open).plan(job, open.revisions().kept(seen));
+  }
+
+  private static Map<JobField, String> withoutTitle(Map<JobField, String> answers) {
+    Map<JobField, String> rest = new EnumMap<>(JobField.class);
+    rest.putAll(answers);
+    rest.remove(JobField.TITLE);
+    return rest;
+  }
+}

@@ -1,0 +1,56 @@
+package hosewright.command;
+
+import hosewright.shell.Notices;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+/** Says how many jobs are done and how long the rest will take, once a second at most. */
+final class TenderProgress {
+  private static final Duration PACE = Duration.ofSeconds(1);
+
+  private final Notices notices;
+  private final Supplier<Instant> clock;
+  private final int jobs;
+  private final int before;
+  private final Instant start;
+  private Instant said;
+
+  /**
+   * @param before jobs that an earlier run did
+   */
+  TenderProgress(Notices notices, Supplier<Instant> clock, int jobs, int before) {
+    this.notices = notices;
+    this.clock = clock;
+    this.jobs = jobs;
+    this.before = before;
+    this.start = clock.get();
+    this.said = start;
+  }
+
+  void done(int done) {
+    Instant now = clock.get();
+    if (Duration.between(said, now).compareTo(PACE) >= 0) {
+      said = now;
+      notices.progress(sentence(Duration.between(start, now), done));
+    }
+  }
+
+  String sentence(Duration gone, int done) {
+    String far = String.format(Locale.ROOT, "%,d of %,d jobs", done, jobs);
+    if (done <= before) {
+      return far;
+    }
+    double each = gone.toMillis() / 1000.0 / (done - before);
+    return far + ", " + time(Math.round(each * (jobs - done))) + " left";
+  }
+
+  private static String time(long seconds) {
+    if (seconds < 90) {
+      return seconds + " s";
+    }
+    long minutes = Math.round(seconds / 60.0);
+    return minutes < 90 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+  }
+}

@@ -1,0 +1,46 @@
+package hosewright.fleet;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * How many sections are to be replaced in each year, by place and kind. Under an age limit they are
+ * whole numbers, under a law of survival expected ones.
+ */
+public final class Demand {
+  private final int years;
+  private final Map<HoseAges.Place, double[]> byPlace = new LinkedHashMap<>();
+
+  Demand(int years) {
+    this.years = years;
+  }
+
+  public int years() {
+    return years;
+  }
+
+  void add(HoseAges.Place place, int year, double sections) {
+    byPlace.computeIfAbsent(place, key -> new double[years + 1])[year] += sections;
+  }
+
+  Set<HoseAges.Place> places() {
+    return byPlace.keySet();
+  }
+
+  double of(HoseAges.Place place, int year) {
+    return byPlace.get(place)[year];
+  }
+
+  /** Sections of each kind in a year, 1 for the first. */
+  public Map<HoseKind, Double> byKind(int year) {
+    Map<HoseKind, Double> kinds = new LinkedHashMap<>();
+    byPlace.forEach((place, counts) -> kinds.merge(place.kind(), counts[year], Double::sum));
+    return kinds;
+  }
+
+  /** All sections of a year. */
+  public double in(int year) {
+    return byPlace.values().stream().mapToDouble(counts -> counts[year]).sum();
+  }
+}

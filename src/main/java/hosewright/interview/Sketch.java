@@ -1,0 +1,81 @@
+package hosewright.interview;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.line.Job;
+import hosewright.line.JobField;
+import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Problem;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The plan as far as the answers go, in a line or two. */
+final class Sketch {
+  private final Function<Job, LinePlan> planner;
+
+  Sketch(Function<Job, LinePlan> planner) {
+    this.planner = planner;
+  }
+
+  /** What stands so far; empty before there is anything to say. */
+  String of(Map<JobField, String> answers) {
+    boolean whole =
+        Arrays.stream(JobField.values()).filter(JobField::required).allMatch(answers::containsKey);
+    if (whole) {
+      try {
+        return planned(planner.apply(JobForm.read(answers)));
+      } catch (BadInputException e) {
+        return "So far: "
+            + e.problems().stream().map(Problem::sentence).collect(Collectors.joining(" "));
+      }
+    }
+    if (!answers.containsKey(JobField.TO)) {
+      return "";
+    }
+    return "So far: "
+        + answers.get(JobField.FROM)
+        + " >> "
+        + (answers.containsKey(JobField.LENGTH) ? answers.get(JobField.LENGTH) + " >> " : "")
+        + answers.get(JobField.TO);
+  }
+
+  private static String planned(LinePlan plan) {
+    String hose =
+        plan.sections().stream()
+            .map(section -> section.count() + " x " + plain(section.lengthFt()) + " ft")
+            .collect(Collectors.joining(" and "));
+    String goods =
+        "%s of %s in hose%s, %s"
+            .formatted(hose, plain(plan.sizeIn()), adapters(plan), MoneyWords.of(plan.total()));
+    if (!plan.feasible()) {
+      return "So far: NO SAFE PLAN, limited by "
+          + plan.limitedBy().orElse("a check")
+          + (plan.sections().isEmpty() ? "" : " The nearest is " + goods + ".");
+    }
+    return plan.hydraulics().calculated()
+        ? String.format(
+            Locale.ROOT,
+            "So far: %s; it takes %.1f psi at the source.",
+            goods,
+            plan.hydraulics().requiredSourcePsi())
+        : "So far: " + goods + ".";
+  }
+
+  private static String adapters(LinePlan plan) {
+    int count = plan.adapters().stream().mapToInt(LinePlan.ItemCount::count).sum();
+    return switch (count) {
+      case 0 -> "";
+      case 1 -> " and an adapter";
+      default -> " and " + count + " adapters";
+    };
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,150 @@
+package hosewright.line;
+
+import static hosewright.line.Checks.check;
+import static hosewright.line.Checks.text;
+
+import hosewright.hydraulics.Demand;
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Check.Outcome;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** Checks on how much arrives, and on how it flows. */
+final class FlowChecks {
+  static final String DELIVERED = "delivered pressure";
+
+  private final Job job;
+  private final Assembly line;
+  private final LineHydraulicsResult hydraulics;
+
+  FlowChecks(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+    this.job = job;
+    this.line = line;
+    this.hydraulics = hydraulics;
+  }
+
+  Check delivered() {
+    double requiredPsi = hydraulics.requiredSourcePsi();
+    if (job.supply().isEmpty()) {
+      return check(
+          DELIVERED,
+          Outcome.PASS,
+          job.needPsi(),
+          job.needPsi(),
+          "psi",
+          requiredPsi > 0
+              ? text("the source must hold %.1f psi at %.0f gpm", requiredPsi, job.flowGpm())
+              : text("the fall alone brings the pressure needed at %.0f gpm", job.flowGpm()),
+          "need plus every loss");
+    }
+    double deliveredPsi = hydraulics.deliveredPsi();
+    boolean enough = deliveredPsi >= job.needPsi() - PressureChecks.HAIR_PSI;
+    return check(
+        DELIVERED,
+        enough ? Outcome.PASS : Outcome.FAIL,
+        deliveredPsi,
+        job.needPsi(),
+        "psi",
+        enough
+            ? text("%.1f psi arrives where %.1f psi is needed", deliveredPsi, job.needPsi())
+            : text(
+                "it takes %.1f psi at the source to deliver %.1f psi at %.0f gpm, and the source"
+                    + " gives %.1f psi",
+                requiredPsi, job.needPsi(), job.flowGpm(), hydraulics.sourcePsi().orElseThrow()),
+        "source pressure less every loss");
+  }
+
+  Check velocity() {
+    double velocity = hydraulics.velocityFtPerS();
+    boolean slow = velocity <= Limit.VELOCITY_FT_PER_S.value();
+    return check(
+        Limit.VELOCITY_FT_PER_S,
+        "velocity",
+        slow ? Outcome.PASS : Outcome.WARN,
+        velocity,
+        slow ? "unhurried" : Limit.VELOCITY_FT_PER_S.note());
+  }
+
+  Optional<Check> reaction() {
+    if (!job.appliance().handHeld()) {
+      return Optional.empty();
+    }
+    return hydraulics
+        .reactionLbf()
+        .map(
+            lbf -> {
+              boolean light = lbf <= Limit.HAND_HELD_REACTION_LBF.value();
+              return check(
+                  Limit.HAND_HELD_REACTION_LBF,
+                  "nozzle reaction",
+                  light ? Outcome.PASS : Outcome.WARN,
+                  lbf,
+                  light
+                      ? text("the nozzle pushes back with %.0f lbf", lbf)
+                      : Limit.HAND_HELD_REACTION_LBF.note());
+            });
+  }
+
+  Optional<Check> lawsAgree() {
+    double decidingPsi = hydraulics.frictionLossPsi();
+    return hydraulics.crossCheck().stream()
+        .max(Comparator.comparingDouble(other -> Math.abs(other.frictionLossPsi() - decidingPsi)))
+        .map(
+            other -> {
+              double share = Math.abs(other.frictionLossPsi() - decidingPsi) / decidingPsi;
+              boolean agree = share <= Limit.CROSS_CHECK_SHARE.value();
+              return check(
+                  Limit.CROSS_CHECK_SHARE,
+                  "friction laws agree",
+                  agree ? Outcome.PASS : Outcome.WARN,
+                  share,
+                  text(
+                      "%s on %.2f in bore gives %.1f psi where the deciding law gives %.1f psi",
+                      other.law(), other.boreIn(), other.frictionLossPsi(), decidingPsi));
+            });
+  }
+
+  /** Whether no line of this hose can feed the job's tip. */
+  static boolean tipTooLarge(Job job, HoseLine hose) {
+    return job.tipIn().orElse(0) > hose.boreIn();
+  }
+
+  /** Said apart only where it fails: a tip is no larger than the hose before it. */
+  Optional<Check> tipFits() {
+    HoseLine hose = line.frame().hose();
+    if (!tipTooLarge(job, hose)) {
+      return Optional.empty();
+    }
+    double tipIn = job.tipIn().orElseThrow();
+    return Optional.of(
+        check(
+            "tip",
+            Outcome.FAIL,
+            tipIn,
+            hose.boreIn(),
+            "in",
+            text(
+                "a tip of %.3f in is larger than the hose before it, %.3f in",
+                tipIn, hose.boreIn()),
+            "a tip narrows the stream, or it throws none"));
+  }
+
+  /** Flow, pressure and tip state one thing twice. */
+  Optional<Check> tipFlow() {
+    if (job.tipIn().isEmpty() || tipTooLarge(job, line.frame().hose())) {
+      return Optional.empty();
+    }
+    double flowGpm = new Demand.SmoothBore(job.tipIn().getAsDouble()).flowGpm(job.needPsi());
+    double share = Math.abs(flowGpm - job.flowGpm()) / job.flowGpm();
+    boolean agree = share <= Limit.TIP_FLOW_SHARE.value();
+    return Optional.of(
+        check(
+            Limit.TIP_FLOW_SHARE,
+            "tip and flow agree",
+            agree ? Outcome.PASS : Outcome.WARN,
+            share,
+            text(
+                "this tip flows %.0f gpm at %.1f psi, and %.0f gpm are asked for",
+                flowGpm, job.needPsi(), job.flowGpm())));
+  }
+}

@@ -1,0 +1,42 @@
+package hosewright.line;
+
+import hosewright.line.LinePlan.Check;
+import java.util.List;
+import java.util.Set;
+
+/** Which limits a plan works close to. */
+final class NearLimits {
+  private static final Set<String> UNITS = Set.of("psi", "ft/s", "lbf", "ft");
+
+  private NearLimits() {}
+
+  /**
+   * Each limit that the plan keeps within a tenth of, as "hose working pressure (262.0 of 272.0
+   * psi)", and each that it passes.
+   */
+  static List<String> of(Job job, List<Check> checks) {
+    return checks.stream()
+        .filter(check -> isNear(job, check))
+        .map(
+            check ->
+                Checks.text(
+                    "%s (%.1f against %.1f %s)",
+                    check.name(), check.value(), check.limit(), check.unit()))
+        .toList();
+  }
+
+  private static boolean isNear(Job job, Check check) {
+    // A surge is an upper bound with a caution of its own; a source that is not stated is taken to
+    // hold just what is needed, which says nothing about how near it is.
+    if (!UNITS.contains(check.unit())
+        || check.name().equals("sudden closure")
+        || check.name().equals("hydrant loss")
+        || check.name().equals(FlowChecks.DELIVERED) && job.supply().isEmpty()) {
+      return false;
+    }
+    double away = Math.abs(check.value() - check.limit());
+    return check.limit() == 0
+        ? away <= Limit.NEAR_ZERO_PSI.value()
+        : away <= Limit.NEAR_SHARE.value() * check.limit();
+  }
+}

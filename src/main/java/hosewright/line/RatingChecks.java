@@ -1,0 +1,147 @@
+package hosewright.line;
+
+import static hosewright.line.Checks.check;
+import static hosewright.line.Checks.text;
+
+import hosewright.line.LinePlan.Check;
+import hosewright.line.LinePlan.Check.Outcome;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Checks on what each part sees against what it is rated for. */
+final class RatingChecks {
+  private final Job job;
+  private final Assembly line;
+  private final LineHydraulicsResult hydraulics;
+  private final List<SeenPressure> seen;
+
+  RatingChecks(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+    this.job = job;
+    this.line = line;
+    this.hydraulics = hydraulics;
+    this.seen = SeenPressure.along(line, hydraulics.profile());
+  }
+
+  /** Said apart only where it fails, because then no source whatever would mend it. */
+  Optional<Check> nozzlePressure() {
+    OptionalDouble rated =
+        line.frame().hose().rating().workingPsiAt(job.service().temperatureOrUsualF());
+    if (rated.isEmpty() || job.needPsi() <= rated.getAsDouble() + PressureChecks.HAIR_PSI) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        check(
+            "pressure needed",
+            Outcome.FAIL,
+            job.needPsi(),
+            rated.getAsDouble(),
+            "psi",
+            text(
+                "the appliance needs %.1f psi and the hose before it is rated %.0f psi",
+                job.needPsi(), rated.getAsDouble()),
+            "the item's rating in the catalogue"));
+  }
+
+  /** The part of a sort that comes closest to its working pressure; all fittings are one sort. */
+  Optional<Check> workingPressure(Placed.Role role, String name) {
+    return seen.stream()
+        .filter(part -> (part.part().role() == Placed.Role.HOSE) == (role == Placed.Role.HOSE))
+        .filter(part -> workingPsi(part.part()).isPresent())
+        .min(
+            Comparator.comparingDouble(
+                part -> workingPsi(part.part()).getAsDouble() - part.highestPsi()))
+        .map(
+            worst -> {
+              double limitPsi = workingPsi(worst.part()).getAsDouble();
+              boolean holds = worst.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
+              return check(
+                  name,
+                  holds ? Outcome.PASS : Outcome.FAIL,
+                  worst.highestPsi(),
+                  limitPsi,
+                  "psi",
+                  text(
+                      "%s sees %.1f psi at most, flowing or shut; it is rated %.0f psi",
+                      worst.part().description(), worst.highestPsi(), limitPsi),
+                  "the item's rating in the catalogue");
+            });
+  }
+
+  private OptionalDouble workingPsi(Placed part) {
+    return part.rating().workingPsiAt(job.service().temperatureOrUsualF());
+  }
+
+  Optional<Check> serviceTest() {
+    OptionalDouble testPsi = line.frame().hose().rating().serviceTestPsi();
+    if (testPsi.isEmpty()) {
+      return Optional.empty();
+    }
+    double limitPsi = testPsi.getAsDouble() / Limit.SERVICE_TEST_SHARE.value();
+    double highestPsi =
+        seen.stream()
+            .filter(part -> part.part().role() == Placed.Role.HOSE)
+            .mapToDouble(SeenPressure::highestPsi)
+            .max()
+            .orElseThrow();
+    boolean holds = highestPsi <= limitPsi + PressureChecks.HAIR_PSI;
+    return Optional.of(
+        check(
+            "service test pressure",
+            holds ? Outcome.PASS : Outcome.FAIL,
+            highestPsi,
+            limitPsi,
+            "psi",
+            text(
+                "hose tested at %.0f psi in service may work at %.1f psi at most",
+                testPsi.getAsDouble(), limitPsi),
+            Limit.SERVICE_TEST_SHARE.source()));
+  }
+
+  Check noSuction() {
+    SeenPressure lowest =
+        seen.stream().min(Comparator.comparingDouble(SeenPressure::lowestPsi)).orElseThrow();
+    boolean suction = lowest.lowestPsi() < -PressureChecks.HAIR_PSI;
+    boolean rated = lowest.part().rating().vacuumInHg().isPresent();
+    return check(
+        "pressure above zero",
+        suction && !rated ? Outcome.FAIL : Outcome.PASS,
+        lowest.lowestPsi(),
+        0,
+        "psi",
+        suction
+            ? text(
+                "pressure runs out in %s: %.1f psi at this flow",
+                lowest.part().description(), lowest.lowestPsi())
+            : "the line is under pressure everywhere",
+        Checks.PRACTICE);
+  }
+
+  /** Never fails: the rise is an upper bound that slow hands keep away from. */
+  Optional<Check> surge() {
+    OptionalDouble working =
+        seen.stream()
+            .map(SeenPressure::part)
+            .filter(part -> part.role() == Placed.Role.HOSE)
+            .flatMapToDouble(part -> workingPsi(part).stream())
+            .findFirst();
+    if (working.isEmpty()) {
+      return Optional.empty();
+    }
+    double highestPsi = seen.stream().mapToDouble(SeenPressure::highestPsi).max().orElseThrow();
+    double surgedPsi = highestPsi + hydraulics.surgeHighPsi();
+    boolean holds = surgedPsi <= working.getAsDouble();
+    return Optional.of(
+        check(
+            "sudden closure",
+            holds ? Outcome.PASS : Outcome.WARN,
+            surgedPsi,
+            working.getAsDouble(),
+            "psi",
+            text(
+                "shutting at once adds %.0f to %.0f psi: close slowly",
+                hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi()),
+            "Joukowsky's relation, wave speed from the hose or 113 to 1400 m/s"));
+  }
+}

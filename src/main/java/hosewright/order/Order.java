@@ -1,0 +1,60 @@
+package hosewright.order;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What a customer firmly ordered, where its goods stand and what was bought for it.
+ *
+ * @param number gapless, for example O-000001
+ * @param quoteNumber the accepted quote it was raised from
+ * @param customer the buyer's name
+ * @param shipOn the earliest day everything can go, counted in calendar days when it was raised
+ * @param purchases what was bought for it, one purchase order for each supplier
+ */
+public record Order(
+    String number,
+    String quoteNumber,
+    int quoteRevision,
+    String customer,
+    String title,
+    LocalDate raisedOn,
+    LocalDate shipOn,
+    Instant raisedAt,
+    String raisedBy,
+    List<OrderLine> lines,
+    List<PurchaseOrder> purchases) {
+
+  public Order {
+    lines = List.copyOf(lines);
+    purchases = List.copyOf(purchases);
+  }
+
+  /** Where an order stands. */
+  public enum State {
+    /** Goods are still missing. */
+    WAITING,
+    /** Everything not shipped yet is reserved. */
+    READY,
+    PART_SHIPPED,
+    SHIPPED;
+
+    /** As a person reads it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
+  /** Where it stands. */
+  public State state() {
+    if (lines.stream().allMatch(line -> line.shipped() == line.quantity())) {
+      return State.SHIPPED;
+    }
+    if (lines.stream().anyMatch(line -> line.shipped() > 0)) {
+      return State.PART_SHIPPED;
+    }
+    return lines.stream().anyMatch(line -> line.shortage() > 0) ? State.WAITING : State.READY;
+  }
+}

@@ -1,0 +1,88 @@
+package hosewright.order;
+
+import hosewright.problem.BadInputException;
+import hosewright.quote.Quote;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where orders are kept, with the stock they reserve. Whoever changes stock waits for whoever is
+ * changing it, so that two orders never promise the same piece.
+ */
+public interface OrderBook {
+
+  /** Who does something, and when. */
+  record Actor(String name, Instant at) {}
+
+  /** Makes the order, told its number and what is free. */
+  interface Raiser {
+    Order raise(String number, Map<String, Integer> free);
+  }
+
+  /** What a shelf holds: everything that came and went, and what is promised. */
+  record StockLine(
+      String stockCode,
+      int counted,
+      int received,
+      int shipped,
+      int onHand,
+      int reserved,
+      int onOrder) {
+
+    /** On the shelf and promised to nobody. */
+    public int free() {
+      return onHand - reserved;
+    }
+
+    /** Whether stock in is stock out and on hand. */
+    public boolean balances() {
+      return counted + received == shipped + onHand;
+    }
+  }
+
+  /**
+   * Raises an order, reserving its stock, in one step.
+   *
+   * @return the order with its purchase orders numbered
+   * @throws BadInputException when the quote is not accepted any more, or has an order
+   */
+  Order raise(Quote accepted, Raiser raiser, Actor actor);
+
+  /**
+   * Takes in goods of a purchase order, for its order first.
+   *
+   * @param quantities pieces by line of the purchase order
+   * @throws BadInputException naming every line of which more would come than was bought
+   */
+  Order receive(String purchaseNumber, Map<Integer, Integer> quantities, Actor actor);
+
+  /**
+   * Ships reserved goods; work counts as shipped with the last of them.
+   *
+   * @param quantities pieces by line of the order
+   * @throws BadInputException naming every line of which less is reserved
+   */
+  Order ship(String number, Map<Integer, Integer> quantities, Actor actor);
+
+  /** Reserves for an order what has become free since it was raised. */
+  Order reserve(String number);
+
+  Optional<Order> find(String number);
+
+  /** The order a purchase order was made for. */
+  Optional<Order> findByPurchase(String purchaseNumber);
+
+  /** Every order, newest first. */
+  List<Order> list();
+
+  /** Every shelf that ever held something, by stock code. */
+  List<StockLine> stock();
+
+  /** The answers of suppliers to what a quote asked for. */
+  List<SupplierAnswer> answers(String quoteNumber);
+
+  /** Puts answers in the place of those kept for the same wants. */
+  void keepAnswers(String quoteNumber, List<SupplierAnswer> answers, Actor actor);
+}

@@ -1,0 +1,141 @@
+package hosewright.order;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.order.Buying.Want;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.QuoteLine;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes an order of an accepted quote: reserves what is free and buys the rest. */
+public final class Raising {
+  private final Catalogue catalogue;
+  private final List<SupplierAnswer> answers;
+  private final LocalDate today;
+  private final Buying buying;
+
+  /**
+   * @param answers what suppliers answered for parts without a price; the chosen are bought
+   * @param reachMinimum whether to buy more to reach a supplier's minimum order
+   */
+  public Raising(
+      Catalogue catalogue, List<SupplierAnswer> answers, LocalDate today, boolean reachMinimum) {
+    this.catalogue = catalogue;
+    this.answers = List.copyOf(answers);
+    this.today = today;
+    this.buying = new Buying(catalogue, today, reachMinimum);
+  }
+
+  /**
+   * The order, its purchase orders still without numbers.
+   *
+   * @param free pieces on the shelf and promised to nobody, by stock code
+   */
+  public Order raise(
+      String number, Quote quote, Map<String, Integer> free, Instant raisedAt, String raisedBy) {
+    Map<String, Integer> left = new HashMap<>(free);
+    List<OrderLine> lines = new ArrayList<>();
+    for (QuoteLine line : quote.lines()) {
+      String code = stockCode(number, line);
+      int reserved = Math.min(line.quantity(), Math.max(0, left.getOrDefault(code, 0)));
+      left.merge(code, -reserved, Integer::sum);
+      lines.add(
+          new OrderLine(
+              lines.size() + 1,
+              line.position(),
+              code,
+              line.item(),
+              line.description(),
+              line.unit(),
+              line.quantity(),
+              reserved,
+              0));
+    }
+    List<PurchaseOrder> purchases = buying.buy(number, wants(lines));
+    return new Order(
+        number,
+        quote.number(),
+        quote.revision(),
+        quote.customer().name(),
+        quote.title(),
+        today,
+        shipOn(lines, purchases),
+        raisedAt,
+        raisedBy,
+        lines,
+        purchases);
+  }
+
+  private String stockCode(String order, QuoteLine line) {
+    if (line.item().isEmpty()) {
+      return answer(line.description()).isPresent() ? order + "/" + line.position() : "";
+    }
+    boolean work = catalogue.item(line.item()).map(item -> item.kind().isWork()).orElse(false);
+    return work ? "" : line.item();
+  }
+
+  private Optional<SupplierAnswer> answer(String wanted) {
+    return answers.stream()
+        .filter(answer -> answer.chosen() && answer.wanted().equals(wanted))
+        .findFirst();
+  }
+
+  /** One want for each stock code, however many lines need it. */
+  private List<Want> wants(List<OrderLine> lines) {
+    Map<String, Integer> missing = new LinkedHashMap<>();
+    Map<String, OrderLine> first = new HashMap<>();
+    for (OrderLine line : lines) {
+      if (line.shortage() > 0) {
+        missing.merge(line.stockCode(), line.shortage(), Integer::sum);
+        first.putIfAbsent(line.stockCode(), line);
+      }
+    }
+    List<Want> wants = new ArrayList<>();
+    missing.forEach((code, needed) -> want(first.get(code), needed).ifPresent(wants::add));
+    return wants;
+  }
+
+  private Optional<Want> want(OrderLine line, int needed) {
+    Optional<Item> item = catalogue.item(line.item());
+    if (item.isPresent()) {
+      return buying.want(item.get(), needed);
+    }
+    return answer(line.description())
+        .filter(answer -> line.item().isEmpty())
+        .map(
+            answer ->
+                new Want(
+                    answer.supplier(),
+                    line.stockCode(),
+                    line.description(),
+                    line.unit(),
+                    needed,
+                    1,
+                    answer.leadDays(),
+                    Optional.of(answer.unitCost()),
+                    false));
+  }
+
+  /** The day the last goods are there, and then as long as the slowest work takes. */
+  private LocalDate shipOn(List<OrderLine> lines, List<PurchaseOrder> purchases) {
+    LocalDate goods =
+        purchases.stream()
+            .map(PurchaseOrder::expectedOn)
+            .reduce(today, (one, other) -> one.isAfter(other) ? one : other);
+    int workDays =
+        lines.stream()
+            .flatMap(line -> catalogue.item(line.item()).stream())
+            .filter(item -> item.kind().isWork())
+            .mapToInt(item -> item.stocking().leadDays())
+            .max()
+            .orElse(0);
+    return goods.plusDays(workDays);
+  }
+}

@@ -1,0 +1,130 @@
+package hosewright.quote;
+
+import hosewright.line.LinePlan;
+import hosewright.line.LinePlan.PlanItem;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * What people changed about a quote by hand, beside what its plan and the price list say.
+ *
+ * @param reason why this revision was made; empty for the first
+ * @param quantities quantities set by hand, by line key; 0 leaves the line out
+ * @param discounts discounts on lines, by line key
+ * @param extraLines lines beside those the plan needs
+ * @param notes sentences for this buyer
+ * @param terms the dealer's terms of sale as they stood
+ */
+public record Amendments(
+    String reason,
+    Map<String, Integer> quantities,
+    Map<String, Discount> discounts,
+    List<ExtraLine> extraLines,
+    List<String> notes,
+    List<String> terms) {
+
+  public static final Amendments NONE =
+      new Amendments("", Map.of(), Map.of(), List.of(), List.of(), List.of());
+
+  public Amendments {
+    quantities = Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
+    discounts = Collections.unmodifiableMap(new LinkedHashMap<>(discounts));
+    extraLines = List.copyOf(extraLines);
+    notes = List.copyOf(notes);
+    terms = List.copyOf(terms);
+  }
+
+  public Amendments because(String why) {
+    return new Amendments(why, quantities, discounts, extraLines, notes, terms);
+  }
+
+  public Amendments withTerms(List<String> sentences) {
+    return new Amendments(reason, quantities, discounts, extraLines, notes, sentences);
+  }
+
+  public Amendments withNotes(List<String> sentences) {
+    return new Amendments(reason, quantities, discounts, extraLines, sentences, terms);
+  }
+
+  /** With a line's quantity set by hand; one that was added changes its own. */
+  public Amendments withQuantity(String key, int quantity) {
+    boolean added = extraLines.stream().anyMatch(line -> line.key().equals(key));
+    if (added) {
+      return withLines(
+          extraLines.stream()
+              .filter(line -> quantity > 0 || !line.key().equals(key))
+              .map(line -> line.key().equals(key) ? line.times(quantity) : line)
+              .toList());
+    }
+    Map<String, Integer> set = new LinkedHashMap<>(quantities);
+    set.put(key, quantity);
+    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+  }
+
+  /**
+   * With the quantities that still fit another plan: one set by hand is forgotten where the plan
+   * now needs another number than the one it was set against.
+   */
+  public Amendments fitting(LinePlan before, LinePlan after) {
+    Map<String, Integer> needed = needed(after);
+    Map<String, Integer> set = new LinkedHashMap<>(quantities);
+    needed(before)
+        .forEach(
+            (item, count) -> {
+              if (!count.equals(needed.get(item))) {
+                set.remove(item);
+              }
+            });
+    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+  }
+
+  private static Map<String, Integer> needed(LinePlan plan) {
+    return plan.items().stream()
+        .collect(Collectors.toMap(PlanItem::item, PlanItem::quantity, Integer::sum));
+  }
+
+  public Amendments withDiscount(String key, Discount discount) {
+    Map<String, Discount> set = new LinkedHashMap<>(discounts);
+    set.put(key, discount);
+    return new Amendments(reason, quantities, set, extraLines, notes, terms);
+  }
+
+  public Amendments withoutDiscount(String key) {
+    Map<String, Discount> set = new LinkedHashMap<>(discounts);
+    set.remove(key);
+    return new Amendments(reason, quantities, set, extraLines, notes, terms);
+  }
+
+  public Amendments withLine(ExtraLine line) {
+    List<ExtraLine> lines = new ArrayList<>(extraLines);
+    lines.add(line);
+    return withLines(lines);
+  }
+
+  public Amendments withoutLine(String key) {
+    return withLines(extraLines.stream().filter(line -> !line.key().equals(key)).toList());
+  }
+
+  /** With an offered line taken into the total; an alternate puts out the line it replaces. */
+  public Amendments taking(String key) {
+    Amendments taken =
+        withLines(
+            extraLines.stream()
+                .map(line -> line.key().equals(key) ? line.as(ExtraLine.Standing.INCLUDED) : line)
+                .toList());
+    return extraLines.stream()
+        .filter(line -> line.key().equals(key))
+        .flatMap(line -> line.insteadOf().stream())
+        .findFirst()
+        .map(replaced -> taken.withQuantity(replaced, 0))
+        .orElse(taken);
+  }
+
+  private Amendments withLines(List<ExtraLine> lines) {
+    return new Amendments(reason, quantities, discounts, lines, notes, terms);
+  }
+}

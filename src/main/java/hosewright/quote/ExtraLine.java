@@ -1,0 +1,43 @@
+package hosewright.quote;
+
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * A line somebody added to what the plan needs.
+ *
+ * @param item the catalogue item; empty for free text
+ * @param description what free text says; empty for an item, whose own description is taken
+ * @param unitPrice what one of free text costs; empty for an item, priced as every other line
+ * @param insteadOf the {@link Quote.QuoteLine#key} of the line an alternate would replace
+ */
+public record ExtraLine(
+    Standing standing,
+    Optional<String> item,
+    String description,
+    int quantity,
+    Optional<Money> unitPrice,
+    Optional<String> insteadOf) {
+
+  /** Whether a line is part of the total. */
+  public enum Standing {
+    INCLUDED,
+    /** Shown beside the total; the buyer may have it too. */
+    OPTIONAL,
+    /** Shown beside the total; the buyer may have it instead of another line. */
+    ALTERNATE
+  }
+
+  /** What names this line among others: the item number, or the text. */
+  public String key() {
+    return item.orElse(description);
+  }
+
+  ExtraLine as(Standing other) {
+    return new ExtraLine(other, item, description, quantity, unitPrice, Optional.empty());
+  }
+
+  ExtraLine times(int count) {
+    return new ExtraLine(standing, item, description, count, unitPrice, insteadOf);
+  }
+}

@@ -1,0 +1,102 @@
+package hosewright.quote;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * What is left of a net price once the supplier is paid: (net - cost) / net. For the dealer's own
+ * eyes.
+ *
+ * @param fraction to six decimals, never rounded up to a floor it does not reach; below zero for a
+ *     loss; empty when it is not known
+ * @param unknownBecause one reason for each part whose margin is not known; empty when all are
+ */
+public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause) {
+  private static final int DECIMALS = 6;
+
+  public Margin {
+    unknownBecause = List.copyOf(unknownBecause);
+  }
+
+  /**
+   * One thing sold.
+   *
+   * @param name what a reason calls it, such as the item number
+   * @param net what the customer pays for it in all
+   * @param cost what it costs the dealer in all; empty when no cost is in force
+   */
+  public record Part(String name, Money net, Optional<Money> cost) {
+
+    /** So many at a net price and a cost for each. */
+    public static Part of(String name, int quantity, Money net, Optional<Money> cost) {
+      return new Part(
+          name, net.multipliedBy(quantity), cost.map(each -> each.multipliedBy(quantity)));
+    }
+  }
+
+  /** How a margin stands to the least that is wanted. */
+  public enum Standing {
+    /** At the floor or above, or there is no floor. */
+    KEPT,
+    BELOW,
+    /** Some cost is not known, so nobody can tell. */
+    UNKNOWN
+  }
+
+  /** The margin of one price; a missing cost makes it unknown, never 100 %. */
+  public static Margin of(Money net, Optional<Money> cost) {
+    return of(List.of(new Part("", net, cost)));
+  }
+
+  /**
+   * The margin of things sold together. Costs in another currency than the price are never set
+   * against it.
+   *
+   * @throws IllegalArgumentException when there are none
+   */
+  public static Margin of(List<Part> parts) {
+    if (parts.isEmpty()) {
+      throw new IllegalArgumentException("a margin is of one thing at least");
+    }
+    List<String> reasons = new ArrayList<>();
+    BigDecimal net = BigDecimal.ZERO;
+    BigDecimal cost = BigDecimal.ZERO;
+    for (Part part : parts) {
+      String name = part.name().isEmpty() ? "" : part.name() + ": ";
+      if (!part.net().isSameCurrency(parts.get(0).net())) {
+        reasons.add(name + "it is priced in " + part.net().getCurrencyUnit());
+      } else if (part.cost().isEmpty()) {
+        reasons.add(name + "no cost is in force");
+      } else if (!part.cost().get().isSameCurrency(part.net())) {
+        reasons.add(
+            "%sthe cost is in %s and the price in %s"
+                .formatted(
+                    name, part.cost().get().getCurrencyUnit(), part.net().getCurrencyUnit()));
+      } else {
+        net = net.add(part.net().getAmount());
+        cost = cost.add(part.cost().get().getAmount());
+      }
+    }
+    if (reasons.isEmpty() && net.signum() == 0) {
+      reasons.add("the price is zero");
+    }
+    return reasons.isEmpty()
+        ? new Margin(
+            Optional.of(net.subtract(cost).divide(net, DECIMALS, RoundingMode.FLOOR)), List.of())
+        : new Margin(Optional.empty(), reasons);
+  }
+
+  /** How it stands to the least wanted, a fraction. */
+  public Standing against(Optional<BigDecimal> floor) {
+    if (floor.isEmpty()) {
+      return Standing.KEPT;
+    }
+    return fraction
+        .map(known -> known.compareTo(floor.get()) < 0 ? Standing.BELOW : Standing.KEPT)
+        .orElse(Standing.UNKNOWN);
+  }
+}

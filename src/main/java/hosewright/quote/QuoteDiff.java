@@ -1,0 +1,184 @@
+package hosewright.quote;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.line.JobField;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Quote.QuoteLine;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.joda.money.Money;
+
+/**
+ * What changed from one quote to another. The differences of the lines, of freight and of tax add
+ * up to the difference of the totals.
+ *
+ * @param why the reason given for the later revision; may be empty
+ * @param job answers of the job that differ
+ * @param rest what else differs: buyer, validity, notes and terms
+ */
+public record QuoteDiff(
+    String from,
+    String to,
+    String why,
+    List<Change> job,
+    List<LineChange> lines,
+    List<Change> rest,
+    Money freightDifference,
+    Money taxDifference,
+    Money totalBefore,
+    Money totalAfter,
+    Money totalDifference) {
+
+  /** Something that was one thing and is another; empty for nothing. */
+  public record Change(String what, String before, String after) {}
+
+  /**
+   * A line that came, went or changed.
+   *
+   * @param quantityBefore 0 for a line that came
+   * @param quantityAfter 0 for a line that went
+   * @param difference of the extended amounts
+   */
+  public record LineChange(
+      String item,
+      String description,
+      int quantityBefore,
+      int quantityAfter,
+      Optional<Money> unitBefore,
+      Optional<Money> unitAfter,
+      Money difference,
+      String why) {}
+
+  /**
+   * The difference.
+   *
+   * @param jobBefore the answers the earlier quote was made from
+   * @throws BadInputException when the two are in different currencies
+   */
+  public static QuoteDiff between(
+      Quote before, Map<JobField, String> jobBefore, Quote after, Map<JobField, String> jobAfter) {
+    if (!before.total().isSameCurrency(after.total())) {
+      throw new BadInputException(
+          "quote", name(after), "a quote in " + before.total().getCurrencyUnit().getCode());
+    }
+    return new QuoteDiff(
+        name(before),
+        name(after),
+        after.amendments().reason(),
+        jobChanges(jobBefore, jobAfter),
+        lineChanges(before, after),
+        rest(before, after),
+        after.freight().minus(before.freight()),
+        after.tax().minus(before.tax()),
+        before.total(),
+        after.total(),
+        after.total().minus(before.total()));
+  }
+
+  /** A revision as its papers are named: {@code Q-000001-r2}. */
+  static String name(Quote quote) {
+    return quote.number() + "-r" + quote.revision();
+  }
+
+  private static List<Change> jobChanges(
+      Map<JobField, String> before, Map<JobField, String> after) {
+    List<Change> changes = new ArrayList<>();
+    for (JobField field : JobField.values()) {
+      note(changes, field.word(), before.getOrDefault(field, ""), after.getOrDefault(field, ""));
+    }
+    return changes;
+  }
+
+  private static List<Change> rest(Quote before, Quote after) {
+    List<Change> changes = new ArrayList<>();
+    note(changes, "customer", before.customer().name(), after.customer().name());
+    note(changes, "valid until", before.validUntil().toString(), after.validUntil().toString());
+    note(changes, "ready in days", "" + before.leadDays(), "" + after.leadDays());
+    note(changes, "freight", before.freightNote(), after.freightNote());
+    note(changes, "tax", before.taxNote(), after.taxNote());
+    note(changes, "offered", offers(before), offers(after));
+    note(changes, "to be sourced", joined(before.stillToSource()), joined(after.stillToSource()));
+    note(changes, "notes", joined(before.amendments().notes()), joined(after.amendments().notes()));
+    note(changes, "terms", joined(before.amendments().terms()), joined(after.amendments().terms()));
+    return changes;
+  }
+
+  private static void note(List<Change> changes, String what, String before, String after) {
+    if (!before.equals(after)) {
+      changes.add(new Change(what, before, after));
+    }
+  }
+
+  private static String offers(Quote quote) {
+    return joined(
+        quote.offered().stream()
+            .map(
+                offer ->
+                    "%d x %s for %s, %s"
+                        .formatted(
+                            offer.line().quantity(),
+                            offer.line().key(),
+                            MoneyWords.of(offer.line().extended()),
+                            offer.words()))
+            .toList());
+  }
+
+  private static String joined(List<String> sentences) {
+    return String.join(" / ", sentences);
+  }
+
+  private static List<LineChange> lineChanges(Quote before, Quote after) {
+    Map<String, QuoteLine> old = byKey(before);
+    Map<String, QuoteLine> fresh = byKey(after);
+    Set<String> keys = new LinkedHashSet<>(old.keySet());
+    keys.addAll(fresh.keySet());
+    List<LineChange> changes = new ArrayList<>();
+    LineReason reason = new LineReason(before, after);
+    for (String key : keys) {
+      Optional<QuoteLine> was = Optional.ofNullable(old.get(key));
+      Optional<QuoteLine> is = Optional.ofNullable(fresh.get(key));
+      QuoteLine shown = is.or(() -> was).orElseThrow();
+      if (!sameDeal(was, is)) {
+        Money none = Money.zero(after.total().getCurrencyUnit());
+        changes.add(
+            new LineChange(
+                shown.item(),
+                shown.description(),
+                was.map(QuoteLine::quantity).orElse(0),
+                is.map(QuoteLine::quantity).orElse(0),
+                was.map(QuoteLine::unitPrice),
+                is.map(QuoteLine::unitPrice),
+                is.map(QuoteLine::extended)
+                    .orElse(none)
+                    .minus(was.map(QuoteLine::extended).orElse(none)),
+                reason.of(was, is)));
+      }
+    }
+    return changes;
+  }
+
+  private static boolean sameDeal(Optional<QuoteLine> was, Optional<QuoteLine> is) {
+    return was.isPresent()
+        && is.isPresent()
+        && was.get().quantity() == is.get().quantity()
+        && was.get().unitPrice().equals(is.get().unitPrice());
+  }
+
+  /** Lines by their key; a second line of the same key is told apart by a count. */
+  private static Map<String, QuoteLine> byKey(Quote quote) {
+    Map<String, QuoteLine> lines = new LinkedHashMap<>();
+    for (QuoteLine line : quote.lines()) {
+      String key = line.key();
+      for (int copy = 2; lines.containsKey(key); copy++) {
+        key = line.key() + " #" + copy;
+      }
+      lines.put(key, line);
+    }
+    return lines;
+  }
+}

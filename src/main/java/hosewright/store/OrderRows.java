@@ -1,0 +1,156 @@
+package hosewright.store;
+
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
+import static hosewright.store.db.Tables.ORDER_LINE;
+import static hosewright.store.db.Tables.PURCHASE_LINE;
+import static hosewright.store.db.Tables.PURCHASE_ORDER;
+
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.order.PurchaseOrder;
+import hosewright.order.PurchaseOrder.PurchaseLine;
+import hosewright.store.db.tables.records.CustomerOrderRecord;
+import hosewright.store.db.tables.records.OrderLineRecord;
+import hosewright.store.db.tables.records.PurchaseLineRecord;
+import hosewright.store.db.tables.records.PurchaseOrderRecord;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+
+/** An order as rows, and back. */
+final class OrderRows {
+  private OrderRows() {}
+
+  static void insert(DSLContext inside, Order order) {
+    inside.executeInsert(
+        new CustomerOrderRecord(
+            order.number(),
+            order.quoteNumber(),
+            order.quoteRevision(),
+            order.customer(),
+            order.title(),
+            order.raisedOn(),
+            order.shipOn(),
+            order.raisedAt().atOffset(ZoneOffset.UTC),
+            order.raisedBy()));
+    Rows.insert(inside, ORDER_LINE, order.lines().stream().map(line -> row(order, line)).toList());
+    for (PurchaseOrder purchase : order.purchases()) {
+      inside.executeInsert(
+          new PurchaseOrderRecord(
+              purchase.number(),
+              order.number(),
+              purchase.supplier(),
+              purchase.supplierName(),
+              purchase.expectedOn(),
+              purchase.remark()));
+      Rows.insert(
+          inside,
+          PURCHASE_LINE,
+          purchase.lines().stream().map(line -> row(purchase, line)).toList());
+    }
+  }
+
+  /** The orders of a condition on their row, newest first. */
+  static List<Order> fetch(DSLContext context, Condition which) {
+    return context
+        .selectFrom(CUSTOMER_ORDER)
+        .where(which)
+        .orderBy(CUSTOMER_ORDER.ORDER_NUMBER.desc())
+        .fetch(row -> order(context, row));
+  }
+
+  private static OrderLineRecord row(Order order, OrderLine line) {
+    return new OrderLineRecord(
+        order.number(),
+        line.position(),
+        line.quotePosition(),
+        line.stockCode(),
+        line.item(),
+        line.description(),
+        line.unit(),
+        line.quantity(),
+        line.reserved(),
+        line.shipped());
+  }
+
+  private static PurchaseLineRecord row(PurchaseOrder purchase, PurchaseLine line) {
+    return new PurchaseLineRecord(
+        purchase.number(),
+        line.position(),
+        line.stockCode(),
+        line.description(),
+        line.unit(),
+        line.needed(),
+        line.quantity(),
+        line.received(),
+        line.unitCost().map(Money::getAmount).orElse(null),
+        line.unitCost().map(Amounts::code).orElse(null));
+  }
+
+  private static Order order(DSLContext context, CustomerOrderRecord row) {
+    String number = row.getOrderNumber();
+    return new Order(
+        number,
+        row.getQuoteNumber(),
+        row.getQuoteRevision(),
+        row.getCustomerName(),
+        row.getTitle(),
+        row.getRaisedOn(),
+        row.getShipOn(),
+        row.getRaisedAt().toInstant(),
+        row.getRaisedBy(),
+        context
+            .selectFrom(ORDER_LINE)
+            .where(ORDER_LINE.ORDER_NUMBER.eq(number))
+            .orderBy(ORDER_LINE.POSITION)
+            .fetch(OrderRows::line),
+        context
+            .selectFrom(PURCHASE_ORDER)
+            .where(PURCHASE_ORDER.ORDER_NUMBER.eq(number))
+            .orderBy(PURCHASE_ORDER.PURCHASE_NUMBER)
+            .fetch(purchase -> purchase(context, purchase)));
+  }
+
+  private static OrderLine line(OrderLineRecord row) {
+    return new OrderLine(
+        row.getPosition(),
+        row.getQuotePosition(),
+        row.getStockCode(),
+        row.getItem(),
+        row.getDescription(),
+        row.getUnit(),
+        row.getQuantity(),
+        row.getReserved(),
+        row.getShipped());
+  }
+
+  private static PurchaseOrder purchase(DSLContext context, PurchaseOrderRecord row) {
+    return new PurchaseOrder(
+        row.getPurchaseNumber(),
+        row.getOrderNumber(),
+        row.getSupplierCode(),
+        row.getSupplierName(),
+        row.getExpectedOn(),
+        row.getRemark(),
+        context
+            .selectFrom(PURCHASE_LINE)
+            .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(row.getPurchaseNumber()))
+            .orderBy(PURCHASE_LINE.POSITION)
+            .fetch(OrderRows::line));
+  }
+
+  private static PurchaseLine line(PurchaseLineRecord row) {
+    return new PurchaseLine(
+        row.getPosition(),
+        row.getStockCode(),
+        row.getDescription(),
+        row.getUnit(),
+        row.getNeeded(),
+        row.getQuantity(),
+        row.getReceived(),
+        Optional.ofNullable(row.getUnitCost()).map(cost -> Amounts.money(cost, row.getCurrency())));
+  }
+}

@@ -1,0 +1,56 @@
+package hosewright.store;
+
+import static hosewright.store.db.Tables.QUOTE_STEP;
+import static org.jooq.impl.DSL.max;
+
+import hosewright.quote.QuoteLife;
+import hosewright.quote.QuoteStore.Logged;
+import hosewright.quote.Signed;
+import hosewright.store.db.tables.records.QuoteStepRecord;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.jooq.DSLContext;
+
+/** The log of who did what with a quote, and when: rows are added and never changed. */
+final class QuoteSteps {
+  private QuoteSteps() {}
+
+  /** Adds a step, in the transaction that takes it. */
+  static void log(DSLContext inside, String number, int revision, Signed signed) {
+    Integer last =
+        inside
+            .select(max(QUOTE_STEP.STEP_ORDER))
+            .from(QUOTE_STEP)
+            .where(QUOTE_STEP.QUOTE_NUMBER.eq(number))
+            .fetchSingle()
+            .value1();
+    inside.executeInsert(
+        new QuoteStepRecord(
+            number,
+            last == null ? 1 : last + 1,
+            revision,
+            signed.step().name(),
+            signed.at().atOffset(ZoneOffset.UTC),
+            signed.by(),
+            signed.note(),
+            signed.belowFloor()));
+  }
+
+  static List<Logged> of(DSLContext context, String number) {
+    return context
+        .selectFrom(QUOTE_STEP)
+        .where(QUOTE_STEP.QUOTE_NUMBER.eq(number))
+        .orderBy(QUOTE_STEP.STEP_ORDER)
+        .fetch(
+            row ->
+                new Logged(
+                    row.getQuoteNumber(),
+                    row.getRevision(),
+                    new Signed(
+                        QuoteLife.Step.valueOf(row.getStep()),
+                        row.getSteppedBy(),
+                        row.getSteppedAt().toInstant(),
+                        row.getNote(),
+                        row.getBelowFloor())));
+  }
+}

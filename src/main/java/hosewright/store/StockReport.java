@@ -1,0 +1,63 @@
+package hosewright.store;
+
+import static hosewright.store.db.Tables.PURCHASE_LINE;
+import static hosewright.store.db.Tables.STOCK;
+import static hosewright.store.db.Tables.STOCK_MOVEMENT;
+import static org.jooq.impl.DSL.sum;
+
+import hosewright.order.OrderBook.StockLine;
+import hosewright.store.StockRows.Kind;
+import hosewright.store.db.tables.records.StockRecord;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.jooq.DSLContext;
+
+/** Holds every shelf against its ledger. */
+final class StockReport {
+  private StockReport() {}
+
+  static List<StockLine> of(DSLContext context) {
+    Map<String, Integer> onOrder = new HashMap<>();
+    context
+        .select(PURCHASE_LINE.STOCK_CODE, sum(PURCHASE_LINE.QUANTITY.minus(PURCHASE_LINE.RECEIVED)))
+        .from(PURCHASE_LINE)
+        .groupBy(PURCHASE_LINE.STOCK_CODE)
+        .forEach(row -> onOrder.put(row.value1(), row.value2().intValueExact()));
+    Map<Kind, Map<String, Integer>> moved = moved(context);
+    Map<String, StockRecord> shelves = context.selectFrom(STOCK).fetchMap(STOCK.STOCK_CODE);
+    TreeSet<String> codes = new TreeSet<>(shelves.keySet());
+    codes.addAll(onOrder.keySet());
+    return codes.stream()
+        .map(
+            code ->
+                new StockLine(
+                    code,
+                    moved.get(Kind.COUNTED).getOrDefault(code, 0),
+                    moved.get(Kind.RECEIVED).getOrDefault(code, 0),
+                    -moved.get(Kind.SHIPPED).getOrDefault(code, 0),
+                    shelves.containsKey(code) ? shelves.get(code).getOnHand() : 0,
+                    shelves.containsKey(code) ? shelves.get(code).getReserved() : 0,
+                    onOrder.getOrDefault(code, 0)))
+        .toList();
+  }
+
+  private static Map<Kind, Map<String, Integer>> moved(DSLContext context) {
+    Map<Kind, Map<String, Integer>> moved = new HashMap<>();
+    for (Kind kind : Kind.values()) {
+      moved.put(kind, new HashMap<>());
+    }
+    context
+        .select(STOCK_MOVEMENT.KIND, STOCK_MOVEMENT.STOCK_CODE, sum(STOCK_MOVEMENT.QUANTITY))
+        .from(STOCK_MOVEMENT)
+        .groupBy(STOCK_MOVEMENT.KIND, STOCK_MOVEMENT.STOCK_CODE)
+        .forEach(
+            row ->
+                moved
+                    .get(Kind.valueOf(row.value1()))
+                    .put(row.value2(), ((BigDecimal) row.value3()).intValueExact()));
+    return moved;
+  }
+}

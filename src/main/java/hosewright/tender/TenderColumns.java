@@ -1,0 +1,179 @@
+package hosewright.tender;
+
+import hosewright.csv.ReferenceTable;
+import hosewright.line.JobField;
+import hosewright.line.JobForm;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * What the columns of a tender file mean.
+ *
+ * <p>A heading is the word of a {@link JobField}, or one of the other words people write there, in
+ * any case, with blanks or hyphens; a unit behind it, as in "length (ft)", is that of the bare
+ * numbers below it.
+ */
+final class TenderColumns {
+  static final String ID = "id";
+
+  private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?[0-9][0-9.,/ ]*");
+  private static final Set<String> MEASURED =
+      Set.of("LENGTH", "FLOW", "PRESSURE", "SIZE", "TEMPERATURE", "PERCENT");
+  private static final Map<String, String> OTHER_WORDS = otherWords();
+
+  private final List<Column> columns;
+
+  private TenderColumns(List<Column> columns) {
+    this.columns = columns;
+  }
+
+  /**
+   * @param word "id" or the word of a field
+   * @param unit unit of bare numbers; empty when they have none
+   */
+  private record Column(String word, String unit) {}
+
+  /**
+   * The columns a header names.
+   *
+   * @throws BadInputException naming every heading that is unknown, there twice or missing
+   */
+  static TenderColumns of(String file, List<String> header) {
+    List<Problem> problems = new ArrayList<>();
+    List<Column> columns = new ArrayList<>();
+    Map<String, String> seen = new HashMap<>();
+    for (String heading : header) {
+      Optional<Column> column = column(heading);
+      if (column.isEmpty()) {
+        problems.add(unknown(file, heading));
+      } else {
+        String earlier = seen.putIfAbsent(column.get().word(), heading);
+        if (earlier != null) {
+          problems.add(
+              Problem.of(
+                  file + " header",
+                  heading,
+                  "each column stands once, and '" + earlier + "' says the same"));
+        }
+        columns.add(column.get());
+      }
+    }
+    for (String word : required()) {
+      if (!seen.containsKey(word)) {
+        problems.add(Problem.of(file + " column " + word, "", "the header must name it"));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInputException(problems);
+    }
+    return new TenderColumns(List.copyOf(columns));
+  }
+
+  int count() {
+    return columns.size();
+  }
+
+  /** The row's own name, or the empty text. */
+  String id(List<String> cells) {
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).word().equals(ID)) {
+        return cells.get(i);
+      }
+    }
+    return "";
+  }
+
+  /** What the cells answer, without the empty ones. */
+  Map<JobField, String> answers(List<String> cells) {
+    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    for (int i = 0; i < columns.size(); i++) {
+      Column column = columns.get(i);
+      String cell = cells.get(i);
+      if (!cell.isEmpty()) {
+        boolean bare = !column.unit().isEmpty() && BARE_NUMBER.matcher(cell).matches();
+        String text = bare ? cell + " " + column.unit() : cell;
+        JobField.of(column.word()).ifPresent(field -> answers.put(field, text));
+      }
+    }
+    return answers;
+  }
+
+  private static Optional<Column> column(String heading) {
+    String words = words(heading);
+    return word(words)
+        .map(word -> new Column(word, ""))
+        .or(
+            () -> {
+              int space = words.lastIndexOf('-');
+              String unit = words.substring(space + 1);
+              return space < 0
+                  ? Optional.empty()
+                  : word(words.substring(0, space))
+                      .filter(word -> measuredIn(word, unit))
+                      .map(word -> new Column(word, unit));
+            });
+  }
+
+  private static Optional<String> word(String words) {
+    boolean own = words.equals(ID) || JobField.of(words).isPresent();
+    return own ? Optional.of(words) : Optional.ofNullable(OTHER_WORDS.get(words));
+  }
+
+  private static boolean measuredIn(String word, String unit) {
+    return JobField.of(word)
+        .filter(field -> MEASURED.contains(field.placeholder()))
+        .filter(field -> JobForm.problemsOf(field, "1 " + unit).isEmpty())
+        .isPresent();
+  }
+
+  private static String words(String heading) {
+    return Normalizer.normalize(heading, Normalizer.Form.NFKC)
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[\\s_()\\[\\]:.,-]+", "-")
+        .replaceAll("^-|-$", "");
+  }
+
+  private static Problem unknown(String file, String heading) {
+    List<String> known = new ArrayList<>(JobField.words());
+    known.add(ID);
+    String allowed = "the columns are " + ID + ", " + String.join(", ", JobField.words());
+    String shown = heading.isEmpty() ? "(empty)" : heading;
+    String words = words(heading);
+    String nearest = Nearest.to(words, known);
+    int space = words.lastIndexOf('-');
+    if (nearest.isEmpty() && space > 0) {
+      nearest = Nearest.to(words.substring(0, space), known);
+    }
+    return new Problem(file + " header", shown, allowed, nearest);
+  }
+
+  private static List<String> required() {
+    List<String> words = new ArrayList<>(List.of(ID));
+    for (JobField field : JobField.values()) {
+      if (field.required()) {
+        words.add(field.word());
+      }
+    }
+    return words;
+  }
+
+  private static Map<String, String> otherWords() {
+    Map<String, String> words = new LinkedHashMap<>();
+    ReferenceTable.rows(
+            "tender/columns.csv", row -> Map.entry(row.get("heading"), row.get("column")))
+        .forEach(entry -> words.put(entry.getKey(), entry.getValue()));
+    return words;
+  }
+}

@@ -1,0 +1,108 @@
+package hosewright.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.shell.OneDocument;
+import hosewright.shell.RealProgram;
+import hosewright.shell.RealProgram.Ended;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The built program on a disk that will not take, or has not kept, what it is to hold. */
+final class DiskTroubleIT {
+  private static final Path JOB = Path.of("quotes/hydrant-to-nozzle.yaml").toAbsolutePath();
+
+  @TempDir Path temporary;
+  private RealProgram program;
+
+  @BeforeEach
+  void stand_in_an_empty_folder() throws IOException {
+    program = RealProgram.installed(Files.createDirectory(temporary.resolve("work")));
+  }
+
+  @Test
+  void a_disk_without_room_is_told_and_the_books_stay_as_they_were() {
+    assertThat(quote(program).exitCode()).isZero();
+    // The store may grow by a few blocks of 512 bytes, then the system refuses as a full disk does.
+    long blocks = program.data().resolve("store.mv.db").toFile().length() / 512 + 8;
+
+    int refused = 0;
+    for (int i = 0; i < 3; i++) {
+      Ended ended = quote(program.withFilesUpTo(blocks));
+      assertThat(ended.exitCode()).as(ended.err()).isIn(0, 2);
+      if (ended.exitCode() == 2) {
+        refused++;
+        assertThat(ended.err()).contains("room left").doesNotContain("\tat ");
+      }
+    }
+
+    assertThat(refused).isPositive();
+    int kept = OneDocument.in(program.run("quote", "list", "--json").out()).get("quotes").size();
+    assertThat(kept).isEqualTo(4 - refused);
+    assertThat(OneDocument.in(quote(program).out()).get("number").asString())
+        .isEqualTo("Q-%06d".formatted(kept + 1));
+  }
+
+  @Test
+  void a_folder_that_cannot_be_written_is_told() {
+    Ended ended = program.run("quote", "list", "--data", "/proc/hosewright");
+
+    assertThat(ended.exitCode()).isEqualTo(2);
+    assertThat(ended.err()).contains("/proc/hosewright");
+  }
+
+  @Test
+  void a_store_damaged_anywhere_is_never_taken_for_another_and_its_backup_is_named()
+      throws IOException {
+    assertThat(quote(program).exitCode()).isZero();
+    String whole = program.run("quote", "list", "--json").out();
+    assertThat(program.run("data", "backup").exitCode()).isZero();
+    byte[] sound = Files.readAllBytes(program.data().resolve("store.mv.db"));
+    SplittableRandom random = new SplittableRandom(20261106);
+
+    for (int i = 0; i < 3; i++) {
+      damage(sound, random, i);
+      Ended ended = program.run("quote", "list", "--json");
+      if (ended.exitCode() == 0) {
+        assertThat(ended.out()).isEqualTo(whole);
+      } else {
+        assertThat(ended.exitCode()).as(ended.err()).isEqualTo(2);
+        assertThat(ended.err()).contains("data restore");
+      }
+    }
+    String backup =
+        OneDocument.in(program.run("data", "where", "--json").out()).get("lastBackup").asString();
+    assertThat(program.run("data", "restore", backup).exitCode()).isZero();
+    assertThat(program.run("quote", "list", "--json").out()).isEqualTo(whole);
+  }
+
+  /** A stretch overwritten, the head overwritten, the tail cut off. */
+  private void damage(byte[] sound, SplittableRandom random, int how) throws IOException {
+    Path store = Files.write(program.data().resolve("store.mv.db"), sound);
+    try (RandomAccessFile file = new RandomAccessFile(store.toFile(), "rw")) {
+      byte[] rubbish = new byte[8192];
+      random.nextBytes(rubbish);
+      switch (how) {
+        case 0 -> file.seek(8192 + random.nextInt(sound.length - 16_384));
+        case 1 -> file.seek(0);
+        default -> {
+          file.setLength(sound.length / 2);
+          return;
+        }
+      }
+      file.write(rubbish);
+    }
+  }
+
+  private static Ended quote(RealProgram program) {
+    return program.run(
+        "quote", "make", "--json", "--job", JOB.toString(), "--customer", "COUNTER", "--size",
+        "1.75in", "--hose-thread", "NH");
+  }
+}

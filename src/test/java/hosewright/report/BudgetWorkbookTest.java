@@ -1,0 +1,162 @@
+package hosewright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CatalogueFiles;
+import hosewright.catalogue.NetPrice;
+import hosewright.fleet.BudgetMaker;
+import hosewright.fleet.BudgetRequest;
+import hosewright.fleet.FleetBudget;
+import hosewright.fleet.HoseAges;
+import hosewright.fleet.HoseRecord;
+import hosewright.fleet.ReplacementItems;
+import hosewright.fleet.SectionStatus;
+import hosewright.fleet.SurvivalStudy;
+import hosewright.quote.Dealer;
+import hosewright.thread.End;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+final class BudgetWorkbookTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
+  private static final Dealer DEALER =
+      new Dealer("Quillback Hose & Coupling", List.of(), "", "", "");
+
+  private static HoseRecord section(int number, LocalDate made) {
+    return new HoseRecord(
+        "H-" + number,
+        2.5,
+        50,
+        50,
+        End.parse("2.5 NH male"),
+        End.parse("2.5 NH female swivel"),
+        "polyester",
+        "",
+        Optional.of(made),
+        Optional.of(made),
+        number % 2 == 0 ? "Station 1" : "Station 2",
+        "",
+        SectionStatus.IN_SERVICE,
+        made,
+        Optional.empty());
+  }
+
+  /** Twelve sections due in year 1 and three in each of the next four. */
+  private static FleetBudget budget(String priceChange, String escalation, String rate) {
+    HoseAges ages = new HoseAges(DAY);
+    for (int i = 0; i < 24; i++) {
+      int monthsLeft = i < 12 ? 0 : 18 + (i - 12) / 3 * 12;
+      ages.add(section(i, DAY.minusYears(10).plusMonths(monthsLeft)), false);
+    }
+    Catalogue catalogue = new CatalogueFiles().read();
+    NetPrice prices = catalogue.listPricesOn(DAY);
+    return new BudgetMaker(
+            ages,
+            24 * 50,
+            SurvivalStudy.of(List.of()),
+            new ReplacementItems(catalogue, prices),
+            prices,
+            CurrencyUnit.USD)
+        .make(
+            new BudgetRequest(
+                DAY,
+                5,
+                OptionalInt.of(10),
+                new BigDecimal(priceChange),
+                new BigDecimal(escalation),
+                new BigDecimal(rate),
+                2,
+                1));
+  }
+
+  private static XSSFWorkbook workbook(FleetBudget budget) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    BudgetWorkbook.write(budget, DEALER, Paper.LETTER, Instant.EPOCH, out);
+    return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
+  }
+
+  @Test
+  void the_budget_is_what_the_breaks_and_escalation_make_by_hand() {
+    // Twelve at 205.25 from ten up; then three at 219.50 rising 4 % a year, rounded to the cent.
+    FleetBudget budget = budget("0", "0.04", "0");
+    assertThat(budget.ageLimit().orElseThrow().years())
+        .extracting(FleetBudget.MethodYear::cost)
+        .containsExactly(
+            usd("2463.00"), usd("684.84"), usd("712.23"), usd("740.73"), usd("770.34"));
+    assertThat(budget.grouping().orElseThrow().apart()).isEqualTo(usd("2634.00"));
+  }
+
+  private static Money usd(String amount) {
+    return Money.of(CurrencyUnit.USD, new BigDecimal(amount));
+  }
+
+  @Test
+  void changing_the_open_cells_gives_the_budget_made_with_those_figures() throws IOException {
+    try (XSSFWorkbook workbook = workbook(budget("0", "0", "0"))) {
+      WorkbookReader.named(workbook, "price_change").setCellValue(0.10);
+      WorkbookReader.named(workbook, "escalation").setCellValue(0.05);
+      WorkbookReader.named(workbook, "discount_rate").setCellValue(0.03);
+      XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
+      FleetBudget.Method expected = budget("0.10", "0.05", "0.03").ageLimit().orElseThrow();
+      assertThat(WorkbookReader.cents(WorkbookReader.figure(workbook, "budget_total")))
+          .isEqualByComparingTo(expected.total().getAmount());
+      var total = WorkbookReader.named(workbook, "budget_total");
+      double worth =
+          workbook
+              .getSheet("Budget")
+              .getRow(total.getRowIndex() + 1)
+              .getCell(2)
+              .getNumericCellValue();
+      assertThat(BigDecimal.valueOf(worth).setScale(2, RoundingMode.HALF_UP))
+          .isEqualByComparingTo(expected.presentValue().getAmount());
+    }
+  }
+
+  @Test
+  void another_quantity_takes_another_break() throws IOException {
+    try (XSSFWorkbook workbook = workbook(budget("0", "0", "0"))) {
+      var items = workbook.getSheet("Items");
+      var firstYear = items.getRow(3);
+      assertThat(firstYear.getCell(3).getNumericCellValue()).isEqualTo(12);
+      firstYear.getCell(3).setCellValue(9);
+      XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
+      assertThat(firstYear.getCell(4).getNumericCellValue()).isEqualTo(219.50);
+    }
+  }
+
+  @Test
+  void locations_add_up_and_charts_are_native() throws IOException {
+    FleetBudget budget = budget("0", "0.04", "0");
+    try (XSSFWorkbook workbook = workbook(budget)) {
+      var locations = workbook.getSheet("Locations");
+      var totals = locations.getRow(locations.getLastRowNum());
+      assertThat(totals.getCell(2 + 5).getNumericCellValue()).isEqualTo(24);
+      assertThat(WorkbookReader.cents(totals.getCell(2 + 5 + 2).getNumericCellValue()))
+          .isEqualByComparingTo(budget.ageLimit().orElseThrow().total().getAmount());
+      assertThat(workbook.getSheet("Budget").getDrawingPatriarch().getCharts()).hasSize(2);
+    }
+  }
+
+  @Test
+  void the_same_budget_gives_the_same_bytes() throws IOException {
+    ByteArrayOutputStream first = new ByteArrayOutputStream();
+    ByteArrayOutputStream second = new ByteArrayOutputStream();
+    BudgetWorkbook.write(budget("0", "0", "0"), DEALER, Paper.A4, Instant.EPOCH, first);
+    BudgetWorkbook.write(budget("0", "0", "0"), DEALER, Paper.A4, Instant.EPOCH, second);
+    assertThat(second.toByteArray()).isEqualTo(first.toByteArray());
+  }
+}
