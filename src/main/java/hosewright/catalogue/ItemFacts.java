@@ -44,7 +44,7 @@ public final class ItemFacts {
           String old = fact.apply(before);
           String now = fact.apply(after);
           boolean saidElsewhere =
-            column.equals("on_hand") || (column.equals("discontinued") && now.equals("yes"));
+              column.equals("on_hand") || (column.equals("discontinued") && now.equals("yes"));
           if (!old.equals(now) && !saidElsewhere) {
             changes.add(new CatalogueDifference.FactChange(after.number(), column, old, now));
           }

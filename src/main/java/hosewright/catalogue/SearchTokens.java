@@ -57,7 +57,10 @@ final class SearchTokens {
     double value = FRACTIONS.indexOf(text.charAt(at)) >= 0 ? 0 : plain();
     String digits = text.substring(start, at);
     double fraction = fraction(value);
-    tokens.add(fraction == 0 && isPlain(digits) ? digits : written(value == (int) value && fraction > 0 ? value + fraction : value));
+    tokens.add(
+        fraction == 0 && isPlain(digits)
+            ? digits
+            : written(value == (int) value && fraction > 0 ? value + fraction : value));
     unit();
   }
 

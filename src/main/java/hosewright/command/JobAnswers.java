@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {

@@ -82,31 +82,31 @@ final class ItemQuery {
     try (var rows =
         context
             .select(
-            ITEM.ITEM_NUMBER,
-            ITEM.KIND,
-            ITEM.DESCRIPTION,
-            ITEM.MATERIAL,
-            ITEM.SERIES,
-            ITEM.MARKED_TO,
-            ITEM.HOSE_SIZE_IN,
-            ITEM.LENGTH_FT,
-            ITEM.DISCONTINUED)
-        .from(ITEM)
-        .where(ITEM.FILE_ORDER.isNotNull())
-        .orderBy(ITEM.FILE_ORDER)
-        .fetchLazy()) {
+                ITEM.ITEM_NUMBER,
+                ITEM.KIND,
+                ITEM.DESCRIPTION,
+                ITEM.MATERIAL,
+                ITEM.SERIES,
+                ITEM.MARKED_TO,
+                ITEM.HOSE_SIZE_IN,
+                ITEM.LENGTH_FT,
+                ITEM.DISCONTINUED)
+            .from(ITEM)
+            .where(ITEM.FILE_ORDER.isNotNull())
+            .orderBy(ITEM.FILE_ORDER)
+            .fetchLazy()) {
       rows.forEach(
-            row ->
-                listings.add(
-                    new Listing(
-                        row.value1(),
-                        ItemKind.valueOf(row.value2()),
-                        Listing.words(row.value3(), row.value4(), row.value5(), row.value6()),
-                        ends.getOrDefault(row.value1(), List.of()),
-                        ItemRows.orEmpty(row.value7()),
-                        ItemRows.orEmpty(row.value8()),
-                        row.value9(),
-                        Math.max(0, free.getOrDefault(row.value1(), 0)))));
+          row ->
+              listings.add(
+                  new Listing(
+                      row.value1(),
+                      ItemKind.valueOf(row.value2()),
+                      Listing.words(row.value3(), row.value4(), row.value5(), row.value6()),
+                      ends.getOrDefault(row.value1(), List.of()),
+                      ItemRows.orEmpty(row.value7()),
+                      ItemRows.orEmpty(row.value8()),
+                      row.value9(),
+                      Math.max(0, free.getOrDefault(row.value1(), 0)))));
     }
     return listings;
   }

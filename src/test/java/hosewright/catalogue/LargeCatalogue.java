@@ -52,8 +52,8 @@ public final class LargeCatalogue {
         PrintWriter items = file(folder, "items.csv");
         PrintWriter prices = file(folder, "prices.csv");
         PrintWriter costs = file(folder, "costs.csv")) {
-      suppliers.println("code,name,lead_days");
-      SUPPLIERS.forEach(code -> suppliers.println(code + ",Invented " + code + " Works,14"));
+      suppliers.println("code,name,lead_days,minimum_order,currency");
+      SUPPLIERS.forEach(code -> suppliers.println(code + ",Invented " + code + " Works,14,,"));
       items.println(
           "number,kind,description,ends,unit,weight_lb,material,fluids,working_psi,"
               + "service_test_psi,derating,vacuum_inhg,hose_size_in,length_ft,series,"

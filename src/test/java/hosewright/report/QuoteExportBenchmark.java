@@ -70,7 +70,8 @@ public class QuoteExportBenchmark {
               like.taxable(),
               like.weightLb(),
               like.breaks(),
-              like.note()));
+              like.note(),
+              like.discount()));
     }
     Money subtotal =
         lines.stream()
@@ -98,6 +99,8 @@ public class QuoteExportBenchmark {
         quote.taxNote(),
         tax,
         subtotal.plus(quote.freight()).plus(tax),
-        quote.madeAt());
+        quote.madeAt(),
+        quote.offered(),
+        quote.amendments());
   }
 }
