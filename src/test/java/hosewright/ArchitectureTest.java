@@ -61,6 +61,8 @@ final class ArchitectureTest {
           .definedBy("hosewright.report..")
           .layer("store")
           .definedBy("hosewright.store..")
+          .layer("intake")
+          .definedBy("hosewright.intake..")
           .layer("json")
           .definedBy("hosewright.json..")
           .layer("jobfile")
@@ -89,6 +91,8 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("command", "interview")
           .whereLayer("report")
           .mayOnlyBeAccessedByLayers("command")
+          .whereLayer("intake")
+          .mayOnlyBeAccessedByLayers("command")
           .whereLayer("store")
           .mayOnlyBeAccessedByLayers("command")
           .whereLayer("json")
@@ -103,7 +107,7 @@ final class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("command", "report", "store")
           .whereLayer("quote")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "fleet", "jobfile", "order", "tender")
+              "command", "report", "store", "json", "jobfile", "order", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
               "command",
@@ -111,13 +115,12 @@ final class ArchitectureTest {
               "report",
               "store",
               "json",
-              "fleet",
               "quote",
               "jobfile",
               "order",
               "tender")
           .whereLayer("hydraulics")
-          .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote", "fleet");
+          .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote");
 
   @ArchTest
   static final ArchRule packages_form_no_cycle =

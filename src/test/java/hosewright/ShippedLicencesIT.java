@@ -27,9 +27,23 @@ final class ShippedLicencesIT {
   /** Identifiers of SPDX, permissive or weak copyleft; of several licences one must be here. */
   private static final Set<String> WELCOME =
       Set.of(
-          "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "BSD-4-Clause", "BSD licence", "MIT", "MIT-0", "ISC", "0BSD",
-          "CC0-1.0", "EPL-1.0", "EPL-2.0", "MPL-2.0", "LGPL-2.1-only", "LGPL-2.1-or-later",
-          "LGPL-3.0-only", "LGPL-3.0-or-later");
+          "Apache-2.0",
+          "BSD-2-Clause",
+          "BSD-3-Clause",
+          "BSD-4-Clause",
+          "BSD licence",
+          "MIT",
+          "MIT-0",
+          "ISC",
+          "0BSD",
+          "CC0-1.0",
+          "EPL-1.0",
+          "EPL-2.0",
+          "MPL-2.0",
+          "LGPL-2.1-only",
+          "LGPL-2.1-or-later",
+          "LGPL-3.0-only",
+          "LGPL-3.0-or-later");
 
   @Test
   void everything_shipped_may_be_shipped() throws IOException {
@@ -98,8 +112,7 @@ final class ShippedLicencesIT {
     try (ZipFile jar = new ZipFile("target/hosewright.jar")) {
       String place = jar.getEntry(BILL) == null ? "BOOT-INF/classes/" + BILL : BILL;
       try (InputStream in = jar.getInputStream(jar.getEntry(place))) {
-        return JsonMapper.shared()
-            .readTree(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        return JsonMapper.shared().readTree(new String(in.readAllBytes(), StandardCharsets.UTF_8));
       }
     } catch (UncheckedIOException e) {
       throw e.getCause();

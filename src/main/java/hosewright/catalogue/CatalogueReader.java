@@ -31,7 +31,7 @@ public final class CatalogueReader {
   private static final TableForm SUPPLIERS =
       new TableForm(
           "suppliers.csv",
-          List.of("code", "name", "lead_days"),
+          List.of("code", "name", "lead_days", "minimum_order", "currency"),
           List.of("code", "name", "lead_days"));
   private static final TableForm ITEMS =
       new TableForm(
@@ -113,7 +113,10 @@ public final class CatalogueReader {
               new Supplier(
                   row.text("code", 20),
                   row.text("name", 200),
-                  row.wholeNumber("lead_days", LEAD_DAYS));
+                  row.wholeNumber("lead_days", LEAD_DAYS),
+                  row.empty("minimum_order")
+                      ? Optional.empty()
+                      : Optional.of(row.money("minimum_order", "currency")));
           suppliers.put(supplier.code(), supplier);
           supplierCodes.add(supplier.code());
         });

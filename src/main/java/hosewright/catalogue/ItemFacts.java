@@ -30,7 +30,10 @@ public final class ItemFacts {
     return facts;
   }
 
-  /** What differs between two states of an item, but for its being discontinued. */
+  /**
+   * What differs between two states of an item, but for its being discontinued, and its stock,
+   * which moves without the catalogue.
+   */
   static List<CatalogueDifference.FactChange> changes(Item before, Item after) {
     List<CatalogueDifference.FactChange> changes = new ArrayList<>();
     if (before.equals(after)) {
@@ -40,7 +43,8 @@ public final class ItemFacts {
         (column, fact) -> {
           String old = fact.apply(before);
           String now = fact.apply(after);
-          boolean saidElsewhere = column.equals("discontinued") && now.equals("yes");
+          boolean saidElsewhere =
+              column.equals("on_hand") || (column.equals("discontinued") && now.equals("yes"));
           if (!old.equals(now) && !saidElsewhere) {
             changes.add(new CatalogueDifference.FactChange(after.number(), column, old, now));
           }

@@ -39,10 +39,17 @@ record KindRules(CsvRow row, Item item) {
   private void ends(int fewest, int most) {
     int count = item.ends().size();
     if (count < fewest || count > most) {
-      String allowed = fewest == most ? "" + fewest : fewest + " to " + most;
-      row.refuse(
-          "ends", "%s has %s ends with ' x ' between them".formatted(item.kind().word(), allowed));
+      row.refuse("ends", "%s has %s".formatted(item.kind().word(), allowed(fewest, most)));
     }
+  }
+
+  private static String allowed(int fewest, int most) {
+    if (most == 0) {
+      return "no ends: leave it empty";
+    }
+    return most == 1
+        ? "1 end"
+        : (fewest == most ? "" + fewest : fewest + " to " + most) + " ends with ' x ' between them";
   }
 
   private void filled(String column, String allowed) {

@@ -53,10 +53,29 @@ final class SearchTokens {
   }
 
   private void number() {
+    int start = at;
     double value = FRACTIONS.indexOf(text.charAt(at)) >= 0 ? 0 : plain();
+    String digits = text.substring(start, at);
     double fraction = fraction(value);
-    tokens.add(written(value == (int) value && fraction > 0 ? value + fraction : value));
+    tokens.add(
+        fraction == 0 && isPlain(digits)
+            ? digits
+            : written(value == (int) value && fraction > 0 ? value + fraction : value));
     unit();
+  }
+
+  /** Whether digits stand as the tokens write them; a large catalogue has millions that do. */
+  private static boolean isPlain(String digits) {
+    int point = digits.indexOf('.');
+    boolean leads = digits.length() > 1 && digits.charAt(0) == '0' && point != 1;
+    boolean trails = point >= 0 && digits.endsWith("0");
+    return digits.length() <= 12
+        && point == digits.lastIndexOf('.')
+        && point != 0
+        && digits.indexOf('/') < 0
+        && Character.isDigit(digits.charAt(0))
+        && !leads
+        && !trails;
   }
 
   /** A decimal, or a fraction without a whole number before it. */

@@ -42,7 +42,7 @@ final class Costs {
 
   /** The least margin wanted of the quote's buyer. */
   static Optional<BigDecimal> floor(Books books, Quote quote) {
-    return books.terms().marginFloor(quote.customer().customerClass());
+    return books.marginFloors().of(quote.customer());
   }
 
   static String text(Earnings earnings, Optional<BigDecimal> floor, Screen screen) {

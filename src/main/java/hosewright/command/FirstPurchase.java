@@ -4,7 +4,9 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.fleet.FleetBudget;
 import hosewright.fleet.FleetBudget.Need;
+import hosewright.jobfile.JobFile;
 import hosewright.line.GoodsPlan;
+import hosewright.line.JobField;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.PlanItem;
 import hosewright.problem.BadInputException;
@@ -17,6 +19,7 @@ import hosewright.quote.Signed;
 import hosewright.quote.Terms;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -57,6 +60,7 @@ final class FirstPurchase {
             + budget.from()
             + ", by "
             + budget.purchaseBy().orElseThrow().replace('-', ' ');
+    String jobText = JobFile.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id()));
     QuoteMaker maker = new QuoteMaker(books.catalogue(), books.terms());
     Amendments amendments = Amendments.NONE.withTerms(books.termsOfSale());
     PriceList prices = new PriceList(books.catalogue(), customer, books.today());
@@ -71,7 +75,7 @@ final class FirstPurchase {
                         customer,
                         books.today(),
                         title,
-                        "",
+                        jobText,
                         plan,
                         amendments,
                         books.now()),

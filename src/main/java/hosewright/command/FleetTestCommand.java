@@ -56,7 +56,7 @@ final class FleetTestCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     Known known = known();
     // The books are not kept open while somebody thinks.
-    Optional<Map<String, CellRows>> tables = tables(in, known.ids(), known.today());
+    Optional<Map<String, CellRows>> tables = tables(in, known);
     if (tables.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was entered.");
     }
@@ -69,16 +69,16 @@ final class FleetTestCommand extends ShellCommand {
   }
 
   /** What must be known before anything is asked or read. */
-  private record Known(Set<String> ids, LocalDate today) {}
+  private record Known(Set<String> ids, LocalDate today, AgencyLimits limits) {}
 
   private Known known() {
     try (Books open = books.getObject()) {
-      return new Known(FleetOptions.loaded(open).ids(), open.today());
+      FleetStore fleet = FleetOptions.loaded(open);
+      return new Known(fleet.ids(), open.today(), fleet.limits());
     }
   }
 
-  private static Optional<Map<String, CellRows>> tables(
-      Invocation in, Set<String> ids, LocalDate today) {
+  private static Optional<Map<String, CellRows>> tables(Invocation in, Known known) {
     Optional<String> place = in.argument(0);
     if (place.isPresent()) {
       return Optional.of(
@@ -89,7 +89,15 @@ final class FleetTestCommand extends ShellCommand {
               List.of()));
     }
     return in.asker()
-        .map(asker -> new TestInterview(asker, ids, today).rows().map(FleetTestCommand::asTable))
+        .map(
+            asker ->
+                new TestInterview(
+                        asker,
+                        known.ids(),
+                        known.today(),
+                        known.limits().hold().orElseThrow().value())
+                    .rows()
+                    .map(FleetTestCommand::asTable))
         .orElseThrow(
             () ->
                 new BadInputException(

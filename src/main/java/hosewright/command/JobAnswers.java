@@ -21,13 +21,22 @@ import org.springframework.beans.factory.ObjectProvider;
 final class JobAnswers {
   private JobAnswers() {}
 
-  /** The options of every command that takes a job. */
-  static OptionSpec[] options() {
+  /**
+   * The options of every command that takes a job.
+   *
+   * @param books where the customers offered on the tab key are kept
+   */
+  static OptionSpec[] options(ObjectProvider<Books> books) {
     List<OptionSpec> options = new ArrayList<>();
     options.add(
         OptionSpec.value("job", "FILE", "a job file; options given beside it win")
             .completingFiles());
-    Arrays.stream(JobField.values()).map(JobAnswers::option).forEach(options::add);
+    for (JobField field : JobField.values()) {
+      options.add(
+          field == JobField.CUSTOMER
+              ? option(field).completing(() -> CatalogueChoice.customers(books))
+              : option(field));
+    }
     return options.toArray(OptionSpec[]::new);
   }
 
@@ -65,6 +74,7 @@ final class JobAnswers {
           option.completing(() -> Families.all().stream().map(Family::code).toList());
       case USE -> option.completing("fire", "water", "drinking").withDefaultSaid("water");
       case FLUID -> option.withDefaultSaid("water");
+      case STOCK_ONLY -> OptionSpec.flag(field.word(), field.meaning());
       case SLACK -> option.withDefaultSaid("5 %");
       case RISE -> option.withDefaultSaid("on the level");
       case DATE -> option.withDefaultSaid("today");
@@ -90,7 +100,13 @@ final class JobAnswers {
     Map<JobField, String> answers = new EnumMap<>(JobField.class);
     in.value("job").ifPresent(file -> answers.putAll(JobFile.read(Path.of(file)).answers()));
     for (JobField field : JobField.values()) {
-      in.value(field.word()).ifPresent(value -> answers.put(field, value));
+      if (field == JobField.STOCK_ONLY) {
+        if (in.flag(field.word())) {
+          answers.put(field, "yes");
+        }
+      } else {
+        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+      }
     }
     return Optional.of(answers);
   }

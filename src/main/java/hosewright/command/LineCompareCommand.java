@@ -10,6 +10,7 @@ import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
@@ -31,8 +32,13 @@ final class LineCompareCommand extends ShellCommand {
                 "Sets the best line of every hose size side by side",
                 "line compare --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 150psi")
-            .with(JobAnswers.options())
-            .with(ShownUnits.option()));
+            .with(JobAnswers.options(books))
+            .with(
+                OptionSpec.flag(
+                    "front",
+                    "instead of the sizes: lines of which each is better in something than every"
+                        + " other"),
+                ShownUnits.option()));
     this.books = books;
   }
 
@@ -83,6 +89,9 @@ final class LineCompareCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was compared.");
     }
     Job job = JobForm.read(answers.get());
+    if (in.flag("front")) {
+      return front(job, units);
+    }
     List<Size> sizes;
     try (Books open = books.getObject()) {
       sizes = new Planning(open).planner(job).plansBySize(job).stream().map(Size::of).toList();
@@ -90,6 +99,17 @@ final class LineCompareCommand extends ShellCommand {
     return sizes.stream().anyMatch(Size::feasible)
         ? Answer.of(new Sizes(sizes), screen -> text(sizes, screen, units))
         : Answer.noSafePlan(new Sizes(sizes), screen -> text(sizes, screen, units));
+  }
+
+  private Answer front(Job job, UnitSystem units) {
+    try (Books open = books.getObject()) {
+      TradeOffTable table =
+          TradeOffTable.of(
+              job, new Planning(open).planner(job).front(job, TradeOffTable.MOST_ROWS));
+      return table.rows().isEmpty()
+          ? Answer.noSafePlan(table, screen -> "No line passes every check: 'line plan' says why.")
+          : Answer.of(table, screen -> table.text(screen, units));
+    }
   }
 
   private static String text(List<Size> sizes, Screen screen, UnitSystem units) {

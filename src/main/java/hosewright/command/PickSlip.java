@@ -64,7 +64,7 @@ final class PickSlip {
         "To pick",
         List.of("Picked", "Line", "Item", "Description", "Quantity", "Unit", "Remark"),
         Set.of(1, 4),
-        List.of(8, 6, 20, 50, 9, 7, 26),
+        List.of(9, 6, 24, 46, 11, 8, 25),
         rows,
         rows.isEmpty() ? List.of("Nothing is left to pick.") : List.of());
   }
@@ -105,7 +105,7 @@ final class PickSlip {
         List.of(
             "Done", "Count", "Hose", "Cut each", "Coupled", "Inlet", "Outlet", "Gasket", "Test to"),
         Set.of(1),
-        List.of(6, 7, 18, 10, 10, 20, 16, 26, 16),
+        List.of(8, 8, 18, 11, 11, 19, 15, 24, 15),
         rows,
         remarks);
   }
@@ -138,7 +138,7 @@ final class PickSlip {
         "To assemble",
         List.of("Done", "Step", "Item", "Part", "Count", "Faces source", "Faces appliance"),
         Set.of(1, 4),
-        List.of(6, 6, 20, 50, 7, 22, 20),
+        List.of(8, 7, 24, 44, 9, 21, 19),
         rows,
         remarks);
   }

@@ -53,6 +53,7 @@ final class PlanText {
       sentence(
           String.format(
               Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
+      ownAndSpare();
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.lines() > 0) {
@@ -62,11 +63,23 @@ final class PlanText {
     }
   }
 
+  private void ownAndSpare() {
+    if (!plan.ownSections().isEmpty()) {
+      sentence("Of these the customer has " + counted(plan.ownSections()) + " already.");
+    }
+    if (!plan.spareSections().isEmpty()) {
+      sentence("Bought to spare, not laid: " + counted(plan.spareSections()) + ".");
+    }
+  }
+
+  private String counted(List<LinePlan.SectionCount> sections) {
+    return sections.stream()
+        .map(s -> s.count() + " x " + units.length().of(s.lengthFt()))
+        .collect(Collectors.joining(" + "));
+  }
+
   private String laid() {
-    String sections =
-        plan.sections().stream()
-            .map(s -> s.count() + " x " + units.length().of(s.lengthFt()))
-            .collect(Collectors.joining(" + "));
+    String sections = counted(plan.sections());
     String lines = plan.lines() > 1 ? plan.lines() + " lines, in all " : "";
     return String.format(
         Locale.ROOT,

@@ -37,7 +37,7 @@ final class QuoteAnswersCommand extends ShellCommand {
                 "quote answers",
                 Group.QUOTE,
                 "Reads suppliers' answers back, side by side; the cheapest landed is taken",
-                "quote answers Q-000001 quotes/Q-000001-ask-COUPL.xlsx")
+                "quote answers Q-000003 quotes/Q-000003-ask-COUPL.xlsx")
             .with(
                 QuoteChoice.argument(books),
                 ArgumentSpec.optional("FILE", "sheets filled in; left out, the answers on file")

@@ -32,7 +32,7 @@ final class QuoteAskCommand extends ShellCommand {
                 "quote ask",
                 Group.QUOTE,
                 "Writes sheets that ask suppliers for prices a quote has none for",
-                "quote ask Q-000001 --supplier COUPL --supplier BRASS")
+                "quote ask Q-000003 --supplier COUPL --supplier BRASS")
             .with(QuoteChoice.argument(books))
             .with(
                 OptionSpec.value("supplier", "CODE", "whom to ask; one sheet each")

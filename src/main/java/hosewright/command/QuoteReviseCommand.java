@@ -18,6 +18,7 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Makes a new revision of a quote from what is to be different; prices quoted before stay. */
@@ -49,8 +50,11 @@ final class QuoteReviseCommand extends ShellCommand {
       String reason = Signing.sentence("reason", in.required("reason"));
       Map<JobField, String> before = JobFile.parse(seen.jobYaml());
       Map<JobField, String> answers = JobAnswers.changed(before, in);
-      Job job = JobForm.read(answers);
-      LinePlan plan = plan(open, seen, answers, before, job);
+      // A quote of goods alone was made from no job, and is revised without one.
+      boolean goods = !answers.containsKey(JobField.FROM) && answers.equals(before);
+      Optional<Job> job = goods ? Optional.empty() : Optional.of(JobForm.read(answers));
+      LinePlan plan =
+          job.map(asked -> plan(open, seen, answers, before, asked)).orElse(seen.plan());
       if (!plan.feasible()) {
         return Answer.noSafePlan(
             plan, screen -> PlanText.of(plan, screen) + "\nNothing was revised.");
@@ -66,7 +70,7 @@ final class QuoteReviseCommand extends ShellCommand {
           open.revisions()
               .revised(
                   seen,
-                  answers.equals(before) ? seen.title() : job.title(),
+                  answers.equals(before) ? seen.title() : job.orElseThrow().title(),
                   answers.equals(before) ? seen.jobYaml() : JobFile.write(answers),
                   plan,
                   amendments.because(reason));

@@ -21,6 +21,7 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import hosewright.tender.TenderBasis;
 import hosewright.tender.TenderPricing;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -85,7 +86,11 @@ final class TenderPriceCommand extends ShellCommand {
 
   /** What the run needs of the books, so that they need not stay open. */
   private record Desk(
-      Catalogue catalogue, Customers customers, DealerTerms terms, TenderBasis basis) {}
+      Catalogue catalogue,
+      Customers customers,
+      LocalThreads register,
+      DealerTerms terms,
+      TenderBasis basis) {}
 
   /** What was asked for beside the file. */
   private record Wanted(
@@ -159,7 +164,7 @@ final class TenderPriceCommand extends ShellCommand {
               wanted.customer(),
               wanted.quotes(),
               open.now());
-      return new Desk(open.catalogue(), customers, open.terms(), basis);
+      return new Desk(open.catalogue(), customers, open.localThreads(), open.terms(), basis);
     }
   }
 
@@ -172,7 +177,7 @@ final class TenderPriceCommand extends ShellCommand {
                     books, basis, desk.catalogue(), desk.terms(), journal.lastQuote(), by))
             : Optional.empty();
     return new TenderRun(
-        new TenderPricing(desk.catalogue(), desk.customers(), basis),
+        new TenderPricing(desk.catalogue(), desk.customers(), desk.register(), basis),
         journal,
         quotes,
         new TenderProgress(notices, Instant::now, basis.rows(), journal.done()));

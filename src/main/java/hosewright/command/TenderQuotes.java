@@ -3,7 +3,10 @@ package hosewright.command;
 import hosewright.catalogue.Catalogue;
 import hosewright.jobfile.JobFile;
 import hosewright.problem.BadInputException;
+import hosewright.quote.Amendments;
+import hosewright.quote.Customer;
 import hosewright.quote.DealerTerms;
+import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteLife.Step;
@@ -28,6 +31,7 @@ import org.springframework.beans.factory.ObjectProvider;
 final class TenderQuotes {
   private final ObjectProvider<Books> books;
   private final TenderBasis basis;
+  private final Catalogue catalogue;
   private final QuoteMaker maker;
   private final Optional<String> lastJournalled;
   private final String by;
@@ -47,6 +51,7 @@ final class TenderQuotes {
       String by) {
     this.books = books;
     this.basis = basis;
+    this.catalogue = catalogue;
     this.maker = new QuoteMaker(catalogue, terms);
     this.lastJournalled = lastJournalled;
     this.by = by;
@@ -95,14 +100,19 @@ final class TenderQuotes {
   }
 
   private Quote make(String number, Priced row, Books open) {
+    Customer customer = row.customer().orElseThrow();
     return maker.make(
-        number,
-        row.customer().orElseThrow(),
-        row.date(),
-        row.result().title(),
-        mark() + row.result().line() + "\n" + JobFile.write(row.answers()),
-        row.plan().orElseThrow(),
-        open.now());
+        new QuoteMaker.Draft(
+            number,
+            1,
+            customer,
+            row.date(),
+            row.result().title(),
+            mark() + row.result().line() + "\n" + JobFile.write(row.answers()),
+            row.plan().orElseThrow(),
+            Amendments.NONE.withTerms(open.termsOfSale()),
+            open.now()),
+        new PriceList(catalogue, customer, row.date()));
   }
 
   private Map<Long, Quote> madeBefore(QuoteStore store) {

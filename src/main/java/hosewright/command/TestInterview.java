@@ -21,11 +21,16 @@ final class TestInterview {
   private final Asker asker;
   private final Set<String> sections;
   private final LocalDate today;
+  private final double leastHoldMinutes;
 
-  TestInterview(Asker asker, Set<String> sections, LocalDate today) {
+  /**
+   * @param leastHoldMinutes how long a test must be held to be passed, minutes
+   */
+  TestInterview(Asker asker, Set<String> sections, LocalDate today, double leastHoldMinutes) {
     this.asker = asker;
     this.sections = sections;
     this.today = today;
+    this.leastHoldMinutes = leastHoldMinutes;
   }
 
   /**
@@ -108,10 +113,18 @@ final class TestInterview {
   }
 
   private Optional<String> number(String prompt) {
-    return ask(
-        prompt,
-        "a number, or nothing",
-        text -> text.matches("(\\d{1,4}(\\.\\d{1,2})?)?") ? "" : "a number such as 300");
+    return ask(prompt, "a number, or nothing", text -> numberObjection(prompt, text));
+  }
+
+  private String numberObjection(String prompt, String text) {
+    if (!text.matches("(\\d{1,4}(\\.\\d{1,2})?)?")) {
+      return "a number such as 300";
+    }
+    boolean tooShort =
+        prompt.startsWith("held") && !text.isEmpty() && Double.parseDouble(text) < leastHoldMinutes;
+    return tooShort
+        ? "at least " + Prose.plain(leastHoldMinutes) + " minutes for a passed test; < drops it"
+        : "";
   }
 
   /** Asks until the answer is right; empty when the person broke off. */

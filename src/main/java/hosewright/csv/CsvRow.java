@@ -233,8 +233,11 @@ public final class CsvRow {
     return heading.title() + " line " + line() + " column " + heading.columnTitle().apply(column);
   }
 
+  /** The cell as it stands in the file; what would disturb a terminal is spelt out. */
   private String written(String column) {
-    return row.written().get(heading.places().get(column));
+    return CONTROL
+        .matcher(row.written().get(heading.places().get(column)))
+        .replaceAll(found -> "{U+%04X}".formatted((int) found.group().charAt(0)));
   }
 
   private CurrencyUnit currency(String column) {

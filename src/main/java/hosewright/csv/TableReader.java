@@ -33,13 +33,14 @@ final class TableReader implements CellRows.Taker {
 
   /** Reads the table; false when it is no such table, and then its rows say nothing. */
   boolean read() {
+    int before = problems.size();
     try {
       table.each(this);
     } catch (BadInputException e) {
       problems.addAll(e.problems());
       return false;
     }
-    if (!headed) {
+    if (!headed && problems.size() == before) {
       refuse(Problem.of(table.title(), "", "a header line " + String.join(",", columns)));
     }
     return heading != null;

@@ -44,7 +44,8 @@ record ColumnUnit(String label, BiFunction<String, String, Double> reader) {
             .map(Map.Entry::getValue)
             .findFirst()
             .orElseThrow(() -> new BadInputException("unit", label, column + " is taken as it is"));
-    reader.apply("unit", "1 " + label);
+    // Read only to learn whether the unit is one of its kind.
+    var unused = reader.apply("unit", "1 " + label);
     return new ColumnUnit(label, reader);
   }
 

@@ -47,15 +47,18 @@ final class XlsxCells {
         texts = new ReadOnlySharedStringsTable(new LimitedStream(in, MOST_TEXT_BYTES), false);
       }
     }
-    StylesTable styles = new StylesTable();
-    try (InputStream in = reader.getStylesData()) {
-      if (in != null) {
-        styles.readFrom(new ByteArrayInputStream(XlsxRows.small(in, MOST_STYLE_BYTES)));
-      }
-    }
+    StylesTable styles = styles(reader);
     try (InputStream in = reader.getWorkbookData()) {
       String workbook = new String(XlsxRows.small(in, MOST_STYLE_BYTES), StandardCharsets.UTF_8);
       return new XlsxCells(texts, styles, FROM_1904.matcher(workbook).find());
+    }
+  }
+
+  private static StylesTable styles(XSSFReader reader) throws IOException, OpenXML4JException {
+    try (InputStream in = reader.getStylesData()) {
+      return in == null
+          ? new StylesTable()
+          : new StylesTable(new ByteArrayInputStream(XlsxRows.small(in, MOST_STYLE_BYTES)));
     }
   }
 

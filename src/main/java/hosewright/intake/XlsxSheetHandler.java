@@ -22,6 +22,7 @@ final class XlsxSheetHandler extends DefaultHandler {
   private final StringBuilder value = new StringBuilder();
   private final StringBuilder formula = new StringBuilder();
   private StringBuilder open;
+  private boolean valued;
   private int width;
   private long line;
   private int column;
@@ -54,8 +55,12 @@ final class XlsxSheetHandler extends DefaultHandler {
         style = attribute(attributes, "s");
         value.setLength(0);
         formula.setLength(0);
+        valued = false;
       }
-      case "v", "t" -> open = value;
+      case "v", "t" -> {
+        open = value;
+        valued = true;
+      }
       case "f" -> open = formula;
       // Shown above a text as its pronunciation, and no part of it.
       case "rPh" -> open = null;
@@ -105,8 +110,11 @@ final class XlsxSheetHandler extends DefaultHandler {
 
   private String text() {
     String written = value.toString();
+    if (!valued && formula.length() > 0) {
+      return "=" + formula;
+    }
     if (written.isEmpty()) {
-      return formula.length() == 0 ? "" : "=" + formula;
+      return "";
     }
     try {
       return switch (type) {

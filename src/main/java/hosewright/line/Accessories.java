@@ -68,7 +68,8 @@ final class Accessories {
   }
 
   /**
-   * The items meant; where only a kind was named, what costs least of those that fit.
+   * The items meant; where only a kind was named, what costs least of those that fit and of which
+   * enough can be had, if any.
    *
    * @param wanted everything asked for
    * @param one one of them
@@ -81,17 +82,19 @@ final class Accessories {
         new Wanted(one, quantity, hose.sizeIn(), hose.inlet()),
         w ->
             meant(one, hose).stream()
-                .min(Comparator.comparingDouble(item -> floor.ofAll(item, quantity))));
+                .min(
+                    Comparator.comparing((Item item) -> !eligibility.toBeHad(item, quantity))
+                        .thenComparingDouble(item -> floor.ofAll(item, quantity))));
   }
 
   private record Wanted(String word, int quantity, double hoseSizeIn, End hoseEnd) {}
 
   private List<Item> meant(String wanted, HoseLine hose) {
-    Optional<Item> byNumber = catalogue.item(wanted);
+    Optional<Item> byNumber = catalogue.item(Asked.of(wanted).what());
     if (byNumber.isPresent()) {
       return List.of(byNumber.get());
     }
-    ItemKind kind = kind(wanted);
+    ItemKind kind = kind(Asked.of(wanted).what());
     return catalogue.ofKind(kind).stream()
         .filter(item -> DRY.contains(kind) ? eligibility.toBeHad(item) : eligibility.wetted(item))
         .filter(item -> fits(item, hose))
@@ -123,7 +126,7 @@ final class Accessories {
    * not of a kind that stands in the line.
    */
   List<Item> inLine(String wanted) {
-    return inLine.computeIfAbsent(wanted, this::findInLine);
+    return inLine.computeIfAbsent(Asked.of(wanted).what(), this::findInLine);
   }
 
   private List<Item> findInLine(String wanted) {

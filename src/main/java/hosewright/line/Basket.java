@@ -27,12 +27,18 @@ final class Basket {
     }
   }
 
-  /** Everything that sections side by side are made of. */
-  void addSections(HoseLine hose, Lay lay, int lines) {
+  /** Everything that sections side by side, and those to spare, are made of. */
+  void addSections(HoseLine hose, Lay lay, int lines, int spares) {
     for (int i = 0; i < hose.options().size(); i++) {
       int sections = lay.counts().get(i) * lines;
       hose.options().get(i).bill().forEach((item, quantity) -> add(item, quantity * sections));
     }
+    hose.spare(lay)
+        .ifPresent(
+            spare -> {
+              int bought = hose.sparesToBuy(lay, lines, spares);
+              spare.bill().forEach((item, quantity) -> add(item, quantity * bought));
+            });
   }
 
   List<Need> needs() {
@@ -40,23 +46,26 @@ final class Basket {
   }
 
   /** The lines to buy, each at the cheapest quantity that covers its need. */
-  List<Purchase> purchases(NetPrice prices) {
+  List<Purchase> purchases(NetPrice prices, Availability availability) {
     List<Purchase> purchases = new ArrayList<>();
-    needs.values().forEach(need -> purchases.add(cheapest(need.item(), need.quantity(), prices)));
+    needs
+        .values()
+        .forEach(
+            need -> purchases.add(cheapest(need.item(), need.quantity(), prices, availability)));
     return purchases;
   }
 
   /**
    * The cheapest way to buy enough of one item; a larger quantity wins where a price break makes it
-   * cheaper in all. Work is never bought ahead, and what is discontinued never beyond the stock.
+   * cheaper in all. Work is never bought ahead, and nothing beyond what can be had.
    */
-  static Purchase cheapest(Item item, int needed, NetPrice prices) {
+  static Purchase cheapest(Item item, int needed, NetPrice prices, Availability availability) {
     Purchase best = Purchase.of(item, needed, needed, prices);
     if (best.unitPrice().isEmpty() || item.kind().isWork()) {
       return best;
     }
     for (int breakQuantity : prices.breakQuantities(item)) {
-      if (breakQuantity > needed && item.toBeHad(breakQuantity)) {
+      if (breakQuantity > needed && availability.toBeHad(item, breakQuantity)) {
         Purchase larger = Purchase.of(item, needed, breakQuantity, prices);
         if (larger.unitPrice().isPresent()
             && larger.extended().get().isLessThan(best.extended().get())) {

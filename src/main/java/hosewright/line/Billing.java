@@ -14,6 +14,7 @@ import java.util.Optional;
 final class Billing {
   private final Job job;
   private final NetPrice prices;
+  private final Availability availability;
   private final Gaskets gaskets;
   private final Accessories accessories;
   private final Optional<Item> sealant;
@@ -27,6 +28,7 @@ final class Billing {
       Accessories accessories) {
     this.job = job;
     this.prices = prices;
+    this.availability = Availability.of(job);
     this.gaskets = gaskets;
     this.accessories = accessories;
     this.sealant =
@@ -43,7 +45,8 @@ final class Billing {
   Bill of(Assembly line, List<GasketCount> gasketCounts) {
     Basket basket = new Basket();
     List<String> unpriced = new ArrayList<>();
-    basket.addSections(line.frame().hose(), line.lay(), line.frame().lines());
+    int spares = job.conditions().spareSections();
+    basket.addSections(line.frame().hose(), line.lay(), line.frame().lines(), spares);
     addFittings(line, basket, unpriced);
     gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
     addSealant(line, basket, unpriced);
@@ -55,7 +58,7 @@ final class Billing {
           .find(job.accessories(), wanted, line.frame().hose())
           .ifPresentOrElse(item -> basket.add(item, 1), () -> unpriced.add(wanted));
     }
-    List<Basket.Purchase> purchases = basket.purchases(prices);
+    List<Basket.Purchase> purchases = basket.purchases(prices, availability);
     purchases.stream()
         .filter(purchase -> purchase.unitPrice().isEmpty())
         .forEach(purchase -> unpriced.add(purchase.item().number() + " has no price in force"));

@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 /** The bridges over each gap, made of adapters that stand the pressure there. */
 final class BridgeChoices {
   private final Job job;
+  private final Availability availability;
   private final BridgeGraph graph;
   private final PriceFloor floor;
   private final double[] costs;
@@ -29,6 +30,7 @@ final class BridgeChoices {
    */
   BridgeChoices(Job job, List<Item> adapters, PriceFloor floor) {
     this.job = job;
+    this.availability = Availability.of(job);
     this.graph = BridgeGraph.forPlans(adapters);
     this.floor = floor;
     this.costs = graph.weigh(link -> floor.ofOne(link.item()));
@@ -55,7 +57,7 @@ final class BridgeChoices {
     Predicate<Bridge.Link> allowed =
         link ->
             workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
-                && link.item().toBeHad(gap.lines());
+                && availability.toBeHad(link.item(), gap.lines());
     Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
     OptionalDouble leastCost = passage.leastWeight(costs);
     if (leastCost.isEmpty()) {

@@ -23,6 +23,7 @@ final class Checks {
           check("hydraulics", Outcome.WARN, 0, 0, "", hydraulics.frictionBasis(), Checks.PRACTICE));
     }
     checks.addAll(ServiceChecks.of(job, line, purchases));
+    checks.addAll(ConditionChecks.of(job, line, hydraulics, purchases));
     return List.copyOf(checks);
   }
 

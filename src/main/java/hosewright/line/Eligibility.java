@@ -13,8 +13,10 @@ final class Eligibility {
 
   private final Job.Service service;
   private final NetPrice prices;
+  private final Availability availability;
 
   Eligibility(Job job, NetPrice prices) {
+    this.availability = Availability.of(job);
     this.service = job.service();
     this.prices = prices;
   }
@@ -49,6 +51,10 @@ final class Eligibility {
     if (!toBeHad(item, prices)) {
       return Optional.of("without a price in force, or discontinued and sold out");
     }
+    if (!availability.toBeHad(item, 1)) {
+      return Optional.of(
+          availability.stockOnly() ? "not in stock" : "not to be had by the day asked for");
+    }
     return holdsAtTemperature(item)
         ? Optional.empty()
         : Optional.of("without a pressure rating at the temperature");
@@ -60,7 +66,12 @@ final class Eligibility {
 
   /** A discontinued item is sold from stock only, and what has no price cannot be weighed. */
   boolean toBeHad(Item item) {
-    return toBeHad(item, prices);
+    return toBeHad(item, prices) && availability.toBeHad(item, 1);
+  }
+
+  /** Whether so many can be had, and as the job wants them. */
+  boolean toBeHad(Item item, int quantity) {
+    return availability.toBeHad(item, quantity);
   }
 
   static boolean toBeHad(Item item, NetPrice prices) {

@@ -30,7 +30,8 @@ record Evaluated(
           .thenComparing(plan -> plan.assembly().spelledOut());
 
   /** Checks whose outcome lies in the job alone: no other choice of parts would change it. */
-  private static final Set<String> OF_THE_JOB = Set.of("backflow protection", "hydrant residual");
+  private static final Set<String> OF_THE_JOB =
+      Set.of("backflow protection", "hydrant residual", ConditionChecks.BUDGET);
 
   boolean passes() {
     return failures() == 0;
@@ -43,6 +44,14 @@ record Evaluated(
 
   long failures() {
     return checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).count();
+  }
+
+  boolean overBudget() {
+    return checks.stream()
+        .anyMatch(
+            check ->
+                check.name().equals(ConditionChecks.BUDGET)
+                    && check.outcome() == Check.Outcome.FAIL);
   }
 
   double cost() {

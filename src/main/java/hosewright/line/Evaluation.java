@@ -21,7 +21,7 @@ final class Evaluation {
   record Priced(Assembly line, List<GasketCount> gaskets, Billing.Bill bill, Money total) {}
 
   Priced price(Assembly line) {
-    List<GasketCount> gaskets = GasketCount.of(line);
+    List<GasketCount> gaskets = GasketCount.of(line, job.conditions().spareSections());
     Billing.Bill bill = billing.of(line, gaskets);
     return new Priced(line, gaskets, bill, Basket.sum(bill.purchases(), currency));
   }

@@ -89,13 +89,18 @@ record Finding(List<List<Evaluated>> groups, SearchTally tally) {
                       bench.best(hoses, places, tally),
                       (old, more) -> best(old, more, places)));
       byKind.values().removeIf(List::isEmpty);
-      if (byKind.values().stream().anyMatch(plans -> plans.get(0).bestThatCanBe())) {
+      if (byKind.values().stream().anyMatch(plans -> settles(plans.get(0)))) {
         break;
       }
     }
     List<List<Evaluated>> groups = new ArrayList<>(byKind.values());
     groups.sort(Comparator.comparing(plans -> plans.get(0), Standing.BEST_FIRST));
     return new Finding(List.copyOf(groups), tally);
+  }
+
+  /** Whether more lines side by side are not to be looked at. */
+  private static boolean settles(Evaluated plan) {
+    return plan.bestThatCanBe() && !plan.overBudget();
   }
 
   private static List<Evaluated> best(List<Evaluated> old, List<Evaluated> more, int places) {

@@ -104,28 +104,34 @@ final class FlowChecks {
             });
   }
 
+  /** Whether no line of this hose can feed the job's tip. */
+  static boolean tipTooLarge(Job job, HoseLine hose) {
+    return job.tipIn().orElse(0) > hose.boreIn();
+  }
+
   /** Said apart only where it fails: a tip is no larger than the hose before it. */
   Optional<Check> tipFits() {
-    double boreIn = line.frame().hose().boreIn();
-    if (job.tipIn().isEmpty() || job.tipIn().getAsDouble() <= boreIn) {
+    HoseLine hose = line.frame().hose();
+    if (!tipTooLarge(job, hose)) {
       return Optional.empty();
     }
+    double tipIn = job.tipIn().orElseThrow();
     return Optional.of(
         check(
             "tip",
             Outcome.FAIL,
-            job.tipIn().getAsDouble(),
-            boreIn,
+            tipIn,
+            hose.boreIn(),
             "in",
             text(
                 "a tip of %.3f in is larger than the hose before it, %.3f in",
-                job.tipIn().getAsDouble(), boreIn),
+                tipIn, hose.boreIn()),
             "a tip narrows the stream, or it throws none"));
   }
 
   /** Flow, pressure and tip state one thing twice. */
   Optional<Check> tipFlow() {
-    if (job.tipIn().isEmpty() || job.tipIn().getAsDouble() > line.frame().hose().boreIn()) {
+    if (job.tipIn().isEmpty() || tipTooLarge(job, line.frame().hose())) {
       return Optional.empty();
     }
     double flowGpm = new Demand.SmoothBore(job.tipIn().getAsDouble()).flowGpm(job.needPsi());

@@ -10,7 +10,8 @@ import java.util.List;
  *
  * @param before what stands between source and hose, in order: valve, meter, backflow preventer,
  *     and last the wye when there is more than one line
- * @param after what stands between hose and appliance: the siamese when there is more than one line
+ * @param after what stands between hose and appliance, in order: first the siamese when there is
+ *     more than one line, then devices asked for there
  */
 record Frame(
     HoseLine hose, boolean reversed, int lines, List<Bridge.Link> before, List<Bridge.Link> after) {

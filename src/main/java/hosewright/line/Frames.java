@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 /** Every frame for a number of lines side by side, over given hose lines. */
 final class Frames {
   private final List<Item> splitters;
-  private final List<List<Bridge.Link>> devices;
+  private final List<List<Bridge.Link>> atSource;
+  private final List<List<Bridge.Link>> atAppliance;
 
   Frames(Job job, Catalogue catalogue, Eligibility eligibility, Accessories accessories) {
     this.splitters =
@@ -20,15 +21,17 @@ final class Frames {
             .flatMap(kind -> catalogue.ofKind(kind).stream())
             .filter(eligibility::wetted)
             .toList();
-    this.devices = devices(job, accessories);
+    this.atSource = devices(job, accessories, false);
+    this.atAppliance = devices(job, accessories, true);
   }
 
-  /** Every way to choose one item for each device asked for, in the order asked. */
-  private static List<List<Bridge.Link>> devices(Job job, Accessories accessories) {
+  /** Every way to choose one item for each device asked for at an end, in the order asked. */
+  private static List<List<Bridge.Link>> devices(
+      Job job, Accessories accessories, boolean atAppliance) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String wanted : job.accessories()) {
       List<Item> items = accessories.inLine(wanted);
-      if (!items.isEmpty()) {
+      if (!items.isEmpty() && Asked.of(wanted).atAppliance() == atAppliance) {
         chosen =
             chosen.stream()
                 .flatMap(before -> items.stream().map(item -> with(before, link(item))))
@@ -62,18 +65,31 @@ final class Frames {
 
   private List<Frame> around(HoseLine hose, int lines) {
     List<Frame> frames = new ArrayList<>();
-    for (List<Bridge.Link> before : devices) {
-      if (lines == 1) {
-        frames.add(new Frame(hose, false, 1, before, List.of()));
-        continue;
-      }
-      for (Bridge.Link wye : links(item -> Split.asWye(item, lines))) {
-        for (Bridge.Link siamese : links(item -> Split.asSiamese(item, lines))) {
-          frames.add(new Frame(hose, false, lines, with(before, wye), List.of(siamese)));
-        }
+    for (List<Bridge.Link> before : atSource) {
+      for (List<Bridge.Link> after : atAppliance) {
+        addFrames(hose, lines, before, after, frames);
       }
     }
     return frames;
+  }
+
+  private void addFrames(
+      HoseLine hose,
+      int lines,
+      List<Bridge.Link> before,
+      List<Bridge.Link> after,
+      List<Frame> frames) {
+    if (lines == 1) {
+      frames.add(new Frame(hose, false, 1, before, after));
+      return;
+    }
+    for (Bridge.Link wye : links(item -> Split.asWye(item, lines))) {
+      for (Bridge.Link siamese : links(item -> Split.asSiamese(item, lines))) {
+        List<Bridge.Link> behind = new ArrayList<>(List.of(siamese));
+        behind.addAll(after);
+        frames.add(new Frame(hose, false, lines, with(before, wye), behind));
+      }
+    }
   }
 
   private List<Bridge.Link> links(Function<Item, Optional<Bridge.Link>> asLink) {

@@ -7,36 +7,50 @@ import hosewright.hydraulics.HazenWilliams;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
  * The friction law that decides for a hose, and why.
  *
+ * @param coefficient C, psi per 100 ft at 100 gpm; empty where Hazen-Williams decides
  * @param basis which law and coefficient, and where it came from, in words
  */
-record FrictionChoice(FrictionLaw law, String basis) {
+record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, String basis) {
 
   /**
    * The coefficient asked for, else the hose's own, else the size table's, else Hazen-Williams on
    * the bore.
    */
   static FrictionChoice of(Job job, HoseLine hose) {
+    return of(job, hose, false);
+  }
+
+  /**
+   * @param owned whether for sections the buyer has: the catalogue's coefficient is not theirs
+   */
+  static FrictionChoice of(Job job, HoseLine hose, boolean owned) {
     if (job.wishes().frictionCoefficient().isPresent()) {
       double c = job.wishes().frictionCoefficient().getAsDouble();
       return new FrictionChoice(
-          new CoefficientLaw(c), "coefficient C = " + plain(c) + " as stated in the job");
+          new CoefficientLaw(c),
+          Optional.of(c),
+          "coefficient C = " + plain(c) + " as stated in the job");
     }
-    if (hose.frictionCoefficient().isPresent()) {
+    if (hose.frictionCoefficient().isPresent() && !owned) {
       double c = hose.frictionCoefficient().getAsDouble();
       return new FrictionChoice(
-          new CoefficientLaw(c), "coefficient C = " + plain(c) + " from the catalogue's hose");
+          new CoefficientLaw(c),
+          Optional.of(c),
+          "coefficient C = " + plain(c) + " from the catalogue's hose");
     }
     return FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn())
         .map(
             row ->
                 new FrictionChoice(
                     row.law(),
+                    Optional.of(row.c()),
                     String.format(
                         "coefficient C = %s from the size table (%s; %s)",
                         plain(row.c()), row.howSure(), row.source())))
@@ -75,6 +89,7 @@ record FrictionChoice(FrictionLaw law, String basis) {
     double c = Limit.HAZEN_WILLIAMS_C.value();
     return new FrictionChoice(
         new HazenWilliams(c, hose.boreIn()),
+        Optional.empty(),
         "Hazen-Williams C = " + plain(c) + ": no coefficient is known for this hose");
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -55,6 +56,14 @@ final class GapBridges {
       fetched.sort(CHEAPEST_FIRST);
     }
     return List.copyOf(fetched.subList(0, Math.min(most, fetched.size())));
+  }
+
+  /** The bridge in a place of the order, cheapest first; empty where there are no more. */
+  Optional<Choice<List<Placed>>> at(int place) {
+    while (fetched.size() <= place && rest().hasNext()) {
+      fetched.add(priced.apply(rest().next()));
+    }
+    return place < fetched.size() ? Optional.of(fetched.get(place)) : Optional.empty();
   }
 
   /** Whether there are more than so many. */

@@ -18,8 +18,11 @@ import java.util.Optional;
 record GasketCount(End end, int fitted, int bought, int spare) {
   private static final double SPARE_SHARE = 0.10;
 
-  /** Gaskets of a line, one for each gasketed end that a joint closes, kind by kind. */
-  static List<GasketCount> of(Assembly line) {
+  /**
+   * Gaskets of a line, one for each gasketed end that a joint closes or a spare section has, kind
+   * by kind.
+   */
+  static List<GasketCount> of(Assembly line, int spareSections) {
     Map<Kind, int[]> counts = new LinkedHashMap<>();
     Map<Kind, End> ends = new LinkedHashMap<>();
     for (Assembly.MadeJoint joint : line.joints()) {
@@ -27,6 +30,15 @@ record GasketCount(End end, int fitted, int bought, int spare) {
       count(joint.upstream(), joint.upstreamPart(), times, line, counts, ends);
       count(joint.downstream(), joint.downstreamPart(), times, line, counts, ends);
     }
+    HoseLine hose = line.frame().hose();
+    hose.spare(line.lay())
+        .ifPresent(
+            spare -> {
+              int bought = hose.sparesToBuy(line.lay(), line.frame().lines(), spareSections);
+              Placed sections = Placed.sections(hose, spare, false, bought, 1);
+              count(hose.inlet(), sections, bought, line, counts, ends);
+              count(hose.outlet(), sections, bought, line, counts, ends);
+            });
     List<GasketCount> gaskets = new ArrayList<>();
     counts.forEach(
         (kind, tally) -> {
@@ -53,7 +65,7 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   private static final int FITTED = 0;
   private static final int BOUGHT = 1;
 
-  /** The buyer's own outlet or appliance has its gasket; the line brings a spare for it. */
+  /** What the buyer owns has its gasket; the line brings a spare for it. */
   private static final int OWNED = 2;
 
   private static void count(
@@ -63,7 +75,7 @@ record GasketCount(End end, int fitted, int bought, int spare) {
       Assembly line,
       Map<Kind, int[]> counts,
       Map<Kind, End> ends) {
-    if (!end.carriesGasket()) {
+    if (!end.carriesGasket() || times == 0) {
       return;
     }
     Kind kind = new Kind(end.family(), end.sizeIn());
@@ -74,7 +86,8 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   private static int column(Placed part, Assembly line) {
     return switch (part.role()) {
       case SOURCE, APPLIANCE -> OWNED;
-      case HOSE -> line.frame().hose().gasketsFitted() ? FITTED : BOUGHT;
+      case HOSE ->
+          part.isOwnedHose() ? OWNED : line.frame().hose().gasketsFitted() ? FITTED : BOUGHT;
       case ADAPTER, DEVICE ->
           part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
     };

@@ -33,7 +33,7 @@ final class Gaskets {
         wanted ->
             fitting(end).stream()
                 .min(
-                    Comparator.comparing((Item item) -> !item.toBeHad(quantity))
+                    Comparator.comparing((Item item) -> !eligibility.toBeHad(item, quantity))
                         .thenComparingDouble(item -> floor.ofAll(item, quantity))));
   }
 

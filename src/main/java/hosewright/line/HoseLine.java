@@ -3,6 +3,7 @@ package hosewright.line;
 import hosewright.catalogue.Rating;
 import hosewright.thread.End;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -52,8 +53,75 @@ record HoseLine(
         madeUp);
   }
 
+  HoseLine withRating(Rating other) {
+    return new HoseLine(
+        series,
+        sizeIn,
+        inlet,
+        outlet,
+        frictionCoefficient,
+        boreIn,
+        waveSpeedFtPerS,
+        other,
+        options,
+        hoseMarkedTo,
+        gasketsFitted,
+        madeUp);
+  }
+
   double couplingSizeIn() {
     return inlet.sizeIn();
+  }
+
+  /**
+   * What a spare section is bought as: as long as the longest laid, so that it can stand in for any
+   * of them; where that length is not sold, the next longer, else the longest sold. Of like lengths
+   * the one laid. Empty when none of this make is sold.
+   */
+  Optional<SectionOption> spare(Lay lay) {
+    double longestFt = longestLaidFt(lay);
+    SectionOption spare = null;
+    boolean spareLaid = false;
+    for (int i = 0; i < options.size(); i++) {
+      SectionOption option = options.get(i);
+      boolean laid = lay.counts().get(i) > 0;
+      boolean longEnough = option.lengthFt() >= longestFt;
+      boolean shorter = spare == null || option.lengthFt() < spare.lengthFt();
+      if (!option.isOwned() && (spare == null || longEnough && (shorter || laid && !spareLaid))) {
+        spare = option;
+        spareLaid = laid;
+      }
+    }
+    return Optional.ofNullable(spare);
+  }
+
+  /**
+   * How many of the spare sections wanted must be bought: what the buyer owns, does not need for
+   * the line and is as long as the longest laid is there already.
+   */
+  int sparesToBuy(Lay lay, int lines, int wanted) {
+    int leftOver = 0;
+    for (int i = 0; i < options.size(); i++) {
+      SectionOption option = options.get(i);
+      if (option.isOwned() && option.lengthFt() >= longestLaidFt(lay)) {
+        leftOver += option.most() - lay.counts().get(i) * lines;
+      }
+    }
+    return Math.max(0, wanted - leftOver);
+  }
+
+  private double longestLaidFt(Lay lay) {
+    for (int i = 0; i < options.size(); i++) {
+      if (lay.counts().get(i) > 0) {
+        return options.get(i).lengthFt();
+      }
+    }
+    return 0;
+  }
+
+  /** How many of each option one of several lines side by side may be laid with. */
+  List<Integer> mostOfEach(int lines) {
+    return options.stream().map(option -> option.most() / lines).toList();
   }
 
   /** Both ends in words; one where they are alike. */

@@ -34,11 +34,15 @@ final class HoseLines {
   List<HoseLine> all() {
     List<HoseLine> lines = new ArrayList<>(coupled());
     lines.addAll(new MadeUpHose(catalogue, eligibility, job.wishes().sectionFt()).lines());
-    return lines.stream()
-        .map(this::withSectionsWished)
-        .filter(line -> !line.options().isEmpty())
-        .filter(this::wished)
-        .toList();
+    List<HoseLine> wished =
+        lines.stream()
+            .map(this::withSectionsWished)
+            .filter(line -> !line.options().isEmpty())
+            .filter(this::wished)
+            .toList();
+    return job.conditions().owned().isEmpty()
+        ? wished
+        : new OwnedLines(job, catalogue).with(wished);
   }
 
   /** Why hose of the catalogue is left out before any line is weighed, and how much of it. */
@@ -55,7 +59,7 @@ final class HoseLines {
     Job.Wishes wishes = job.wishes();
     HoseFacts hose = item.hose().orElseThrow();
     List<End> ends = item.ends();
-    if (!agrees(wishes.hoseSizeIn(), hose.sizeIn())) {
+    if (!wishes.allows(hose.sizeIn())) {
       return Optional.of("not of the size asked for");
     }
     if (ends.size() == 2
@@ -63,14 +67,19 @@ final class HoseLines {
             && wishes.hoseThread().map(inlet(ends).family()::equals).orElse(true))) {
       return Optional.of("not with the couplings asked for");
     }
-    return eligibility
-        .whyNotHose(item)
-        .or(
-            () ->
-                hose.lengthFt().isPresent()
-                        && !agrees(wishes.sectionFt(), hose.lengthFt().getAsDouble())
-                    ? Optional.of("not of the section length asked for")
-                    : Optional.empty());
+    return eligibility.whyNotHose(item).or(() -> whyNotSection(item, hose));
+  }
+
+  private Optional<String> whyNotSection(Item item, HoseFacts hose) {
+    if (hose.lengthFt().isEmpty()) {
+      return Optional.empty();
+    }
+    if (!agrees(job.wishes().sectionFt(), hose.lengthFt().getAsDouble())) {
+      return Optional.of("not of the section length asked for");
+    }
+    return item.weightLb() > job.conditions().heaviestSectionLb().orElse(Double.POSITIVE_INFINITY)
+        ? Optional.of("too heavy a section for the crew")
+        : Optional.empty();
   }
 
   private List<HoseLine> coupled() {
@@ -100,7 +109,7 @@ final class HoseLines {
         items.stream()
             .map(
                 item ->
-                    new SectionOption(
+                    SectionOption.bought(
                         item,
                         item.hose().orElseThrow().lengthFt().orElseThrow(),
                         item.description(),
@@ -137,18 +146,18 @@ final class HoseLines {
 
   private HoseLine withSectionsWished(HoseLine line) {
     OptionalDouble sectionFt = job.wishes().sectionFt();
-    return sectionFt.isEmpty()
-        ? line
-        : line.withOptions(
-            line.options().stream()
-                .filter(option -> option.lengthFt() == sectionFt.getAsDouble())
-                .toList());
+    double heaviestLb = job.conditions().heaviestSectionLb().orElse(Double.POSITIVE_INFINITY);
+    return line.withOptions(
+        line.options().stream()
+            .filter(option -> agrees(sectionFt, option.lengthFt()))
+            .filter(option -> option.weightLb() <= heaviestLb)
+            .toList());
   }
 
   private boolean wished(HoseLine line) {
     Job.Wishes wishes = job.wishes();
     Optional<String> thread = wishes.hoseThread();
-    return agrees(wishes.hoseSizeIn(), line.sizeIn())
+    return wishes.allows(line.sizeIn())
         && agrees(wishes.couplingSizeIn(), line.couplingSizeIn())
         && (thread.isEmpty() || thread.get().equals(line.inlet().family()));
   }

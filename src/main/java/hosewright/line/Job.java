@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param flowGpm flow wanted, US gal/min
  * @param needPsi gauge pressure the appliance needs at that flow, psi
  * @param supply what the source gives; empty when only the need is asked
+ * @param conditions the terms the buyer sets besides
  * @param accessories item numbers or kinds asked for besides the line
  * @param customer whose terms price the plan; empty for list prices
  * @param date the day prices are taken of; empty for today
@@ -34,6 +35,7 @@ public record Job(
     OptionalDouble tipIn,
     Optional<Supply> supply,
     Wishes wishes,
+    Conditions conditions,
     Service service,
     List<String> accessories,
     Optional<String> customer,
@@ -70,7 +72,7 @@ public record Job(
   /**
    * What the buyer insists on; empty leaves the choice to the plan.
    *
-   * @param hoseSizeIn nominal hose size, in
+   * @param hoseSizesIn nominal hose sizes allowed, in; empty for any
    * @param couplingSizeIn nominal size of the hose's couplings, in
    * @param hoseThread family code of the hose's couplings
    * @param sectionFt the only section length allowed, ft
@@ -78,34 +80,46 @@ public record Job(
    * @param frictionCoefficient C to calculate with instead of the catalogue's
    */
   public record Wishes(
-      OptionalDouble hoseSizeIn,
+      List<Double> hoseSizesIn,
       OptionalDouble couplingSizeIn,
       Optional<String> hoseThread,
       OptionalDouble sectionFt,
       OptionalInt lines,
       OptionalDouble frictionCoefficient) {
 
+    public Wishes {
+      hoseSizesIn = List.copyOf(hoseSizesIn);
+    }
+
+    static final Wishes NONE =
+        new Wishes(
+            List.of(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalInt.empty(),
+            OptionalDouble.empty());
+
+    boolean allows(double sizeIn) {
+      return hoseSizesIn.isEmpty() || hoseSizesIn.contains(sizeIn);
+    }
+
     int fewestLines() {
       return lines.orElse(1);
     }
 
     int mostLines() {
-      return lines.orElse(hoseSizeIn.isPresent() ? 1 : Planner.MOST_LINES);
+      return lines.orElse(hoseSizesIn.size() == 1 ? 1 : Planner.MOST_LINES);
     }
 
     Wishes withAnySize() {
       return new Wishes(
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          hoseThread,
-          sectionFt,
-          lines,
-          OptionalDouble.empty());
+          List.of(), OptionalDouble.empty(), hoseThread, sectionFt, lines, OptionalDouble.empty());
     }
 
     Wishes withLines(int count) {
       return new Wishes(
-          hoseSizeIn,
+          hoseSizesIn,
           couplingSizeIn,
           hoseThread,
           sectionFt,
@@ -133,15 +147,29 @@ public record Job(
   }
 
   Job withWishes(Wishes changed) {
-    return with(flowGpm, needPsi, changed);
+    return with(flowGpm, needPsi, changed, conditions, date);
+  }
+
+  Job withConditions(Conditions changed) {
+    return with(flowGpm, needPsi, wishes, changed, date);
+  }
+
+  /** The same job with its prices of a day, where it names none. */
+  Job on(LocalDate day) {
+    return date.isPresent() ? this : with(flowGpm, needPsi, wishes, conditions, Optional.of(day));
   }
 
   /** The same line with another flow and the pressure that goes with it. */
   Job flowing(double otherFlowGpm, double otherNeedPsi) {
-    return with(otherFlowGpm, otherNeedPsi, wishes);
+    return with(otherFlowGpm, otherNeedPsi, wishes, conditions, date);
   }
 
-  private Job with(double otherFlowGpm, double otherNeedPsi, Wishes changed) {
+  private Job with(
+      double otherFlowGpm,
+      double otherNeedPsi,
+      Wishes wished,
+      Conditions set,
+      Optional<LocalDate> day) {
     return new Job(
         title,
         source,
@@ -153,11 +181,12 @@ public record Job(
         otherNeedPsi,
         tipIn,
         supply,
-        changed,
+        wished,
+        set,
         service,
         accessories,
         customer,
-        date,
+        day,
         district);
   }
 }

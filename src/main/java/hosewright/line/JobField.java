@@ -30,7 +30,7 @@ public enum JobField {
       "180 psi at 0 gpm; 150 psi at 500 gpm"),
   LIFT("lift", "LENGTH", "height of the pump above the water it draws", "10 ft"),
   ALTITUDE("altitude", "LENGTH", "height of the pump above the sea, for its lift", "1,200 ft"),
-  SIZE("size", "SIZE", "nominal hose size", "1.75 in"),
+  SIZE("size", "SIZE", "nominal hose size, or the several allowed", "1.75 in"),
   COUPLING_SIZE("coupling-size", "SIZE", "nominal size of the hose's couplings", "1.5 in"),
   HOSE_THREAD("hose-thread", "FAMILY", "thread or coupling family of the hose", "NH"),
   SECTION("section", "LENGTH", "the only section length to use", "50 ft"),
@@ -40,7 +40,18 @@ public enum JobField {
   USE("use", "USE", "fire, water or drinking", "fire"),
   FLUID("fluid", "FLUID", "what flows", "water"),
   TEMPERATURE("temperature", "TEMPERATURE", "how warm it is", "60 F"),
-  ACCESSORIES("accessories", "LIST", "kinds or item numbers to add", "wrench, ramp"),
+  ACCESSORIES("accessories", "LIST", "kinds or item numbers to add", "wrench, gauge at appliance"),
+  BUDGET("budget", "MONEY", "the most the goods may cost, before freight and tax", "2500 USD"),
+  STOCK_ONLY("stock-only", "YES", "buy nothing but what lies on the shelf", "yes"),
+  DELIVER_BY("deliver-by", "YYYY-MM-DD", "day everything must be there", "2026-12-10"),
+  SPARE_SECTIONS("spare-sections", "COUNT", "sections to have beyond those laid", "2"),
+  SECTION_WEIGHT(
+      "section-weight", "WEIGHT", "most one section may weigh empty, for the crew", "60 lb"),
+  OWNED(
+      "owned",
+      "SECTIONS",
+      "sections the buyer has: laid first, only what is missing is bought",
+      "4 x 50 ft 2.5 NH tested 250 psi, 2 x 25 ft"),
   DISTRICT("district", "NAME", "fire district whose threads to compare", "Port Harlow"),
   CUSTOMER("customer", "ID", "whose terms price it", "COUNTER"),
   DATE("date", "YYYY-MM-DD", "day the prices are of", "2026-11-25");

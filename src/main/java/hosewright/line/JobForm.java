@@ -80,12 +80,13 @@ public final class JobForm {
     OptionalDouble tip = number(TIP, JobForm::tip);
     var supply = new SupplyForm(this::text, problems).supply();
     Job.Wishes wishes = wishes();
+    Conditions conditions = new ConditionsForm(this::text, problems).conditions();
     Job.Service service =
         new Job.Service(
             read(USE, this::use).orElse(Use.WATER),
             text(FLUID).map(fluid -> fluid.toLowerCase(Locale.ROOT)).orElse("water"),
             temperature);
-    List<String> accessories = text(ACCESSORIES).map(JobForm::list).orElse(List.of());
+    List<String> accessories = read(ACCESSORIES, JobForm::list).orElse(List.of());
     Optional<LocalDate> date = read(DATE, JobForm::date);
     if (from.isEmpty()
         || to.isEmpty()
@@ -93,6 +94,15 @@ public final class JobForm {
         || flow.isEmpty()
         || need.isEmpty()
         || !problems.isEmpty()) {
+      return Optional.empty();
+    }
+    if (date.isPresent() && conditions.deliverBy().filter(date.get()::isAfter).isPresent()) {
+      problems.add(
+          new Problem(
+              DELIVER_BY.word(),
+              text(DELIVER_BY).orElse(""),
+              "no earlier than the day the prices are of, " + date.get(),
+              ""));
       return Optional.empty();
     }
     Job.Run run =
@@ -119,6 +129,7 @@ public final class JobForm {
             tip,
             supply,
             wishes,
+            conditions,
             service,
             accessories,
             text(CUSTOMER),
@@ -146,7 +157,7 @@ public final class JobForm {
 
   private Job.Wishes wishes() {
     return new Job.Wishes(
-        number(SIZE, Measures::sizeIn),
+        read(SIZE, JobForm::sizes).orElse(List.of()),
         number(COUPLING_SIZE, Measures::sizeIn),
         read(HOSE_THREAD, this::family),
         number(SECTION, Measures::lengthFt),
@@ -210,6 +221,14 @@ public final class JobForm {
             });
   }
 
+  private static List<Double> sizes(String field, String text) {
+    return Arrays.stream(text.split("[,;]|\\bor\\b"))
+        .map(size -> Measures.sizeIn(field, size.strip()))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
   private static int lines(String field, String text) {
     if (!text.matches("[1-3]")) {
       throw refusal(field, text, "a whole number from 1 to 3", "");
@@ -238,7 +257,7 @@ public final class JobForm {
         field, text, "a plain number over 0 up to 5000, psi per 100 ft at 100 gpm", "15.5");
   }
 
-  private static LocalDate date(String field, String text) {
+  static LocalDate date(String field, String text) {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
@@ -246,8 +265,22 @@ public final class JobForm {
     }
   }
 
-  private static List<String> list(String text) {
-    return Arrays.stream(text.split("[,;]")).map(String::strip).filter(s -> !s.isEmpty()).toList();
+  private static List<String> list(String field, String text) {
+    return Arrays.stream(text.split("[,;]"))
+        .map(String::strip)
+        .filter(s -> !s.isEmpty())
+        .map(
+            asked ->
+                Asked.read(asked)
+                    .orElseThrow(
+                        () ->
+                            refusal(
+                                field,
+                                asked,
+                                "a device stands 'at source', as it does unasked, or 'at"
+                                    + " appliance'",
+                                "")))
+        .toList();
   }
 
   static BadInputException refusal(String field, String value, String allowed, String nearest) {

@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -25,13 +26,24 @@ record Lay(List<Integer> counts, double lengthFt) {
    * @param neededFt length to cover, ft, above zero
    */
   static List<Lay> covering(List<Double> optionLengthsFt, double neededFt) {
+    return covering(
+        optionLengthsFt, Collections.nCopies(optionLengthsFt.size(), Integer.MAX_VALUE), neededFt);
+  }
+
+  /**
+   * The same where there are only so many of some lengths.
+   *
+   * @param most of each length, 0 or more
+   */
+  static List<Lay> covering(List<Double> optionLengthsFt, List<Integer> most, double neededFt) {
     List<Lay> lays = new ArrayList<>();
-    extend(optionLengthsFt, neededFt, 0, new int[optionLengthsFt.size()], 0, lays);
+    extend(optionLengthsFt, most, neededFt, 0, new int[optionLengthsFt.size()], 0, lays);
     return lays;
   }
 
   private static void extend(
       List<Double> lengthsFt,
+      List<Integer> most,
       double neededFt,
       int option,
       int[] counts,
@@ -40,13 +52,13 @@ record Lay(List<Integer> counts, double lengthFt) {
     double lengthFt = lengthsFt.get(option);
     int enough = sectionsToCover(neededFt - coveredFt, lengthFt);
     boolean last = option == lengthsFt.size() - 1;
-    for (int count = last ? enough : 0; count <= enough; count++) {
+    for (int count = last ? enough : 0; count <= Math.min(enough, most.get(option)); count++) {
       counts[option] = count;
       double nowCoveredFt = coveredFt + count * lengthFt;
       if (count == enough) {
         addIfNothingToSpare(lengthsFt, neededFt, counts, nowCoveredFt, lays);
       } else {
-        extend(lengthsFt, neededFt, option + 1, counts, nowCoveredFt, lays);
+        extend(lengthsFt, most, neededFt, option + 1, counts, nowCoveredFt, lays);
       }
     }
     counts[option] = 0;

@@ -10,12 +10,14 @@ import java.util.Map;
 /** The lays of a frame, cheapest first. */
 final class LayChoices {
   private final Job job;
+  private final Availability availability;
   private final PriceFloor floor;
   private final Gaskets gaskets;
   private final Map<HoseLine, Offer> known = new IdentityHashMap<>();
 
   LayChoices(Job job, PriceFloor floor, Gaskets gaskets) {
     this.job = job;
+    this.availability = Availability.of(job);
     this.floor = floor;
     this.gaskets = gaskets;
   }
@@ -37,17 +39,16 @@ final class LayChoices {
   private Offer offer(HoseLine hose, int lines) {
     List<Double> lengthsFt = hose.options().stream().map(SectionOption::lengthFt).toList();
     boolean couples = Joining.allowedRemovable(hose.outlet(), hose.inlet());
-    FrictionLaw law = FrictionChoice.of(job, hose).law();
     List<Choice<Lay>> all = new ArrayList<>();
     List<Choice<Lay>> inStock = new ArrayList<>();
-    for (Lay lay : Lay.covering(lengthsFt, job.run().neededFt())) {
+    List<Integer> most = hose.mostOfEach(lines);
+    for (Lay lay : Lay.covering(lengthsFt, most, job.run().neededFt())) {
       if (couples || lay.sections() == 1) {
         List<Basket.Need> bill = bill(hose, lay, lines);
-        double lossPsi =
-            job.service().isWater() ? law.lossPsi(job.flowGpm() / lines, lay.lengthFt()) : 0;
+        double lossPsi = job.service().isWater() ? lossPsi(hose, lay, lines) : 0;
         double cost = cost(bill) + jointsCost(hose, lay, lines);
         all.add(new Choice<>(lay, cost, lossPsi, Double.POSITIVE_INFINITY));
-        if (bill.stream().allMatch(need -> need.item().toBeHad(need.quantity()))) {
+        if (bill.stream().allMatch(need -> availability.toBeHad(need.item(), need.quantity()))) {
           inStock.add(all.get(all.size() - 1));
         }
       }
@@ -62,9 +63,22 @@ final class LayChoices {
         lays.stream().mapToDouble(Choice::lossPsi).min().orElse(0));
   }
 
-  private static List<Basket.Need> bill(HoseLine hose, Lay lay, int lines) {
+  private double lossPsi(HoseLine hose, Lay lay, int lines) {
+    double lossPsi = 0;
+    for (int i = 0; i < hose.options().size(); i++) {
+      SectionOption option = hose.options().get(i);
+      double lengthFt = lay.counts().get(i) * option.lengthFt();
+      if (lengthFt > 0) {
+        FrictionLaw law = FrictionChoice.of(job, hose, option.isOwned()).law();
+        lossPsi += law.lossPsi(job.flowGpm() / lines, lengthFt);
+      }
+    }
+    return lossPsi;
+  }
+
+  private List<Basket.Need> bill(HoseLine hose, Lay lay, int lines) {
     Basket basket = new Basket();
-    basket.addSections(hose, lay, lines);
+    basket.addSections(hose, lay, lines, job.conditions().spareSections());
     return basket.needs();
   }
 

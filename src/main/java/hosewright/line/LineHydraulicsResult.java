@@ -9,6 +9,8 @@ import java.util.Optional;
  *
  * @param frictionLossPsi loss in the hose alone, psi
  * @param frictionBasis which law and coefficient decided it, in words, with its source
+ * @param frictionCoefficient C the friction was calculated with, psi per 100 ft at 100 gpm; empty
+ *     where another law decided
  * @param crossCheck the other friction laws on the same hose
  * @param elevationLossPsi psi, negative downhill
  * @param adapterLossPsi loss in adapters, psi
@@ -31,6 +33,7 @@ import java.util.Optional;
 public record LineHydraulicsResult(
     double frictionLossPsi,
     String frictionBasis,
+    Optional<Double> frictionCoefficient,
     List<CrossCheck> crossCheck,
     double elevationLossPsi,
     double adapterLossPsi,
@@ -52,6 +55,7 @@ public record LineHydraulicsResult(
 
   public LineHydraulicsResult {
     // A quote that was frozen before these were kept is read without them.
+    frictionCoefficient = frictionCoefficient == null ? Optional.empty() : frictionCoefficient;
     otherCoefficients = otherCoefficients == null ? List.of() : List.copyOf(otherCoefficients);
     working = working == null ? List.of() : List.copyOf(working);
   }
@@ -61,6 +65,7 @@ public record LineHydraulicsResult(
     return new LineHydraulicsResult(
         0,
         reason,
+        Optional.empty(),
         List.of(),
         0,
         0,
@@ -86,6 +91,7 @@ public record LineHydraulicsResult(
     return new LineHydraulicsResult(
         frictionLossPsi,
         frictionBasis,
+        frictionCoefficient,
         crossCheck,
         elevationLossPsi,
         adapterLossPsi,
@@ -117,13 +123,21 @@ public record LineHydraulicsResult(
    * @param law "hazen-williams" or "darcy-weisbach"
    * @param c Hazen-Williams coefficient, empty for the other law
    * @param roughnessIn absolute roughness, in, empty for the other law
+   * @param waterTemperatureF what the water's density and viscosity were taken at, °F; empty for
+   *     the other law
    */
   public record CrossCheck(
       String law,
       Optional<Double> c,
       Optional<Double> roughnessIn,
+      Optional<Double> waterTemperatureF,
       double boreIn,
-      double frictionLossPsi) {}
+      double frictionLossPsi) {
+
+    public CrossCheck {
+      waterTemperatureF = waterTemperatureF == null ? Optional.empty() : waterTemperatureF;
+    }
+  }
 
   /**
    * What another coefficient would give.

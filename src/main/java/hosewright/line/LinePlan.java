@@ -39,6 +39,8 @@ import org.joda.money.Money;
  * @param total goods subtotal; freight and tax are the quote's
  * @param alternatives the best of every other hose size, cheapest first, and why each lost
  * @param searched how many plans were looked at
+ * @param ownSections of the sections laid, those that the customer has already
+ * @param spareSections spare sections bought, not laid
  */
 public record LinePlan(
     boolean feasible,
@@ -66,7 +68,74 @@ public record LinePlan(
     List<String> unpriced,
     Money total,
     List<Alternative> alternatives,
-    Searched searched) {
+    Searched searched,
+    List<SectionCount> ownSections,
+    List<SectionCount> spareSections) {
+
+  /** A plan of bought hose, with no section to spare. */
+  public LinePlan(
+      boolean feasible,
+      Optional<String> limitedBy,
+      List<String> instead,
+      List<String> cautions,
+      String summary,
+      double sizeIn,
+      double couplingSizeIn,
+      String hoseSeries,
+      int lines,
+      double neededFt,
+      double laidFt,
+      List<SectionCount> sections,
+      List<RunPart> run,
+      List<Joint> joints,
+      List<ItemCount> adapters,
+      Gaskets gaskets,
+      double flowGpm,
+      double needPsi,
+      LineHydraulicsResult hydraulics,
+      List<Check> checks,
+      List<PlanItem> items,
+      LocalDate date,
+      List<String> unpriced,
+      Money total,
+      List<Alternative> alternatives,
+      Searched searched) {
+    this(
+        feasible,
+        limitedBy,
+        instead,
+        cautions,
+        summary,
+        sizeIn,
+        couplingSizeIn,
+        hoseSeries,
+        lines,
+        neededFt,
+        laidFt,
+        sections,
+        run,
+        joints,
+        adapters,
+        gaskets,
+        flowGpm,
+        needPsi,
+        hydraulics,
+        checks,
+        items,
+        date,
+        unpriced,
+        total,
+        alternatives,
+        searched,
+        List.of(),
+        List.of());
+  }
+
+  /** A plan stored before owned and spare sections were told has none. */
+  public LinePlan {
+    ownSections = ownSections == null ? List.of() : List.copyOf(ownSections);
+    spareSections = spareSections == null ? List.of() : List.copyOf(spareSections);
+  }
 
   /**
    * The best plan of another hose size.

@@ -126,7 +126,7 @@ final class MadeUpHose {
             bulk.number(),
             inlet.ends().get(0),
             outlet.ends().get(0));
-    return new SectionOption(bulk, lengthFt, description, bill, weightLb);
+    return SectionOption.bought(bulk, lengthFt, description, bill, weightLb);
   }
 
   /**

@@ -88,6 +88,7 @@ final class Opening {
     }
     boolean hopeless =
         !offer.inStock()
+            || FlowChecks.tipTooLarge(job, frame.hose())
             || !rated(frame.before(), unopened.leastSeenBeforePsi())
             || !rated(frame.after(), unopened.leastSeenBehindPsi());
     return Opened.of(

@@ -102,19 +102,24 @@ record Placed(
       HoseLine hose, SectionOption option, boolean reversed, int count, int lines) {
     return new Placed(
         Role.HOSE,
-        Optional.of(option.item()),
+        option.item(),
         option.description(),
         Optional.of(reversed ? hose.outlet() : hose.inlet()),
         Optional.of(reversed ? hose.inlet() : hose.outlet()),
         count,
         lines,
-        hose.rating(),
+        option.owned().map(OwnedHose::rating).orElse(hose.rating()),
         option.lengthFt());
   }
 
   /** Smaller of the two nominal sizes, in: the waterway a loss coefficient refers to. */
   double waterwayIn() {
     return Math.min(upstream.orElseThrow().sizeIn(), downstream.orElseThrow().sizeIn());
+  }
+
+  /** Sections that the buyer has already. */
+  boolean isOwnedHose() {
+    return role == Role.HOSE && item.isEmpty();
   }
 
   String itemNumber() {

@@ -5,7 +5,6 @@ import hosewright.catalogue.ItemKind;
 import hosewright.hydraulics.ApplianceLoss;
 import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.hydraulics.Fitting;
-import hosewright.hydraulics.FrictionLaw;
 import hosewright.hydraulics.HazenWilliams;
 import hosewright.hydraulics.HoseLeg;
 import hosewright.hydraulics.LineElement;
@@ -27,7 +26,7 @@ final class PlanHydraulics {
 
   /** The line as the water meets it, for {@link LineHydraulics}. */
   static List<LineElement> elements(Job job, Assembly line) {
-    FrictionLaw law = FrictionChoice.of(job, line.frame().hose()).law();
+    HoseLine hose = line.frame().hose();
     double laidFt = line.lay().lengthFt();
     List<LineElement> elements = new ArrayList<>();
     for (Placed part : line.parts()) {
@@ -37,10 +36,10 @@ final class PlanHydraulics {
           elements.add(
               new HoseLeg(
                   part.description(),
-                  law,
+                  FrictionChoice.of(job, hose, part.isOwnedHose()).law(),
                   lengthFt,
                   job.run().riseFt() * lengthFt / laidFt,
-                  line.frame().hose().boreIn(),
+                  hose.boreIn(),
                   part.lines(),
                   part.count()));
         }
@@ -122,11 +121,11 @@ final class PlanHydraulics {
     double flowInOneGpm = job.flowGpm() / line.frame().lines();
     double velocity = Physical.velocityFtPerS(flowInOneGpm, hose.boreIn());
     double waterGal = Physical.volumeGal(hose.boreIn(), line.lay().lengthFt());
-    double emptyLb = emptyWeightLb(line);
     int lines = line.frame().lines();
     return new LineHydraulicsResult(
         needed.losses().frictionPsi(),
         FrictionChoice.of(job, hose).basis(),
+        FrictionChoice.of(job, hose).coefficient(),
         crossCheck(job, line, flowInOneGpm),
         needed.losses().elevationPsi(),
         needed.losses().fittingPsi(),
@@ -139,8 +138,8 @@ final class PlanHydraulics {
         Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.SLOWEST_WAVE_FT_S)),
         Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)),
         waterGal,
-        emptyLb,
-        emptyLb + waterGal * lines * Physical.WATER_LB_PER_GAL,
+        emptyWeightLb(hose, line.lay(), lines),
+        chargedWeightLb(hose, line.lay(), lines),
         Physical.fillMinutes(waterGal * lines, job.flowGpm()),
         stations(LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi)),
         List.of(),
@@ -181,13 +180,18 @@ final class PlanHydraulics {
             : Reaction.fogLbf(job.flowGpm(), job.needPsi()));
   }
 
-  private static double emptyWeightLb(Assembly line) {
+  private static double emptyWeightLb(HoseLine hose, Lay lay, int lines) {
     double weightLb = 0;
-    List<SectionOption> options = line.frame().hose().options();
-    for (int i = 0; i < options.size(); i++) {
-      weightLb += options.get(i).weightLb() * line.lay().counts().get(i);
+    for (int i = 0; i < hose.options().size(); i++) {
+      weightLb += hose.options().get(i).weightLb() * lay.counts().get(i);
     }
-    return weightLb * line.frame().lines();
+    return weightLb * lines;
+  }
+
+  /** Weight of all hose full of water, lb. */
+  static double chargedWeightLb(HoseLine hose, Lay lay, int lines) {
+    double waterGal = Physical.volumeGal(hose.boreIn(), lay.lengthFt());
+    return emptyWeightLb(hose, lay, lines) + waterGal * lines * Physical.WATER_LB_PER_GAL;
   }
 
   private static List<CrossCheck> crossCheck(Job job, Assembly line, double flowInOneGpm) {
@@ -201,12 +205,14 @@ final class PlanHydraulics {
             "hazen-williams",
             Optional.of(c),
             Optional.empty(),
+            Optional.empty(),
             boreIn,
             new HazenWilliams(c, boreIn).lossPsi(flowInOneGpm, laidFt)),
         new CrossCheck(
             "darcy-weisbach",
             Optional.empty(),
             Optional.of(roughnessIn),
+            Optional.of(temperatureF),
             boreIn,
             new DarcyWeisbach(roughnessIn, boreIn, temperatureF).lossPsi(flowInOneGpm, laidFt)));
   }

@@ -19,10 +19,10 @@ final class PlanSentence {
                 job.run().riseFt() > 0 ? "up" : "down");
     return String.format(
         Locale.ROOT,
-        "From a %s (%s) to a %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
-        Assembly.describe(job.source()),
+        "From %s (%s) to %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
+        withArticle(Assembly.describe(job.source())),
         job.from(),
-        Assembly.describe(job.appliance()),
+        withArticle(Assembly.describe(job.appliance())),
         job.to(),
         tenths(job.run().lengthFt()),
         rise,
@@ -38,5 +38,9 @@ final class PlanSentence {
         .setScale(1, RoundingMode.HALF_UP)
         .stripTrailingZeros()
         .toPlainString();
+  }
+
+  private static String withArticle(String thing) {
+    return ("aeiou".indexOf(thing.charAt(0)) < 0 ? "a " : "an ") + thing;
   }
 }

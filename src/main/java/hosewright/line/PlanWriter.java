@@ -69,18 +69,21 @@ final class PlanWriter {
         plan.unpriced(),
         plan.total(),
         alternatives,
-        searched);
+        searched,
+        own(line),
+        spare(line));
   }
 
   /** The answer when no hose of the catalogue may be laid as the job wishes. */
   LinePlan nothingToLay(List<String> instead, CurrencyUnit currency, LinePlan.Searched searched) {
     return new LinePlan(
         false,
-        Optional.of("hose: the catalogue has none that fits the size, thread, fluid and use asked"),
+        Optional.of(
+            "hose: the catalogue has none that fits the " + EasedTerms.narrowing(job) + " asked"),
         instead,
         List.of(),
         PlanSentence.of(job),
-        job.wishes().hoseSizeIn().orElse(0),
+        job.wishes().hoseSizesIn().stream().findFirst().orElse(0.0),
         job.wishes().couplingSizeIn().orElse(0),
         "",
         0,
@@ -100,7 +103,9 @@ final class PlanWriter {
         List.of(),
         Money.zero(currency),
         List.of(),
-        searched);
+        searched,
+        List.of(),
+        List.of());
   }
 
   static Optional<String> limitedBy(Evaluated plan) {
@@ -118,6 +123,23 @@ final class PlanWriter {
       }
     }
     return sections;
+  }
+
+  private static List<SectionCount> own(Assembly line) {
+    return line.parts().stream()
+        .filter(Placed::isOwnedHose)
+        .map(part -> new SectionCount(part.lengthFt(), part.count() * part.lines()))
+        .toList();
+  }
+
+  private List<SectionCount> spare(Assembly line) {
+    HoseLine hose = line.frame().hose();
+    int spares =
+        hose.sparesToBuy(line.lay(), line.frame().lines(), job.conditions().spareSections());
+    return hose.spare(line.lay()).stream()
+        .filter(option -> spares > 0)
+        .map(option -> new SectionCount(option.lengthFt(), spares))
+        .toList();
   }
 
   static RunPart part(Placed part) {

@@ -69,9 +69,10 @@ public final class Planner {
 
   /** The plan for a job, with how it came to be chosen. */
   public Explained explain(Job job) {
-    Finding found = Finding.of(job, catalogue, prices, currency, Finding.Make::of, PLANS_EXPLAINED);
-    Map<String, Integer> leftOut = new HoseLines(job, catalogue, prices).leftOut();
-    return new Explained(plan(job), ReasonWriter.of(job, catalogue, found, leftOut));
+    Job so = dated(job);
+    Finding found = Finding.of(so, catalogue, prices, currency, Finding.Make::of, PLANS_EXPLAINED);
+    Map<String, Integer> leftOut = new HoseLines(so, catalogue, prices).leftOut();
+    return new Explained(plan(so), ReasonWriter.of(so, catalogue, found, leftOut));
   }
 
   /** A plan and the reasoning behind it. */
@@ -81,10 +82,13 @@ public final class Planner {
     PlanWriter writer = new PlanWriter(job, date, register);
     if (found.best().isEmpty()) {
       return writer.nothingToLay(
-          new Remedies(this, job).whenNothingFits(catalogue), currency, found.tally().searched());
+          new Remedies(this, catalogue, dated(job)).whenNothingFits(),
+          currency,
+          found.tally().searched());
     }
     Evaluated best = found.best().get();
-    List<String> instead = best.passes() ? List.of() : new Remedies(this, job).insteadOf(best);
+    List<String> instead =
+        best.passes() ? List.of() : new Remedies(this, catalogue, dated(job)).insteadOf(best);
     return writer.write(
         best, instead, alternatives(best, found.others()), found.tally().searched());
   }
@@ -100,6 +104,43 @@ public final class Planner {
     return Stream.concat(found.best().stream(), found.others().stream())
         .map(plan -> writer.write(plan, List.of(), List.of(), found.tally().searched()))
         .toList();
+  }
+
+  /**
+   * The trade-off between price, pressure, weight full of water and sections to couple: plans that
+   * pass every check, each better in something than every other, of as many lines side by side as
+   * the plan for the job has.
+   *
+   * @param most how many plans are shown where the front has more
+   */
+  public TradeOffs front(Job job, int most) {
+    Front front = frontOf(job);
+    PlanWriter writer = new PlanWriter(job, date, register);
+    LinePlan.Searched none = new SearchTally().searched();
+    return new TradeOffs(
+        front.size(),
+        front.spread(most).stream()
+            .map(plan -> writer.write(plan, List.of(), List.of(), none))
+            .toList());
+  }
+
+  /**
+   * Plans that stand for the whole front.
+   *
+   * @param found how many plans are on it
+   * @param plans those shown, cheapest first
+   */
+  public record TradeOffs(int found, List<LinePlan> plans) {}
+
+  /** Every plan of the front. */
+  Front frontOf(Job job) {
+    Job so = dated(job);
+    Front front = new Front();
+    int lines = so.wishes().fewestLines();
+    while (front.isEmpty() && lines <= so.wishes().mostLines()) {
+      new Workbench(so, lines++, catalogue, prices, currency).addTo(front);
+    }
+    return front;
   }
 
   /**
@@ -124,7 +165,35 @@ public final class Planner {
   }
 
   private Finding find(Job job) {
-    return Finding.of(job, catalogue, prices, currency, Finding.Size::of, 1);
+    return Finding.of(dated(job), catalogue, prices, currency, Finding.Size::of, 1);
+  }
+
+  /** The job with the day of its prices, its terms held against the dealer's own. */
+  private Job dated(Job job) {
+    Conditions conditions = job.conditions();
+    Job so = job.on(date);
+    conditions
+        .budget()
+        .filter(budget -> !budget.getCurrencyUnit().equals(currency))
+        .ifPresent(
+            budget -> {
+              throw new BadInputException(
+                  JobField.BUDGET.word(),
+                  MoneyWords.of(budget),
+                  "a sum in " + currency.getCode() + ", the currency of the catalogue");
+            });
+    LocalDate day = so.date().orElseThrow();
+    conditions
+        .deliverBy()
+        .filter(day::isAfter)
+        .ifPresent(
+            by -> {
+              throw new BadInputException(
+                  JobField.DELIVER_BY.word(),
+                  by.toString(),
+                  "no earlier than the day the prices are of, " + day);
+            });
+    return so;
   }
 
   private static List<Alternative> alternatives(Evaluated best, List<Evaluated> others) {
@@ -159,6 +228,14 @@ public final class Planner {
     return allWith(changed, lines).stream()
         .filter(plan -> !plan.assembly().hasPartToSource())
         .findFirst();
+  }
+
+  /** The best plan when the terms are changed, if it passes with nothing left to source. */
+  Optional<Evaluated> passing(Job changed) {
+    return find(changed)
+        .best()
+        .filter(Evaluated::passes)
+        .filter(plan -> !plan.assembly().hasPartToSource());
   }
 
   /** Passing plans of every size when the wishes are changed, cheapest first. */

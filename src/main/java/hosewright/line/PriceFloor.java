@@ -10,6 +10,7 @@ import org.joda.money.Money;
 /** The least that items can cost in a plan, in the currency's major unit. */
 final class PriceFloor {
   private final NetPrice prices;
+  private final Availability availability;
   private final int mostAlike;
   private final Map<String, Double> unitFloors = new HashMap<>();
   private final Map<String, Ladder> ladders = new HashMap<>();
@@ -17,8 +18,9 @@ final class PriceFloor {
   /**
    * @param mostAlike no plan uses more of one adapter, device or accessory than this
    */
-  PriceFloor(NetPrice prices, int mostAlike) {
+  PriceFloor(NetPrice prices, Availability availability, int mostAlike) {
     this.prices = prices;
+    this.availability = availability;
     this.mostAlike = mostAlike;
   }
 
@@ -29,7 +31,10 @@ final class PriceFloor {
 
   /** What exactly this quantity costs; zero without a price. */
   double ofAll(Item item, int quantity) {
-    return Basket.cheapest(item, quantity, prices).extended().map(PriceFloor::amount).orElse(0.0);
+    return Basket.cheapest(item, quantity, prices, availability)
+        .extended()
+        .map(PriceFloor::amount)
+        .orElse(0.0);
   }
 
   /** No purchase of this quantity or more costs less; zero without a price. */

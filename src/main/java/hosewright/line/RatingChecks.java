@@ -121,12 +121,11 @@ final class RatingChecks {
   /** Never fails: the rise is an upper bound that slow hands keep away from. */
   Optional<Check> surge() {
     OptionalDouble working =
-        workingPsi(
-            seen.stream()
-                .map(SeenPressure::part)
-                .filter(part -> part.role() == Placed.Role.HOSE)
-                .findFirst()
-                .orElseThrow());
+        seen.stream()
+            .map(SeenPressure::part)
+            .filter(part -> part.role() == Placed.Role.HOSE)
+            .flatMapToDouble(part -> workingPsi(part).stream())
+            .findFirst();
     if (working.isEmpty()) {
       return Optional.empty();
     }

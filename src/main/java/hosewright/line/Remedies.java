@@ -13,9 +13,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow.
@@ -24,17 +22,25 @@ final class Remedies {
   private static final int MOST_OTHER_SIZES = 3;
 
   private final Planner planner;
+  private final Catalogue catalogue;
   private final Job job;
 
-  Remedies(Planner planner, Job job) {
+  Remedies(Planner planner, Catalogue catalogue, Job job) {
     this.planner = planner;
+    this.catalogue = catalogue;
     this.job = job;
   }
 
   List<String> insteadOf(Evaluated failed) {
     List<String> instead = new ArrayList<>();
+    if (failed.overBudget() && failed.bestThatCanBe()) {
+      instead.add("a budget of " + MoneyWords.of(failed.total()) + ", for the line shown");
+    }
     otherSizes(failed, instead);
-    moreLines(failed, instead);
+    if (!failed.bestThatCanBe()) {
+      moreLines(failed, instead);
+    }
+    instead.addAll(new EasedTerms(planner, catalogue, job).sentences());
     strongerSource(failed, instead);
     flowThatArrives(failed, instead);
     failed.checks().stream()
@@ -45,7 +51,7 @@ final class Remedies {
   }
 
   private void otherSizes(Evaluated failed, List<String> instead) {
-    if (job.wishes().hoseSizeIn().isEmpty() && job.wishes().couplingSizeIn().isEmpty()) {
+    if (job.wishes().hoseSizesIn().isEmpty() && job.wishes().couplingSizeIn().isEmpty()) {
       return;
     }
     planner.allWith(job.withWishes(job.wishes().withAnySize()), 1).stream()
@@ -128,19 +134,9 @@ final class Remedies {
   }
 
   /** What the catalogue has, when no hose in it may be laid as the job wishes. */
-  List<String> whenNothingFits(Catalogue catalogue) {
-    List<String> instead = new ArrayList<>();
-    List<Evaluated> freed =
-        planner.allWith(
-            job.withWishes(
-                new Job.Wishes(
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    OptionalInt.empty(),
-                    OptionalDouble.empty())),
-            1);
+  List<String> whenNothingFits() {
+    List<String> instead = new ArrayList<>(new EasedTerms(planner, catalogue, job).sentences());
+    List<Evaluated> freed = planner.allWith(job.withWishes(Job.Wishes.NONE), 1);
     freed.stream()
         .limit(MOST_OTHER_SIZES)
         .forEach(

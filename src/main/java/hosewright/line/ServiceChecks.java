@@ -16,7 +16,10 @@ final class ServiceChecks {
 
   static List<Check> of(Job job, Assembly line, List<Basket.Purchase> purchases) {
     List<Check> checks = new ArrayList<>();
-    if (job.service().use() == Use.FIRE) {
+    boolean anyBought =
+        line.parts().stream()
+            .anyMatch(part -> part.role() == Placed.Role.HOSE && !part.isOwnedHose());
+    if (job.service().use() == Use.FIRE && anyBought) {
       checks.add(fireMarked(line));
     }
     if (job.service().use() == Use.DRINKING) {

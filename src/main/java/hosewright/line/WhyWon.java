@@ -79,7 +79,7 @@ final class WhyWon {
                     text(
                         "%s in is the smallest hose that will do: with %s in, %s.",
                         plain(sizeIn), plain(size(next)), new WhyLost(job, best).otherHose(next))));
-    if (job.wishes().hoseSizeIn().isPresent()) {
+    if (job.wishes().hoseSizesIn().size() == 1) {
       sentences.add("The size was named, so no other was weighed.");
     }
     return sentences;

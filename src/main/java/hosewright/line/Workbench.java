@@ -13,6 +13,7 @@ final class Workbench {
   private final int lines;
   private final Catalogue catalogue;
   private final NetPrice prices;
+  private final CurrencyUnit currency;
   private final Evaluation evaluation;
   private final Opening opening;
   private final Frames frames;
@@ -20,9 +21,10 @@ final class Workbench {
   Workbench(Job job, int lines, Catalogue catalogue, NetPrice prices, CurrencyUnit currency) {
     this.job = job;
     this.lines = lines;
+    this.currency = currency;
     this.catalogue = catalogue;
     this.prices = prices;
-    PriceFloor floor = new PriceFloor(prices, mostAlike(job, lines));
+    PriceFloor floor = new PriceFloor(prices, Availability.of(job), mostAlike(job, lines));
     Eligibility eligibility = new Eligibility(job, prices);
     Accessories accessories = new Accessories(catalogue, eligibility, floor);
     Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
@@ -59,5 +61,11 @@ final class Workbench {
    */
   List<Evaluated> best(List<HoseLine> hoses, int places, SearchTally tally) {
     return new Search(job, opening, evaluation, tally, places).run(frames.of(hoses, lines));
+  }
+
+  /** Adds every plan to a front that belongs on it. */
+  void addTo(Front front) {
+    int centsPerUnit = (int) Math.pow(10, currency.getDecimalPlaces());
+    new FrontSearch(job, opening, evaluation, centsPerUnit, front).run(frames.of(hoses(), lines));
   }
 }

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.joda.money.Money;
 
 /**
@@ -39,6 +40,7 @@ final class Buying {
    * Something to buy, with whom to buy it from.
    *
    * @param pack pieces in the supplier's pack
+   * @param kept whether more of it than is needed is of use on a shelf
    */
   record Want(
       String supplier,
@@ -48,7 +50,8 @@ final class Buying {
       int needed,
       int pack,
       int leadDays,
-      Optional<Money> unitCost) {}
+      Optional<Money> unitCost,
+      boolean kept) {}
 
   /** Where an item is bought; empty when nobody supplies it any more. */
   Optional<Want> want(Item item, int needed) {
@@ -65,7 +68,8 @@ final class Buying {
             needed,
             item.stocking().packSize(),
             item.stocking().leadDays(),
-            cost(item.number(), supplier)));
+            cost(item.number(), supplier),
+            true));
   }
 
   private Optional<Money> cost(String item, String supplier) {
@@ -136,11 +140,12 @@ final class Buying {
       return bought;
     }
     Money missing = minimum.minus(total.get());
-    if (!reachMinimum) {
+    OptionalInt best = reachMinimum ? leastOver(missing, bought, wanted) : OptionalInt.empty();
+    if (best.isEmpty()) {
       return remarked(
           bought, MoneyWords.of(missing) + " under the minimum order " + MoneyWords.of(minimum));
     }
-    int line = leastOver(missing, bought, wanted);
+    int line = best.getAsInt();
     int more = packsFor(missing, bought.lines().get(line), wanted.get(line).pack());
     return remarked(
         withMore(bought, line, more),
@@ -149,17 +154,17 @@ final class Buying {
   }
 
   /** The line of which whole packs reach the minimum with the least spent beyond it. */
-  private static int leastOver(Money missing, PurchaseOrder bought, List<Want> wanted) {
-    int best = 0;
+  private static OptionalInt leastOver(Money missing, PurchaseOrder bought, List<Want> wanted) {
+    OptionalInt best = OptionalInt.empty();
     Money least = null;
     for (int i = 0; i < bought.lines().size(); i++) {
       PurchaseLine line = bought.lines().get(i);
       Money cost = line.unitCost().orElseThrow();
-      if (cost.isPositive()) {
+      if (cost.isPositive() && wanted.get(i).kept()) {
         Money spent = cost.multipliedBy(packsFor(missing, line, wanted.get(i).pack()));
         if (least == null || spent.isLessThan(least)) {
           least = spent;
-          best = i;
+          best = OptionalInt.of(i);
         }
       }
     }

@@ -119,7 +119,8 @@ public final class Raising {
                     needed,
                     1,
                     answer.leadDays(),
-                    Optional.of(answer.unitCost())));
+                    Optional.of(answer.unitCost()),
+                    false));
   }
 
   /** The day the last goods are there, and then as long as the slowest work takes. */

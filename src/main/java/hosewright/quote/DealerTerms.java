@@ -1,6 +1,5 @@
 package hosewright.quote;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,18 +20,6 @@ public record DealerTerms(List<FreightBand> freight, Map<String, String> setting
 
   public Optional<String> setting(String key) {
     return Optional.ofNullable(settings.get(key));
-  }
-
-  /**
-   * The least margin a quote may go out with unasked: the setting {@code margin_floor_<class>},
-   * else {@code margin_floor}, as a fraction.
-   *
-   * @return empty when the dealer set none
-   */
-  public Optional<BigDecimal> marginFloor(String customerClass) {
-    return setting("margin_floor_" + customerClass)
-        .or(() -> setting("margin_floor"))
-        .map(BigDecimal::new);
   }
 
   /**

@@ -29,8 +29,6 @@ final class BudgetSurvivalSheet {
   /** More ages than this are thinned out: a chart shows no more, and a sheet need not. */
   private static final int MOST_ROWS = 200;
 
-  private static final String FIRST_ROW = "survival_first";
-
   private final Page page;
   private final FleetBudget budget;
 
@@ -92,9 +90,6 @@ final class BudgetSurvivalSheet {
           .number(2, step.failures(), Look.BODY_COUNT)
           .number(3, step.survival(), Look.FINE)
           .number(4, step.standardError(), Look.FINE);
-      if (i == 0) {
-        page.named(0, FIRST_ROW);
-      }
       if (survival.shape().isPresent()) {
         page.formula(5, "EXP(-((A%d/weibull_scale)^weibull_shape))".formatted(row), Look.FINE);
       }

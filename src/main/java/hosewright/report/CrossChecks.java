@@ -1,19 +1,15 @@
 package hosewright.report;
 
-import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LinePlan;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /** The other friction laws on the same hose, live, with the friction factor solved in sight. */
 final class CrossChecks {
   /** Enough that a further step changes no digit shown, at any Reynolds number of a hose. */
   static final int COLEBROOK_STEPS = 8;
 
+  /** What a quote frozen before it said its water's temperature was calculated at, as a rule. */
   private static final double USUAL_F = 60;
-  private static final double COLDEST_F = 32;
-  private static final double HOTTEST_F = 212;
 
   private final Page page;
   private final FormulaRows rows;
@@ -33,7 +29,11 @@ final class CrossChecks {
     rows.section("The other friction laws on the same hose");
     for (CrossCheck check : plan.hydraulics().crossCheck()) {
       check.c().ifPresent(c -> hazenWilliams(check, c));
-      check.roughnessIn().ifPresent(roughness -> darcyWeisbach(check, roughness));
+      check
+          .roughnessIn()
+          .ifPresent(
+              roughness ->
+                  darcyWeisbach(check, roughness, check.waterTemperatureF().orElse(USUAL_F)));
     }
   }
 
@@ -48,10 +48,10 @@ final class CrossChecks {
         "4.52 gpm^1.85 / (C^1.85 in^4.87) psi per foot, NFPA 13");
   }
 
-  private void darcyWeisbach(CrossCheck check, double roughnessIn) {
+  private void darcyWeisbach(CrossCheck check, double roughnessIn, double waterF) {
     rows.input("Roughness of the lining", roughnessIn, "in", "dw_roughness_in", "");
     rows.input("Bore for Darcy-Weisbach", check.boreIn(), "in", "dw_bore_in", "");
-    water(check, roughnessIn);
+    water(waterF);
     rows.formula(
         "Speed in this bore",
         "line_gpm*231/12/60/(PI()*dw_bore_in^2/4)",
@@ -74,9 +74,8 @@ final class CrossChecks {
         "f (L/D) V\u00b2/2g \u00d7 density");
   }
 
-  private void water(CrossCheck check, double roughnessIn) {
-    rows.input(
-        "Water temperature", temperatureF(check, roughnessIn), "\u00b0F", "water_f", "32 to 212");
+  private void water(double waterF) {
+    rows.input("Water temperature", waterF, "\u00b0F", "water_f", "32 to 212");
     rows.formula("The same in Celsius", "(water_f-32)/1.8", "\u00b0C", "water_c", "");
     rows.formula(
         "Density of water",
@@ -121,22 +120,5 @@ final class CrossChecks {
         "friction_factor",
         "64/Re below Re 2040, where flow is laminar",
         Look.FINE);
-  }
-
-  /** The water temperature the plan's own figure was computed at, °F; it is not written there. */
-  private double temperatureF(CrossCheck check, double roughnessIn) {
-    double lineGpm = plan.flowGpm() / plan.lines();
-    UnivariateFunction difference =
-        fahrenheit ->
-            new DarcyWeisbach(roughnessIn, check.boreIn(), fahrenheit)
-                    .lossPsi(lineGpm, plan.laidFt())
-                - check.frictionLossPsi();
-    boolean usual = Math.abs(difference.value(USUAL_F)) < 0.001;
-    boolean between = difference.value(COLDEST_F) * difference.value(HOTTEST_F) < 0;
-    if (usual || !between) {
-      return USUAL_F;
-    }
-    double found = new BracketingNthOrderBrentSolver().solve(100, difference, COLDEST_F, HOTTEST_F);
-    return Math.round(found * 100) / 100.0;
   }
 }

@@ -181,8 +181,11 @@ final class HydraulicsSheet {
         "by the speed (Joukowsky); an upper bound, so close slowly");
   }
 
-  /** The coefficient that gives the plan's friction loss at the plan's flow. */
+  /** C as planned with; where another law decided, the one that gives its loss at this flow. */
   private double coefficient() {
+    if (result.frictionCoefficient().isPresent()) {
+      return result.frictionCoefficient().get();
+    }
     double hundreds = plan.flowGpm() / plan.lines() / 100;
     return rounded(result.frictionLossPsi() / (hundreds * hundreds * plan.laidFt() / 100));
   }

@@ -56,7 +56,7 @@ final class LaidLine {
 
   /** The part's item number, or where it comes from instead; empty when the plan says neither. */
   static String origin(RunPart part) {
-    if (isOwn(part)) {
+    if (isOwn(part) || part.item().isEmpty() && part.description().startsWith("customer's own")) {
       return "(customer's own)";
     }
     boolean madeUp = part.item().isEmpty() && part.description().contains("made up");
@@ -78,7 +78,8 @@ final class LaidLine {
       return Shape.OWN;
     }
     boolean adapter = plan.adapters().stream().anyMatch(a -> a.item().equals(part.item()));
-    if (!adapter && part.description().toLowerCase(Locale.ROOT).contains("hose")) {
+    String words = part.description().toLowerCase(Locale.ROOT);
+    if (!adapter && (words.contains("hose") || words.contains("section made up"))) {
       return Shape.HOSE;
     }
     boolean changesSize =

@@ -96,7 +96,10 @@ final class Page {
     for (int column = from; column <= to; column++) {
       cell(column).setCellStyle(style);
     }
-    cell(from).setCellValue(clean);
+    // An empty text would cost as much as a full one and show the same.
+    if (!clean.isEmpty()) {
+      cell(from).setCellValue(clean);
+    }
     if (to > from) {
       sheet.addMergedRegion(new CellRangeAddress(row, row, from, to));
     }

@@ -57,7 +57,7 @@ public final class PlainSummary {
               + number(plan.sizeIn())
               + " in hose, "
               + number(section.lengthFt())
-              + " ft each, with "
+              + (section.count() == 1 ? " ft, with " : " ft each, with ")
               + number(plan.couplingSizeIn())
               + " in couplings.");
     }

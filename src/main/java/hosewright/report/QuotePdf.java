@@ -23,6 +23,10 @@ import org.joda.money.Money;
  */
 public final class QuotePdf {
   private static final double BODY = 9;
+
+  /** Share of the width that dealer and customer stand in. */
+  private static final double HEAD_SHARE = 0.65;
+
   private static final double LINE = BODY * 1.3;
 
   private final Quote quote;
@@ -102,8 +106,15 @@ public final class QuotePdf {
             "Date " + quote.date(),
             "Valid until " + quote.validUntil(),
             "Lead time: " + Terms.lead(quote));
-    for (int i = 0; i < left.size(); i++) {
-      sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
+    // A long note must not run into the quote's number and dates beside it.
+    left =
+        left.stream()
+            .flatMap(text -> Lettering.sans().wrap(text, BODY, wide * HEAD_SHARE).stream())
+            .toList();
+    for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
+      if (i < left.size()) {
+        sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
+      }
       if (i < right.size()) {
         sheet.textEndingAt(right.get(i), wide, BODY, false);
       }

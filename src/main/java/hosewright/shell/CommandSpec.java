@@ -22,7 +22,8 @@ public record CommandSpec(
     List<ArgumentSpec> arguments,
     List<String> aliases) {
 
-  private static final Set<String> TAKEN = Set.of("data", "db", "json", "verbose", "help", "version");
+  private static final Set<String> TAKEN =
+      Set.of("data", "db", "json", "verbose", "help", "version");
 
   public CommandSpec {
     options = List.copyOf(options);

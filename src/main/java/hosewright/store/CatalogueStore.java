@@ -116,8 +116,8 @@ public final class CatalogueStore {
   private Catalogue load(Optional<Collection<String>> only) {
     return new Catalogue(
         new ItemQuery(context).items(only),
-        List.copyOf(PriceRows.pricesInUse(context, only).keySet()),
-        List.copyOf(PriceRows.costsInUse(context, only).keySet()),
+        PriceRows.prices(context, only),
+        PriceRows.costs(context, only),
         suppliers());
   }
 

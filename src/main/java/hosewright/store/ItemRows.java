@@ -84,14 +84,14 @@ final class ItemRows {
    */
   static Item item(
       ItemRecord row,
-      List<ItemEndRecord> ends,
+      List<End> ends,
       List<ItemDeratingRecord> deratings,
       List<ItemFluidRecord> fluids) {
     return new Item(
         row.getItemNumber(),
         row.getDescription(),
         ItemKind.valueOf(row.getKind()),
-        ends.stream().map(ItemRows::end).toList(),
+        ends,
         UnitOfSale.valueOf(row.getUnit()),
         row.getWeightLb(),
         row.getMaterial(),

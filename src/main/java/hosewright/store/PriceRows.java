@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Cursor;
 import org.jooq.DSLContext;
 
 /**
@@ -22,36 +23,54 @@ import org.jooq.DSLContext;
 final class PriceRows {
   private PriceRows() {}
 
-  static Map<PriceRow, PriceRecord> pricesInUse(DSLContext context) {
-    return pricesInUse(context, Optional.empty());
+  /**
+   * The prices in use, row by row: a large catalogue has hundreds of thousands.
+   *
+   * @param only the items wanted; all when empty
+   */
+  static List<PriceRow> prices(DSLContext context, Optional<Collection<String>> only) {
+    List<PriceRow> prices = new ArrayList<>();
+    try (Cursor<PriceRecord> rows =
+        context
+            .selectFrom(PRICE)
+            .where(PRICE.REPLACED_BY.isNull())
+            .and(ItemQuery.about(PRICE.ITEM_NUMBER, only))
+            .orderBy(PRICE.ITEM_NUMBER, PRICE.VALID_FROM, PRICE.MINIMUM_QUANTITY)
+            .fetchLazy()) {
+      rows.forEach(row -> prices.add(price(row)));
+    }
+    return prices;
   }
 
-  /** The same of some items only. */
-  static Map<PriceRow, PriceRecord> pricesInUse(
-      DSLContext context, Optional<Collection<String>> only) {
+  /** The costs in use, as {@link #prices}. */
+  static List<CostRow> costs(DSLContext context, Optional<Collection<String>> only) {
+    List<CostRow> costs = new ArrayList<>();
+    try (Cursor<CostRecord> rows =
+        context
+            .selectFrom(COST)
+            .where(COST.REPLACED_BY.isNull())
+            .and(ItemQuery.about(COST.ITEM_NUMBER, only))
+            .orderBy(COST.ITEM_NUMBER, COST.VALID_FROM, COST.SUPPLIER_CODE)
+            .fetchLazy()) {
+      rows.forEach(row -> costs.add(cost(row)));
+    }
+    return costs;
+  }
+
+  private static Map<PriceRow, PriceRecord> pricesInUse(DSLContext context) {
     Map<PriceRow, PriceRecord> inUse = new LinkedHashMap<>();
     context
         .selectFrom(PRICE)
         .where(PRICE.REPLACED_BY.isNull())
-        .and(ItemQuery.about(PRICE.ITEM_NUMBER, only))
-        .orderBy(PRICE.ITEM_NUMBER, PRICE.VALID_FROM, PRICE.MINIMUM_QUANTITY)
         .forEach(row -> inUse.put(price(row), row));
     return inUse;
   }
 
-  static Map<CostRow, CostRecord> costsInUse(DSLContext context) {
-    return costsInUse(context, Optional.empty());
-  }
-
-  /** The same of some items only. */
-  static Map<CostRow, CostRecord> costsInUse(
-      DSLContext context, Optional<Collection<String>> only) {
+  private static Map<CostRow, CostRecord> costsInUse(DSLContext context) {
     Map<CostRow, CostRecord> inUse = new LinkedHashMap<>();
     context
         .selectFrom(COST)
         .where(COST.REPLACED_BY.isNull())
-        .and(ItemQuery.about(COST.ITEM_NUMBER, only))
-        .orderBy(COST.ITEM_NUMBER, COST.VALID_FROM, COST.SUPPLIER_CODE)
         .forEach(row -> inUse.put(cost(row), row));
     return inUse;
   }

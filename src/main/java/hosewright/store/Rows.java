@@ -10,16 +10,21 @@ import org.jooq.Table;
 final class Rows {
   private Rows() {}
 
-  /** One statement for all rows: one for each would take most of a large catalogue's load time. */
+  /** As many rows as one statement takes: their copies in memory are many times their size. */
+  private static final int CHUNK = 5_000;
+
+  /** A statement for thousands of rows: one for each would take most of a large load's time. */
   static void insert(DSLContext inside, Table<?> table, List<? extends Record> rows) {
-    if (rows.isEmpty()) {
-      return;
-    }
     Field<?>[] fields = table.fields();
-    Object[][] values = rows.stream().map(Record::intoArray).toArray(Object[][]::new);
-    inside
-        .batch(inside.insertInto(table, fields).values(new Object[fields.length]))
-        .bind(values)
-        .execute();
+    for (int from = 0; from < rows.size(); from += CHUNK) {
+      Object[][] values =
+          rows.subList(from, Math.min(from + CHUNK, rows.size())).stream()
+              .map(Record::intoArray)
+              .toArray(Object[][]::new);
+      inside
+          .batch(inside.insertInto(table, fields).values(new Object[fields.length]))
+          .bind(values)
+          .execute();
+    }
   }
 }

@@ -13,6 +13,7 @@ import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.Terms;
 import hosewright.tender.TenderResult.Outcome;
+import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -29,6 +30,7 @@ public final class TenderPricing {
   private final Catalogue catalogue;
   private final Customers customers;
   private final CurrencyUnit currency;
+  private final LocalThreads register;
   private final TenderBasis basis;
   private final Recent<Map<JobField, String>, Planned> plans;
 
@@ -72,11 +74,14 @@ public final class TenderPricing {
       Map<JobField, String> answers) {}
 
   /**
+   * @param register which thread each district uses
    * @throws BadInputException when the catalogue has no prices
    */
-  public TenderPricing(Catalogue catalogue, Customers customers, TenderBasis basis) {
+  public TenderPricing(
+      Catalogue catalogue, Customers customers, LocalThreads register, TenderBasis basis) {
     this.catalogue = catalogue;
     this.customers = customers;
+    this.register = register;
     this.basis = basis;
     this.plans = new Recent<>(basis.quotes() ? PLANS : FIGURES);
     this.currency =
@@ -172,7 +177,7 @@ public final class TenderPricing {
                   customer
                       .<NetPrice>map(known -> new Terms(catalogue, known, date))
                       .orElseGet(() -> catalogue.listPricesOn(date));
-              return new Planner(catalogue, prices, date, currency);
+              return new Planner(catalogue, prices, date, currency, register);
             });
   }
 

@@ -2,16 +2,20 @@ package hosewright.catalogue;
 
 import java.io.Reader;
 import java.io.StringReader;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** A small catalogue of the invented dealer Quillback, as the files a dealer would edit. */
 public final class CatalogueFiles {
+  /** A day on which every base price is in force. */
+  static final LocalDate DAY = LocalDate.of(2026, 4, 1);
+
   private static final String SUPPLIERS =
       """
-      code,name,lead_days
-      PH,Port Harlow Mill,10
-      GW,"Gannet Works, Inc.",21
+      code,name,lead_days,minimum_order,currency
+      PH,Port Harlow Mill,10,100.00,USD
+      GW,"Gannet Works, Inc.",21,,
       """;
 
   private static final String ITEMS =
@@ -68,6 +72,12 @@ public final class CatalogueFiles {
   /** The same files with one more row. */
   public CatalogueFiles plus(String file, String row) {
     texts.put(file, texts.get(file) + row + "\n");
+    return this;
+  }
+
+  /** The same files with one price in all. */
+  CatalogueFiles withOnlyPrice(String row) {
+    texts.put("prices.csv", PRICES.lines().findFirst().orElseThrow() + "\n" + row + "\n");
     return this;
   }
 

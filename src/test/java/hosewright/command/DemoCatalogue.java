@@ -16,7 +16,7 @@ final class DemoCatalogue {
   static void loadInto(TradingDesk desk, Path folder, BigDecimal factor) throws IOException {
     Files.createDirectories(folder);
     try (Stream<Path> files = Files.list(Path.of("catalogue"))) {
-      for (Path file : files.toList()) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
         List<String> lines = Files.readAllLines(file);
         if (file.endsWith("prices.csv")) {
           lines = lines.stream().map(line -> raised(line, factor)).toList();

@@ -65,7 +65,8 @@ final class HelpExamplesIT {
     assertThat(ended.exitCode()).isZero();
     int documents = 0;
     try (JsonParser text = JsonMapper.shared().createParser(ended.out());
-        MappingIterator<JsonNode> nodes = JsonMapper.shared().readerFor(JsonNode.class).readValues(text)) {
+        MappingIterator<JsonNode> nodes =
+            JsonMapper.shared().readerFor(JsonNode.class).readValues(text)) {
       while (nodes.hasNext()) {
         assertThat(nodes.next().isObject()).isTrue();
         documents++;
@@ -76,8 +77,7 @@ final class HelpExamplesIT {
 
   @Test
   void every_example_works_in_prose() throws IOException {
-    RealProgram.Ended ended =
-        program.runWith(String.join("\n", story()) + "\n", "--keep-going");
+    RealProgram.Ended ended = program.runWith(String.join("\n", story()) + "\n", "--keep-going");
 
     assertThat(ended.err()).doesNotContain("line ");
     assertThat(ended.exitCode()).isZero();

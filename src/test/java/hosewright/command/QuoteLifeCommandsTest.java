@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -115,6 +117,31 @@ final class QuoteLifeCommandsTest {
   }
 
   @Test
+  void whatever_prices_become_an_issued_quote_and_its_papers_stay_as_they_were()
+      throws IOException {
+    String number = desk.quote("COUNTER");
+    desk.done("quote", "issue", number, "--valid-days", "60");
+    JsonNode before = desk.done("quote", "show", number);
+    byte[] paper = paper(number);
+    long seed = 20261102;
+    Random random = new Random(seed);
+    for (int change = 0; change < 3; change++) {
+      BigDecimal factor = BigDecimal.valueOf(1 + random.nextInt(400), 2);
+      DemoCatalogue.loadInto(desk, folder.resolve("prices" + change), factor);
+
+      assertThat(desk.done("quote", "show", number))
+          .as("seed %s x %s", seed, factor)
+          .isEqualTo(before);
+      assertThat(paper(number)).as("seed %s x %s", seed, factor).isEqualTo(paper);
+    }
+  }
+
+  private byte[] paper(String number) throws IOException {
+    desk.done("quote", "export", number, "--as", "pdf", "--out", folder.toString(), "--overwrite");
+    return Files.readAllBytes(folder.resolve(number + "-r1.pdf"));
+  }
+
+  @Test
   void a_quote_past_its_day_cannot_be_accepted_and_a_clock_set_back_does_not_revive_it() {
     String number = desk.quote("COUNTER");
     desk.done("quote", "issue", number, "--valid-until", "2026-11-10");
@@ -215,6 +242,32 @@ final class QuoteLifeCommandsTest {
     assertThat(copy.get("lines").get(0).get("unitPrice").asString()).isEqualTo("169.78");
     assertThat(desk.refused("quote", "copy", number, "--customer", "HARLOW"))
         .contains("id of a customer");
+  }
+
+  @Test
+  void a_quote_under_the_floor_goes_out_only_when_somebody_says_so_and_is_marked() {
+    String number = desk.quote("COUNTER");
+    desk.done(
+        "quote",
+        "revise",
+        number,
+        "--discount",
+        "1=60%",
+        "--discount-reason",
+        "old stock",
+        "--reason",
+        "clearing");
+
+    assertThat(desk.refused("quote", "issue", number)).contains("--allow-below-floor");
+    assertThat(desk.done("quote", "show", number).get("status").asString()).isEqualTo("draft");
+    desk.done("quote", "issue", number, "--allow-below-floor");
+
+    assertThat(desk.run("quote", "history", number).out()).doesNotContain("floor");
+    assertThat(desk.run("quote", "history", number, "--internal").out())
+        .contains("under the margin floor");
+    assertThat(desk.run("quote", "show", number).out().toLowerCase(Locale.ROOT))
+        .doesNotContain("margin");
+    assertThat(desk.run("quote", "show", number, "--internal").out()).contains("Margin -");
   }
 
   @Test

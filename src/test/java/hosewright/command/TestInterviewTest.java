@@ -31,7 +31,7 @@ final class TestInterviewTest {
             said.add(text);
           }
         };
-    return new TestInterview(person, Set.of("H-1", "H-2"), TODAY).rows();
+    return new TestInterview(person, Set.of("H-1", "H-2"), TODAY, 3).rows();
   }
 
   @Test
@@ -59,13 +59,15 @@ final class TestInterviewTest {
 
   @Test
   void what_cannot_be_is_said_and_asked_again() {
-    assertThat(answers("2027-01-01", "", "H-9", "H-1", "passed", "pass", "many", "300", "3", ""))
+    assertThat(
+            answers("2027-01-01", "", "H-9", "H-1", "passed", "pass", "many", "300", "2", "3", ""))
         .contains(List.of(List.of("H-1", "2026-11-02", "pass", "300", "3", "", "")));
     assertThat(said)
         .anyMatch(text -> text.contains("not after today"))
         .anyMatch(text -> text.contains("no section 'H-9'"))
         .anyMatch(text -> text.contains("one of pass, leak"))
-        .anyMatch(text -> text.contains("a number such as 300"));
+        .anyMatch(text -> text.contains("a number such as 300"))
+        .anyMatch(text -> text.contains("at least 3 minutes"));
   }
 
   @Test

@@ -58,9 +58,12 @@ final class TwoStoresYearTest {
       told.add(
           said(
               desk,
-              "quote", "make",
-              "--job", "quotes/" + JOBS.get(random.nextInt(JOBS.size())) + ".yaml",
-              "--customer", BUYERS.get(random.nextInt(BUYERS.size()))));
+              "quote",
+              "make",
+              "--job",
+              "quotes/" + JOBS.get(random.nextInt(JOBS.size())) + ".yaml",
+              "--customer",
+              BUYERS.get(random.nextInt(BUYERS.size()))));
       if (random.nextInt(3) == 0) {
         told.add(said(desk, "quote", "revise", number, "--quantity", "1=12", "--reason", "more"));
       }

@@ -102,7 +102,16 @@ final class DiskTroubleIT {
 
   private static Ended quote(RealProgram program) {
     return program.run(
-        "quote", "make", "--json", "--job", JOB.toString(), "--customer", "COUNTER", "--size",
-        "1.75in", "--hose-thread", "NH");
+        "quote",
+        "make",
+        "--json",
+        "--job",
+        JOB.toString(),
+        "--customer",
+        "COUNTER",
+        "--size",
+        "1.75in",
+        "--hose-thread",
+        "NH");
   }
 }

@@ -25,8 +25,14 @@ final class CatalogueFuzzTest {
   private static final Duration WATCHDOG = Duration.ofMinutes(30);
   private static final List<String> FILES =
       List.of(
-          "items.csv", "prices.csv", "costs.csv", "suppliers.csv", "customers.csv",
-          "contract-prices.csv", "freight.csv", "dealer.csv");
+          "items.csv",
+          "prices.csv",
+          "costs.csv",
+          "suppliers.csv",
+          "customers.csv",
+          "contract-prices.csv",
+          "freight.csv",
+          "dealer.csv");
 
   @TempDir Path temporary;
 

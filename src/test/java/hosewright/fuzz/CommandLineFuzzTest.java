@@ -33,11 +33,42 @@ final class CommandLineFuzzTest {
 
   private static final List<String> VALUES =
       List.of(
-          "2.5 NH male", "1.5 NH female", "1.5 NPT male", "2 cam plug", "100ft", "30 m", "95gpm",
-          "50psi", "3 bar", "fire", "drinking", "water", "COUNTER", "HARLOW-FD", "Q-000001",
-          "Q-000001-r1", "Q-999999", "O-000001", "P-000001", "1=2", "1 x Crating @ 35.00", "json",
-          "csv", "a4", "2026-11-02", "2026-02-30", "H175-DJ-50-15NH", "A-25NHF-15NHM", "9", "0.5",
-          "yes", "no", "NH", "1.75in", "1.99in", "9/in");
+          "2.5 NH male",
+          "1.5 NH female",
+          "1.5 NPT male",
+          "2 cam plug",
+          "100ft",
+          "30 m",
+          "95gpm",
+          "50psi",
+          "3 bar",
+          "fire",
+          "drinking",
+          "water",
+          "COUNTER",
+          "HARLOW-FD",
+          "Q-000001",
+          "Q-000001-r1",
+          "Q-999999",
+          "O-000001",
+          "P-000001",
+          "1=2",
+          "1 x Crating @ 35.00",
+          "json",
+          "csv",
+          "a4",
+          "2026-11-02",
+          "2026-02-30",
+          "H175-DJ-50-15NH",
+          "A-25NHF-15NHM",
+          "9",
+          "0.5",
+          "yes",
+          "no",
+          "NH",
+          "1.75in",
+          "1.99in",
+          "9/in");
 
   @TempDir Path temporary;
   private CommandTrial shell;
@@ -73,8 +104,7 @@ final class CommandLineFuzzTest {
 
   private void fuzz(int count) throws IOException {
     Set<String> here = names(Path.of(""));
-    shell.run(
-        "quote", "make", "--job", "quotes/hydrant-to-nozzle.yaml", "--customer", "COUNTER");
+    shell.run("quote", "make", "--job", "quotes/hydrant-to-nozzle.yaml", "--customer", "COUNTER");
     for (int i = 0; i < count; i++) {
       String[] words = line();
       String said = "seed %d, line %d: %s".formatted(SEED, i, List.of(words));

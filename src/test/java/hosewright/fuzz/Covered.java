@@ -14,7 +14,9 @@ import org.jacoco.core.instr.Instrumenter;
 import org.jacoco.core.runtime.LoggerRuntime;
 import org.jacoco.core.runtime.RuntimeData;
 
-/** A method of this program that takes a text, loaded anew so that it tells which branches it takes. */
+/**
+ * A method of this program that takes a text, loaded anew so that it tells which branches it takes.
+ */
 final class Covered {
   private static final String OURS = "hosewright.";
 

@@ -7,12 +7,82 @@ import java.util.random.RandomGenerator;
 final class Mutation {
   private static final List<String> AWKWARD =
       List.of(
-          "", " ", "\t", "\n", "\r\n", "\0", "\u00a0", "\u200b", "\ufeff", "\u202e", "½", "1½", "1/0",
-          "-1", "0", "-0", "1e308", "NaN", "Infinity", "99999999999999999999", "0x10", "٣", "１",
-          "'", "\"", "\"\"", "\\", "{", "}", "[", "]", ":", ": ", "#", "&a", "*a", "!!", "|", ">", "%",
-          "@", "`", ",", ";", "=", "--", "--json", "<<: *a", "!!java.net.URL [x]", "../..", "=1+1",
-          "ÿ", "𝟛", "\ud83d", "e\u0301", "ß", "İ", "NH", "NPT", "male", "female", "swivel", "in",
-          "2.5", "psi", "gpm", "ft", "m", "%s%n", "${x}", "$(x)", "null", "true", "~", "---", "...");
+          "",
+          " ",
+          "\t",
+          "\n",
+          "\r\n",
+          "\0",
+          "\u00a0",
+          "\u200b",
+          "\ufeff",
+          "\u202e",
+          "½",
+          "1½",
+          "1/0",
+          "-1",
+          "0",
+          "-0",
+          "1e308",
+          "NaN",
+          "Infinity",
+          "99999999999999999999",
+          "0x10",
+          "٣",
+          "１",
+          "'",
+          "\"",
+          "\"\"",
+          "\\",
+          "{",
+          "}",
+          "[",
+          "]",
+          ":",
+          ": ",
+          "#",
+          "&a",
+          "*a",
+          "!!",
+          "|",
+          ">",
+          "%",
+          "@",
+          "`",
+          ",",
+          ";",
+          "=",
+          "--",
+          "--json",
+          "<<: *a",
+          "!!java.net.URL [x]",
+          "../..",
+          "=1+1",
+          "ÿ",
+          "𝟛",
+          "\ud83d",
+          "e\u0301",
+          "ß",
+          "İ",
+          "NH",
+          "NPT",
+          "male",
+          "female",
+          "swivel",
+          "in",
+          "2.5",
+          "psi",
+          "gpm",
+          "ft",
+          "m",
+          "%s%n",
+          "${x}",
+          "$(x)",
+          "null",
+          "true",
+          "~",
+          "---",
+          "...");
 
   private final RandomGenerator random;
 
@@ -44,8 +114,10 @@ final class Mutation {
       case 3 -> text.substring(0, from) + awkward() + text.substring(to);
       case 4 -> text.substring(0, from) + (char) random.nextInt(0x250) + text.substring(to);
       case 5 -> crossed(text.substring(0, from), others.get(random.nextInt(others.size())));
-      default -> text.substring(0, from) + text.substring(from, to).repeat(random.nextInt(40))
-          + text.substring(to);
+      default ->
+          text.substring(0, from)
+              + text.substring(from, to).repeat(random.nextInt(40))
+              + text.substring(to);
     };
   }
 

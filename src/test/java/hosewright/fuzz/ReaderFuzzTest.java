@@ -29,8 +29,16 @@ final class ReaderFuzzTest {
 
   private static final List<String> ENDS =
       List.of(
-          "2.5 NH male", "1½ NPSH F swivel", "2 NPT female", "3/4 GHT male", "5 Storz", "2 cam plug",
-          "DN65 male", "1-1/2 NST rocker lug female", "38 mm G 1 1/2 female", "");
+          "2.5 NH male",
+          "1½ NPSH F swivel",
+          "2 NPT female",
+          "3/4 GHT male",
+          "5 Storz",
+          "2 cam plug",
+          "DN65 male",
+          "1-1/2 NST rocker lug female",
+          "38 mm G 1 1/2 female",
+          "");
 
   @Test
   void whatever_is_typed_for_an_end_is_an_end_or_a_problem_in_words() {
@@ -79,7 +87,9 @@ final class ReaderFuzzTest {
         corpus.add(text);
       }
     }
-    assertThat(reader.placesReached()).as("led further than the seeds").isGreaterThan(reachedBySeeds);
+    assertThat(reader.placesReached())
+        .as("led further than the seeds")
+        .isGreaterThan(reachedBySeeds);
   }
 
   private static List<String> jobs() {

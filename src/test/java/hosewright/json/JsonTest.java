@@ -175,11 +175,22 @@ final class JsonTest {
     return new LineHydraulicsResult(
         156.9375,
         "coefficient law",
+        Optional.of(15.5),
         List.of(
             new LineHydraulicsResult.CrossCheck(
-                "hazen-williams", Optional.of(135.0), Optional.empty(), 1.75, 148.2),
+                "hazen-williams",
+                Optional.of(135.0),
+                Optional.empty(),
+                Optional.empty(),
+                1.75,
+                148.2),
             new LineHydraulicsResult.CrossCheck(
-                "darcy-weisbach", Optional.empty(), Optional.of(0.0003), 1.75, 151.1)),
+                "darcy-weisbach",
+                Optional.empty(),
+                Optional.of(0.0003),
+                Optional.of(60.0),
+                1.75,
+                151.1)),
         0,
         0,
         0,

@@ -10,9 +10,11 @@ import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -59,13 +61,7 @@ final class BruteForce {
    * @return empty when there are more
    */
   Optional<Map<Double, Long>> cheapestBySize(int mostLines) {
-    for (HoseLine hose : new HoseLines(job, catalogue, prices).all()) {
-      for (List<Bridge.Link> devices : devices()) {
-        for (boolean reversed : new boolean[] {false, true}) {
-          frames(hose, reversed, devices).forEach(frame -> addLines(frame, mostLines));
-        }
-      }
-    }
+    lookAtEveryLine(mostLines);
     if (lines > mostLines) {
       return Optional.empty();
     }
@@ -80,6 +76,62 @@ final class BruteForce {
     return Optional.of(cheapest);
   }
 
+  private void lookAtEveryLine(int mostLines) {
+    for (HoseLine hose : new HoseLines(job, catalogue, prices).all()) {
+      for (List<Bridge.Link> atSource : devices(false)) {
+        for (List<Bridge.Link> atAppliance : devices(true)) {
+          for (boolean reversed : new boolean[] {false, true}) {
+            frames(hose, reversed, atSource, atAppliance)
+                .forEach(frame -> addLines(frame, mostLines));
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * What the lines that pass ask for in cents, tenths of a psi, lb and sections, without those that
+   * another betters or equals in everything.
+   *
+   * @param mostLines how many lines to look at the most
+   * @return empty when there are more
+   */
+  Optional<Set<TradeOff>> undominated(int mostLines) {
+    lookAtEveryLine(mostLines);
+    if (lines > mostLines) {
+      return Optional.empty();
+    }
+    List<TradeOff> all = candidates.stream().filter(this::passes).map(this::tradeOff).toList();
+    Set<TradeOff> undominated = new HashSet<>();
+    for (TradeOff one : all) {
+      if (all.stream().noneMatch(other -> dominates(other, one))) {
+        undominated.add(one);
+      }
+    }
+    return Optional.of(undominated);
+  }
+
+  private TradeOff tradeOff(Candidate candidate) {
+    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, candidate.line());
+    int sections = 0;
+    for (Placed part : candidate.line().parts()) {
+      sections += part.role() == Placed.Role.HOSE ? part.count() * part.lines() : 0;
+    }
+    return new TradeOff(
+        candidate.cents(),
+        Math.round(10 * hydraulics.requiredSourcePsi()),
+        Math.round(hydraulics.chargedWeightLb()),
+        sections);
+  }
+
+  static boolean dominates(TradeOff one, TradeOff other) {
+    return !one.equals(other)
+        && one.cents() <= other.cents()
+        && one.tenthsPsi() <= other.tenthsPsi()
+        && one.chargedLb() <= other.chargedLb()
+        && one.sections() <= other.sections();
+  }
+
   private boolean passes(Candidate candidate) {
     LineHydraulicsResult hydraulics = PlanHydraulics.of(job, candidate.line());
     return Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
@@ -87,9 +139,13 @@ final class BruteForce {
   }
 
   /** Valves asked for by kind or number: each choice of them. */
-  private List<List<Bridge.Link>> devices() {
+  private List<List<Bridge.Link>> devices(boolean atAppliance) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
-    for (String wanted : job.accessories()) {
+    for (String asked : job.accessories()) {
+      if (asked.endsWith(" at appliance") != atAppliance) {
+        continue;
+      }
+      String wanted = asked.replace(" at appliance", "");
       List<Item> valves =
           wanted.equals("valve")
               ? usable(ItemKind.VALVE)
@@ -109,17 +165,20 @@ final class BruteForce {
   }
 
   /** The small shops have wyes and siameses for two lines: their like ends are known by place. */
-  private List<Frame> frames(HoseLine hose, boolean reversed, List<Bridge.Link> devices) {
+  private List<Frame> frames(
+      HoseLine hose, boolean reversed, List<Bridge.Link> atSource, List<Bridge.Link> atAppliance) {
     if (job.wishes().lines().orElse(1) == 1) {
-      return List.of(new Frame(hose, reversed, 1, devices, List.of()));
+      return List.of(new Frame(hose, reversed, 1, atSource, atAppliance));
     }
     List<Frame> frames = new ArrayList<>();
     for (Item wye : usable(ItemKind.WYE)) {
       for (Item siamese : usable(ItemKind.SIAMESE)) {
-        List<Bridge.Link> before = new ArrayList<>(devices);
+        List<Bridge.Link> before = new ArrayList<>(atSource);
         before.add(new Bridge.Link(wye, wye.ends().get(0), wye.ends().get(1)));
-        Bridge.Link after = new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2));
-        frames.add(new Frame(hose, reversed, 2, before, List.of(after)));
+        List<Bridge.Link> after = new ArrayList<>();
+        after.add(new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2)));
+        after.addAll(atAppliance);
+        frames.add(new Frame(hose, reversed, 2, before, after));
       }
     }
     return frames;
@@ -140,13 +199,13 @@ final class BruteForce {
     End inlet = frame.reversed() ? hose.outlet() : hose.inlet();
     End outlet = frame.reversed() ? hose.inlet() : hose.outlet();
     overGaps.add(chains(open, inlet, frame.before().isEmpty(), false, frame.lines()));
-    if (frame.lines() == 1) {
-      overGaps.add(chains(outlet, job.to(), false, true, 1));
-    } else {
-      Bridge.Link siamese = frame.after().get(0);
-      overGaps.add(chains(outlet, siamese.upstream(), false, false, frame.lines()));
-      overGaps.add(chains(siamese.downstream(), job.to(), false, true, 1));
+    End left = outlet;
+    for (int i = 0; i < frame.after().size(); i++) {
+      Bridge.Link part = frame.after().get(i);
+      overGaps.add(chains(left, part.upstream(), false, false, i == 0 ? frame.lines() : 1));
+      left = part.downstream();
     }
+    overGaps.add(chains(left, job.to(), false, true, 1));
     boolean couples = joins(outlet, inlet, false);
     List<Lay> lays = new ArrayList<>(lays(hose));
     lays.removeIf(lay -> !couples && lay.sections() > 1);
@@ -180,7 +239,19 @@ final class BruteForce {
     List<Lay> lays = new ArrayList<>();
     addLays(hose, (int) Math.ceil(neededFt / shortestFt) + 1, new ArrayList<>(), lays);
     lays.removeIf(lay -> lay.lengthFt() < neededFt - 1e-9 || spares(hose, lay, neededFt) > 1);
+    lays.removeIf(lay -> !enoughOwned(hose, lay));
     return lays;
+  }
+
+  /** Whether the buyer owns as many as are laid of what is not bought. */
+  private boolean enoughOwned(HoseLine hose, Lay lay) {
+    for (int i = 0; i < hose.options().size(); i++) {
+      int laid = lay.counts().get(i) * job.wishes().lines().orElse(1);
+      if (hose.options().get(i).owned().map(owned -> laid > owned.count()).orElse(false)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** How many sections could be left out. */

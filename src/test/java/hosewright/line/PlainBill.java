@@ -11,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Counts what a line takes and prices it in whole cents, the plain way a clerk would. */
 final class PlainBill {
@@ -40,6 +42,12 @@ final class PlainBill {
       int sections = line.lay().counts().get(i) * line.frame().lines();
       options.get(i).bill().forEach((item, each) -> need(needs, item, each * sections));
     }
+    spare(line)
+        .ifPresent(
+            spare ->
+                spare
+                    .bill()
+                    .forEach((item, each) -> need(needs, item, each * spareSections(line))));
     for (Placed part : line.parts()) {
       if (part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE) {
         need(needs, part.item().orElseThrow(), part.lines());
@@ -63,7 +71,10 @@ final class PlainBill {
   private void addAccessories(Map<String, Integer> needs) {
     int wrenches = (int) job.accessories().stream().filter("wrench"::equals).count();
     if (wrenches > 0) {
-      cheapest(catalogue.ofKind(ItemKind.WRENCH), wrenches)
+      List<Item> some =
+          catalogue.ofKind(ItemKind.WRENCH).stream().filter(item -> inStock(item, 1)).toList();
+      List<Item> enough = some.stream().filter(item -> inStock(item, wrenches)).toList();
+      cheapest(enough.isEmpty() ? some : enough, wrenches)
           .ifPresent(item -> need(needs, item, wrenches));
     }
     for (String wanted : job.accessories()) {
@@ -82,6 +93,12 @@ final class PlainBill {
       int times = joint.count() * joint.lines();
       count(line, joint.upstreamPart(), joint.upstream(), times, allAndBought, ends);
       count(line, joint.downstreamPart(), joint.downstream(), times, allAndBought, ends);
+    }
+    if (spare(line).isPresent() && spareSections(line) > 0) {
+      for (End end : List.of(line.frame().hose().inlet(), line.frame().hose().outlet())) {
+        boolean there = line.frame().hose().gasketsFitted();
+        count(end, there, spareSections(line), allAndBought, ends);
+      }
     }
     allAndBought.forEach(
         (kind, counts) -> {
@@ -105,15 +122,20 @@ final class PlainBill {
       int times,
       Map<String, int[]> allAndBought,
       Map<String, End> ends) {
-    if (!end.carriesGasket()) {
-      return;
-    }
     boolean there =
         switch (part.role()) {
           case SOURCE, APPLIANCE -> true;
-          case HOSE -> line.frame().hose().gasketsFitted();
+          case HOSE -> part.item().isEmpty() || line.frame().hose().gasketsFitted();
           case ADAPTER, DEVICE -> part.item().orElseThrow().comesWithGaskets();
         };
+    count(end, there, times, allAndBought, ends);
+  }
+
+  private static void count(
+      End end, boolean there, int times, Map<String, int[]> allAndBought, Map<String, End> ends) {
+    if (!end.carriesGasket()) {
+      return;
+    }
     String kind = end.sizeIn() + " " + end.family();
     ends.putIfAbsent(kind, end);
     int[] counts = allAndBought.computeIfAbsent(kind, k -> new int[2]);
@@ -162,7 +184,61 @@ final class PlainBill {
     return new Basket.Purchase(item, needed, bought, prices.unitPrice(item, bought));
   }
 
-  private static boolean inStock(Item item, int quantity) {
-    return !item.discontinued() || item.stocking().onHand() >= quantity;
+  /** Owned sections that are left over and as long as any laid need not be bought. */
+  private int spareSections(Assembly line) {
+    List<SectionOption> options = line.frame().hose().options();
+    double longestFt = 0;
+    for (int i = 0; i < options.size(); i++) {
+      if (line.lay().counts().get(i) > 0) {
+        longestFt = Math.max(longestFt, options.get(i).lengthFt());
+      }
+    }
+    int wanted = job.conditions().spareSections();
+    for (int i = 0; i < options.size(); i++) {
+      if (options.get(i).isOwned() && options.get(i).lengthFt() >= longestFt) {
+        int laid = line.lay().counts().get(i) * line.frame().lines();
+        wanted -= options.get(i).owned().orElseThrow().count() - laid;
+      }
+    }
+    return Math.max(0, wanted);
+  }
+
+  /**
+   * A spare is bought like the longest section laid, or the next longer, or the longest there is.
+   */
+  private static Optional<SectionOption> spare(Assembly line) {
+    List<SectionOption> options = line.frame().hose().options();
+    List<SectionOption> laid =
+        IntStream.range(0, options.size())
+            .filter(i -> line.lay().counts().get(i) > 0)
+            .mapToObj(options::get)
+            .toList();
+    double longestFt = laid.stream().mapToDouble(SectionOption::lengthFt).max().orElseThrow();
+    List<SectionOption> sold = options.stream().filter(option -> !option.isOwned()).toList();
+    OptionalDouble lengthFt =
+        sold.stream().mapToDouble(SectionOption::lengthFt).filter(ft -> ft >= longestFt).min();
+    if (lengthFt.isEmpty()) {
+      lengthFt = sold.stream().mapToDouble(SectionOption::lengthFt).max();
+    }
+    double ft = lengthFt.orElse(0);
+    List<SectionOption> alike = sold.stream().filter(option -> option.lengthFt() == ft).toList();
+    return alike.stream().filter(laid::contains).findFirst().or(() -> alike.stream().findFirst());
+  }
+
+  private boolean inStock(Item item, int quantity) {
+    if (item.stocking().onHand() >= quantity) {
+      return true;
+    }
+    if (item.discontinued()) {
+      return false;
+    }
+    Conditions terms = job.conditions();
+    boolean inTime =
+        terms.deliverBy().isEmpty()
+            || !job.date()
+                .orElseThrow()
+                .plusDays(item.stocking().leadDays())
+                .isAfter(terms.deliverBy().get());
+    return item.kind().isWork() || !terms.stockOnly() && inTime;
   }
 }

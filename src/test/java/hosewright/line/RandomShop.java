@@ -89,6 +89,7 @@ final class RandomShop {
           if (fitted) {
             part.gasketsFitted();
           }
+          part.weighs(lengthFt / 2);
           if (random.nextInt(12) == 0) {
             part.discontinued(random.nextInt(4));
           }
@@ -164,6 +165,9 @@ final class RandomShop {
   /** A price and up to two quantity breaks, some so deep that buying more costs less. */
   private void priced(SmallShop.Part part, int leastCents, int spread) {
     int cents = leastCents + random.nextInt(spread);
+    if (random.nextInt(8) == 0 && !part.isDiscontinued()) {
+      part.stocked(random.nextInt(5), random.nextInt(30));
+    }
     part.at(cents);
     int quantity = 1;
     int breaks = random.nextInt(3);
@@ -197,9 +201,66 @@ final class RandomShop {
       answer(
           answers,
           "accessories",
-          pick(List.of("wrench", "wrench, wrench", "valve", "V1", "A0", "H0-0", "W1, W1, W1")));
+          pick(
+              List.of(
+                  "wrench",
+                  "wrench, wrench",
+                  "valve",
+                  "valve at appliance",
+                  "V1",
+                  "V0 at appliance",
+                  "A0",
+                  "H0-0",
+                  "W1, W1, W1")));
+    }
+    if (random.nextInt(3) == 0) {
+      terms(answers);
     }
     return DemoCatalogue.job(answers.toArray(String[]::new));
+  }
+
+  /** What a buyer may set besides the line. */
+  private void terms(List<String> answers) {
+    if (random.nextInt(6) == 0) {
+      answer(answers, "stock-only", "yes");
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "date", SmallShop.DATE.toString());
+      answer(answers, "deliver-by", SmallShop.DATE.plusDays(random.nextInt(30)).toString());
+    }
+    if (random.nextInt(3) == 0) {
+      answer(answers, "spare-sections", String.valueOf(1 + random.nextInt(3)));
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "section-weight", (20 + random.nextInt(40)) + " lb");
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "budget", (80 + random.nextInt(600)) + " USD");
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "size", pick(List.of("1.5 in", "1.5 in, 2.5 in", "2.5 in or 3 in")));
+    }
+    if (random.nextInt(3) == 0) {
+      answer(answers, "owned", owned());
+    }
+  }
+
+  /** Sections like some of the shop's, a few of them. */
+  private String owned() {
+    Item hose = pick(shop.items().stream().filter(item -> item.kind() == ItemKind.HOSE).toList());
+    End inlet = HoseLines.inlet(hose.ends());
+    String couplings = inlet.sizeIn() + " " + (inlet.carriesGasket() ? inlet.family() : "NH");
+    String tested = random.nextBoolean() ? " tested " + (150 + random.nextInt(200)) + " psi" : "";
+    String more = random.nextBoolean() ? ", 1 x 30 ft" : "";
+    return (1 + random.nextInt(3))
+        + " x "
+        + pick(LENGTHS_FT)
+        + " ft "
+        + hose.hose().orElseThrow().sizeIn()
+        + " in "
+        + couplings
+        + tested
+        + more;
   }
 
   private void supply(List<String> answers) {

@@ -36,7 +36,7 @@ class SectionMixTest {
               "flow", "50 gpm",
               "need", "10 psi");
       HoseLine hose = new HoseLines(job, catalogue, prices).all().get(0);
-      PriceFloor floor = new PriceFloor(prices, 6);
+      PriceFloor floor = new PriceFloor(prices, Availability.of(job), 6);
       Gaskets none = new Gaskets(catalogue, new Eligibility(job, prices), floor);
       Frame frame = new Frame(hose, false, 1, List.of(), List.of());
 

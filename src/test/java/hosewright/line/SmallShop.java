@@ -77,6 +77,8 @@ final class SmallShop {
     private OptionalDouble lossPsi = OptionalDouble.empty();
     private boolean discontinued;
     private int onHand = 100;
+    private int leadDays;
+    private double weightLb = 1;
     private String markedTo = "";
     private boolean gasketsFitted;
 
@@ -86,6 +88,10 @@ final class SmallShop {
       for (String end : ends) {
         this.ends.add(End.parse(end));
       }
+    }
+
+    boolean isDiscontinued() {
+      return discontinued;
     }
 
     String number() {
@@ -136,6 +142,18 @@ final class SmallShop {
       return this;
     }
 
+    /** So many on the shelf, more after so many days. */
+    Part stocked(int left, int days) {
+      onHand = left;
+      leadDays = days;
+      return this;
+    }
+
+    Part weighs(double lb) {
+      weightLb = lb;
+      return this;
+    }
+
     Part markedTo(String standard) {
       markedTo = standard;
       return this;
@@ -161,7 +179,7 @@ final class SmallShop {
               kind,
               ends,
               kind == ItemKind.BULK_HOSE ? UnitOfSale.FOOT : UnitOfSale.EACH,
-              1,
+              weightLb,
               "brass",
               Set.of("water"),
               new Rating(workingPsi, serviceTestPsi, derating, vacuumInHg),
@@ -174,7 +192,7 @@ final class SmallShop {
               discontinued,
               markedTo,
               gasketsFitted,
-              new Stocking("", 1, 0, onHand)));
+              new Stocking("", 1, leadDays, onHand)));
       return SmallShop.this;
     }
   }

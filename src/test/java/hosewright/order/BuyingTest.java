@@ -51,6 +51,26 @@ final class BuyingTest {
   }
 
   @Test
+  void nobody_buys_more_of_what_was_made_for_one_order_only() {
+    Want special =
+        new Want(
+            "BRASS",
+            "O-000001/6",
+            "part",
+            "each",
+            1,
+            1,
+            18,
+            Optional.of(Money.parse("USD 30.00")),
+            false);
+
+    PurchaseOrder bought = buying(true).buy("O-000001", List.of(special)).get(0);
+
+    assertThat(bought.lines()).extracting(PurchaseLine::quantity).containsExactly(1);
+    assertThat(bought.remark()).isEqualTo("70.00 USD under the minimum order 100.00 USD");
+  }
+
+  @Test
   void whoever_will_not_buy_more_is_told_what_is_missing() {
     PurchaseOrder bought = brass(false);
 
@@ -62,7 +82,7 @@ final class BuyingTest {
   void a_minimum_order_is_not_judged_by_a_cost_that_is_not_known_or_in_other_money() {
     for (Optional<Money> cost :
         List.of(Optional.<Money>empty(), Optional.of(Money.parse("CAD 1.00")))) {
-      Want unknown = new Want("BRASS", "B-3", "part", "each", 1, 1, 18, cost);
+      Want unknown = new Want("BRASS", "B-3", "part", "each", 1, 1, 18, cost, true);
 
       PurchaseOrder bought = buying(true).buy("O-000001", List.of(unknown)).get(0);
 
@@ -103,6 +123,7 @@ final class BuyingTest {
         needed,
         pack,
         leadDays,
-        Optional.of(Money.parse("USD " + cost)));
+        Optional.of(Money.parse("USD " + cost)),
+        true);
   }
 }

@@ -142,6 +142,7 @@ final class QuoteMakerTest {
         new LineHydraulicsResult(
             0,
             "",
+            Optional.empty(),
             List.of(),
             0,
             0,

@@ -90,7 +90,7 @@ final class CustomerPapersTest {
             .withNotes(List.of("Gate code 4711"))
             .withTerms(List.of("No returns of hose cut to size"));
     Catalogue nothing = new Catalogue(List.of(), List.of(), List.of(), List.of());
-    return new QuoteMaker(nothing, new DealerTerms(List.of(), Map.of("margin_floor", "0.20")))
+    return new QuoteMaker(nothing, new DealerTerms(List.of(), Map.of()))
         .make(
             new QuoteMaker.Draft(
                 base.number(),

@@ -2,18 +2,21 @@ package hosewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.quote.Dealer;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -70,6 +73,38 @@ final class OtherPapersTest {
   @MethodSource("quotes")
   void the_same_quote_gives_the_same_pdf(Quote quote) throws IOException {
     assertThat(pdf(quote)).isEqualTo(pdf(quote));
+  }
+
+  @Test
+  void a_long_note_of_the_dealer_stays_clear_of_what_stands_beside_it() throws IOException {
+    Dealer wordy =
+        new Dealer(
+            "Quillback Hose & Coupling",
+            List.of("14 Capstan Row"),
+            "555-0142",
+            "",
+            "Everything here is invented. ".repeat(12).strip());
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    QuotePdf.write(SampleQuotes.hydrantLine(), wordy, Paper.LETTER, out);
+    List<String> lines = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+      double wide = document.getPage(0).getMediaBox().getWidth();
+      PDFTextStripper stripper =
+          new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> letters) {
+              TextPosition last = letters.get(letters.size() - 1);
+              if (text.contains("invented")) {
+                lines.add(text);
+                assertThat(last.getXDirAdj() + last.getWidthDirAdj())
+                    .as(text)
+                    .isLessThan((float) (wide * 0.7));
+              }
+            }
+          };
+      stripper.getText(document);
+    }
+    assertThat(lines).hasSizeGreaterThan(2);
   }
 
   @Test

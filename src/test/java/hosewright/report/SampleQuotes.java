@@ -82,10 +82,12 @@ final class SampleQuotes {
         new LineHydraulicsResult(
             frictionPsi,
             "coefficient law with C = 15.5 from the hose item",
+            Optional.of(15.5),
             List.of(
                 new CrossCheck(
                     "hazen-williams",
                     Optional.of(135.0),
+                    Optional.empty(),
                     Optional.empty(),
                     1.75,
                     new HazenWilliams(135, 1.75).lossPsi(flowGpm, 450)),
@@ -93,6 +95,7 @@ final class SampleQuotes {
                     "darcy-weisbach",
                     Optional.empty(),
                     Optional.of(0.00006),
+                    Optional.of(48.0),
                     1.75,
                     new DarcyWeisbach(0.00006, 1.75, 48.0).lossPsi(flowGpm, 450))),
             risePsi,
@@ -267,6 +270,7 @@ final class SampleQuotes {
         new LineHydraulicsResult(
             frictionPsi,
             "coefficient law with C = 0.08 by size",
+            Optional.of(0.08),
             List.of(),
             risePsi,
             0,

@@ -15,9 +15,9 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 
 /**
- * How long a process takes from start to end, wall time: one {@code joint check} by the launcher and
- * by the plain jar, beside an empty program of Spring Shell and an empty one of Java. All take turns,
- * so that a machine that grows busier slows each alike.
+ * How long a process takes from start to end, wall time: one {@code joint check} by the launcher
+ * and by the plain jar, beside an empty program of Spring Shell and an empty one of Java. All take
+ * turns, so that a machine that grows busier slows each alike.
  *
  * <p>After {@code mvn -B -DskipTests package}: {@code java -cp target/test-classes
  * hosewright.shell.StartupBenchmark [rounds]}.
@@ -107,7 +107,8 @@ public final class StartupBenchmark {
     int exitCode = builder.start().waitFor();
     double seconds = (System.nanoTime() - began) / 1e9;
     if (exitCode != 0) {
-      throw new IllegalStateException(command + " ended with " + exitCode + ": " + Files.readString(out));
+      throw new IllegalStateException(
+          command + " ended with " + exitCode + ": " + Files.readString(out));
     }
     Files.delete(out);
     return seconds;

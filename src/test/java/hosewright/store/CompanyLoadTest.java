@@ -160,7 +160,14 @@ final class CompanyLoadTest {
 
   private static Order one(String number, Quote quote, int wanted, int reserved) {
     return new Order(
-        number, quote.number(), quote.revision(), "Port Harlow", "load", DAY, DAY, Instant.now(),
+        number,
+        quote.number(),
+        quote.revision(),
+        "Port Harlow",
+        "load",
+        DAY,
+        DAY,
+        Instant.now(),
         "clerk",
         List.of(new OrderLine(1, 1, ITEM, ITEM, "bend", "each", wanted, reserved, 0)),
         List.of());
@@ -204,9 +211,15 @@ final class CompanyLoadTest {
     System.out.printf(
         "%d people, %d steps in %.1f s: %.0f a second, p50 %.1f ms, p99 %.1f ms; %d quotes and"
             + " revisions, %d orders, %d told that somebody was quicker%n",
-        PEOPLE, sorted.size(), took.toMillis() / 1e3, sorted.size() * 1e3 / took.toMillis(),
-        sorted.get(sorted.size() / 2) / 1e6, sorted.get(sorted.size() * 99 / 100) / 1e6, made.size(),
-        orders.size(), turnedAway.size());
+        PEOPLE,
+        sorted.size(),
+        took.toMillis() / 1e3,
+        sorted.size() * 1e3 / took.toMillis(),
+        sorted.get(sorted.size() / 2) / 1e6,
+        sorted.get(sorted.size() * 99 / 100) / 1e6,
+        made.size(),
+        orders.size(),
+        turnedAway.size());
   }
 
   private String any(SplittableRandom random) {

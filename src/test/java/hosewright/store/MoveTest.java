@@ -29,8 +29,7 @@ final class MoveTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
 
-  private static final Signed MADE =
-      Signed.of(QuoteLife.Step.MAKE, "ines", CLOCK.instant(), "");
+  private static final Signed MADE = Signed.of(QuoteLife.Step.MAKE, "ines", CLOCK.instant(), "");
 
   @TempDir Path folder;
   @TempDir Path other;
@@ -68,7 +67,8 @@ final class MoveTest {
                     .as(table.getName())
                     .containsExactlyInAnyOrderElementsOf(
                         from.context().selectFrom(table).fetch().intoMaps()));
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
+    assertThat(
+            quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000003");
     assertThat(from.context().fetchCount(QUOTE)).isEqualTo(2);
   }
@@ -79,7 +79,8 @@ final class MoveTest {
 
     Move.copy(from, to);
 
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
+    assertThat(
+            quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE).number())
         .isEqualTo("Q-000008");
     assertThat(to.context().fetchCount(QUOTE_VOID)).isEqualTo(5);
   }
@@ -102,7 +103,8 @@ final class MoveTest {
     assertThatThrownBy(() -> Move.copy(from, to)).isInstanceOf(DataAccessException.class);
 
     assertThat(to.context().fetchCount(ITEM)).isZero();
-    assertThat(quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE).number())
+    assertThat(
+            quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE).number())
         .isEqualTo("Q-000001");
   }
 

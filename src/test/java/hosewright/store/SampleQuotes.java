@@ -102,6 +102,7 @@ final class SampleQuotes {
         new LineHydraulicsResult(
             0,
             "",
+            Optional.empty(),
             List.of(),
             0,
             0,

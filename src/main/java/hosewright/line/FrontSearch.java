@@ -1,0 +1,122 @@
+package hosewright.line;
+
+import hosewright.hydraulics.Physical;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds every plan that passes each check and is not beaten in price, pressure, weight and sections
+ * at once.
+ *
+ * <p>Exact: a frame, a lay or a bridge is left out only when some plan found is as good in all four
+ * as anything it could lead to, or when it must lose more than its {@link PressureBudget}.
+ */
+final class FrontSearch {
+  private final Job job;
+  private final Opening opening;
+  private final Evaluation evaluation;
+  private final int centsPerUnit;
+  private final Front front;
+
+  FrontSearch(Job job, Opening opening, Evaluation evaluation, int centsPerUnit, Front front) {
+    this.job = job;
+    this.opening = opening;
+    this.evaluation = evaluation;
+    this.centsPerUnit = centsPerUnit;
+    this.front = front;
+  }
+
+  void run(List<Frame> frames) {
+    List<Opened> opened = new ArrayList<>();
+    for (Frame frame : frames) {
+      if (opening.leastCost(frame).isPresent()) {
+        Opening.Unopened unopened = opening.look(frame);
+        if (unopened.missing() == 0) {
+          opened.add(opening.open(unopened));
+        }
+      }
+    }
+    opened.sort(Comparator.comparingDouble(Opened::leastCost));
+    opened.stream().filter(Opened::mayPass).forEach(this::searchFrame);
+  }
+
+  private void searchFrame(Opened frame) {
+    for (Choice<Lay> lay : frame.lays()) {
+      double leastCost = frame.leastCost() - Choice.least(frame.lays()) + lay.leastCost();
+      if (frame.budget().allows(lay.lossPsi() + frame.leastLossFromPsi(0))) {
+        new OnLay(frame, lay).bridge(leastCost, lay.lossPsi(), frame.budget());
+      }
+    }
+  }
+
+  /** What is left to choose once hose and sections are: the bridges, which cost and lose. */
+  private final class OnLay {
+    private final Opened frame;
+    private final Choice<Lay> lay;
+    private final double chargedLb;
+    private final int sections;
+    private final double fixedPsi;
+    private final List<Choice<List<Placed>>> chosen = new ArrayList<>();
+
+    OnLay(Opened frame, Choice<Lay> lay) {
+      this.frame = frame;
+      this.lay = lay;
+      int lines = frame.frame().lines();
+      this.sections = lay.value().sections() * lines;
+      boolean water = job.service().isWater();
+      this.chargedLb =
+          water ? PlanHydraulics.chargedWeightLb(frame.frame().hose(), lay.value(), lines) : 0;
+      this.fixedPsi =
+          water
+              ? job.needPsi()
+                  + job.run().riseFt() * Physical.PSI_PER_FT
+                  + PressureBudget.fixedLossPsi(job, frame.frame())
+              : 0;
+    }
+
+    /** Chooses a bridge for the next gap, or weighs the plan once every gap has one. */
+    void bridge(double leastCost, double lossPsi, PressureBudget budget) {
+      int gap = chosen.size();
+      if (gap == frame.bridges().size()) {
+        weigh();
+        return;
+      }
+      GapBridges bridges = frame.bridges().get(gap);
+      double leastElsewherePsi = frame.leastLossFromPsi(gap + 1);
+      boolean beforeHose = gap <= frame.frame().before().size();
+      int place = 0;
+      Optional<Choice<List<Placed>>> choice = bridges.at(place);
+      while (choice.isPresent()) {
+        double cost = leastCost - bridges.leastCost() + choice.get().leastCost();
+        if (covered(cost, lossPsi + bridges.leastLossPsi() + leastElsewherePsi)) {
+          return;
+        }
+        double lostPsi = lossPsi + choice.get().lossPsi();
+        PressureBudget left = budget.holding(choice.get().ratedPsi(), beforeHose);
+        if (left.allows(lostPsi + leastElsewherePsi)
+            && !covered(cost, lostPsi + leastElsewherePsi)) {
+          chosen.add(choice.get());
+          bridge(cost, lostPsi, left);
+          chosen.remove(gap);
+        }
+        choice = bridges.at(++place);
+      }
+    }
+
+    private boolean covered(double leastCost, double leastLossPsi) {
+      double leastPsi = job.service().isWater() ? fixedPsi + leastLossPsi : 0;
+      return front.covers(TradeOff.atLeast(leastCost, centsPerUnit, leastPsi, chargedLb, sections));
+    }
+
+    private void weigh() {
+      List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
+      Evaluated plan =
+          evaluation.check(evaluation.price(Assembly.of(job, frame.frame(), lay.value(), parts)));
+      if (plan.passes()) {
+        front.add(plan);
+      }
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package hosewright.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.catalogue.Catalogue;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Test;
+
+/** The trade-off between price, pressure, weight and sections. */
+class FrontTest {
+  private static final int SHOPS = 400;
+
+  /** Shops with more lines than this are passed over, for the sake of time. */
+  private static final int MOST_LINES = 800;
+
+  private static final int MOST_SHOWN = 7;
+
+  @Test
+  void front_is_what_a_search_of_every_line_leaves_undominated_in_400_small_random_shops() {
+    int shops = 0;
+    int many = 0;
+    for (int seed = 0; shops < SHOPS; seed++) {
+      RandomShop random = new RandomShop(new Random(seed));
+      Job job = random.job();
+      Catalogue catalogue = random.shop().catalogue();
+      BruteForce bruteForce =
+          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      Optional<Set<TradeOff>> expected = bruteForce.undominated(MOST_LINES);
+      if (expected.isEmpty()) {
+        continue;
+      }
+      shops++;
+      many += expected.get().size() > 1 ? 1 : 0;
+
+      assertThat(tradeOffs(random.shop().planner().frontOf(job).plans()))
+          .as("seed %d: %s", seed, job)
+          .isEqualTo(expected.get());
+    }
+    // Fronts of a single line would say little.
+    assertThat(many).isGreaterThan(SHOPS / 20);
+  }
+
+  @Test
+  void no_row_is_dominated_and_at_most_seven_are_shown_on_the_demo_catalogue() {
+    int capped = 0;
+    for (int seed = 0; seed < 12; seed++) {
+      Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
+      Front front = planner().frontOf(job);
+      List<TradeOff> all = front.plans().stream().map(TradeOff::of).toList();
+      List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
+
+      assertThat(all).as("seed %d", seed).doesNotHaveDuplicates();
+      for (TradeOff one : all) {
+        assertThat(all).as("seed %d", seed).noneMatch(o -> BruteForce.dominates(o, one));
+      }
+      assertThat(shown).as("seed %d", seed).hasSize(Math.min(MOST_SHOWN, all.size()));
+      assertThat(all).as("seed %d", seed).containsAll(shown);
+      capped += all.size() > shown.size() ? 1 : 0;
+    }
+    assertThat(capped).isPositive();
+  }
+
+  @Test
+  void rows_shown_hold_the_best_in_each_measure_and_start_with_the_plan_itself() {
+    for (int seed = 0; seed < 12; seed++) {
+      Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
+      Front front = planner().frontOf(job);
+      List<TradeOff> all = front.plans().stream().map(TradeOff::of).toList();
+      List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
+      if (all.isEmpty()) {
+        continue;
+      }
+      assertThat(least(shown)).as("seed %d", seed).isEqualTo(least(all));
+      LinePlan plan = planner().plan(job);
+      if (plan.feasible() && plan.unpriced().isEmpty()) {
+        assertThat(shown.get(0).cents())
+            .as("seed %d", seed)
+            .isEqualTo(plan.total().getAmountMinorLong());
+      }
+    }
+  }
+
+  private static List<Long> least(List<TradeOff> of) {
+    return List.of(
+        of.stream().mapToLong(TradeOff::cents).min().orElseThrow(),
+        of.stream().mapToLong(TradeOff::tenthsPsi).min().orElseThrow(),
+        of.stream().mapToLong(TradeOff::chargedLb).min().orElseThrow(),
+        of.stream().mapToLong(TradeOff::sections).min().orElseThrow());
+  }
+
+  private static Planner planner() {
+    return new Planner(
+        DemoCatalogue.get(),
+        DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
+        DemoCatalogue.DATE,
+        CurrencyUnit.USD);
+  }
+
+  private static Set<TradeOff> tradeOffs(List<Evaluated> plans) {
+    return plans.stream().map(TradeOff::of).collect(Collectors.toSet());
+  }
+}
