@@ -198,7 +198,9 @@ final class CompanyLoadTest {
       assertThat(promised).isEqualTo(Math.min(wanted, shelf));
       OrderBook.StockLine line =
           new StoredOrders(database)
-              .stock().stream().filter(one -> one.stockCode().equals(ITEM)).findFirst()
+              .stock().stream()
+                  .filter(one -> one.stockCode().equals(ITEM))
+                  .findFirst()
                   .orElseThrow();
       assertThat(line.reserved()).isEqualTo(promised);
     }
