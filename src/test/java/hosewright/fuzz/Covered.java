@@ -52,7 +52,7 @@ final class Covered {
   /** Whether the calls since this was last asked went where none went before. */
   boolean foundNew() {
     ExecutionDataStore store = new ExecutionDataStore();
-    taken.collect(store, new SessionInfoStore(), true);
+    taken.collect(store, new SessionInfoStore(), false);
     boolean found = false;
     for (ExecutionData data : store.getContents()) {
       BitSet known = seen.computeIfAbsent(data.getId(), unknown -> new BitSet());
@@ -64,6 +64,7 @@ final class Covered {
         }
       }
     }
+    taken.reset();
     return found;
   }
 
