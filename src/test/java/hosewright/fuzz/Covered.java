@@ -11,7 +11,7 @@ import org.jacoco.core.data.ExecutionData;
 import org.jacoco.core.data.ExecutionDataStore;
 import org.jacoco.core.data.SessionInfoStore;
 import org.jacoco.core.instr.Instrumenter;
-import org.jacoco.core.runtime.LoggerRuntime;
+import org.jacoco.core.runtime.SystemPropertiesRuntime;
 import org.jacoco.core.runtime.RuntimeData;
 
 /**
@@ -25,7 +25,7 @@ final class Covered {
   private final Method method;
 
   Covered(Class<?> type, String name) {
-    LoggerRuntime runtime = new LoggerRuntime();
+    SystemPropertiesRuntime runtime = new SystemPropertiesRuntime();
     try {
       runtime.startup(taken);
       method =
