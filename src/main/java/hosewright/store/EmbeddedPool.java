@@ -85,7 +85,9 @@ final class EmbeddedPool {
                   "data folder",
                   folder.toString(),
                   "a folder whose file store.mv.db may be read and written");
-      default -> new IllegalStateException("cannot open the store in " + folder, e);
+      default ->
+          StoreTrouble.of(e, "data folder " + folder)
+              .orElseGet(() -> new IllegalStateException("cannot open the store in " + folder, e));
     };
   }
 

@@ -28,8 +28,8 @@ final class TwoStoresYearTest {
   @TempDir Path team;
 
   @Test
-  void ten_days_come_to_the_same_cent_in_both() {
-    same(10);
+  void five_days_come_to_the_same_cent_in_both() {
+    same(5);
   }
 
   @Test

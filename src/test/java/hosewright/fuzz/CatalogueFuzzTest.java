@@ -38,7 +38,7 @@ final class CatalogueFuzzTest {
 
   @Test
   void a_changed_catalogue_is_sound_or_its_problems_are_named() {
-    assertTimeoutPreemptively(WATCHDOG, () -> fuzz(40));
+    assertTimeoutPreemptively(WATCHDOG, () -> fuzz(15));
   }
 
   @Test

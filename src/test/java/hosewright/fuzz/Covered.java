@@ -11,7 +11,7 @@ import org.jacoco.core.data.ExecutionData;
 import org.jacoco.core.data.ExecutionDataStore;
 import org.jacoco.core.data.SessionInfoStore;
 import org.jacoco.core.instr.Instrumenter;
-import org.jacoco.core.runtime.LoggerRuntime;
+import org.jacoco.core.runtime.SystemPropertiesRuntime;
 import org.jacoco.core.runtime.RuntimeData;
 
 /**
@@ -25,7 +25,7 @@ final class Covered {
   private final Method method;
 
   Covered(Class<?> type, String name) {
-    LoggerRuntime runtime = new LoggerRuntime();
+    SystemPropertiesRuntime runtime = new SystemPropertiesRuntime();
     try {
       runtime.startup(taken);
       method =
@@ -52,7 +52,7 @@ final class Covered {
   /** Whether the calls since this was last asked went where none went before. */
   boolean foundNew() {
     ExecutionDataStore store = new ExecutionDataStore();
-    taken.collect(store, new SessionInfoStore(), true);
+    taken.collect(store, new SessionInfoStore(), false);
     boolean found = false;
     for (ExecutionData data : store.getContents()) {
       BitSet known = seen.computeIfAbsent(data.getId(), unknown -> new BitSet());
@@ -64,6 +64,7 @@ final class Covered {
         }
       }
     }
+    taken.reset();
     return found;
   }
 

@@ -42,12 +42,12 @@ final class ReaderFuzzTest {
 
   @Test
   void whatever_is_typed_for_an_end_is_an_end_or_a_problem_in_words() {
-    fuzz(End.class, ENDS, 20_000);
+    fuzz(End.class, ENDS, 4_000);
   }
 
   @Test
   void whatever_stands_in_a_job_file_is_a_job_or_a_problem_in_words() {
-    fuzz(JobFile.class, jobs(), 2_000);
+    fuzz(JobFile.class, jobs(), 1_000);
   }
 
   @Test
