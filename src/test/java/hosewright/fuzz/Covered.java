@@ -11,8 +11,8 @@ import org.jacoco.core.data.ExecutionData;
 import org.jacoco.core.data.ExecutionDataStore;
 import org.jacoco.core.data.SessionInfoStore;
 import org.jacoco.core.instr.Instrumenter;
-import org.jacoco.core.runtime.SystemPropertiesRuntime;
 import org.jacoco.core.runtime.RuntimeData;
+import org.jacoco.core.runtime.SystemPropertiesRuntime;
 
 /**
  * A method of this program that takes a text, loaded anew so that it tells which branches it takes.
