@@ -78,7 +78,7 @@ final class FleetStatusText {
               .filter(count -> count.years() == from || (from == OLD && count.years() > OLD))
               .mapToLong(AgeCount::sections)
               .sum();
-      bars.add(age == OLD ? OLD + "+" : "" + age, sections);
+      bars.add(age == OLD ? OLD + "+" : "" + age, (double) sections);
     }
     prose.block(bars.drawn());
     if (status.pastAdvisedLife() > 0) {
@@ -164,6 +164,10 @@ final class FleetStatusText {
 
   private static String ends(List<End> ends) {
     return ends.stream().map(End::toString).collect(Collectors.joining(", "));
+  }
+
+  private static String number(long value) {
+    return String.format(Locale.ROOT, "%,d", value);
   }
 
   private static String number(double value) {

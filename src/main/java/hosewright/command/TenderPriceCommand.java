@@ -115,10 +115,13 @@ final class TenderPriceCommand extends ShellCommand {
                 Locale.ROOT, "Going on after %,d of %,d jobs.", before, journal.basis().rows()));
       }
       TenderRun run = run(desk, journal, Signing.name(in));
-      run.work(input, wanted.threads());
+      try {
+        run.work(input, wanted.threads());
+      } finally {
+        notices.over();
+      }
       Counts counts = run.counts();
       Path written = write(place, journal, desk, wanted.paper(), run, counts);
-      notices.over();
       journal.discard();
       return said(input, written, counts, before);
     } catch (IOException e) {

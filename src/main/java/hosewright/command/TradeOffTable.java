@@ -108,9 +108,7 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
           Prose.plain(row.sizeIn()),
           row.hoseSeries(),
           row.laid() + (row.lines() > 1 ? ", " + row.lines() + " lines in all" : ""),
-          units
-              .pressure()
-              .figure(sourceStated ? row.deliveredPsi() : row.requiredSourcePsi()),
+          units.pressure().figure(sourceStated ? row.deliveredPsi() : row.requiredSourcePsi()),
           units.weight().figure(row.chargedWeightLb()),
           row.sections(),
           String.join(", ", row.bestIn()));

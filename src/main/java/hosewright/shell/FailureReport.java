@@ -12,11 +12,16 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.lang3.exception.ExceptionUtils;
 
 /** Tells the user what went wrong, in words, and gives the exit code. */
 final class FailureReport {
   static final String LOG = "hosewright.log";
+
+  private static final Pattern FULL_DISK =
+      Pattern.compile(
+          "no space left|not enough space|file too large|quota exceeded", Pattern.CASE_INSENSITIVE);
 
   private final Workspace workspace;
   private final Standard standard;
@@ -49,7 +54,8 @@ final class FailureReport {
         ExceptionUtils.getThrowableList(failure).stream()
             .filter(BadInputException.class::isInstance)
             .map(BadInputException.class::cast)
-            .findFirst();
+            .findFirst()
+            .or(() -> fullDisk(failure));
     Failed failed =
         badInput
             .map(bad -> new Failed(bad.getMessage(), bad.problems()))
@@ -64,6 +70,22 @@ final class FailureReport {
       standard.out().println(Json.write(new Failure(failed)));
     }
     return badInput.isPresent() ? Answer.BAD_INPUT : Answer.OUR_FAULT;
+  }
+
+  /** A disk without room is for the user to mend; systems say it in words of their own. */
+  private static Optional<BadInputException> fullDisk(Throwable failure) {
+    return ExceptionUtils.getThrowableList(failure).stream()
+        .filter(IOException.class::isInstance)
+        .map(cause -> Optional.ofNullable(cause.getMessage()).orElse(""))
+        .filter(message -> FULL_DISK.matcher(message).find())
+        .findFirst()
+        .map(
+            message ->
+                new BadInputException(
+                    "disk",
+                    message,
+                    "a disk with room left; look whether the last step was kept before you"
+                        + " repeat it"));
   }
 
   private static String sentence(Throwable failure) {

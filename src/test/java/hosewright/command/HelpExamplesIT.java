@@ -46,7 +46,7 @@ final class HelpExamplesIT {
   void every_example_of_help_is_in_the_story_that_is_run() throws IOException {
     Set<String> missing = new TreeSet<>();
     for (JsonNode command : OneDocument.in(program.run("help", "--json").out()).get("commands")) {
-      if (!ELSEWHERE.contains(command.get("name").asString())) {
+      if (!ELSEWHERE.contains(command.get("command").asString())) {
         missing.add(command.get("example").asString());
       }
     }

@@ -11,8 +11,8 @@ import org.jacoco.core.data.ExecutionData;
 import org.jacoco.core.data.ExecutionDataStore;
 import org.jacoco.core.data.SessionInfoStore;
 import org.jacoco.core.instr.Instrumenter;
-import org.jacoco.core.runtime.LoggerRuntime;
 import org.jacoco.core.runtime.RuntimeData;
+import org.jacoco.core.runtime.SystemPropertiesRuntime;
 
 /**
  * A method of this program that takes a text, loaded anew so that it tells which branches it takes.
@@ -25,7 +25,7 @@ final class Covered {
   private final Method method;
 
   Covered(Class<?> type, String name) {
-    LoggerRuntime runtime = new LoggerRuntime();
+    SystemPropertiesRuntime runtime = new SystemPropertiesRuntime();
     try {
       runtime.startup(taken);
       method =

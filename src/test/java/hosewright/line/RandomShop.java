@@ -213,7 +213,7 @@ final class RandomShop {
                   "H0-0",
                   "W1, W1, W1")));
     }
-    if (random.nextInt(3) == 0) {
+    if (random.nextInt(5) < 2) {
       terms(answers);
     }
     return DemoCatalogue.job(answers.toArray(String[]::new));
