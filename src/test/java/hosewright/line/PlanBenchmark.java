@@ -5,10 +5,13 @@ import hosewright.catalogue.CatalogueReader;
 import hosewright.catalogue.LargeCatalogue;
 import java.io.IOException;
 import java.io.Reader;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.joda.money.CurrencyUnit;
@@ -68,17 +71,26 @@ public class PlanBenchmark {
     return plan.total().getAmountMinorLong();
   }
 
-  /** Prints what is planned at each size, to see that there is something to plan. */
+  /**
+   * Prints the median of the processor time that plans take once warm, for a machine that others
+   * use too.
+   */
   public static void main(String[] args) throws IOException {
     for (int count : new int[] {250, 1000, 2500, 5000}) {
       PlanBenchmark benchmark = new PlanBenchmark();
       benchmark.items = count;
       benchmark.draw();
-      LinePlan plan =
-          new Planner(
-                  benchmark.catalogue, benchmark.catalogue.listPricesOn(DAY), DAY, CurrencyUnit.USD)
-              .plan(benchmark.job);
-      System.out.println(count + " items: " + plan.feasible() + " " + plan.searched());
+      int plans = 400_000 / count;
+      long[] nanos = new long[plans];
+      for (int i = 0; i < plans; i++) {
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        benchmark.plan();
+        nanos[i] = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start;
+      }
+      long[] warm = Arrays.copyOfRange(nanos, plans / 2, plans);
+      Arrays.sort(warm);
+      System.out.printf(
+          Locale.ROOT, "%d items: %.1f ms%n", count, warm[warm.length / 2] / 1_000_000.0);
     }
   }
 }
