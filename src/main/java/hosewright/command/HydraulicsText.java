@@ -46,9 +46,9 @@ final class HydraulicsText {
         .reactionLbf()
         .ifPresent(lbf -> prose.line("The nozzle pushes back with " + units.force().of(lbf) + "."));
     prose.line(
-        "Shutting at once adds "
+        "Shutting at once adds between "
             + units.pressure().of(hydraulics.surgeLowPsi())
-            + " to "
+            + " and "
             + units.pressure().of(hydraulics.surgeHighPsi())
             + ", an upper bound: close slowly.");
     prose.block(

@@ -16,7 +16,7 @@ final class Assumptions {
     WHEN_OPEN.put(JobField.RISE, "level ground");
     WHEN_OPEN.put(JobField.USE, "water that is neither for fire nor for drinking");
     WHEN_OPEN.put(JobField.FLUID, "plain water");
-    WHEN_OPEN.put(JobField.TEMPERATURE, "a temperature nobody has told");
+    WHEN_OPEN.put(JobField.TEMPERATURE, "water as warm as ratings are given for");
     WHEN_OPEN.put(JobField.SIZE, "any size of hose the catalogue has, the cheapest that works");
     WHEN_OPEN.put(JobField.CUSTOMER, "list prices");
     WHEN_OPEN.put(JobField.DATE, "the prices of today");

@@ -55,7 +55,7 @@ final class Sketch {
     if (!plan.feasible()) {
       return "So far: NO SAFE PLAN, limited by "
           + plan.limitedBy().orElse("a check")
-          + (plan.sections().isEmpty() ? "" : " The nearest is " + goods + ".");
+          + (plan.sections().isEmpty() ? "." : ". The nearest is " + goods + ".");
     }
     return plan.hydraulics().calculated()
         ? String.format(

@@ -75,7 +75,7 @@ final class ServerPool {
 
   private static RuntimeException refused(Server server, SQLException e) {
     String state = e.getSQLState() == null ? "" : e.getSQLState();
-    if (state.startsWith("28") || state.equals("08004") && !server.login().password().isPresent()) {
+    if (state.startsWith("28") || (state.equals("08004") && server.login().password().isEmpty())) {
       return new BadInputException(
           "user",
           server.login().user(),

@@ -93,7 +93,7 @@ final class CommandLineFuzzTest {
 
   @Test
   void a_random_command_line_is_done_or_refused_in_words() throws IOException {
-    fuzz(120);
+    fuzz(60);
   }
 
   @Test

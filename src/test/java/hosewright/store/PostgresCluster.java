@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -212,9 +213,9 @@ public final class PostgresCluster {
     } catch (IOException e) {
       // Not a Debian machine.
     }
-    for (String place : System.getenv("PATH").split(File.pathSeparator)) {
-      places.add(Path.of(place));
-    }
+    Pattern.compile(File.pathSeparator)
+        .splitAsStream(System.getenv("PATH"))
+        .forEach(place -> places.add(Path.of(place)));
     return places.stream()
         .filter(place -> Files.isExecutable(place.resolve("initdb")))
         .filter(place -> Files.isExecutable(place.resolve("postgres")))
