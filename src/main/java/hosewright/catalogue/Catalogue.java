@@ -1,5 +1,6 @@
 package hosewright.catalogue;
 
+import hosewright.problem.BadInputException;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -72,6 +73,19 @@ public final class Catalogue {
     return prices.values().stream()
         .findAny()
         .map(rows -> rows.get(0).unitPrice().getCurrencyUnit());
+  }
+
+  /**
+   * The same, for what cannot be done without prices.
+   *
+   * @throws BadInputException while nothing is priced
+   */
+  public CurrencyUnit currencyNeeded() {
+    return currency()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "catalogue", "", "load one that has prices: catalogue load FOLDER"));
   }
 
   /** Quantity breaks in force on a date, smallest quantity first. */

@@ -9,7 +9,6 @@ import hosewright.fleet.FleetBudget;
 import hosewright.fleet.FleetTally;
 import hosewright.fleet.ReplacementItems;
 import hosewright.fleet.SurvivalStudy;
-import hosewright.problem.BadInputException;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife.Step;
@@ -108,17 +107,8 @@ final class FleetBudgetCommand extends ShellCommand {
     FleetTally tally = new FleetTally(limits, request.from());
     fleet.each(tally::add);
     Catalogue catalogue = open.catalogue();
-    CurrencyUnit currency =
-        catalogue
-            .currency()
-            .orElseThrow(
-                () ->
-                    new BadInputException(
-                        "catalogue", "", "load one that has prices: catalogue load FOLDER"));
-    NetPrice prices =
-        buyer
-            .<NetPrice>map(customer -> new Terms(catalogue, customer, open.today()))
-            .orElseGet(() -> catalogue.listPricesOn(open.today()));
+    CurrencyUnit currency = catalogue.currencyNeeded();
+    NetPrice prices = Terms.of(catalogue, buyer, open.today());
     return new BudgetMaker(
             tally.ages(),
             tally.usableFt(),

@@ -5,13 +5,11 @@ import hosewright.catalogue.NetPrice;
 import hosewright.line.Job;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
-import hosewright.problem.BadInputException;
 import hosewright.quote.Customer;
 import hosewright.quote.Terms;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.joda.money.CurrencyUnit;
 
 /** Plans a job on the dealer's books, at the customer's prices on the day. */
 final class Planning {
@@ -30,7 +28,9 @@ final class Planning {
 
   Planned plan(Job job) {
     LocalDate date = date(job);
-    return new Planned(planner(job).plan(job), customer(job, date), date);
+    Optional<Customer> customer = customer(job, date);
+    LinePlan plan = planner(books.catalogue(), customer, date, books.localThreads()).plan(job);
+    return new Planned(plan, customer, date);
   }
 
   /** A plan at prices that stand already, such as those of an earlier revision. */
@@ -39,7 +39,7 @@ final class Planning {
             books.catalogue(),
             prices,
             books.today(),
-            currency(books.catalogue()),
+            books.catalogue().currencyNeeded(),
             books.localThreads())
         .plan(job);
   }
@@ -57,20 +57,12 @@ final class Planning {
    */
   static Planner planner(
       Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
-    NetPrice prices =
-        customer
-            .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
-            .orElseGet(() -> catalogue.listPricesOn(date));
-    return new Planner(catalogue, prices, date, currency(catalogue), register);
-  }
-
-  private static CurrencyUnit currency(Catalogue catalogue) {
-    return catalogue
-        .currency()
-        .orElseThrow(
-            () ->
-                new BadInputException(
-                    "catalogue", "", "load one that has prices: catalogue load FOLDER"));
+    return new Planner(
+        catalogue,
+        Terms.of(catalogue, customer, date),
+        date,
+        catalogue.currencyNeeded(),
+        register);
   }
 
   private LocalDate date(Job job) {

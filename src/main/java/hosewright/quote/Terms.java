@@ -29,6 +29,17 @@ public final class Terms implements NetPrice {
     this.date = date;
   }
 
+  /**
+   * What a buyer pays on a day, who need not be known.
+   *
+   * @param customer empty for list prices
+   */
+  public static NetPrice of(Catalogue catalogue, Optional<Customer> customer, LocalDate date) {
+    return customer
+        .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
+        .orElseGet(() -> catalogue.listPricesOn(date));
+  }
+
   @Override
   public Optional<Money> unitPrice(Item item, int quantity) {
     Optional<Money> discounted = catalogue.listPrice(item.number(), quantity, date).map(this::off);

@@ -1,7 +1,6 @@
 package hosewright.tender;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.NetPrice;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
@@ -84,13 +83,7 @@ public final class TenderPricing {
     this.register = register;
     this.basis = basis;
     this.plans = new Recent<>(basis.quotes() ? PLANS : FIGURES);
-    this.currency =
-        catalogue
-            .currency()
-            .orElseThrow(
-                () ->
-                    new BadInputException(
-                        "catalogue", "", "load one that has prices: catalogue load FOLDER"));
+    this.currency = catalogue.currencyNeeded();
   }
 
   public CurrencyUnit currency() {
@@ -172,13 +165,9 @@ public final class TenderPricing {
         .get()
         .computeIfAbsent(
             new Buyer(customer.map(Customer::id), date),
-            buyer -> {
-              NetPrice prices =
-                  customer
-                      .<NetPrice>map(known -> new Terms(catalogue, known, date))
-                      .orElseGet(() -> catalogue.listPricesOn(date));
-              return new Planner(catalogue, prices, date, currency, register);
-            });
+            buyer ->
+                new Planner(
+                    catalogue, Terms.of(catalogue, customer, date), date, currency, register));
   }
 
   private static String terms(Optional<Customer> customer) {
