@@ -2,6 +2,7 @@ package hosewright.shell;
 
 import hosewright.json.Json;
 import hosewright.problem.BadInputException;
+import hosewright.problem.FullDisk;
 import hosewright.problem.Problem;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -12,16 +13,11 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.apache.commons.lang3.exception.ExceptionUtils;
 
 /** Tells the user what went wrong, in words, and gives the exit code. */
 final class FailureReport {
   static final String LOG = "hosewright.log";
-
-  private static final Pattern FULL_DISK =
-      Pattern.compile(
-          "no space left|not enough space|file too large|quota exceeded", Pattern.CASE_INSENSITIVE);
 
   private final Workspace workspace;
   private final Standard standard;
@@ -72,18 +68,17 @@ final class FailureReport {
     return badInput.isPresent() ? Answer.BAD_INPUT : Answer.OUR_FAULT;
   }
 
-  /** A disk without room is for the user to mend; systems say it in words of their own. */
   private static Optional<BadInputException> fullDisk(Throwable failure) {
     return ExceptionUtils.getThrowableList(failure).stream()
         .filter(IOException.class::isInstance)
-        .map(cause -> Optional.ofNullable(cause.getMessage()).orElse(""))
-        .filter(message -> FULL_DISK.matcher(message).find())
+        .map(Throwable::getMessage)
+        .filter(FullDisk::isSaid)
         .findFirst()
         .map(
-            message ->
+            said ->
                 new BadInputException(
                     "disk",
-                    message,
+                    said,
                     "a disk with room left; look whether the last step was kept before you"
                         + " repeat it"));
   }

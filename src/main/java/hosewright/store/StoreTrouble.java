@@ -1,8 +1,8 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.FullDisk;
 import java.sql.SQLException;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.exception.ExceptionUtils;
@@ -65,13 +65,7 @@ record StoreTrouble(String where) implements ExecuteListener {
   private static boolean diskIsFull(SQLException e, String state) {
     return state.equals("53100")
         || ExceptionUtils.getThrowableList(e).stream()
-            .map(cause -> Optional.ofNullable(cause.getMessage()).orElse(""))
-            .map(message -> message.toLowerCase(Locale.ROOT))
-            .anyMatch(
-                message ->
-                    message.contains("no space left")
-                        || message.contains("not enough space")
-                        || message.contains("file too large")
-                        || message.contains("quota exceeded"));
+            .map(Throwable::getMessage)
+            .anyMatch(FullDisk::isSaid);
   }
 }
