@@ -198,7 +198,7 @@ final class Books implements AutoCloseable {
 
   /** The plain text file that terms of sale are read from. */
   Path termsFile() {
-    return workspace.where().resolve("terms.txt");
+    return workspace.where().resolve(Backup.TERMS_OF_SALE);
   }
 
   ZoneId zone() {

@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -38,7 +37,7 @@ final class DataWhereCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     Path folder = workspace.where();
-    String last = new Backup(folder, Instant.EPOCH).last().map(Path::toString).orElse(null);
+    String last = Backup.last(folder).map(Path::toString).orElse(null);
     String database = TeamDatabase.in(workspace).map(Server::address).orElse(null);
     Where where =
         new Where(database, folder.toString(), Files.isDirectory(folder), kept(folder), last);

@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -11,10 +12,10 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -31,8 +32,11 @@ import java.util.zip.ZipOutputStream;
 public final class Backup {
   static final String STORE = "store.mv.db";
 
-  private static final Set<String> BESIDE_THE_STORE =
-      Set.of("highest-quote-number.txt", "local-threads.csv");
+  /** A dealer's terms of sale, one sentence a line. */
+  public static final String TERMS_OF_SALE = "terms.txt";
+
+  /** What a dealer writes and keeps beside the store. */
+  private static final List<String> DEALERS_FILES = List.of(LocalThreads.FILE, TERMS_OF_SALE);
 
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
@@ -49,16 +53,16 @@ public final class Backup {
   }
 
   /** The folder that backups go to when no other place is named. */
-  public Path usualFolder() {
+  private static Path usualFolder(Path folder) {
     return folder.resolve("backups");
   }
 
-  /** The newest backup in the usual folder. */
-  public Optional<Path> last() {
-    if (!Files.isDirectory(usualFolder())) {
+  /** The newest backup of a data folder that lies in the usual place. */
+  public static Optional<Path> last(Path folder) {
+    if (!Files.isDirectory(usualFolder(folder))) {
       return Optional.empty();
     }
-    try (Stream<Path> files = Files.list(usualFolder())) {
+    try (Stream<Path> files = Files.list(usualFolder(folder))) {
       return files
           .filter(file -> file.getFileName().toString().endsWith(".zip"))
           .max(Comparator.comparing(Path::getFileName));
@@ -78,7 +82,7 @@ public final class Backup {
   }
 
   private Path usualFile(String name) {
-    return usualFolder().resolve(STAMP.format(now) + "-" + name + ".zip");
+    return usualFolder(folder).resolve(STAMP.format(now) + "-" + name + ".zip");
   }
 
   private Path make(Database open, Path target) {
@@ -116,7 +120,7 @@ public final class Backup {
           copied.transferTo(zip);
         }
       }
-      for (String name : BESIDE_THE_STORE.stream().sorted().toList()) {
+      for (String name : besideTheStore()) {
         if (Files.exists(folder.resolve(name))) {
           zip.putNextEntry(new ZipEntry(name));
           Files.copy(folder.resolve(name), zip);
@@ -150,14 +154,9 @@ public final class Backup {
         open(backup, scratch);
         Optional<Path> before = setAside();
         HighWaterMark.in(folder).raise(HighWaterMark.in(scratch).read());
-        for (String name : List.of(STORE, "local-threads.csv")) {
-          if (Files.exists(scratch.resolve(name))) {
-            Files.move(
-                scratch.resolve(name),
-                folder.resolve(name),
-                StandardCopyOption.REPLACE_EXISTING,
-                StandardCopyOption.ATOMIC_MOVE);
-          }
+        putInPlace(scratch, STORE);
+        for (String name : DEALERS_FILES) {
+          putInPlace(scratch, name);
         }
         return before;
       } finally {
@@ -166,6 +165,23 @@ public final class Backup {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private void putInPlace(Path scratch, String name) throws IOException {
+    if (Files.exists(scratch.resolve(name))) {
+      Files.move(
+          scratch.resolve(name),
+          folder.resolve(name),
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.ATOMIC_MOVE);
+    }
+  }
+
+  /** The number mark goes along, but is only ever raised by putting a backup back. */
+  private static List<String> besideTheStore() {
+    List<String> names = new ArrayList<>(DEALERS_FILES);
+    names.add(0, HighWaterMark.FILE);
+    return names;
   }
 
   /** Opens the unpacked store once: it is sound, and of this version or brought up to it. */
@@ -185,7 +201,7 @@ public final class Backup {
         ZipInputStream zip = new ZipInputStream(file)) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         String name = entry.getName();
-        if (!name.equals(STORE) && !BESIDE_THE_STORE.contains(name)) {
+        if (!name.equals(STORE) && !besideTheStore().contains(name)) {
           throw notABackup(backup, "it holds " + name);
         }
         Files.copy(zip, scratch.resolve(name));
@@ -219,8 +235,8 @@ public final class Backup {
     try (Database present = Database.open(folder)) {
       return Optional.of(make(present, copy));
     } catch (DamagedStoreException e) {
-      Files.createDirectories(usualFolder());
-      Path damaged = usualFolder().resolve(STAMP.format(now) + "-damaged-" + STORE);
+      Files.createDirectories(usualFolder(folder));
+      Path damaged = usualFolder(folder).resolve(STAMP.format(now) + "-damaged-" + STORE);
       Files.copy(store, damaged);
       return Optional.of(damaged);
     }

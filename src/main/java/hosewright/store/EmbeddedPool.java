@@ -99,8 +99,7 @@ final class EmbeddedPool {
   private static DamagedStoreException damaged(Path folder) {
     return new DamagedStoreException(
         folder,
-        new Backup(folder, Instant.now())
-            .last()
+        Backup.last(folder)
             .map(last -> ", the last one with: data restore " + last)
             .orElse(""));
   }

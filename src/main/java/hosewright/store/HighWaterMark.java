@@ -23,8 +23,11 @@ import java.util.Set;
  */
 record HighWaterMark(Path file, boolean shared) {
 
+  /** The mark of an embedded store, beside it. */
+  static final String FILE = "highest-quote-number.txt";
+
   static HighWaterMark in(Path folder) {
-    return new HighWaterMark(folder.resolve("highest-quote-number.txt"), false);
+    return new HighWaterMark(folder.resolve(FILE), false);
   }
 
   static HighWaterMark of(Server server, Path folder) {

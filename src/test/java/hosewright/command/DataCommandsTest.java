@@ -78,6 +78,21 @@ final class DataCommandsTest {
   }
 
   @Test
+  void what_the_dealer_wrote_beside_the_store_goes_along_and_comes_back() throws IOException {
+    Files.writeString(data.resolve("local-threads.csv"), "register");
+    Files.writeString(data.resolve("terms.txt"), "Goods stay ours until paid.\n");
+    String backup = elsewhere.resolve("monday.zip").toString();
+    assertThat(shell.run("data", "backup", backup).exitCode()).isZero();
+    Files.delete(data.resolve("local-threads.csv"));
+    Files.writeString(data.resolve("terms.txt"), "Something else.\n");
+
+    assertThat(shell.run("data", "restore", backup).exitCode()).isZero();
+
+    assertThat(data.resolve("local-threads.csv")).hasContent("register");
+    assertThat(data.resolve("terms.txt")).hasContent("Goods stay ours until paid.\n");
+  }
+
+  @Test
   void a_backup_is_never_written_over() throws IOException {
     Path there = Files.writeString(elsewhere.resolve("there.zip"), "mine");
 
