@@ -52,6 +52,8 @@ public final class GoodsPlan {
             .map(item -> item.extended().orElse(Money.zero(currency)))
             .reduce(Money.zero(currency), Money::plus),
         List.of(),
-        new LinePlan.Searched(0, 0, 0, 0));
+        new LinePlan.Searched(0, 0, 0, 0),
+        List.of(),
+        List.of());
   }
 }

@@ -72,65 +72,6 @@ public record LinePlan(
     List<SectionCount> ownSections,
     List<SectionCount> spareSections) {
 
-  /** A plan of bought hose, with no section to spare. */
-  public LinePlan(
-      boolean feasible,
-      Optional<String> limitedBy,
-      List<String> instead,
-      List<String> cautions,
-      String summary,
-      double sizeIn,
-      double couplingSizeIn,
-      String hoseSeries,
-      int lines,
-      double neededFt,
-      double laidFt,
-      List<SectionCount> sections,
-      List<RunPart> run,
-      List<Joint> joints,
-      List<ItemCount> adapters,
-      Gaskets gaskets,
-      double flowGpm,
-      double needPsi,
-      LineHydraulicsResult hydraulics,
-      List<Check> checks,
-      List<PlanItem> items,
-      LocalDate date,
-      List<String> unpriced,
-      Money total,
-      List<Alternative> alternatives,
-      Searched searched) {
-    this(
-        feasible,
-        limitedBy,
-        instead,
-        cautions,
-        summary,
-        sizeIn,
-        couplingSizeIn,
-        hoseSeries,
-        lines,
-        neededFt,
-        laidFt,
-        sections,
-        run,
-        joints,
-        adapters,
-        gaskets,
-        flowGpm,
-        needPsi,
-        hydraulics,
-        checks,
-        items,
-        date,
-        unpriced,
-        total,
-        alternatives,
-        searched,
-        List.of(),
-        List.of());
-  }
-
   /** A plan stored before owned and spare sections were told has none. */
   public LinePlan {
     ownSections = ownSections == null ? List.of() : List.copyOf(ownSections);

@@ -168,7 +168,9 @@ final class JsonTest {
         List.of(
             new LinePlan.Alternative(
                 2.5, 2.5, "Greyfin supply", 1, true, money(currency, 2400), 90.5, "costs more")),
-        new LinePlan.Searched(4, 1, 1, 9));
+        new LinePlan.Searched(4, 1, 1, 9),
+        List.of(),
+        List.of());
   }
 
   private static LineHydraulicsResult hydraulics() {

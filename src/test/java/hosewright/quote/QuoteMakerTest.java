@@ -167,7 +167,9 @@ final class QuoteMakerTest {
         List.of(),
         Money.zero(CurrencyUnit.USD),
         List.of(),
-        new LinePlan.Searched(0, 0, 0, 0));
+        new LinePlan.Searched(0, 0, 0, 0),
+        List.of(),
+        List.of());
   }
 
   private static Quote.QuoteLine line(Quote quote, String item) {

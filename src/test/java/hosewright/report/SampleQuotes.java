@@ -230,7 +230,9 @@ final class SampleQuotes {
             List.of(),
             subtotal(lines),
             List.of(),
-            SEARCHED);
+            SEARCHED,
+            List.of(),
+            List.of());
     return quote(
         "Q-000001",
         1,
@@ -359,7 +361,9 @@ final class SampleQuotes {
             List.of("Adapter 4.5 NH female swivel x 5 Storz: not in the catalogue"),
             subtotal(lines),
             List.of(),
-            SEARCHED);
+            SEARCHED,
+            List.of(),
+            List.of());
     Customer exempt =
         new Customer(
             "HARLOW-FD",

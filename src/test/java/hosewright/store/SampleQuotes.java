@@ -127,6 +127,8 @@ final class SampleQuotes {
         List.of(),
         ZERO,
         List.of(),
-        new LinePlan.Searched(0, 0, 0, 0));
+        new LinePlan.Searched(0, 0, 0, 0),
+        List.of(),
+        List.of());
   }
 }
