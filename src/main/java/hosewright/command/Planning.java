@@ -58,11 +58,7 @@ final class Planning {
   static Planner planner(
       Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
     return new Planner(
-        catalogue,
-        Terms.of(catalogue, customer, date),
-        date,
-        catalogue.currencyNeeded(),
-        register);
+        catalogue, Terms.of(catalogue, customer, date), date, catalogue.currencyNeeded(), register);
   }
 
   private LocalDate date(Job job) {

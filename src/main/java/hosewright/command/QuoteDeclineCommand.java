@@ -1,7 +1,5 @@
 package hosewright.command;
 
-import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -31,13 +29,6 @@ final class QuoteDeclineCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      Quote seen = QuoteChoice.latest(in, open);
-      Quote.Status next = QuoteLife.take(seen, Step.DECLINE).status();
-      String note = in.value("reason").map(text -> Signing.sentence("reason", text)).orElse("");
-      Quote moved =
-          open.quotes().changeStatus(seen, next, Signing.as(in, Step.DECLINE, open.now(), note));
-      return Stepped.answer(moved, Signing.name(in), note);
-    }
+    return Stepped.take(Step.DECLINE, "reason", in, books);
   }
 }

@@ -48,7 +48,9 @@ final class PlanPrices {
         plan.unpriced().stream().filter(wanted -> !nowPriced(wanted, items)).toList(),
         total,
         List.of(),
-        plan.searched());
+        plan.searched(),
+        plan.ownSections(),
+        plan.spareSections());
   }
 
   private static PlanItem repriced(PlanItem item, LinePrices prices) {

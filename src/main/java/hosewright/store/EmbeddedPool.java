@@ -99,8 +99,6 @@ final class EmbeddedPool {
   private static DamagedStoreException damaged(Path folder) {
     return new DamagedStoreException(
         folder,
-        Backup.last(folder)
-            .map(last -> ", the last one with: data restore " + last)
-            .orElse(""));
+        Backup.last(folder).map(last -> ", the last one with: data restore " + last).orElse(""));
   }
 }

@@ -13,6 +13,7 @@ import hosewright.catalogue.UnitOfSale;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.PlanItem;
+import hosewright.line.LinePlan.SectionCount;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -120,6 +121,11 @@ final class QuoteMakerTest {
   }
 
   private static LinePlan plan(List<PlanItem> items) {
+    return plan(items, List.of(), List.of());
+  }
+
+  static LinePlan plan(
+      List<PlanItem> items, List<SectionCount> ownSections, List<SectionCount> spareSections) {
     return new LinePlan(
         true,
         Optional.empty(),
@@ -168,8 +174,8 @@ final class QuoteMakerTest {
         Money.zero(CurrencyUnit.USD),
         List.of(),
         new LinePlan.Searched(0, 0, 0, 0),
-        List.of(),
-        List.of());
+        ownSections,
+        spareSections);
   }
 
   private static Quote.QuoteLine line(Quote quote, String item) {

@@ -518,7 +518,9 @@ final class SampleQuotes {
         p.unpriced(),
         p.total(),
         p.alternatives(),
-        p.searched());
+        p.searched(),
+        p.ownSections(),
+        p.spareSections());
   }
 
   static List<Quote> all() {
