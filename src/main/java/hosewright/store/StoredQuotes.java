@@ -38,7 +38,7 @@ public final class StoredQuotes implements QuoteStore {
    */
   public StoredQuotes(Database database, QuoteCodec codec, Clock clock) {
     this.context = database.context();
-    this.numbers = new QuoteNumbers(database.mark());
+    this.numbers = new QuoteNumbers(database.marks().of(Series.QUOTE));
     this.rows = new QuoteRows(codec);
     this.clock = clock;
   }
@@ -50,7 +50,7 @@ public final class StoredQuotes implements QuoteStore {
             nested -> {
               DSLContext inside = nested.dsl();
               int number = numbers.take(inside, OffsetDateTime.now(clock));
-              String written = QuoteNumbers.written(number);
+              String written = Series.QUOTE.written(number);
               Quote quote = withNumber.apply(written);
               if (!quote.number().equals(written) || quote.revision() != 1) {
                 throw new IllegalArgumentException(
@@ -137,7 +137,7 @@ public final class StoredQuotes implements QuoteStore {
     if (!same) {
       throw revisedMeanwhile(seen, "it is no longer " + seen.status());
     }
-    if (inside.fetchExists(CUSTOMER_ORDER, CUSTOMER_ORDER.QUOTE_NUMBER.eq(seen.number()))) {
+    if (inside.fetchExists(CUSTOMER_ORDER, OrderRows.standing(seen.number()))) {
       throw new BadInputException(
           "quote", seen.number(), "a quote without an order; copy it to quote the job again");
     }
