@@ -79,18 +79,18 @@ public record Flowing(
 
   /** What stands at the end of a job's line. */
   static Demand demand(Job job) {
-    if (job.tipIn().isPresent()) {
-      return alike(job, new Demand.SmoothBore(job.tipIn().getAsDouble()));
-    }
-    return alike(
-        job,
-        job.needPsi() > 0
-            ? new Demand.FlowAndPressure(job.flowEachGpm(), job.needPsi())
-            : new Demand.OpenEnd(job.to().sizeIn(), 0));
+    Demand one = demandOfOne(job);
+    return job.appliances() == 1 ? one : new Demand.Alike(one, job.appliances());
   }
 
-  private static Demand alike(Job job, Demand one) {
-    return job.appliances() == 1 ? one : new Demand.Alike(one, job.appliances());
+  /** One of the appliances at the end of a job's line. */
+  static Demand demandOfOne(Job job) {
+    if (job.tipIn().isPresent()) {
+      return new Demand.SmoothBore(job.tipIn().getAsDouble());
+    }
+    return job.needPsi() > 0
+        ? new Demand.FlowAndPressure(job.flowEachGpm(), job.needPsi())
+        : new Demand.OpenEnd(job.to().sizeIn(), 0);
   }
 
   /** The checks on the line at the flow that arrives; none where nothing does. */

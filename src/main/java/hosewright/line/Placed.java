@@ -119,6 +119,12 @@ record Placed(
         option.lengthFt());
   }
 
+  /** The same part with nothing beside it. */
+  Placed alone() {
+    return new Placed(
+        role, item, description, upstream, downstream, count, 1, rating, hose, lengthFt);
+  }
+
   /** Smaller of the two nominal sizes, in: the waterway a loss coefficient refers to. */
   double waterwayIn() {
     return Math.min(upstream.orElseThrow().sizeIn(), downstream.orElseThrow().sizeIn());

@@ -29,6 +29,15 @@ final class PlanHydraulics {
 
   /** The line as the water meets it, for {@link LineHydraulics}. */
   static List<LineElement> elements(Job job, Assembly line) {
+    return elements(job, line, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param alone whether of lines side by side only one is open
+   */
+  static List<LineElement> elements(Job job, Assembly line, boolean alone) {
     double laidFt = line.laidFt();
     List<LineElement> elements = new ArrayList<>();
     for (Placed part : line.parts()) {
@@ -43,10 +52,10 @@ final class PlanHydraulics {
                   lengthFt,
                   job.run().riseFt() * lengthFt / laidFt,
                   hose.boreIn(),
-                  part.lines(),
+                  alone ? 1 : part.lines(),
                   part.count()));
         }
-        case ADAPTER, DEVICE -> elements.add(fitting(part));
+        case ADAPTER, DEVICE -> elements.add(fitting(alone ? part.alone() : part));
         case SOURCE, APPLIANCE -> {}
       }
     }

@@ -20,13 +20,13 @@ final class PlanSentence {
     if (job.attack().isPresent()) {
       return branched(job, job.attack().get(), rise);
     }
-    String outlets = job.outlets() > 1 ? job.outlets() + " outlets, each of " : "";
+    String source = Assembly.describe(job.source());
     return String.format(
         Locale.ROOT,
-        "From "
-            + outlets
-            + "%s (%s) to %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
-        withArticle(Assembly.describe(job.source())),
+        "From %s (%s) to %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
+        job.outlets() > 1
+            ? job.outlets() + " like outlets, " + source + " each"
+            : withArticle(source),
         job.from(),
         withArticle(Assembly.describe(job.appliance())),
         job.to(),

@@ -41,7 +41,11 @@ final class PlanWriter {
     Assembly line = plan.assembly();
     HoseLine hose = line.frame().hose();
     List<Check> checks =
-        Stream.concat(plan.checks().stream(), DistrictCheck.of(job, line, register).stream())
+        Stream.of(
+                plan.checks().stream(),
+                OneShutCheck.of(job, line, plan.hydraulics()).stream(),
+                DistrictCheck.of(job, line, register).stream())
+            .flatMap(found -> found)
             .toList();
     return new LinePlan(
         plan.passes(),

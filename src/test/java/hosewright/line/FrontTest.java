@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The trade-off between price, pressure, weight and sections. */
@@ -47,12 +48,19 @@ class FrontTest {
   }
 
   @Test
-  void front_of_a_wye_and_of_stations_is_undominated_in_60_small_random_shops_each() {
-    frontHolds(60, RandomShop::wyeJob);
-    frontHolds(60, RandomShop::stationJob);
+  void front_of_a_wye_and_of_stations_is_undominated_in_20_small_random_shops_each() {
+    frontHolds(20, 150, RandomShop::wyeJob);
+    frontHolds(20, 150, RandomShop::stationJob);
   }
 
-  private static void frontHolds(int wanted, Function<RandomShop, Job> jobOf) {
+  @Test
+  @Tag("long")
+  void front_of_a_wye_and_of_stations_is_undominated_in_200_small_random_shops_each() {
+    frontHolds(200, MOST_LINES, RandomShop::wyeJob);
+    frontHolds(200, MOST_LINES, RandomShop::stationJob);
+  }
+
+  private static void frontHolds(int wanted, int mostLines, Function<RandomShop, Job> jobOf) {
     int shops = 0;
     for (int seed = 0; shops < wanted; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
@@ -60,7 +68,7 @@ class FrontTest {
       Catalogue catalogue = random.shop().catalogue();
       BruteForce bruteForce =
           new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
-      Optional<Set<TradeOff>> expected = bruteForce.undominated(MOST_LINES);
+      Optional<Set<TradeOff>> expected = bruteForce.undominated(mostLines);
       if (expected.isEmpty() || expected.get().isEmpty()) {
         continue;
       }

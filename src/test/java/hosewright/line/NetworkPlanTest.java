@@ -135,6 +135,21 @@ class NetworkPlanTest {
         .allSatisfy(check -> assertThat(check.value()).isLessThan(0.7));
   }
 
+  // By hand, one nozzle of k = 100/√100 = 10 open at 160 psi: p + (2 x 3 + 24 x 1.5) Q²/100² = 160
+  // with Q² = 100 p, so p = 160/1.42 = 112.68 psi and Q = 106.15 gpm.
+  @Test
+  void what_one_nozzle_gets_when_the_other_is_shut_is_said() {
+    LinePlan plan = plan(WYED);
+    assertThat(plan.checks())
+        .filteredOn(check -> check.name().equals(OneShutCheck.NAME))
+        .singleElement()
+        .satisfies(
+            check -> {
+              assertThat(check.note()).contains("106 gpm at 113 psi");
+              assertThat(check.value()).isCloseTo(0.0505 * 106.15 * Math.sqrt(112.68), within(0.1));
+            });
+  }
+
   @Test
   void a_device_stands_at_the_coupling_nearest_to_its_station() {
     LinePlan plan =
