@@ -71,7 +71,7 @@ final class NetworkForm {
     Optional<String> text = answers.apply(field);
     if (text.isPresent() && !text.get().matches("[" + least + "-3]")) {
       problems.add(
-          new Problem(field.word(), text.get(), "a whole number from " + least + " to 3", "2"));
+          new Problem(field.word(), text.get(), least == 1 ? "1, 2 or 3" : "2 or 3", "2"));
       return Optional.empty();
     }
     return text.map(Integer::parseInt);
