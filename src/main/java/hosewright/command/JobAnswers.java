@@ -1,14 +1,19 @@
 package hosewright.command;
 
+import hosewright.catalogue.Catalogue;
 import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
+import hosewright.quote.Customer;
+import hosewright.quote.Customers;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
+import hosewright.thread.LocalThreads;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -82,6 +87,25 @@ final class JobAnswers {
     };
   }
 
+  /** What an interview needs of the books, so that they need not stay open while it lasts. */
+  private static Desk desk(Books books) {
+    Catalogue items = books.catalogue();
+    Customers buyers = books.customers();
+    LocalThreads register = books.localThreads();
+    LocalDate today = books.today();
+    return new Desk(
+        items,
+        buyers.customers().stream().map(Customer::id).toList(),
+        register.districts(),
+        job -> {
+          LocalDate date = job.date().orElse(today);
+          return Planning.planner(
+                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
+              .plan(job);
+        },
+        books.jobInProgress());
+  }
+
   /**
    * The answers for one use of a command.
    *
@@ -93,7 +117,7 @@ final class JobAnswers {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       Desk desk;
       try (Books open = books.getObject()) {
-        desk = open.desk();
+        desk = desk(open);
       }
       return new Interview(in.asker().get(), desk, forQuote).answers();
     }

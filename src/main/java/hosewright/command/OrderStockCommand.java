@@ -61,7 +61,7 @@ final class OrderStockCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     List<StockLine> all;
     try (Books open = books.getObject()) {
-      open.catalogue();
+      open.shelf();
       all = open.orders().stock();
     }
     List<Shelf> shelves = chosen(in, all).stream().map(OrderStockCommand::shelf).toList();

@@ -135,7 +135,7 @@ final class QuoteIssueCommand extends ShellCommand {
       throw new BadInputException("valid-until", date.get(), "say this or --valid-days, not both");
     }
     if (date.isEmpty()) {
-      long usual = new QuoteMaker(open.catalogue(), open.terms()).validityDays();
+      long usual = QuoteMaker.validityDays(open.terms());
       return open.today().plusDays(days.map(Integer::longValue).orElse(usual));
     }
     try {

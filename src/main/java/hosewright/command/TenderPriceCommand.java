@@ -162,7 +162,7 @@ final class TenderPriceCommand extends ShellCommand {
               input.name(),
               input.sha256(),
               input.survey().rows(),
-              open.catalogueLoad(),
+              open.kept().loadNumber(),
               date,
               wanted.customer(),
               wanted.quotes(),
