@@ -66,7 +66,7 @@ final class BudgetSurvivalSheet {
 
   private void figure(String label, double value, String name) {
     page.next();
-    page.span(0, 2, label, Look.LABEL).number(3, value, Look.FINE).named(3, name);
+    page.span(0, 2, label, Look.LABEL).number(3, value, Look.NUMBER_INPUT).named(3, name);
   }
 
   private void table(Survival survival) {

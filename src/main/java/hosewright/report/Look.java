@@ -27,6 +27,7 @@ enum Look {
   BODY_LOOSE(new Spec().boxed().right().indented().format("#,##0.##;-#,##0.##;0")),
   BODY_MONEY(new Spec().boxed().right().indented().money()),
   BODY_INPUT(new Spec().boxed().right().indented().format("#,##0").open()),
+  BODY_LOOSE_INPUT(new Spec().boxed().right().indented().format("#,##0.##;-#,##0.##;0").open()),
   COUNT(new Spec().right().indented().format("#,##0")),
   NUMBER(new Spec().right().indented().format("#,##0.00")),
   NUMBER_INPUT(new Spec().right().indented().format("General").boxed().open()),
