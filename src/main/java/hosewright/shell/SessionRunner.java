@@ -54,7 +54,9 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
     try {
       exitCode = run(words);
     } catch (Exception e) {
-      exitCode = failures.of(e, words.contains("--json"), words.contains("--verbose"), "");
+      exitCode =
+          failures.of(
+              e, words.contains("--json"), words.contains("--verbose"), "", standard.screen());
     }
   }
 
