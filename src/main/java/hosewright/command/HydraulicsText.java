@@ -87,7 +87,7 @@ final class HydraulicsText {
             + high
             + " in stiff hose; in soft hose it may be no more than "
             + low
-            + ". How stiff this hose is is not known: close slowly.";
+            + ". The stiffness of this hose is not known: close slowly.";
   }
 
   private String balance() {

@@ -62,8 +62,8 @@ final class PlanReasoning {
     prose.line(
         "  ",
         text(
-            "- The rest come in %d makes, sizes and couplings, which either way round and with what"
-                + " must stand in the line can be laid in %d ways.",
+            "- The rest come in %d kinds (make, size, couplings, bought coupled or made up): laid"
+                + " either way round, with what must stand in the line, %d ways to lay it.",
             c.hoseLines(), c.frames()));
     prose.line("  ", "- " + fate(c));
     prose.line(
@@ -80,19 +80,31 @@ final class PlanReasoning {
 
   private static String fate(Considered c) {
     int searched = c.frames() - c.unjoined() - c.cutByPrice() - c.cutByPressure();
-    return text(
-        "%d of them must fail, too narrow or rated too low; %d could not be cheaper than a plan"
-            + " already found; %d find no adapters that join them to both ends; %d were searched"
-            + " through.",
-        c.cutByPressure(), c.cutByPrice(), c.unjoined(), searched);
+    List<String> fates =
+        new ArrayList<>(List.of(text("Of these ways %d were searched through", searched)));
+    add(fates, c.cutByPrice(), "could not be cheaper than a plan already found");
+    add(fates, c.cutByPressure(), "must fail, too narrow or rated too low");
+    add(fates, c.unjoined(), "find no adapters that join them to both ends");
+    return String.join("; ", fates) + ".";
   }
 
   private static String plans(Considered c) {
     int failed = c.failed().stream().mapToInt(Reasoning.Count::count).sum();
-    return text(
-        "%d cost more than one already found and were left at that, %d passed every check, %d"
-            + " failed%s",
-        c.dearer(), c.passed(), failed, failed == 0 ? "" : " (" + counts(c.failed()) + ")");
+    List<String> fates = new ArrayList<>(List.of(text("%d passed every check", c.passed())));
+    add(fates, failed, "failed (" + counts(c.failed()) + ")");
+    add(fates, c.dearer(), "cost more than one already found and were left at that");
+    return String.join(", ", fates);
+  }
+
+  private static void add(List<String> fates, int count, String fate) {
+    if (count > 0) {
+      fates.add(count + " " + fate);
+    }
+  }
+
+  /** The make, and whether its sections are made up on the bench. */
+  private static String make(Rival rival) {
+    return rival.hoseSeries() + (rival.madeUp() ? ", made up" : "");
   }
 
   private static String counts(List<Reasoning.Count> counts) {
@@ -115,7 +127,7 @@ final class PlanReasoning {
           text(
               "%s in hose, %s (%s), %s: %s.",
               Prose.plain(rival.sizeIn()),
-              rival.hoseSeries(),
+              make(rival),
               rival.couplings(),
               MoneyWords.of(rival.total()),
               rival.why()));
@@ -142,7 +154,7 @@ final class PlanReasoning {
     for (Rival rival : able.subList(0, Math.min(MOST_SHOWN, able.size()))) {
       table.row(
           Prose.plain(rival.sizeIn()),
-          rival.hoseSeries() + (rival.lines() > 1 ? ", " + rival.lines() + " lines" : ""),
+          make(rival) + (rival.lines() > 1 ? ", " + rival.lines() + " lines" : ""),
           rival.couplings(),
           MoneyWords.of(rival.total()),
           rival.why());
@@ -177,7 +189,7 @@ final class PlanReasoning {
     for (List<Rival> rivals : alike.values()) {
       Rival nearest =
           rivals.stream().min(Comparator.comparingDouble(Rival::requiredSourcePsi)).orElseThrow();
-      table.row(Prose.plain(nearest.sizeIn()), rivals.size(), nearest.hoseSeries(), nearest.why());
+      table.row(Prose.plain(nearest.sizeIn()), rivals.size(), make(nearest), nearest.why());
     }
     prose.block(table.on(screen));
   }

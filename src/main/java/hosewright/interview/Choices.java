@@ -45,7 +45,7 @@ final class Choices {
           case FROM -> ends(Choices::source);
           case TO -> ends(Choices::appliance);
           case USE -> List.of("water", "fire", "drinking");
-          case SIZE -> sizes();
+          case SIZE, ATTACK_SIZE -> sizes();
           case ACCESSORIES -> accessories();
           case CUSTOMER -> desk.customers();
           case DISTRICT -> desk.districts();

@@ -42,7 +42,21 @@ final class Questions {
     order.add(
         Question.of(JobField.DISTRICT, "In which fire district is it?")
             .when(says(JobField.USE, "fire")));
+    // A pumper's line to hand nozzles is the one that usually divides.
+    order.add(
+        Question.of(JobField.ATTACK_LINES, "Does it divide at a wye, each line to its own nozzle?")
+            .when(
+                says(JobField.FROM, "pump")
+                    .and(says(JobField.TO, "nozzle"))
+                    .and(says(JobField.USE, "fire"))));
+    order.add(
+        Question.of(JobField.ATTACK_LENGTH, "How far is it from the wye to each nozzle?")
+            .when(answered(JobField.ATTACK_LINES))
+            .asNeeded());
     order.add(Question.of(JobField.SIZE, "Must the hose be of one size?"));
+    order.add(
+        Question.of(JobField.ATTACK_SIZE, "And the hose behind the wye?")
+            .when(answered(JobField.ATTACK_LINES)));
     order.add(Question.of(JobField.ACCESSORIES, "Anything else with it?"));
     Question customer = Question.of(JobField.CUSTOMER, "Whose prices?");
     order.add(forQuote ? customer.asNeeded() : customer);

@@ -50,8 +50,13 @@ final class Sketch {
             .map(section -> section.count() + " x " + plain(section.lengthFt()) + " ft")
             .collect(Collectors.joining(" and "));
     String goods =
-        "%s of %s in hose%s, %s"
-            .formatted(hose, plain(plan.sizeIn()), adapters(plan), MoneyWords.of(plan.total()));
+        "%s of %s in hose%s%s, %s"
+            .formatted(
+                hose,
+                plain(plan.sizeIn()),
+                attack(plan),
+                adapters(plan),
+                MoneyWords.of(plan.total()));
     if (!plan.feasible()) {
       return "So far: NO SAFE PLAN, limited by "
           + plan.limitedBy().orElse("a check")
@@ -64,6 +69,13 @@ final class Sketch {
             goods,
             plan.hydraulics().requiredSourcePsi())
         : "So far: " + goods + ".";
+  }
+
+  private static String attack(LinePlan plan) {
+    return plan.layout()
+        .attackLines()
+        .map(a -> " and " + a.lines() + " attack lines of " + plain(a.sizeIn()) + " in")
+        .orElse("");
   }
 
   private static String adapters(LinePlan plan) {

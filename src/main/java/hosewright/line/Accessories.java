@@ -131,6 +131,28 @@ final class Accessories {
     return inLine.computeIfAbsent(Asked.of(wanted).what(), this::findInLine);
   }
 
+  /**
+   * Refuses a place between sections for what has no two ends to stand between.
+   *
+   * @throws BadInputException when the catalogue has the kind, but nothing of it to be put in a
+   *     line
+   */
+  void refuseLoose(String wanted) {
+    Asked asked = Asked.of(wanted);
+    boolean stands =
+        catalogue
+            .item(asked.what())
+            .map(item -> IN_LINE.contains(item.kind()))
+            .orElseGet(() -> IN_LINE.contains(kind(asked.what())));
+    if (asked.stationFt().isPresent() && stands && inLine(wanted).isEmpty()) {
+      throw new BadInputException(
+          "accessories",
+          wanted,
+          "a device with two ends to stand between two sections, and the catalogue has no such one"
+              + " for this use");
+    }
+  }
+
   private List<Item> findInLine(String wanted) {
     Optional<Item> byNumber = catalogue.item(wanted);
     if (byNumber.isPresent()) {

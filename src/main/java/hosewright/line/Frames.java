@@ -26,6 +26,7 @@ final class Frames {
       Accessories accessories,
       List<HoseLine> attackHoses) {
     this.job = job;
+    job.accessories().forEach(accessories::refuseLoose);
     this.attackHoses = List.copyOf(attackHoses);
     this.dividers = new Dividers(job, catalogue, eligibility);
     this.atSource = devices(job, accessories, Asked::atSource);

@@ -45,6 +45,11 @@ final class Gaskets {
         .orElse(0);
   }
 
+  /** Whether no gasket serves both ends. */
+  boolean apart(End one, End other) {
+    return !alike(one, other) && fitting(one).stream().noneMatch(fitting(other)::contains);
+  }
+
   private List<Item> fitting(End end) {
     return fitting.computeIfAbsent(
         end,

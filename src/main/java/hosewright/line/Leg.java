@@ -1,10 +1,7 @@
 package hosewright.line;
 
-import hosewright.catalogue.Item;
 import hosewright.thread.End;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * A stretch of hose of one make, and what stands in it and behind it.
@@ -56,20 +53,6 @@ record Leg(
   /** Sections it must have, so that every device finds a coupling of its own. */
   int fewestSections() {
     return midway.size() + 1;
-  }
-
-  /** How many lines stand side by side where the next part begins. */
-  int linesAtEnd() {
-    return after.isEmpty() ? lines : afterLines;
-  }
-
-  /** The numbers of every item that its sections may be made of. */
-  Set<String> itemNumbers() {
-    Set<String> numbers = new TreeSet<>();
-    for (SectionOption option : hose.options()) {
-      option.bill().keySet().stream().map(Item::number).forEach(numbers::add);
-    }
-    return numbers;
   }
 
   /**

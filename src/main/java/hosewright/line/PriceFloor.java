@@ -2,7 +2,6 @@ package hosewright.line;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -30,11 +29,13 @@ final class PriceFloor {
     return unitFloors.computeIfAbsent(item.number(), number -> find(item));
   }
 
-  /** The least one unit can cost in a purchase of any size. */
-  double ofOneOfAny(Item item) {
-    return Arrays.stream(ladders.computeIfAbsent(item.number(), number -> climb(item)).prices())
-        .min()
-        .orElse(0);
+  /** The least one unit can cost where so many are bought, and no more than that. */
+  double ofOneOf(Item item, int fewest, int most) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int quantity = Math.max(1, fewest); quantity <= most; quantity++) {
+      least = Math.min(least, ofAtLeast(item, quantity) / quantity);
+    }
+    return least == Double.POSITIVE_INFINITY ? 0 : least;
   }
 
   /** What exactly this quantity costs; zero without a price. */
@@ -81,10 +82,6 @@ final class PriceFloor {
   }
 
   private double find(Item item) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int quantity = 1; quantity <= mostAlike; quantity++) {
-      least = Math.min(least, ofAtLeast(item, quantity) / quantity);
-    }
-    return least;
+    return ofOneOf(item, 1, mostAlike);
   }
 }

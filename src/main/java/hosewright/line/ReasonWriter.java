@@ -73,6 +73,7 @@ final class ReasonWriter {
         hose.sizeIn(),
         hose.series(),
         hose.couplings(),
+        hose.madeUp(),
         lines,
         plan.assembly().sections(),
         WhyLost.failed(plan).map(LinePlan.Check::name),

@@ -51,6 +51,7 @@ public record Reasoning(
    * A plan that lost.
    *
    * @param couplings the ends of its sections
+   * @param madeUp whether its sections are made up on the bench, not bought coupled
    * @param sections sections laid in all
    * @param more what it costs beyond the plan; negative where it is cheaper but fails
    * @param requiredSourcePsi pressure the source must hold, psi
@@ -62,6 +63,7 @@ public record Reasoning(
       double sizeIn,
       String hoseSeries,
       String couplings,
+      boolean madeUp,
       int lines,
       int sections,
       Optional<String> fails,

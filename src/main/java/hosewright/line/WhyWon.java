@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What decided for the best plan, as one would tell the buyer. */
 final class WhyWon {
@@ -32,7 +31,7 @@ final class WhyWon {
       sentences.add(sections(i));
     }
     madeUp().ifPresent(sentences::add);
-    sentences.add(ends());
+    sentences.add(WhyJoined.sentence(best.assembly()));
     for (Leg leg : frame.legs()) {
       if (leg.reversed()) {
         sentences.add(
@@ -51,10 +50,7 @@ final class WhyWon {
     if (!h.calculated()) {
       return "Pressures were not weighed: " + h.frictionBasis() + ".";
     }
-    String takes =
-        text(
-            "the hose takes %.1f psi, the rise %.1f, adapters and devices %.1f",
-            h.frictionLossPsi(), h.elevationLossPsi(), h.adapterLossPsi() + h.applianceLossPsi());
+    String takes = taken(h);
     if (h.sourcePsi().isEmpty()) {
       return text(
           "No source is stated, so the line sets what one must hold: %.1f psi. Of it %s, and %.1f"
@@ -65,6 +61,28 @@ final class WhyWon {
         "The source gives %.1f psi at %.0f gpm and the appliance needs %.1f: %s, which leaves %.1f"
             + " psi to spare.",
         h.sourcePsi().get(), job.flowGpm(), job.needPsi(), takes, h.deliveredPsi() - job.needPsi());
+  }
+
+  private String taken(LineHydraulicsResult h) {
+    List<String> taken = new ArrayList<>();
+    if (frame.legs().size() > 1) {
+      double attackPsi = LegFigures.of(job, best.assembly()).get(1).frictionLossPsi();
+      taken.add(text("the supply hose takes %.1f psi", h.frictionLossPsi() - attackPsi));
+      taken.add(text("each attack line %.1f", attackPsi));
+    } else {
+      taken.add(text("the hose takes %.1f psi", h.frictionLossPsi()));
+    }
+    if (h.elevationLossPsi() != 0) {
+      taken.add(
+          h.elevationLossPsi() > 0
+              ? text("the rise %.1f", h.elevationLossPsi())
+              : text("the fall gives %.1f back", -h.elevationLossPsi()));
+    }
+    double fittingsPsi = h.adapterLossPsi() + h.applianceLossPsi();
+    if (fittingsPsi > 0) {
+      taken.add(text("adapters and devices %.1f", fittingsPsi));
+    }
+    return String.join(", ", taken);
   }
 
   private List<String> size() {
@@ -119,15 +137,17 @@ final class WhyWon {
     }
     double runFt = leg.neededFt() / (1 + job.run().slack());
     return text(
-        "%s%s %s the %.0f ft needed (%.0f ft and %.0f %% slack) with %.0f ft over: of all ways to"
-            + " make up that length the one that costs least in the whole plan.",
+        "%s%s %s the %.0f ft needed (%.0f ft and %.0f %% slack) with %.0f ft over%s.",
         leg.lines() == 1 ? "" : "In each of the " + leg.lines() + " lines ",
         String.join(" + ", laid),
         lay.sections() == 1 ? "covers" : "cover",
         leg.neededFt(),
         runFt,
         job.run().slack() * 100,
-        lay.lengthFt() - leg.neededFt());
+        lay.lengthFt() - leg.neededFt(),
+        leg.hose().options().size() == 1
+            ? ""
+            : ": of all ways to make up that length the one that costs least in the whole plan");
   }
 
   /** How hose bought coupled compares with sections made up on the bench. */
@@ -150,51 +170,6 @@ final class WhyWon {
                             + " (%s).",
                     MoneyWords.of(plan.total().minus(best.total())),
                     plan.assembly().frame().hose().series()));
-  }
-
-  /** What is joined by what, at the source, at everything between the hose, at the appliance. */
-  private String ends() {
-    List<String> told = new ArrayList<>();
-    List<Placed> joining = new ArrayList<>();
-    String where = "At the source ";
-    boolean hoseSeen = false;
-    for (Placed part : best.assembly().parts()) {
-      if (part.role() == Placed.Role.HOSE) {
-        if (!hoseSeen || joining.stream().anyMatch(at -> at.role() == Placed.Role.DEVICE)) {
-          told.add(where + bridge(joining));
-          where = "between hose and hose ";
-        }
-        hoseSeen = true;
-        joining.clear();
-      } else {
-        joining.add(part);
-      }
-    }
-    told.add("at the appliance " + bridge(joining));
-    return String.join("; ", told) + ".";
-  }
-
-  private static String bridge(List<Placed> parts) {
-    String devices =
-        parts.stream()
-            .filter(part -> part.role() == Placed.Role.DEVICE)
-            .map(Placed::itemNumber)
-            .collect(Collectors.joining(", then "));
-    String stand = devices.isEmpty() ? "" : "stands " + devices + " and ";
-    List<Placed> adapters =
-        parts.stream().filter(part -> part.role() == Placed.Role.ADAPTER).toList();
-    return stand
-        + (adapters.isEmpty()
-            ? "nothing has to be adapted"
-            : adapters.stream()
-                .map(
-                    part ->
-                        (part.item().isEmpty() ? "an adapter to be sourced" : part.itemNumber())
-                            + " takes "
-                            + part.upstream().orElseThrow()
-                            + " to "
-                            + part.downstream().orElseThrow())
-                .collect(Collectors.joining(", then ")));
   }
 
   /** Where more is bought than used, because that costs less. */

@@ -48,9 +48,17 @@ final class Workbench {
 
   /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
   private static int mostAlike(Job job, int lines) {
-    int sideBySide = Math.max(lines, job.appliances());
-    int devices = job.accessories().size() * sideBySide;
-    int bridges = 2 + (sideBySide > 1 ? 2 * sideBySide : 0) + 2 * devices;
+    int appliances = job.appliances();
+    int bridges = lines == 1 && appliances == 1 ? 2 : 2 + 2 * Math.max(lines, appliances);
+    int devices = 0;
+    for (String wanted : job.accessories()) {
+      Asked asked = Asked.of(wanted);
+      boolean midway = asked.stationFt().isPresent();
+      int sideBySide =
+          midway ? lines : asked.atAppliance() ? appliances : Math.max(1, job.outlets());
+      devices += sideBySide;
+      bridges += midway ? 2 * sideBySide : sideBySide;
+    }
     return bridges * BridgeGraph.MOST_ADAPTERS + devices;
   }
 

@@ -62,7 +62,7 @@ final class LinePicture {
     plan.layout().attackLines().ifPresent(this::branches);
     int rows = Math.max(1, (steps.size() + perRow - 1) / perRow);
     double height = rows * rowHeight + LEGEND_HEIGHT;
-    String repeated = plan.lines() > 1 ? plan.lines() + " lines like this one.   " : "";
+    String repeated = repeated(plan);
     words(
         MARGIN,
         height - 5,
@@ -74,15 +74,21 @@ final class LinePicture {
     return new Picture(WIDTH, height, marks);
   }
 
+  private static String repeated(LinePlan plan) {
+    return plan.layout()
+        .attackLines()
+        .map(attack -> "Behind the wye: " + attack.lines() + " such lines.   ")
+        .orElse(plan.lines() > 1 ? plan.lines() + " lines like this one.   " : "");
+  }
+
   /** The other outlets of a wye: short lines that leave it and say where they go. */
   private void branches(Layout.AttackLines attack) {
     double x = left(attack.wyePlace()) + cell / 2 + cell * 0.15;
     double y = top(attack.wyePlace()) + AXIS;
-    double end = x + cell * 0.35 - JOINT_RADIUS;
     for (int line = 2; line <= attack.lines(); line++) {
       double down = HALF * (line == 2 ? 0.75 : -0.75);
-      marks.add(new Line(x, y + down, end - 6, y + down, 1.6));
-      words(end - 4, y + down + 2.5, SMALL, Anchor.START, "to line " + line);
+      marks.add(new Line(x, y + down, x + 8, y + down, 1.6));
+      words(x + 10, y + down + 2.5, SMALL, Anchor.START, "line " + line);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,31 @@ class FrontTest {
     }
     // Fronts of a single line would say little.
     assertThat(many).isGreaterThan(SHOPS / 20);
+  }
+
+  @Test
+  void front_of_a_wye_and_of_stations_is_undominated_in_60_small_random_shops_each() {
+    frontHolds(60, RandomShop::wyeJob);
+    frontHolds(60, RandomShop::stationJob);
+  }
+
+  private static void frontHolds(int wanted, Function<RandomShop, Job> jobOf) {
+    int shops = 0;
+    for (int seed = 0; shops < wanted; seed++) {
+      RandomShop random = new RandomShop(new Random(seed));
+      Job job = jobOf.apply(random);
+      Catalogue catalogue = random.shop().catalogue();
+      BruteForce bruteForce =
+          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      Optional<Set<TradeOff>> expected = bruteForce.undominated(MOST_LINES);
+      if (expected.isEmpty() || expected.get().isEmpty()) {
+        continue;
+      }
+      shops++;
+      assertThat(tradeOffs(random.shop().planner().frontOf(job).plans()))
+          .as("seed %d: %s", seed, job)
+          .isEqualTo(expected.get());
+    }
   }
 
   @Test
