@@ -11,15 +11,15 @@ final class PlanSentence {
   static String of(Job job) {
     String rise =
         job.run().riseFt() == 0
-            ? "on the level"
+            ? " on the level"
             : String.format(
                 Locale.ROOT,
-                "%s ft %s",
+                ", %s ft %s,",
                 tenths(Math.abs(job.run().riseFt())),
                 job.run().riseFt() > 0 ? "up" : "down");
     return String.format(
         Locale.ROOT,
-        "From %s (%s) to %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
+        "From %s (%s) to %s (%s), %s ft%s plus %.0f %% slack: %s gpm of %s at %s psi.",
         withArticle(Assembly.describe(job.source())),
         job.from(),
         withArticle(Assembly.describe(job.appliance())),

@@ -34,8 +34,8 @@ class ShellConfiguration {
   }
 
   @Bean
-  CommandIndex commandIndex(CommandRegistry registry) {
-    return new CommandIndex(registry);
+  CommandIndex commandIndex(CommandRegistry registry, Workspace workspace) {
+    return new CommandIndex(registry, workspace);
   }
 
   @Bean
