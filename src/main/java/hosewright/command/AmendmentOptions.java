@@ -4,8 +4,6 @@ import hosewright.catalogue.Catalogue;
 import hosewright.measure.Measures;
 import hosewright.order.Asked;
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
 import hosewright.quote.Amendments;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
@@ -113,7 +111,7 @@ final class AmendmentOptions {
         "discount",
         (option, text) -> {
           String[] parts = halves(option, text, "=", "a line and a percentage, such as 2=5%");
-          String key = key(option, parts[0], inTotalOrOffered());
+          String key = LineChoice.key(option, parts[0], inTotalOrOffered());
           double fraction = Measures.percent(option, parts[1]);
           if (fraction == 0) {
             return amendments.withoutDiscount(key);
@@ -150,15 +148,15 @@ final class AmendmentOptions {
       throw new BadInputException(option, parts[1], "a whole number from 0 to 999999");
     }
     return amendments.withQuantity(
-        key(option, parts[0], inTotalOrOffered()), Integer.parseInt(parts[1]));
+        LineChoice.key(option, parts[0], inTotalOrOffered()), Integer.parseInt(parts[1]));
   }
 
   private Amendments take(String option, String text) {
-    return amendments.taking(key(option, text, offered()));
+    return amendments.taking(LineChoice.key(option, text, offered()));
   }
 
   private Amendments drop(String option, String text) {
-    String key = key(option, text, inTotalOrOffered());
+    String key = LineChoice.key(option, text, inTotalOrOffered());
     boolean added = amendments.extraLines().stream().anyMatch(line -> line.key().equals(key));
     return added ? amendments.withoutLine(key) : amendments.withQuantity(key, 0);
   }
@@ -191,7 +189,7 @@ final class AmendmentOptions {
   private Amendments alternate(String option, String text) {
     String[] parts =
         halves(option, text, ":", "the line it replaces, then what: '3: 1 x W-SPAN-1'");
-    String replaced = key(option, parts[0], quote.lines());
+    String replaced = LineChoice.key(option, parts[0], quote.lines());
     return extra(option, parts[1], Standing.ALTERNATE, Optional.of(replaced));
   }
 
@@ -218,27 +216,6 @@ final class AmendmentOptions {
 
   private List<QuoteLine> inTotalOrOffered() {
     return Stream.concat(quote.lines().stream(), offered().stream()).toList();
-  }
-
-  private static String key(String option, String text, List<QuoteLine> among) {
-    String typed = text.strip();
-    return among.stream()
-        .filter(
-            line ->
-                String.valueOf(line.position()).equals(typed) || line.key().equalsIgnoreCase(typed))
-        .findFirst()
-        .map(QuoteLine::key)
-        .orElseThrow(() -> unknown(option, typed, among));
-  }
-
-  private static BadInputException unknown(String option, String typed, List<QuoteLine> among) {
-    String allowed =
-        among.isEmpty()
-            ? "the quote has no such lines"
-            : "a line among %d to %d, or its item"
-                .formatted(among.get(0).position(), among.get(among.size() - 1).position());
-    String nearest = Nearest.to(typed, among.stream().map(QuoteLine::key).toList());
-    return new BadInputException(List.of(new Problem(option, typed, allowed, nearest)));
   }
 
   private static String[] halves(String option, String text, String between, String allowed) {

@@ -4,9 +4,11 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CostRow;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemFacts;
-import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
+import hosewright.command.ShownItem.BreakPrice;
+import hosewright.command.ShownItem.CostAndMargin;
+import hosewright.command.ShownItem.SupplierTerms;
 import hosewright.line.PlanUse;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Margin;
@@ -15,25 +17,17 @@ import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
-import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
-import hosewright.shell.Table;
-import hosewright.store.CatalogueUses.QuoteUse;
-import hosewright.thread.End;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Shows everything the books know about one item. */
 final class CatalogueShowCommand extends ShellCommand {
-  private static final int QUOTES_SHOWN = 10;
-
   private final ObjectProvider<Books> books;
 
   CatalogueShowCommand(ObjectProvider<Books> books) {
@@ -52,36 +46,6 @@ final class CatalogueShowCommand extends ShellCommand {
   static OptionSpec internal() {
     return OptionSpec.flag("internal", "show cost and margin too, for the dealer's own eyes");
   }
-
-  /**
-   * An item.
-   *
-   * @param prices price breaks in force today
-   * @param costs absent unless asked for with {@code --internal}
-   */
-  record ShownItem(
-      String item,
-      String description,
-      List<End> ends,
-      Map<String, String> facts,
-      int onHand,
-      String unit,
-      String unitCode,
-      LocalDate date,
-      List<BreakPrice> prices,
-      Optional<SupplierTerms> supplier,
-      List<String> planUses,
-      List<QuoteUse> quotes,
-      Optional<List<CostAndMargin>> costs) {}
-
-  record BreakPrice(
-      int minimumQuantity, Money unitPrice, LocalDate from, Optional<LocalDate> until) {}
-
-  record SupplierTerms(String code, String name, int leadDays, int pack) {}
-
-  /** Margin is that of the list price of one, as a fraction. */
-  record CostAndMargin(
-      String supplier, Money unitCost, Optional<BigDecimal> margin, List<String> unknownBecause) {}
 
   @Override
   protected Answer answer(Invocation in) {
@@ -113,7 +77,7 @@ final class CatalogueShowCommand extends ShellCommand {
               PlanUse.of(item),
               open.uses().quotes(number),
               in.flag("internal") ? Optional.of(costs(part, number, today)) : Optional.empty());
-      return Answer.of(shown, screen -> text(shown, screen));
+      return Answer.of(shown, screen -> CatalogueShowText.of(shown, screen));
     }
   }
 
@@ -156,88 +120,6 @@ final class CatalogueShowCommand extends ShellCommand {
                     row.unitCost(),
                     Optional.empty(),
                     List.of("no price is in force")));
-  }
-
-  private static String text(ShownItem item, Screen screen) {
-    Prose prose = new Prose(screen).line(item.item() + ": " + item.description());
-    Table facts = Table.of("fact", "value");
-    item.facts().entrySet().stream()
-        .filter(fact -> !fact.getKey().equals("description"))
-        .forEach(fact -> facts.row(fact.getKey(), fact.getValue()));
-    prose.block(facts.on(screen));
-    prose.line(
-        "%d %s on hand; %s."
-            .formatted(
-                item.onHand(),
-                item.unit(),
-                item.supplier()
-                    .map(
-                        s ->
-                            "from %s (%s) in %d days, packs of %d"
-                                .formatted(s.name(), s.code(), s.leadDays(), s.pack()))
-                    .orElse("no supplier")));
-    prices(prose, item, screen);
-    for (String use : item.planUses()) {
-      prose.line("Plans: " + use + ".");
-    }
-    quotes(prose, item, screen);
-    item.costs().ifPresent(costs -> costs(prose, costs, screen));
-    return prose.toString();
-  }
-
-  private static void prices(Prose prose, ShownItem item, Screen screen) {
-    if (item.prices().isEmpty()) {
-      prose.line("No price is in force on " + item.date() + ".");
-      return;
-    }
-    Table prices = Table.of("from quantity", "list price", "in force from", "until").numbers(0, 1);
-    for (BreakPrice price : item.prices()) {
-      prices.row(
-          price.minimumQuantity(),
-          MoneyWords.of(price.unitPrice()),
-          price.from(),
-          price.until().map(LocalDate::toString).orElse("open"));
-    }
-    String one = item.unit().equals("each") ? "one" : "one " + item.unit();
-    prose.line("Price of " + one + " on " + item.date() + ":");
-    prose.block(prices.on(screen));
-  }
-
-  private static void quotes(Prose prose, ShownItem item, Screen screen) {
-    if (item.quotes().isEmpty()) {
-      prose.line("On no quote yet.");
-      return;
-    }
-    Table quotes = Table.of("quote", "rev", "status", "customer", "date", "quantity").numbers(1, 5);
-    for (QuoteUse use : item.quotes().subList(0, Math.min(QUOTES_SHOWN, item.quotes().size()))) {
-      quotes.row(
-          use.quote(),
-          use.revision(),
-          use.status().name().toLowerCase(Locale.ROOT),
-          use.customer(),
-          use.date(),
-          use.quantity());
-    }
-    prose.line("Quoted %d times, newest first:".formatted(item.quotes().size()));
-    prose.block(quotes.on(screen));
-  }
-
-  private static void costs(Prose prose, List<CostAndMargin> costs, Screen screen) {
-    prose.line("INTERNAL, not for customers:");
-    if (costs.isEmpty()) {
-      prose.line("No cost is in force, so the margin is not known.");
-      return;
-    }
-    Table table = Table.of("supplier", "cost", "margin at list price of one").numbers(1);
-    for (CostAndMargin cost : costs) {
-      table.row(
-          cost.supplier(),
-          MoneyWords.of(cost.unitCost()),
-          cost.margin()
-              .map(CatalogueShowCommand::percent)
-              .orElse("not known: " + String.join(", ", cost.unknownBecause())));
-    }
-    prose.block(table.on(screen));
   }
 
   /** A fraction as people read it, 0.4217 as 42.2 %. */

@@ -43,6 +43,7 @@ import org.springframework.context.annotation.Scope;
   QuoteShowCommand.class,
   QuoteUpdatePricesCommand.class,
   TenderPriceCommand.class,
+  OrderCancelCommand.class,
   OrderListCommand.class,
   OrderRaiseCommand.class,
   OrderReceiveCommand.class,

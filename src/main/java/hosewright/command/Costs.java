@@ -57,12 +57,14 @@ final class Costs {
     }
     String wanted = floor.map(least -> ", floor " + percent(least)).orElse("");
     String unknown = String.join("; ", earnings.all().unknownBecause());
+    boolean untold = earnings.all().against(floor) == Margin.Standing.UNKNOWN;
     return "For your eyes only\n\n"
         + table.on(screen)
         + "\n\nMargin "
         + percent(earnings.all())
         + wanted
-        + (unknown.isEmpty() ? "." : ": " + unknown + ".");
+        + (unknown.isEmpty() ? "." : ": " + unknown + ".")
+        + (untold ? " Whether the floor is kept nobody can tell until every cost is known." : "");
   }
 
   private static String percent(Margin margin) {

@@ -24,6 +24,18 @@ final class FlowingText {
             Prose.plain(flow.sizeIn()),
             flow.hoseSeries(),
             flow.lines() > 1 ? ", " + flow.lines() + " lines side by side" : ""));
+    flow.layout()
+        .attackLines()
+        .ifPresent(
+            attack ->
+                prose.line(
+                    String.format(
+                        "Behind the wye %d lines of %s of %s in hose (%s) bring %s each.",
+                        attack.lines(),
+                        units.length().of(attack.laidFt()),
+                        Prose.plain(attack.sizeIn()),
+                        attack.hoseSeries(),
+                        units.flow().of(attack.flowGpm()))));
     prose.line("The source gives " + units.pressure().of(flow.sourcePsi()) + " at that flow.");
     prose.line("Limited by " + units.restated(flow.limitedBy()) + ".");
     if (!flow.safe()) {

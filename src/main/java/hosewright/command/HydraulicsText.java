@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.OtherCoefficient;
 import hosewright.line.LinePlan;
@@ -31,26 +32,33 @@ final class HydraulicsText {
   String body() {
     Prose prose = new Prose(screen);
     prose.block(balance());
-    prose.line("Friction in the hose is by " + hydraulics.frictionBasis() + ".");
+    var attack = plan.layout().attackLines();
+    prose.line(
+        (attack.isPresent() ? "Friction in the supply hose is by " : "Friction in the hose is by ")
+            + hydraulics.frictionBasis()
+            + ".");
+    attack.ifPresent(lines -> prose.line(behindTheWye(lines)));
     hydraulics.otherCoefficients().forEach(other -> prose.line(sentence(other)));
     prose.line(
         String.format(
             Locale.ROOT,
-            "Water runs at %s; full of water the hose weighs %s (%s empty) and fills in %.1f"
-                + " minutes.",
+            "Water runs at %s%s; full of water all the hose weighs %s (%s empty), and it fills in"
+                + " %.1f minutes.",
             units.speed().of(hydraulics.velocityFtPerS()),
+            attack.isPresent() ? " where it is fastest" : "",
             units.weight().of(hydraulics.chargedWeightLb()),
             units.weight().of(hydraulics.emptyWeightLb()),
             hydraulics.fillMinutes()));
     hydraulics
         .reactionLbf()
-        .ifPresent(lbf -> prose.line("The nozzle pushes back with " + units.force().of(lbf) + "."));
-    prose.line(
-        "Shutting at once adds between "
-            + units.pressure().of(hydraulics.surgeLowPsi())
-            + " and "
-            + units.pressure().of(hydraulics.surgeHighPsi())
-            + ", an upper bound: close slowly.");
+        .ifPresent(
+            lbf ->
+                prose.line(
+                    (attack.isPresent() ? "Each nozzle" : "The nozzle")
+                        + " pushes back with "
+                        + units.force().of(lbf)
+                        + "."));
+    prose.line(surge());
     prose.block(
         StationTable.of(plan.run(), hydraulics.profile(), screen, units)
             + "\n"
@@ -58,10 +66,43 @@ final class HydraulicsText {
     return prose.toString().replaceFirst("^\n+", "");
   }
 
+  private String behindTheWye(Layout.AttackLines attack) {
+    return String.format(
+        Locale.ROOT,
+        "Behind the wye each of %d lines carries %s and begins with %s; its hose loses %s, by %s.",
+        attack.lines(),
+        units.flow().of(attack.flowGpm()),
+        units.pressure().of(attack.wyePsi()),
+        units.pressure().of(attack.frictionLossPsi()),
+        attack.frictionBasis());
+  }
+
+  /** One figure where the hose's wave speed is known, else the range that hose is found in. */
+  private String surge() {
+    String low = units.pressure().of(hydraulics.surgeLowPsi());
+    String high = units.pressure().of(hydraulics.surgeHighPsi());
+    return low.equals(high)
+        ? "A valve slammed shut can raise the pressure by as much as " + high + ": close slowly."
+        : "A valve slammed shut can raise the pressure by as much as "
+            + high
+            + " in stiff hose; in soft hose it may be no more than "
+            + low
+            + ". How stiff this hose is is not known: close slowly.";
+  }
+
   private String balance() {
     Table table = Table.of("", units.pressure().unit()).numbers(1);
-    table.row("needed at the appliance", psi(plan.needPsi()));
-    table.row("lost in hose", psi(hydraulics.frictionLossPsi()));
+    var attack = plan.layout().attackLines();
+    table.row(
+        attack.isPresent() ? "needed at each appliance" : "needed at the appliance",
+        psi(plan.needPsi()));
+    if (attack.isPresent()) {
+      double attackPsi = attack.get().frictionLossPsi();
+      table.row("lost in each attack line", psi(attackPsi));
+      table.row("lost in the supply hose", psi(hydraulics.frictionLossPsi() - attackPsi));
+    } else {
+      table.row("lost in hose", psi(hydraulics.frictionLossPsi()));
+    }
     table.row("lost in adapters", psi(hydraulics.adapterLossPsi()));
     table.row("lost in valves, wyes and meters", psi(hydraulics.applianceLossPsi()));
     table.row("lost to rise", psi(hydraulics.elevationLossPsi()));

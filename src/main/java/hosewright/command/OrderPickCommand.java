@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
+import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.report.Slip;
 import hosewright.shell.Answer;
@@ -38,6 +39,9 @@ final class OrderPickCommand extends ShellCommand {
     String dealer;
     try (Books open = books.getObject()) {
       order = OrderChoice.order(in, open);
+      if (order.cancellation().isPresent()) {
+        throw new BadInputException("number", order.number(), "an order that is not cancelled");
+      }
       Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
       card = BenchCard.of(order, quote, open.catalogue());
       slip = PickSlip.of(order, quote, card);

@@ -60,20 +60,27 @@ final class OrderPurchaseCommand extends ShellCommand {
       columns.addAll(List.of("Each", "Amount"));
       widths.addAll(List.of(14, 14));
     }
-    List<List<String>> rows = purchase.lines().stream().map(line -> row(line, internal)).toList();
+    boolean closed = purchase.state() == PurchaseOrder.State.CLOSED;
+    List<List<String>> rows =
+        purchase.lines().stream()
+            .filter(line -> !closed || line.cancelled() > 0)
+            .map(line -> row(line, closed ? line.cancelled() : line.quantity(), internal))
+            .toList();
     List<String> remarks = new ArrayList<>();
-    if (internal) {
+    if (internal && !closed) {
       purchase.total().ifPresent(total -> remarks.add("In all " + MoneyWords.of(total) + "."));
     }
     return new Slip(
-        "Purchase order " + purchase.number(),
+        "Purchase order " + purchase.number() + (closed ? ", cancelled" : ""),
         List.of(
             dealer.name() + ", " + String.join(", ", dealer.addressLines()),
             "To " + purchase.supplierName() + " (" + purchase.supplier() + ")",
-            "Wanted on our dock by " + purchase.expectedOn()),
+            closed
+                ? "Please deliver nothing more of it."
+                : "Wanted on our dock by " + purchase.expectedOn()),
         List.of(
             new Part(
-                "To deliver",
+                closed ? "No longer to deliver" : "To deliver",
                 columns,
                 internal ? Set.of(0, 3, 5, 6) : Set.of(0, 3),
                 widths,
@@ -81,21 +88,18 @@ final class OrderPurchaseCommand extends ShellCommand {
                 remarks)));
   }
 
-  private static List<String> row(PurchaseLine line, boolean internal) {
+  private static List<String> row(PurchaseLine line, int quantity, boolean internal) {
     List<String> cells =
         new ArrayList<>(
             List.of(
                 "" + line.position(),
                 line.stockCode(),
                 line.description(),
-                "" + line.quantity(),
+                "" + quantity,
                 line.unit()));
     if (internal) {
       cells.add(line.unitCost().map(MoneyWords::of).orElse("to be agreed"));
-      cells.add(
-          line.unitCost()
-              .map(cost -> MoneyWords.of(cost.multipliedBy(line.quantity())))
-              .orElse(""));
+      cells.add(line.unitCost().map(cost -> MoneyWords.of(cost.multipliedBy(quantity))).orElse(""));
     }
     return cells;
   }

@@ -35,7 +35,9 @@ final class OrderShipCommand extends ShellCommand {
       Order order = OrderChoice.order(in, open);
       Map<Integer, Integer> going = OrderChoice.quantities(in).orElseGet(() -> reserved(order));
       boolean onlyWork = order.lines().stream().noneMatch(OrderLine::isGoods);
-      if (order.state() == Order.State.SHIPPED || (going.isEmpty() && !onlyWork)) {
+      if (order.state() == Order.State.SHIPPED
+          || order.state() == Order.State.CANCELLED
+          || (going.isEmpty() && !onlyWork)) {
         throw new BadInputException(
             "number", order.number(), "an order for which something is reserved");
       }

@@ -42,6 +42,7 @@ final class OrderShowCommand extends ShellCommand {
       int quantity,
       int reserved,
       int shipped,
+      int cancelled,
       int shortage) {
     static Line of(OrderLine line) {
       return new Line(
@@ -53,6 +54,7 @@ final class OrderShowCommand extends ShellCommand {
           line.quantity(),
           line.reserved(),
           line.shipped(),
+          line.cancelled(),
           line.shortage());
     }
   }
@@ -65,6 +67,7 @@ final class OrderShowCommand extends ShellCommand {
       int needed,
       int quantity,
       int received,
+      int cancelled,
       Optional<Money> unitCost) {
     static Bought of(PurchaseLine line, boolean internal) {
       return new Bought(
@@ -74,6 +77,7 @@ final class OrderShowCommand extends ShellCommand {
           line.needed(),
           line.quantity(),
           line.received(),
+          line.cancelled(),
           internal ? line.unitCost() : Optional.empty());
     }
   }
@@ -82,6 +86,7 @@ final class OrderShowCommand extends ShellCommand {
       String number,
       String supplier,
       String supplierName,
+      PurchaseOrder.State state,
       LocalDate expectedOn,
       String remark,
       List<Bought> lines) {
@@ -90,6 +95,7 @@ final class OrderShowCommand extends ShellCommand {
           purchase.number(),
           purchase.supplier(),
           purchase.supplierName(),
+          purchase.state(),
           purchase.expectedOn(),
           purchase.remark(),
           purchase.lines().stream().map(line -> Bought.of(line, internal)).toList());
@@ -106,6 +112,7 @@ final class OrderShowCommand extends ShellCommand {
       LocalDate raisedOn,
       LocalDate shipOn,
       String raisedBy,
+      Optional<Order.Cancellation> cancellation,
       List<Line> lines,
       List<Purchase> purchases) {}
 
@@ -118,19 +125,23 @@ final class OrderShowCommand extends ShellCommand {
 
   /** An order as every command that changes one answers. */
   static Answer answer(Order order, boolean internal) {
-    return Answer.of(
-        new Shown(
-            order.number(),
-            order.quoteNumber(),
-            order.quoteRevision(),
-            order.customer(),
-            order.title(),
-            order.state(),
-            order.raisedOn(),
-            order.shipOn(),
-            order.raisedBy(),
-            order.lines().stream().map(Line::of).toList(),
-            order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList()),
-        screen -> OrderText.of(order, internal, screen));
+    return Answer.of(shown(order, internal), screen -> OrderText.of(order, internal, screen));
+  }
+
+  /** An order's document. */
+  static Shown shown(Order order, boolean internal) {
+    return new Shown(
+        order.number(),
+        order.quoteNumber(),
+        order.quoteRevision(),
+        order.customer(),
+        order.title(),
+        order.state(),
+        order.raisedOn(),
+        order.shipOn(),
+        order.raisedBy(),
+        order.cancellation(),
+        order.lines().stream().map(Line::of).toList(),
+        order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList());
   }
 }

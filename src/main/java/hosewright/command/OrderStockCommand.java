@@ -53,7 +53,8 @@ final class OrderStockCommand extends ShellCommand {
   /**
    * The shelves.
    *
-   * @param balanced whether for every shelf, shown or not, stock in is stock out and on hand
+   * @param balanced whether for every shelf, shown or not, stock in is stock out and on hand, and
+   *     what is reserved is held by lines of orders
    */
   record Stock(List<Shelf> shelves, boolean balanced) {}
 
@@ -95,9 +96,11 @@ final class OrderStockCommand extends ShellCommand {
               shelves.isEmpty() ? "Nothing has moved and nothing is promised." : table.on(screen);
           return shown
               + (balanced
-                  ? "\nThe books balance: for each of %d items, stock in is stock out and on hand."
+                  ? ("\nThe books balance: for each of %d items, stock in is stock out and on hand,"
+                          + " and what is reserved is what orders hold.")
                       .formatted(all.size())
-                  : "\nThe books do not balance: some stock on hand has no record.");
+                  : "\nThe books do not balance: some stock on hand has no record, or some of what is"
+                      + " reserved no order.");
         });
   }
 

@@ -7,6 +7,7 @@ import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 
 /** An order as a person reads it at a terminal. */
@@ -29,6 +30,14 @@ final class OrderText {
     prose.line(
         "%s; raised %s by %s; can ship %s"
             .formatted(order.title(), order.raisedOn(), order.raisedBy(), order.shipOn()));
+    order
+        .cancellation()
+        .ifPresent(
+            end ->
+                prose.line(
+                    "Cancelled by %s, %s: %s"
+                        .formatted(
+                            end.by(), end.at().truncatedTo(ChronoUnit.MINUTES), end.reason())));
     Table table =
         Table.of("#", "item", "description", "qty", "reserved", "shipped", "short")
             .numbers(0, 3, 4, 5, 6);
@@ -70,12 +79,12 @@ final class OrderText {
   private static void purchase(
       Prose prose, PurchaseOrder purchase, boolean internal, Screen screen) {
     prose.line(
-        "%s from %s (%s), expected %s%s"
+        "%s from %s (%s), %s%s"
             .formatted(
                 purchase.number(),
                 purchase.supplierName(),
                 purchase.supplier(),
-                purchase.expectedOn(),
+                standing(purchase),
                 purchase.remark().isEmpty() ? "" : "; " + purchase.remark()));
     Table table =
         internal
@@ -95,6 +104,14 @@ final class OrderText {
       table.row(internal ? with(cells, line.unitCost().map(MoneyWords::of).orElse("ask")) : cells);
     }
     prose.block(table.on(screen));
+  }
+
+  private static String standing(PurchaseOrder purchase) {
+    return switch (purchase.state()) {
+      case OPEN, PART_RECEIVED -> "expected " + purchase.expectedOn();
+      case RECEIVED -> "received";
+      case CLOSED -> "closed: nothing more is awaited";
+    };
   }
 
   private static Object[] with(Object[] cells, Object last) {

@@ -131,9 +131,7 @@ final class PickSlip {
     remarks.add(
         "Gaskets: %d come fitted, %d to put in, %d spare."
             .formatted(plan.gaskets().fitted(), plan.gaskets().bought(), plan.gaskets().spare()));
-    if (plan.lines() > 1) {
-      remarks.add("Assemble " + plan.lines() + " lines like this one.");
-    }
+    remarks.addAll(plan.remarks());
     return new Part(
         "To assemble",
         List.of("Done", "Step", "Item", "Part", "Count", "Faces source", "Faces appliance"),

@@ -54,6 +54,7 @@ final class PlanText {
           String.format(
               Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
       ownAndSpare();
+      plan.layout().sentences().forEach(sentence -> sentence(sentence + "."));
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.lines() > 0) {
@@ -79,16 +80,31 @@ final class PlanText {
   }
 
   private String laid() {
-    String sections = counted(plan.sections());
     String lines = plan.lines() > 1 ? plan.lines() + " lines, in all " : "";
+    String supply =
+        lines + hose(plan.sections(), plan.sizeIn(), plan.couplingSizeIn(), plan.hoseSeries());
+    return supply
+        + plan.layout()
+            .attackLines()
+            .map(
+                a ->
+                    " to the wye, and behind it "
+                        + a.lines()
+                        + " attack lines, in all "
+                        + hose(a.sections(), a.sizeIn(), a.couplingSizeIn(), a.hoseSeries())
+                        + ",")
+            .orElse("");
+  }
+
+  private String hose(
+      List<LinePlan.SectionCount> sections, double sizeIn, double couplingSizeIn, String series) {
     return String.format(
         Locale.ROOT,
-        "%s%s of %s in hose with %s in couplings (%s)",
-        lines,
-        sections,
-        plain(plan.sizeIn()),
-        plain(plan.couplingSizeIn()),
-        plan.hoseSeries());
+        "%s of %s in hose with %s in couplings (%s)",
+        counted(sections),
+        plain(sizeIn),
+        plain(couplingSizeIn),
+        series);
   }
 
   private void joints() {

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.quote.Margin;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore.Logged;
 import hosewright.shell.Answer;
@@ -30,14 +31,15 @@ final class QuoteHistoryCommand extends ShellCommand {
     this.books = books;
   }
 
-  /** One step; {@code belowFloor} only where the dealer asked for it. */
+  /** One step; {@code belowFloor} and {@code floorUnknown} only where the dealer asked for it. */
   record Step(
       int revision,
       String step,
       String by,
       Instant at,
       String note,
-      Optional<Boolean> belowFloor) {}
+      Optional<Boolean> belowFloor,
+      Optional<Boolean> floorUnknown) {}
 
   record History(String number, List<Step> steps) {}
 
@@ -65,7 +67,13 @@ final class QuoteHistoryCommand extends ShellCommand {
         logged.step().by(),
         logged.step().at(),
         logged.step().note(),
-        internal ? Optional.of(logged.step().belowFloor()) : Optional.empty());
+        asked(internal, logged, Margin.Standing.BELOW),
+        asked(internal, logged, Margin.Standing.UNKNOWN));
+  }
+
+  private static Optional<Boolean> asked(
+      boolean internal, Logged logged, Margin.Standing standing) {
+    return internal ? Optional.of(logged.step().floor() == standing) : Optional.empty();
   }
 
   private static String sentence(Logged logged, ZoneId zone, boolean internal) {
@@ -74,6 +82,15 @@ final class QuoteHistoryCommand extends ShellCommand {
         + logged.revision()
         + " "
         + Signing.words(logged.step(), zone)
-        + (internal && logged.step().belowFloor() ? " (under the margin floor)" : "");
+        + (internal ? floor(logged.step().floor()) : "");
+  }
+
+  private static String floor(Margin.Standing standing) {
+    return switch (standing) {
+      case KEPT -> "";
+      case BELOW -> " (under the margin floor)";
+      case UNKNOWN ->
+          " (a cost was not known: nobody could tell whether the margin floor was kept)";
+    };
   }
 }

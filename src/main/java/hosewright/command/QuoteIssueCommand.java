@@ -13,6 +13,7 @@ import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
+import hosewright.shell.Notices;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.time.LocalDate;
@@ -26,8 +27,9 @@ final class QuoteIssueCommand extends ShellCommand {
   private static final int LONGEST_DAYS = 3650;
 
   private final ObjectProvider<Books> books;
+  private final Notices notices;
 
-  QuoteIssueCommand(ObjectProvider<Books> books) {
+  QuoteIssueCommand(ObjectProvider<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "quote issue",
@@ -48,6 +50,7 @@ final class QuoteIssueCommand extends ShellCommand {
                 Signing.option())
             .with(Papers.options()));
     this.books = books;
+    this.notices = notices;
   }
 
   record Issued(
@@ -68,7 +71,14 @@ final class QuoteIssueCommand extends ShellCommand {
       LocalDate validUntil = validUntil(in, open);
       int leadDays = days(in, "lead-days", 0).orElseGet(() -> leadDays(open, seen));
       papers.ifPresent(all -> all.places(seen.number(), seen.revision()));
-      Quote issued = open.quotes().issue(seen, validUntil, leadDays, signed(in, open, seen));
+      Signed step = signed(in, open, seen);
+      Quote issued = open.quotes().issue(seen, validUntil, leadDays, step);
+      if (step.floor() == Margin.Standing.UNKNOWN) {
+        notices.say(
+            ("Not every cost is known, so nobody can tell whether the margin floor is kept: see"
+                    + " 'quote show %s --internal'.")
+                .formatted(issued.number()));
+      }
       Dealer dealer = Papers.dealer(open.terms());
       List<String> files = papers.map(all -> all.write(issued, dealer)).orElse(List.of());
       return Answer.of(
@@ -103,14 +113,11 @@ final class QuoteIssueCommand extends ShellCommand {
     return Math.max(asked, quote.leadDays());
   }
 
-  /** The step, marked when it goes out under the floor. */
+  /** The step, marked when it goes out under the floor or nobody can tell. */
   private static Signed signed(Invocation in, Books open, Quote quote) {
     Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
     Margin.Standing standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
-    if (standing != Margin.Standing.BELOW) {
-      return step;
-    }
-    if (!in.flag("allow-below-floor")) {
+    if (standing == Margin.Standing.BELOW && !in.flag("allow-below-floor")) {
       throw new BadInputException(
           "quote",
           quote.number() + "-r" + quote.revision(),
@@ -118,7 +125,7 @@ final class QuoteIssueCommand extends ShellCommand {
               + quote.customer().customerClass()
               + " customers; see 'quote show --internal', or say --allow-below-floor");
     }
-    return step.markedBelowFloor();
+    return step.at(standing);
   }
 
   private static LocalDate validUntil(Invocation in, Books open) {

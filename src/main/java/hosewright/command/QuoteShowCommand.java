@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.quote.Earnings;
+import hosewright.quote.Margin;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore.Logged;
 import hosewright.shell.Answer;
@@ -31,8 +32,13 @@ final class QuoteShowCommand extends ShellCommand {
     this.books = books;
   }
 
-  /** A quote with what it earns. */
-  record Internal(Quote quote, Earnings earnings, Optional<BigDecimal> floor) {}
+  /**
+   * A quote with what it earns.
+   *
+   * @param standing how that is to the floor; unknown while a cost is not known
+   */
+  record Internal(
+      Quote quote, Earnings earnings, Optional<BigDecimal> floor, Margin.Standing standing) {}
 
   @Override
   protected Answer answer(Invocation in) {
@@ -49,7 +55,7 @@ final class QuoteShowCommand extends ShellCommand {
       Earnings earnings = Costs.earnings(open, quote);
       Optional<BigDecimal> floor = Costs.floor(open, quote);
       return Answer.of(
-          new Internal(quote, earnings, floor),
+          new Internal(quote, earnings, floor, earnings.all().against(floor)),
           screen ->
               text(quote, steps, zone, screen) + "\n\n" + Costs.text(earnings, floor, screen));
     }

@@ -62,9 +62,11 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
         plan.couplingSizeIn(),
         plan.hoseSeries(),
         plan.lines(),
-        plan.sections().stream()
-            .map(s -> s.count() + " x " + Prose.plain(s.lengthFt()) + " ft")
-            .collect(Collectors.joining(" + ")),
+        laid(plan.sections())
+            + plan.layout()
+                .attackLines()
+                .map(a -> "; " + Prose.plain(a.sizeIn()) + " in: " + laid(a.sections()))
+                .orElse(""),
         plan.total(),
         plan.hydraulics().requiredSourcePsi(),
         plan.hydraulics().deliveredPsi(),
@@ -86,8 +88,14 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
     }
   }
 
+  private static String laid(List<LinePlan.SectionCount> sections) {
+    return sections.stream()
+        .map(s -> s.count() + " x " + Prose.plain(s.lengthFt()) + " ft")
+        .collect(Collectors.joining(" + "));
+  }
+
   private static int sections(LinePlan plan) {
-    return plan.sections().stream().mapToInt(LinePlan.SectionCount::count).sum();
+    return plan.sectionsInAll();
   }
 
   String text(Screen screen, UnitSystem units) {

@@ -138,6 +138,28 @@ public sealed interface Demand {
   }
 
   /**
+   * Like appliances that share a flow evenly.
+   *
+   * @param count 1 or more
+   */
+  record Alike(Demand one, int count) implements Demand {
+    public Alike {
+      Given.between("appliances", count, 1, 100, "");
+    }
+
+    @Override
+    public double needPsi(double flowGpm) {
+      return one.needPsi(flowGpm / count);
+    }
+
+    /** The push-back of each of them. */
+    @Override
+    public OptionalDouble reactionLbf(double flowGpm) {
+      return one.reactionLbf(flowGpm / count);
+    }
+  }
+
+  /**
    * An open hose end that fills a tank: the water above the end, and the velocity head the jet
    * takes with it (loss coefficient 1, normal exit).
    *

@@ -169,6 +169,9 @@ public final class LineHydraulics {
   }
 
   private static void refuseTipLargerThanHose(List<LineElement> elements, Demand demand) {
+    if (demand instanceof Demand.Alike alike) {
+      refuseTipLargerThanHose(elements, alike.one());
+    }
     if (!(demand instanceof Demand.SmoothBore tip)) {
       return;
     }

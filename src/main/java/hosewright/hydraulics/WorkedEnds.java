@@ -88,6 +88,9 @@ final class WorkedEnds {
   }
 
   static Step demand(Demand demand, double flowGpm) {
+    if (demand instanceof Demand.Alike alike) {
+      return demand(alike.one(), flowGpm / alike.count());
+    }
     String flow = hundredths(flowGpm);
     double psi = demand.needPsi(flowGpm);
     if (demand instanceof Demand.FlowAndPressure rated) {

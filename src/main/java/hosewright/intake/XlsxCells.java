@@ -28,6 +28,9 @@ final class XlsxCells {
   /** A spreadsheet keeps 15 digits of what was typed; what follows is the binary fraction's. */
   private static final MathContext AS_TYPED = new MathContext(15);
 
+  /** Before the point, or noughts behind it: a spreadsheet's numbers are IEEE 754 doubles. */
+  private static final int MOST_DIGITS = 309;
+
   private final ReadOnlySharedStringsTable texts;
   private final StylesTable styles;
   private final boolean from1904;
@@ -70,9 +73,16 @@ final class XlsxCells {
         at -> texts == null || at >= texts.getUniqueCount() ? "" : texts.getItemAt(at).getString());
   }
 
-  /** A number as it was typed: a plain decimal, or the day where it is shown as one. */
+  /**
+   * A number as it was typed: a plain decimal, or the day where it is shown as one.
+   *
+   * @throws NumberFormatException when it is none, or larger than a spreadsheet keeps
+   */
   String number(String value, String style) {
     BigDecimal number = new BigDecimal(value).round(AS_TYPED);
+    if (Math.abs((long) number.precision() - number.scale()) > MOST_DIGITS) {
+      throw new NumberFormatException(value);
+    }
     if (!style.isEmpty() && isDate(Integer.parseInt(style))) {
       LocalDateTime moment = DateUtil.getLocalDateTime(number.doubleValue(), from1904);
       if (moment != null) {

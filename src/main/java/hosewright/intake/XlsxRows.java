@@ -107,6 +107,11 @@ public final class XlsxRows implements CellRows {
           String.valueOf(e.getMessage()).contains("Zip bomb")
               ? "a workbook whose parts unfold to a usual size; save it as CSV"
               : "a readable workbook saved as .xlsx");
+    } catch (BadInputException | XlsxSheetHandler.TakerFailedException e) {
+      throw e;
+    } catch (RuntimeException e) {
+      // What the library meets in a damaged part comes out of it as whatever it ran into there.
+      throw refused("a readable workbook saved as .xlsx");
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
     }

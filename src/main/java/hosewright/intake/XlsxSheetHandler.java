@@ -39,6 +39,15 @@ final class XlsxSheetHandler extends DefaultHandler {
     private static final long serialVersionUID = 1L;
   }
 
+  /** Not the sheet is at fault but who takes its rows. */
+  static final class TakerFailedException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    TakerFailedException(RuntimeException cause) {
+      super(cause);
+    }
+  }
+
   @Override
   public void startElement(String uri, String local, String name, Attributes attributes) {
     switch (local) {
@@ -142,8 +151,18 @@ final class XlsxSheetHandler extends DefaultHandler {
     if (width == 0) {
       width = row.size();
     }
-    if (!taker.take(CellRows.Row.of(line, List.copyOf(row)))) {
+    if (!taken(CellRows.Row.of(line, List.copyOf(row)))) {
       throw new EnoughException();
+    }
+  }
+
+  private boolean taken(CellRows.Row whole) {
+    try {
+      return taker.take(whole);
+    } catch (BadInputException e) {
+      throw e;
+    } catch (RuntimeException e) {
+      throw new TakerFailedException(e);
     }
   }
 

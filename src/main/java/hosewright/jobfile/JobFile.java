@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -62,7 +63,31 @@ public final class JobFile {
     } catch (CharacterCodingException e) {
       throw new BadInputException("job", file.toString(), "a job file in UTF-8");
     } catch (IOException e) {
-      throw new BadInputException("job", file.toString(), "a job file that is there to be read");
+      throw new BadInputException(
+          List.of(
+              new Problem(
+                  "job", file.toString(), "a job file that is there to be read", beside(file))));
+    }
+  }
+
+  /** The job file in the same folder that was probably meant. */
+  private static String beside(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    Path name = file.getFileName();
+    if (folder == null || name == null) {
+      return "";
+    }
+    try (Stream<Path> there = Files.list(folder)) {
+      String meant =
+          Nearest.to(
+              name.toString(),
+              there
+                  .map(one -> one.getFileName().toString())
+                  .filter(one -> one.endsWith(".yaml"))
+                  .toList());
+      return meant.isEmpty() ? "" : file.resolveSibling(meant).toString();
+    } catch (IOException e) {
+      return "";
     }
   }
 

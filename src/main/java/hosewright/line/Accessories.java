@@ -14,6 +14,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -80,8 +81,9 @@ final class Accessories {
     if (byNumber.isPresent()) {
       return List.of(byNumber.get());
     }
-    ItemKind kind = kind(Asked.of(wanted).what());
-    return catalogue.ofKind(kind).stream()
+    String what = Asked.of(wanted).what();
+    ItemKind kind = kind(what);
+    return named(what).stream()
         .filter(item -> DRY.contains(kind) ? eligibility.toBeHad(item) : eligibility.wetted(item))
         .filter(item -> fits(item, hose))
         .toList();
@@ -120,7 +122,7 @@ final class Accessories {
     if (byNumber.isPresent()) {
       return byNumber.filter(Accessories::standsInLine).stream().toList();
     }
-    return catalogue.ofKind(kind(wanted)).stream()
+    return named(wanted).stream()
         .filter(Accessories::standsInLine)
         .filter(eligibility::wetted)
         .toList();
@@ -130,12 +132,32 @@ final class Accessories {
     return IN_LINE.contains(item.kind()) && item.ends().size() == 2;
   }
 
+  /** Items of a kind, and of a sort of it where words before it say which: "gate valve". */
+  private List<Item> named(String wanted) {
+    ItemKind kind = kind(wanted);
+    String sort = wanted.substring(0, wanted.length() - kind.word().length()).strip();
+    return catalogue.ofKind(kind).stream().filter(item -> describes(item, sort)).toList();
+  }
+
   private ItemKind kind(String wanted) {
     return Arrays.stream(ItemKind.values())
         .filter(ItemKind::isAccessory)
-        .filter(kind -> kind.word().equals(wanted))
+        .filter(
+            kind ->
+                kind.word().equals(wanted)
+                    || wanted.endsWith(" " + kind.word()) && hasSort(kind, wanted))
         .findFirst()
         .orElseThrow(() -> unknown(wanted));
+  }
+
+  private boolean hasSort(ItemKind kind, String wanted) {
+    String sort = wanted.substring(0, wanted.length() - kind.word().length()).strip();
+    return catalogue.ofKind(kind).stream().anyMatch(item -> describes(item, sort));
+  }
+
+  private static boolean describes(Item item, String sort) {
+    String described = item.description().toLowerCase(Locale.ROOT);
+    return described.contains(sort.toLowerCase(Locale.ROOT));
   }
 
   private BadInputException unknown(String wanted) {

@@ -10,11 +10,35 @@ import java.util.List;
 /**
  * A whole line put together: every part in its place, from source to appliance.
  *
+ * @param lays one for each of the frame's legs
  * @param parts the parts of one line in order; {@link Placed#lines()} tells which stand side by
  *     side
  * @param joints every joint between them, and between like sections
  */
-record Assembly(Frame frame, Lay lay, List<Placed> parts, List<MadeJoint> joints) {
+record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint> joints) {
+
+  Assembly {
+    lays = List.copyOf(lays);
+  }
+
+  /** The lay of the leg that starts at the source. */
+  Lay lay() {
+    return lays.get(0);
+  }
+
+  /** Sections to couple, of all lines together. */
+  int sections() {
+    int sections = 0;
+    for (int i = 0; i < lays.size(); i++) {
+      sections += lays.get(i).sections() * frame.legs().get(i).lines();
+    }
+    return sections;
+  }
+
+  /** Hose between source and appliance, ft. */
+  double laidFt() {
+    return lays.stream().mapToDouble(Lay::lengthFt).sum();
+  }
 
   /**
    * A joint of the line.
@@ -34,35 +58,56 @@ record Assembly(Frame frame, Lay lay, List<Placed> parts, List<MadeJoint> joints
   /**
    * Puts a line together.
    *
+   * @param lays one for each leg
    * @param bridges one for each of {@link Frame#gaps}, in order
    */
-  static Assembly of(Job job, Frame frame, Lay lay, List<List<Placed>> bridges) {
+  static Assembly of(Job job, Frame frame, List<Lay> lays, List<List<Placed>> bridges) {
     List<Placed> parts = new ArrayList<>();
     Iterator<List<Placed>> bridge = bridges.iterator();
-    parts.add(Placed.source(describe(job.source()), job.from()));
-    for (Bridge.Link part : frame.before()) {
+    parts.add(Placed.source(describe(job.source()), job.from(), frame.outlets()));
+    addDevices(frame.before(), frame.outlets(), bridge, parts);
+    for (int i = 0; i < frame.legs().size(); i++) {
+      Leg leg = frame.legs().get(i);
       parts.addAll(bridge.next());
-      parts.add(Placed.fitting(Placed.Role.DEVICE, part, 1));
+      addLeg(leg, lays.get(i), bridge, parts);
+      addDevices(leg.after(), leg.afterLines(), bridge, parts);
     }
     parts.addAll(bridge.next());
-    addSections(frame, lay, parts);
-    for (Bridge.Link part : frame.after()) {
-      parts.addAll(bridge.next());
-      parts.add(Placed.fitting(Placed.Role.DEVICE, part, 1));
-    }
-    parts.addAll(bridge.next());
-    parts.add(Placed.appliance(describe(job.appliance()), job.to()));
-    return new Assembly(frame, lay, List.copyOf(parts), joints(parts));
+    parts.add(Placed.appliance(describe(job.appliance()), job.to(), job.appliances()));
+    return new Assembly(frame, lays, List.copyOf(parts), joints(parts));
   }
 
-  private static void addSections(Frame frame, Lay lay, List<Placed> parts) {
-    HoseLine hose = frame.hose();
+  private static void addDevices(
+      List<Bridge.Link> devices, int lines, Iterator<List<Placed>> bridge, List<Placed> parts) {
+    for (Bridge.Link device : devices) {
+      parts.addAll(bridge.next());
+      parts.add(Placed.fitting(Placed.Role.DEVICE, device, lines));
+    }
+  }
+
+  /** The sections of a leg, the longest first, with what stands at couplings between them. */
+  private static void addLeg(Leg leg, Lay lay, Iterator<List<Placed>> bridge, List<Placed> parts) {
+    List<Integer> couplings = leg.couplings(lay);
+    int from = 0;
+    for (int i = 0; i < couplings.size(); i++) {
+      addSections(leg, lay, from, couplings.get(i), parts);
+      addDevices(leg.midway().get(i).parts(), leg.lines(), bridge, parts);
+      parts.addAll(bridge.next());
+      from = couplings.get(i);
+    }
+    addSections(leg, lay, from, lay.sections(), parts);
+  }
+
+  private static void addSections(Leg leg, Lay lay, int from, int to, List<Placed> parts) {
+    HoseLine hose = leg.hose();
+    int before = 0;
     for (int i = 0; i < hose.options().size(); i++) {
-      int count = lay.counts().get(i);
+      int laid = lay.counts().get(i);
+      int count = Math.min(to, before + laid) - Math.max(from, before);
       if (count > 0) {
-        parts.add(
-            Placed.sections(hose, hose.options().get(i), frame.reversed(), count, frame.lines()));
+        parts.add(Placed.sections(hose, hose.options().get(i), leg.reversed(), count, leg.lines()));
       }
+      before += laid;
     }
   }
 

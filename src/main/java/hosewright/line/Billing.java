@@ -46,7 +46,10 @@ final class Billing {
     Basket basket = new Basket();
     List<String> unpriced = new ArrayList<>();
     int spares = job.conditions().spareSections();
-    basket.addSections(line.frame().hose(), line.lay(), line.frame().lines(), spares);
+    for (int i = 0; i < line.lays().size(); i++) {
+      Leg leg = line.frame().legs().get(i);
+      basket.addSections(leg.hose(), line.lays().get(i), leg.lines(), spares);
+    }
     addFittings(line, basket, unpriced);
     gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
     addSealant(line, basket, unpriced);

@@ -49,7 +49,10 @@ final class Caution {
     add(when, "other fluid", !job.service().isWater());
     add(when, "temperature", deratedAtUnknownTemperature(job, plan));
     add(when, "near limit", !NearLimits.of(job, checks).isEmpty());
-    add(when, "made up", plan.assembly().frame().hose().madeUp());
+    add(
+        when,
+        "made up",
+        plan.assembly().frame().legs().stream().anyMatch(leg -> leg.hose().madeUp()));
     add(when, "local thread", warns(checks, DistrictCheck.NAME));
     add(when, "crossing", job.accessories().contains("ramp"));
     add(when, "design ratio", job.service().use() != Use.FIRE && CautionFigures.rated(job, plan));

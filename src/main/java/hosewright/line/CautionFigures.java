@@ -13,7 +13,7 @@ final class CautionFigures {
   CautionFigures(Job job, Evaluated plan, List<Check> checks) {
     LineHydraulicsResult hydraulics = plan.hydraulics();
     figures.put("{near}", String.join(", ", NearLimits.of(job, checks)));
-    figures.put("{water}", Checks.text("%.0f gal", hydraulics.waterGal()));
+    figures.put("{water}", Checks.text("%.0f gal", waterGal(job, plan)));
     figures.put("{surge}", Checks.text("%.0f psi", hydraulics.surgeHighPsi()));
     figures.put("{reaction}", Checks.text("%.0f lbf", hydraulics.reactionLbf().orElse(0.0)));
     double workingPsi = workingPsi(job, plan).orElse(0);
@@ -26,17 +26,23 @@ final class CautionFigures {
     figures.put("{burst}", Checks.text("%.0f psi", workingPsi * ratio));
   }
 
+  /** Water in the line from the source to the appliance, or to every one behind a wye. */
+  private static double waterGal(Job job, Evaluated plan) {
+    List<LegFigures> legs = LegFigures.of(job, plan.assembly());
+    return legs.get(0).waterGal()
+        + legs.stream().skip(1).mapToDouble(LegFigures::allWaterGal).sum();
+  }
+
   /** Whether the hose carries a working pressure at all. */
   static boolean rated(Job job, Evaluated plan) {
     return workingPsi(job, plan).orElse(0) > 0;
   }
 
   private static OptionalDouble workingPsi(Job job, Evaluated plan) {
-    return plan.assembly()
-        .frame()
-        .hose()
-        .rating()
-        .workingPsiAt(job.service().temperatureOrUsualF());
+    return plan.assembly().frame().legs().stream()
+        .map(leg -> leg.hose().rating().workingPsiAt(job.service().temperatureOrUsualF()))
+        .flatMapToDouble(OptionalDouble::stream)
+        .min();
   }
 
   String putInto(String sentence) {

@@ -72,9 +72,15 @@ final class ConditionChecks {
     if (wanted == 0) {
       return Optional.empty();
     }
-    HoseLine hose = line.frame().hose();
-    int bought = hose.sparesToBuy(line.lay(), line.frame().lines(), wanted);
-    boolean sold = bought == 0 || hose.spare(line.lay()).isPresent();
+    int bought = 0;
+    boolean sold = true;
+    for (int i = 0; i < line.lays().size(); i++) {
+      Leg leg = line.frame().legs().get(i);
+      int ofLeg = leg.hose().sparesToBuy(line.lays().get(i), leg.lines(), wanted);
+      bought += ofLeg;
+      sold &= ofLeg == 0 || leg.hose().spare(line.lays().get(i)).isPresent();
+    }
+    wanted *= line.lays().size();
     return Optional.of(
         check(
             "spare sections",

@@ -68,11 +68,14 @@ final class EasedTerms {
   }
 
   private static double heaviestLb(Evaluated plan) {
-    List<SectionOption> options = plan.assembly().frame().hose().options();
     double heaviest = 0;
-    for (int i = 0; i < options.size(); i++) {
-      if (plan.assembly().lay().counts().get(i) > 0) {
-        heaviest = Math.max(heaviest, options.get(i).weightLb());
+    for (int leg = 0; leg < plan.assembly().lays().size(); leg++) {
+      Lay lay = plan.assembly().lays().get(leg);
+      List<SectionOption> options = plan.assembly().frame().legs().get(leg).hose().options();
+      for (int i = 0; i < options.size(); i++) {
+        if (lay.counts().get(i) > 0) {
+          heaviest = Math.max(heaviest, options.get(i).weightLb());
+        }
       }
     }
     return Math.ceil(heaviest);

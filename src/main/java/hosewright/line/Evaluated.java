@@ -24,7 +24,7 @@ record Evaluated(
    */
   private static final Comparator<Evaluated> BY_MERIT =
       Comparator.comparing(Evaluated::total)
-          .thenComparingInt(plan -> plan.assembly().lay().sections())
+          .thenComparingInt(plan -> plan.assembly().lays().stream().mapToInt(Lay::sections).sum())
           .thenComparingInt(plan -> plan.assembly().adapters())
           .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi())
           .thenComparing(plan -> plan.assembly().spelledOut());

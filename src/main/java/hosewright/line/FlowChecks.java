@@ -119,7 +119,7 @@ final class FlowChecks {
 
   /** Said apart only where it fails: a tip is no larger than the hose before it. */
   Optional<Check> tipFits() {
-    HoseLine hose = line.frame().hose();
+    HoseLine hose = line.frame().last().hose();
     if (!tipTooLarge(job, hose)) {
       return Optional.empty();
     }
@@ -139,11 +139,11 @@ final class FlowChecks {
 
   /** Flow, pressure and tip state one thing twice. */
   Optional<Check> tipFlow() {
-    if (job.tipIn().isEmpty() || tipTooLarge(job, line.frame().hose())) {
+    if (job.tipIn().isEmpty() || tipTooLarge(job, line.frame().last().hose())) {
       return Optional.empty();
     }
     double flowGpm = new Demand.SmoothBore(job.tipIn().getAsDouble()).flowGpm(job.needPsi());
-    double share = Math.abs(flowGpm - job.flowGpm()) / job.flowGpm();
+    double share = Math.abs(flowGpm - job.flowEachGpm()) / job.flowEachGpm();
     boolean agree = share <= Limit.TIP_FLOW_SHARE.value();
     return Optional.of(
         check(
@@ -153,6 +153,6 @@ final class FlowChecks {
             share,
             text(
                 "this tip flows %.0f gpm at %.1f psi, and %.0f gpm are asked for",
-                flowGpm, job.needPsi(), job.flowGpm())));
+                flowGpm, job.needPsi(), job.flowEachGpm())));
   }
 }

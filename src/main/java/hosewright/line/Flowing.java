@@ -16,7 +16,7 @@ import java.util.List;
  * <p>The appliance acts as a fixed opening through the flow and pressure the job states, as a
  * smooth bore where its tip is stated, as an open end where it needs no pressure.
  *
- * @param flowGpm flow that arrives, gpm; 0 when none does
+ * @param flowGpm flow that arrives at all appliances together, gpm; 0 when none does
  * @param deliveredPsi pressure at the appliance at that flow, psi
  * @param sourcePsi pressure the source gives at that flow, psi
  * @param limitedBy what ends the flow where it does, in one sentence
@@ -25,6 +25,7 @@ import java.util.List;
  * @param run the parts in order from source to appliance (of one line)
  * @param profile pressure at every station, flowing and shut
  * @param working each formula with its numbers put in, for a check by hand
+ * @param layout how the line divides, and what stands between its sections
  */
 public record Flowing(
     double sizeIn,
@@ -40,7 +41,8 @@ public record Flowing(
     List<Check> checks,
     List<RunPart> run,
     List<Station> profile,
-    List<Working.Step> working) {
+    List<Working.Step> working,
+    Layout layout) {
 
   static Flowing of(Job job, Assembly line) {
     List<LineElement> elements = PlanHydraulics.elements(job, line);
@@ -63,17 +65,32 @@ public record Flowing(
         checks,
         line.parts().stream().map(PlanWriter::part).toList(),
         PlanHydraulics.stations(arrival.profile()),
-        Working.of(arrival, demand));
+        Working.of(arrival, demand),
+        layout(job, line, arrival));
+  }
+
+  private static Layout layout(Job job, Assembly line, Arrival arrival) {
+    Job atThatFlow =
+        arrival.flows() && arrival.flowGpm() > 0
+            ? job.flowing(arrival.flowGpm(), arrival.deliveredPsi())
+            : job;
+    return LayoutWriter.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line));
   }
 
   /** What stands at the end of a job's line. */
   static Demand demand(Job job) {
     if (job.tipIn().isPresent()) {
-      return new Demand.SmoothBore(job.tipIn().getAsDouble());
+      return alike(job, new Demand.SmoothBore(job.tipIn().getAsDouble()));
     }
-    return job.needPsi() > 0
-        ? new Demand.FlowAndPressure(job.flowGpm(), job.needPsi())
-        : new Demand.OpenEnd(job.to().sizeIn(), 0);
+    return alike(
+        job,
+        job.needPsi() > 0
+            ? new Demand.FlowAndPressure(job.flowEachGpm(), job.needPsi())
+            : new Demand.OpenEnd(job.to().sizeIn(), 0));
+  }
+
+  private static Demand alike(Job job, Demand one) {
+    return job.appliances() == 1 ? one : new Demand.Alike(one, job.appliances());
   }
 
   /** The checks on the line at the flow that arrives; none where nothing does. */

@@ -2,36 +2,44 @@ package hosewright.line;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
-import hosewright.catalogue.ItemKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Every frame for a number of lines side by side, over given hose lines. */
 final class Frames {
-  private final List<Item> splitters;
+  private final Dividers dividers;
   private final List<List<Bridge.Link>> atSource;
   private final List<List<Bridge.Link>> atAppliance;
+  private final List<List<Leg.Midway>> midway;
+  private final List<HoseLine> attackHoses;
+  private final Job job;
 
-  Frames(Job job, Catalogue catalogue, Eligibility eligibility, Accessories accessories) {
-    this.splitters =
-        Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
-            .flatMap(kind -> catalogue.ofKind(kind).stream())
-            .filter(eligibility::wetted)
-            .toList();
-    this.atSource = devices(job, accessories, false);
-    this.atAppliance = devices(job, accessories, true);
+  /**
+   * @param attackHoses what attack lines may be laid with; empty where none are asked for
+   */
+  Frames(
+      Job job,
+      Catalogue catalogue,
+      Eligibility eligibility,
+      Accessories accessories,
+      List<HoseLine> attackHoses) {
+    this.job = job;
+    this.attackHoses = List.copyOf(attackHoses);
+    this.dividers = new Dividers(job, catalogue, eligibility);
+    this.atSource = devices(job, accessories, Asked::atSource);
+    this.atAppliance = devices(job, accessories, Asked::atAppliance);
+    this.midway = midway(job, accessories);
   }
 
-  /** Every way to choose one item for each device asked for at an end, in the order asked. */
+  /** Every way to choose one item for each device asked for at a place, in the order asked. */
   private static List<List<Bridge.Link>> devices(
-      Job job, Accessories accessories, boolean atAppliance) {
+      Job job, Accessories accessories, Predicate<Asked> place) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String wanted : job.accessories()) {
       List<Item> items = accessories.inLine(wanted);
-      if (!items.isEmpty() && Asked.of(wanted).atAppliance() == atAppliance) {
+      if (!items.isEmpty() && place.test(Asked.of(wanted))) {
         chosen =
             chosen.stream()
                 .flatMap(before -> items.stream().map(item -> with(before, link(item))))
@@ -46,28 +54,43 @@ final class Frames {
     return new Bridge.Link(item, item.ends().get(0), item.ends().get(1));
   }
 
-  private static List<Bridge.Link> with(List<Bridge.Link> before, Bridge.Link last) {
+  /** The same for devices at stations along the hose; those of one station stand together. */
+  private static List<List<Leg.Midway>> midway(Job job, Accessories accessories) {
+    List<List<Leg.Midway>> chosen = List.of(List.of());
+    for (double stationFt : job.stationsFt()) {
+      List<List<Bridge.Link>> here =
+          devices(job, accessories, asked -> asked.isAt(stationFt)).stream()
+              .filter(parts -> !parts.isEmpty())
+              .toList();
+      if (!here.isEmpty()) {
+        chosen =
+            chosen.stream()
+                .flatMap(
+                    before ->
+                        here.stream().map(parts -> with(before, new Leg.Midway(stationFt, parts))))
+                .toList();
+      }
+    }
+    return chosen;
+  }
+
+  private static <T> List<T> with(List<T> before, T last) {
     return Stream.concat(before.stream(), Stream.of(last)).toList();
   }
 
+  /**
+   * Every frame.
+   *
+   * @param hoses what the line that starts at the source may be laid with
+   * @param lines side by side from the source; as many as the job has outlets, if it has several
+   */
   List<Frame> of(List<HoseLine> hoses, int lines) {
     List<Frame> frames = new ArrayList<>();
     for (HoseLine hose : hoses) {
-      for (Frame frame : around(hose, lines)) {
-        frames.add(frame);
-        if (hose.isGendered()) {
-          frames.add(new Frame(hose, true, lines, frame.before(), frame.after()));
+      for (List<Bridge.Link> before : atSource) {
+        for (List<Leg.Midway> stations : midway) {
+          addFrames(hose, lines, before, stations, frames);
         }
-      }
-    }
-    return frames;
-  }
-
-  private List<Frame> around(HoseLine hose, int lines) {
-    List<Frame> frames = new ArrayList<>();
-    for (List<Bridge.Link> before : atSource) {
-      for (List<Bridge.Link> after : atAppliance) {
-        addFrames(hose, lines, before, after, frames);
       }
     }
     return frames;
@@ -77,22 +100,53 @@ final class Frames {
       HoseLine hose,
       int lines,
       List<Bridge.Link> before,
-      List<Bridge.Link> after,
+      List<Leg.Midway> stations,
       List<Frame> frames) {
-    if (lines == 1) {
-      frames.add(new Frame(hose, false, 1, before, after));
+    double neededFt = job.run().neededFt();
+    if (job.attack().isPresent()) {
+      int count = job.attack().get().lines();
+      for (Bridge.Link wye : dividers.wyes(count)) {
+        Leg supply = new Leg(hose, false, 1, neededFt, stations, List.of(wye), 1);
+        addAttacks(before, supply, count, frames);
+      }
       return;
     }
-    for (Bridge.Link wye : links(item -> Split.asWye(item, lines))) {
-      for (Bridge.Link siamese : links(item -> Split.asSiamese(item, lines))) {
-        List<Bridge.Link> behind = new ArrayList<>(List.of(siamese));
-        behind.addAll(after);
-        frames.add(new Frame(hose, false, lines, with(before, wye), behind));
+    for (List<Bridge.Link> after : atAppliance) {
+      if (lines == 1) {
+        add(1, before, new Leg(hose, false, 1, neededFt, stations, after, 1), frames);
+        continue;
+      }
+      for (Bridge.Link siamese : dividers.siameses(lines)) {
+        List<Bridge.Link> behind = Stream.concat(Stream.of(siamese), after.stream()).toList();
+        Leg leg = new Leg(hose, false, lines, neededFt, stations, behind, 1);
+        if (job.outlets() > 1) {
+          add(lines, before, leg, frames);
+        } else {
+          dividers.wyes(lines).forEach(wye -> add(1, with(before, wye), leg, frames));
+        }
       }
     }
   }
 
-  private List<Bridge.Link> links(Function<Item, Optional<Bridge.Link>> asLink) {
-    return splitters.stream().map(asLink).flatMap(Optional::stream).toList();
+  private void addAttacks(List<Bridge.Link> before, Leg supply, int count, List<Frame> frames) {
+    double neededFt = job.attack().orElseThrow().neededFt(job.run().slack());
+    for (HoseLine hose : attackHoses) {
+      for (List<Bridge.Link> after : atAppliance) {
+        Leg attack = new Leg(hose, false, count, neededFt, List.of(), after, count);
+        for (Leg from : bothWays(supply)) {
+          for (Leg to : bothWays(attack)) {
+            frames.add(new Frame(1, before, List.of(from, to)));
+          }
+        }
+      }
+    }
+  }
+
+  private static void add(int outlets, List<Bridge.Link> before, Leg leg, List<Frame> frames) {
+    bothWays(leg).forEach(way -> frames.add(new Frame(outlets, before, List.of(way))));
+  }
+
+  private static List<Leg> bothWays(Leg leg) {
+    return leg.hose().isGendered() ? List.of(leg, leg.turned()) : List.of(leg);
   }
 }

@@ -43,31 +43,50 @@ final class FrontSearch {
   }
 
   private void searchFrame(Opened frame) {
-    for (Choice<Lay> lay : frame.lays()) {
-      double leastCost = frame.leastCost() - Choice.least(frame.lays()) + lay.leastCost();
-      if (frame.budget().allows(lay.lossPsi() + frame.leastLossFromPsi(0))) {
-        new OnLay(frame, lay).bridge(leastCost, lay.lossPsi(), frame.budget());
+    lay(frame, new ArrayList<>(), frame.leastCost(), 0);
+  }
+
+  /** Chooses a lay for the next leg, then the bridges. */
+  private void lay(Opened frame, List<Lay> laid, double leastCost, double lossPsi) {
+    int leg = laid.size();
+    if (leg == frame.lays().size()) {
+      new OnLays(frame, laid).bridge(leastCost, lossPsi, frame.budget());
+      return;
+    }
+    List<Choice<Lay>> lays = frame.lays().get(leg);
+    double leastElsewherePsi = frame.leastLayLossFromPsi(leg + 1) + frame.leastLossFromPsi(0);
+    for (Choice<Lay> choice : lays) {
+      double lostPsi = lossPsi + choice.lossPsi();
+      if (frame.budget().allows(lostPsi + leastElsewherePsi)) {
+        laid.add(choice.value());
+        lay(frame, laid, leastCost - Choice.least(lays) + choice.leastCost(), lostPsi);
+        laid.remove(leg);
       }
     }
   }
 
   /** What is left to choose once hose and sections are: the bridges, which cost and lose. */
-  private final class OnLay {
+  private final class OnLays {
     private final Opened frame;
-    private final Choice<Lay> lay;
+    private final List<Lay> lays;
     private final double chargedLb;
     private final int sections;
     private final double fixedPsi;
     private final List<Choice<List<Placed>>> chosen = new ArrayList<>();
 
-    OnLay(Opened frame, Choice<Lay> lay) {
+    OnLays(Opened frame, List<Lay> lays) {
       this.frame = frame;
-      this.lay = lay;
-      int lines = frame.frame().lines();
-      this.sections = lay.value().sections() * lines;
+      this.lays = List.copyOf(lays);
       boolean water = job.service().isWater();
-      this.chargedLb =
-          water ? PlanHydraulics.chargedWeightLb(frame.frame().hose(), lay.value(), lines) : 0;
+      int count = 0;
+      double lb = 0;
+      for (int i = 0; i < lays.size(); i++) {
+        Leg leg = frame.frame().legs().get(i);
+        count += lays.get(i).sections() * leg.lines();
+        lb += LegFigures.chargedWeightLb(leg, lays.get(i));
+      }
+      this.sections = count;
+      this.chargedLb = water ? lb : 0;
       this.fixedPsi =
           water
               ? job.needPsi()
@@ -85,7 +104,7 @@ final class FrontSearch {
       }
       GapBridges bridges = frame.bridges().get(gap);
       double leastElsewherePsi = frame.leastLossFromPsi(gap + 1);
-      boolean beforeHose = gap <= frame.frame().before().size();
+      Frame.Stretch stretch = frame.stretches().get(gap);
       int place = 0;
       Optional<Choice<List<Placed>>> choice = bridges.at(place);
       while (choice.isPresent()) {
@@ -94,7 +113,7 @@ final class FrontSearch {
           return;
         }
         double lostPsi = lossPsi + choice.get().lossPsi();
-        PressureBudget left = budget.holding(choice.get().ratedPsi(), beforeHose);
+        PressureBudget left = budget.holding(choice.get().ratedPsi(), stretch);
         if (left.allows(lostPsi + leastElsewherePsi)
             && !covered(cost, lostPsi + leastElsewherePsi)) {
           chosen.add(choice.get());
@@ -113,7 +132,7 @@ final class FrontSearch {
     private void weigh() {
       List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
       Evaluated plan =
-          evaluation.check(evaluation.price(Assembly.of(job, frame.frame(), lay.value(), parts)));
+          evaluation.check(evaluation.price(Assembly.of(job, frame.frame(), lays, parts)));
       if (plan.passes()) {
         front.add(plan);
       }

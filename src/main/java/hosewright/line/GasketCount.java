@@ -27,18 +27,12 @@ record GasketCount(End end, int fitted, int bought, int spare) {
     Map<Kind, End> ends = new LinkedHashMap<>();
     for (Assembly.MadeJoint joint : line.joints()) {
       int times = joint.count() * joint.lines();
-      count(joint.upstream(), joint.upstreamPart(), times, line, counts, ends);
-      count(joint.downstream(), joint.downstreamPart(), times, line, counts, ends);
+      count(joint.upstream(), joint.upstreamPart(), times, counts, ends);
+      count(joint.downstream(), joint.downstreamPart(), times, counts, ends);
     }
-    HoseLine hose = line.frame().hose();
-    hose.spare(line.lay())
-        .ifPresent(
-            spare -> {
-              int bought = hose.sparesToBuy(line.lay(), line.frame().lines(), spareSections);
-              Placed sections = Placed.sections(hose, spare, false, bought, 1);
-              count(hose.inlet(), sections, bought, line, counts, ends);
-              count(hose.outlet(), sections, bought, line, counts, ends);
-            });
+    for (int i = 0; i < line.lays().size(); i++) {
+      countSpares(line.frame().legs().get(i), line.lays().get(i), spareSections, counts, ends);
+    }
     List<GasketCount> gaskets = new ArrayList<>();
     counts.forEach(
         (kind, tally) -> {
@@ -46,6 +40,19 @@ record GasketCount(End end, int fitted, int bought, int spare) {
           gaskets.add(new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spares(all)));
         });
     return gaskets;
+  }
+
+  private static void countSpares(
+      Leg leg, Lay lay, int spareSections, Map<Kind, int[]> counts, Map<Kind, End> ends) {
+    HoseLine hose = leg.hose();
+    hose.spare(lay)
+        .ifPresent(
+            spare -> {
+              int bought = hose.sparesToBuy(lay, leg.lines(), spareSections);
+              Placed sections = Placed.sections(hose, spare, false, bought, 1);
+              count(hose.inlet(), sections, bought, counts, ends);
+              count(hose.outlet(), sections, bought, counts, ends);
+            });
   }
 
   /** Gaskets of the joints between like sections alone; empty for ends without gaskets. */
@@ -69,25 +76,20 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   private static final int OWNED = 2;
 
   private static void count(
-      End end,
-      Placed part,
-      int times,
-      Assembly line,
-      Map<Kind, int[]> counts,
-      Map<Kind, End> ends) {
+      End end, Placed part, int times, Map<Kind, int[]> counts, Map<Kind, End> ends) {
     if (!end.carriesGasket() || times == 0) {
       return;
     }
     Kind kind = new Kind(end.family(), end.sizeIn());
     ends.putIfAbsent(kind, end);
-    counts.computeIfAbsent(kind, k -> new int[3])[column(part, line)] += times;
+    counts.computeIfAbsent(kind, k -> new int[3])[column(part)] += times;
   }
 
-  private static int column(Placed part, Assembly line) {
+  private static int column(Placed part) {
     return switch (part.role()) {
       case SOURCE, APPLIANCE -> OWNED;
       case HOSE ->
-          part.isOwnedHose() ? OWNED : line.frame().hose().gasketsFitted() ? FITTED : BOUGHT;
+          part.isOwnedHose() ? OWNED : part.hose().orElseThrow().gasketsFitted() ? FITTED : BOUGHT;
       case ADAPTER, DEVICE ->
           part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
     };

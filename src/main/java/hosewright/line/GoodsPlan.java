@@ -54,6 +54,7 @@ public final class GoodsPlan {
         List.of(),
         new LinePlan.Searched(0, 0, 0, 0),
         List.of(),
-        List.of());
+        List.of(),
+        Layout.ONE_LINE);
   }
 }

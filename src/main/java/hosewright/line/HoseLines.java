@@ -59,7 +59,11 @@ final class HoseLines {
     Job.Wishes wishes = job.wishes();
     HoseFacts hose = item.hose().orElseThrow();
     List<End> ends = item.ends();
-    if (!wishes.allows(hose.sizeIn())) {
+    boolean forAttack =
+        job.attack()
+            .filter(attack -> wishes.ofSizes(attack.hoseSizesIn()).allows(hose.sizeIn()))
+            .isPresent();
+    if (!wishes.allows(hose.sizeIn()) && !forAttack) {
       return Optional.of("not of the size asked for");
     }
     if (ends.size() == 2

@@ -14,9 +14,10 @@ import java.util.OptionalInt;
  * @param title a short name for papers
  * @param from the end of the source
  * @param to the end of the appliance
- * @param flowGpm flow wanted, US gal/min
- * @param needPsi gauge pressure the appliance needs at that flow, psi
+ * @param flowGpm flow wanted of all appliances together, US gal/min
+ * @param needPsi gauge pressure each appliance needs at its share of that flow, psi
  * @param supply what the source gives; empty when only the need is asked
+ * @param network where the line starts from several outlets, or feeds several appliances
  * @param conditions the terms the buyer sets besides
  * @param accessories item numbers or kinds asked for besides the line
  * @param customer whose terms price the plan; empty for list prices
@@ -34,6 +35,7 @@ public record Job(
     double needPsi,
     OptionalDouble tipIn,
     Optional<Supply> supply,
+    Network network,
     Wishes wishes,
     Conditions conditions,
     Service service,
@@ -68,6 +70,65 @@ public record Job(
    * @param altitudeFt height of the place above the sea, ft
    */
   public record Suction(double liftFt, double altitudeFt) {}
+
+  /**
+   * How a line is more than one source and one appliance.
+   *
+   * @param outlets like outlets of the source that a line starts from each, to be joined by a
+   *     siamese at the appliance; 1 where one line starts from one
+   * @param attack lines of their own behind a wye at the end of the run
+   */
+  public record Network(int outlets, Optional<Attack> attack) {
+    static final Network ONE_LINE = new Network(1, Optional.empty());
+  }
+
+  /**
+   * Like lines that start at a wye, each with an appliance of its own.
+   *
+   * @param lines how many, 2 or more
+   * @param lengthFt distance of each from the wye along the ground, ft
+   * @param hoseSizesIn nominal hose sizes allowed, in; empty for any
+   */
+  public record Attack(int lines, double lengthFt, List<Double> hoseSizesIn) {
+    public Attack {
+      hoseSizesIn = List.copyOf(hoseSizesIn);
+    }
+
+    /** Hose to lay in one of them, ft. */
+    double neededFt(double slack) {
+      return lengthFt * (1 + slack);
+    }
+  }
+
+  /** Outlets that the line starts from. */
+  int outlets() {
+    return network.outlets();
+  }
+
+  /** The attack lines, if any are asked for. */
+  public Optional<Attack> attack() {
+    return network.attack();
+  }
+
+  /** Appliances that are fed alike. */
+  public int appliances() {
+    return attack().map(Attack::lines).orElse(1);
+  }
+
+  /** Flow wanted of each appliance, US gal/min. */
+  public double flowEachGpm() {
+    return flowGpm / appliances();
+  }
+
+  /** Stations that something is asked for at, ft of hose from the source, nearest first. */
+  List<Double> stationsFt() {
+    return accessories.stream()
+        .flatMapToDouble(wanted -> Asked.of(wanted).stationFt().stream())
+        .distinct()
+        .sorted()
+        .boxed()
+        .toList();
+  }
 
   /**
    * What the buyer insists on; empty leaves the choice to the plan.
@@ -115,6 +176,17 @@ public record Job(
     Wishes withAnySize() {
       return new Wishes(
           List.of(), OptionalDouble.empty(), hoseThread, sectionFt, lines, OptionalDouble.empty());
+    }
+
+    /** What holds for attack lines: of sizes of their own, else as for the whole job. */
+    Wishes ofSizes(List<Double> sizesIn) {
+      return new Wishes(
+          sizesIn,
+          OptionalDouble.empty(),
+          hoseThread,
+          sectionFt,
+          OptionalInt.empty(),
+          OptionalDouble.empty());
     }
 
     Wishes withLines(int count) {
@@ -181,6 +253,7 @@ public record Job(
         otherNeedPsi,
         tipIn,
         supply,
+        network,
         wished,
         set,
         service,

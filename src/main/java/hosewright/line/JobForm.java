@@ -79,7 +79,8 @@ public final class JobForm {
     OptionalDouble need = number(NEED, Measures::lossPsi);
     OptionalDouble tip = number(TIP, JobForm::tip);
     var supply = new SupplyForm(this::text, problems).supply();
-    Job.Wishes wishes = wishes();
+    Job.Network network = new NetworkForm(this::text, problems).network();
+    Job.Wishes wishes = wishes(network);
     Conditions conditions = new ConditionsForm(this::text, problems).conditions();
     Job.Service service =
         new Job.Service(
@@ -96,27 +97,9 @@ public final class JobForm {
         || !problems.isEmpty()) {
       return Optional.empty();
     }
-    if (date.isPresent() && conditions.deliverBy().filter(date.get()::isAfter).isPresent()) {
-      problems.add(
-          new Problem(
-              DELIVER_BY.word(),
-              text(DELIVER_BY).orElse(""),
-              "no earlier than the day the prices are of, " + date.get(),
-              ""));
-      return Optional.empty();
-    }
     Job.Run run =
         new Job.Run(length.getAsDouble(), rise.orElse(0), slack.orElse(Job.USUAL_SLACK), suction);
-    if (Math.abs(run.riseFt()) > run.neededFt()) {
-      problems.add(
-          new Problem(
-              RISE.word(),
-              text(RISE).orElse(""),
-              "no more than the hose is long, " + Math.round(run.neededFt()) + " ft",
-              ""));
-      return Optional.empty();
-    }
-    return Optional.of(
+    Job job =
         new Job(
             text(TITLE).orElseGet(() -> from.get().end() + " to " + to.get().end()),
             from.get().kind(),
@@ -124,17 +107,21 @@ public final class JobForm {
             to.get().kind(),
             to.get().end(),
             run,
-            flow.getAsDouble(),
+            flow.getAsDouble() * network.attack().map(Job.Attack::lines).orElse(1),
             need.getAsDouble(),
             tip,
             supply,
+            network,
             wishes,
             conditions,
             service,
             accessories,
             text(CUSTOMER),
             date,
-            text(DISTRICT)));
+            text(DISTRICT));
+    List<Problem> beyond = JobLimits.problemsOf(job, this::text);
+    problems.addAll(beyond);
+    return beyond.isEmpty() ? Optional.of(job) : Optional.empty();
   }
 
   /** The lift, if the atmosphere can hold it where the pump stands. */
@@ -155,13 +142,16 @@ public final class JobForm {
         : Optional.empty();
   }
 
-  private Job.Wishes wishes() {
+  private Job.Wishes wishes(Job.Network network) {
+    boolean branched = network.outlets() > 1 || network.attack().isPresent();
     return new Job.Wishes(
         read(SIZE, JobForm::sizes).orElse(List.of()),
         number(COUPLING_SIZE, Measures::sizeIn),
         read(HOSE_THREAD, this::family),
         number(SECTION, Measures::lengthFt),
-        read(LINES, JobForm::lines).map(OptionalInt::of).orElse(OptionalInt.empty()),
+        branched
+            ? OptionalInt.of(network.outlets())
+            : read(LINES, JobForm::lines).map(OptionalInt::of).orElse(OptionalInt.empty()),
         number(FRICTION_COEFFICIENT, JobForm::coefficient));
   }
 
@@ -221,7 +211,7 @@ public final class JobForm {
             });
   }
 
-  private static List<Double> sizes(String field, String text) {
+  static List<Double> sizes(String field, String text) {
     return Arrays.stream(text.split("[,;]|\\bor\\b"))
         .map(size -> Measures.sizeIn(field, size.strip()))
         .distinct()
@@ -277,8 +267,8 @@ public final class JobForm {
                             refusal(
                                 field,
                                 asked,
-                                "a device stands 'at source', as it does unasked, or 'at"
-                                    + " appliance'",
+                                "a device stands 'at source', as it does unasked, 'at appliance',"
+                                    + " or at a station such as 'at 150 ft'",
                                 "")))
         .toList();
   }

@@ -41,6 +41,45 @@ record Lay(List<Integer> counts, double lengthFt) {
     return lays;
   }
 
+  /**
+   * The same of so many sections at least: a lay of just so many may hold one that the length alone
+   * would not ask for.
+   *
+   * @param fewest sections, 1 or more
+   */
+  static List<Lay> covering(
+      List<Double> optionLengthsFt, List<Integer> most, double neededFt, int fewest) {
+    List<Lay> lays = new ArrayList<>(covering(optionLengthsFt, most, neededFt));
+    if (fewest > 1) {
+      lays.removeIf(lay -> lay.sections() <= fewest);
+      addOfJust(fewest, optionLengthsFt, most, neededFt, new ArrayList<>(), 0, lays);
+    }
+    return lays;
+  }
+
+  private static void addOfJust(
+      int sections,
+      List<Double> lengthsFt,
+      List<Integer> most,
+      double neededFt,
+      List<Integer> counts,
+      double coveredFt,
+      List<Lay> lays) {
+    int option = counts.size();
+    if (option == lengthsFt.size()) {
+      if (sections == 0 && coveredFt >= neededFt - 1e-9) {
+        lays.add(new Lay(List.copyOf(counts), coveredFt));
+      }
+      return;
+    }
+    for (int count = 0; count <= Math.min(sections, most.get(option)); count++) {
+      counts.add(count);
+      double nowFt = coveredFt + count * lengthsFt.get(option);
+      addOfJust(sections - count, lengthsFt, most, neededFt, counts, nowFt, lays);
+      counts.remove(option);
+    }
+  }
+
   private static void extend(
       List<Double> lengthsFt,
       List<Integer> most,

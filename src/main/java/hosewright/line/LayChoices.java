@@ -1,19 +1,22 @@
 package hosewright.line;
 
-import hosewright.hydraulics.FrictionLaw;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
-/** The lays of a frame, cheapest first. */
+/** The lays of a frame's legs, cheapest first. */
 final class LayChoices {
   private final Job job;
   private final Availability availability;
   private final PriceFloor floor;
   private final Gaskets gaskets;
-  private final Map<HoseLine, Offer> known = new IdentityHashMap<>();
+  private final Map<HoseLine, Map<Terms, Offer>> known = new IdentityHashMap<>();
+  private final Map<HoseLine, Set<String>> numbers = new IdentityHashMap<>();
 
   LayChoices(Job job, PriceFloor floor, Gaskets gaskets) {
     this.job = job;
@@ -31,22 +34,52 @@ final class LayChoices {
    */
   record Offer(List<Choice<Lay>> lays, boolean inStock, double leastLossPsi) {}
 
-  /** The lays of a frame: alike for all frames of the same hose. */
-  Offer of(Frame frame) {
-    return known.computeIfAbsent(frame.hose(), hose -> offer(hose, frame.lines()));
+  /**
+   * All of a leg that decides what its lays cost, its hose apart.
+   *
+   * @param shared numbers of items that another leg may buy as well, so that a price break may be
+   *     reached together
+   */
+  private record Terms(
+      int lines, double neededFt, int fewestSections, boolean alone, Set<String> shared) {}
+
+  /** The lays of each leg of a frame: alike for all frames of the same hose. */
+  List<Offer> of(Frame frame) {
+    List<Leg> legs = frame.legs();
+    Set<String> shared = legs.size() == 1 ? Set.of() : shared(legs.get(0), legs.get(1));
+    List<Offer> offers = new ArrayList<>();
+    for (Leg leg : legs) {
+      Terms terms =
+          new Terms(leg.lines(), leg.neededFt(), leg.fewestSections(), legs.size() == 1, shared);
+      offers.add(
+          known
+              .computeIfAbsent(leg.hose(), hose -> new HashMap<>())
+              .computeIfAbsent(terms, t -> offer(leg.hose(), t)));
+    }
+    return offers;
   }
 
-  private Offer offer(HoseLine hose, int lines) {
+  private Set<String> shared(Leg one, Leg other) {
+    Set<String> shared = new TreeSet<>(itemNumbers(one));
+    shared.retainAll(itemNumbers(other));
+    return shared;
+  }
+
+  private Set<String> itemNumbers(Leg leg) {
+    return numbers.computeIfAbsent(leg.hose(), hose -> leg.itemNumbers());
+  }
+
+  private Offer offer(HoseLine hose, Terms terms) {
     List<Double> lengthsFt = hose.options().stream().map(SectionOption::lengthFt).toList();
     boolean couples = Joining.allowedRemovable(hose.outlet(), hose.inlet());
     List<Choice<Lay>> all = new ArrayList<>();
     List<Choice<Lay>> inStock = new ArrayList<>();
-    List<Integer> most = hose.mostOfEach(lines);
-    for (Lay lay : Lay.covering(lengthsFt, most, job.run().neededFt())) {
+    List<Integer> most = hose.mostOfEach(terms.lines());
+    for (Lay lay : Lay.covering(lengthsFt, most, terms.neededFt(), terms.fewestSections())) {
       if (couples || lay.sections() == 1) {
-        List<Basket.Need> bill = bill(hose, lay, lines);
-        double lossPsi = job.service().isWater() ? lossPsi(hose, lay, lines) : 0;
-        double cost = cost(bill) + jointsCost(hose, lay, lines);
+        List<Basket.Need> bill = bill(hose, lay, terms.lines());
+        double lossPsi = job.service().isWater() ? lossPsi(hose, lay, terms) : 0;
+        double cost = cost(bill, terms.shared()) + jointsCost(hose, lay, terms);
         all.add(new Choice<>(lay, cost, lossPsi, Double.POSITIVE_INFINITY));
         if (bill.stream().allMatch(need -> availability.toBeHad(need.item(), need.quantity()))) {
           inStock.add(all.get(all.size() - 1));
@@ -63,17 +96,8 @@ final class LayChoices {
         lays.stream().mapToDouble(Choice::lossPsi).min().orElse(0));
   }
 
-  private double lossPsi(HoseLine hose, Lay lay, int lines) {
-    double lossPsi = 0;
-    for (int i = 0; i < hose.options().size(); i++) {
-      SectionOption option = hose.options().get(i);
-      double lengthFt = lay.counts().get(i) * option.lengthFt();
-      if (lengthFt > 0) {
-        FrictionLaw law = FrictionChoice.of(job, hose, option.isOwned()).law();
-        lossPsi += law.lossPsi(job.flowGpm() / lines, lengthFt);
-      }
-    }
-    return lossPsi;
+  private double lossPsi(HoseLine hose, Lay lay, Terms terms) {
+    return LegFigures.frictionPsi(job, hose, lay, job.flowGpm() / terms.lines());
   }
 
   private List<Basket.Need> bill(HoseLine hose, Lay lay, int lines) {
@@ -82,19 +106,31 @@ final class LayChoices {
     return basket.needs();
   }
 
-  /** Exact, unless the buyer asks for more of the same besides the line. */
-  private double cost(List<Basket.Need> bill) {
+  /**
+   * Exact, unless the buyer asks for more of the same besides the line or another leg does; what
+   * may be bought for both legs counts at the best price there is.
+   */
+  private double cost(List<Basket.Need> bill, Set<String> shared) {
     double cost = 0;
     for (Basket.Need need : bill) {
-      cost += floor.ofAtLeast(need.item(), need.quantity());
+      cost +=
+          shared.contains(need.item().number())
+              ? floor.ofOneOfAny(need.item()) * need.quantity()
+              : floor.ofAtLeast(need.item(), need.quantity());
     }
     return cost;
   }
 
-  /** The gaskets between sections; those at either end come on top in the whole plan. */
-  private double jointsCost(HoseLine hose, Lay lay, int lines) {
-    return GasketCount.between(hose, (lay.sections() - 1) * lines)
-        .map(count -> gaskets.leastCost(count.end(), count.bought() + count.spare()))
-        .orElse(0.0);
+  /**
+   * The gaskets between sections; those at either end come on top in the whole plan. Of two legs
+   * nothing is counted: they may share their spares and their price breaks.
+   */
+  private double jointsCost(HoseLine hose, Lay lay, Terms terms) {
+    int joints = Math.max(0, lay.sections() - terms.fewestSections()) * terms.lines();
+    return terms.alone()
+        ? GasketCount.between(hose, joints)
+            .map(count -> gaskets.leastCost(count.end(), count.bought() + count.spare()))
+            .orElse(0.0)
+        : 0;
   }
 }

@@ -3,8 +3,10 @@ package hosewright.line;
 import hosewright.thread.End;
 import hosewright.thread.Verdict;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -21,16 +23,16 @@ import org.joda.money.Money;
  * @param sizeIn nominal hose size, in
  * @param couplingSizeIn nominal size of the hose's couplings, in
  * @param hoseSeries the catalogue's hose line chosen
- * @param lines parallel lines laid
+ * @param lines parallel lines laid, attack lines not counted
  * @param neededFt run length with slack, ft
  * @param laidFt sum of the coupled lengths of one line, ft
- * @param sections section lengths and counts of all lines together
+ * @param sections section lengths and counts of all lines together, attack lines not counted
  * @param run the parts in order from source to appliance (of one line)
  * @param joints the joints in order from source to appliance (of one line)
  * @param adapters items bridging ends, with counts over all lines
  * @param gaskets gaskets the plan buys
- * @param flowGpm flow asked for, gpm
- * @param needPsi pressure the appliance needs, psi
+ * @param flowGpm flow asked for of all appliances together, gpm
+ * @param needPsi pressure the appliance, or each of them, needs, psi
  * @param hydraulics how pressure goes along the line
  * @param checks each check with its value, limit and source
  * @param items what is bought
@@ -41,6 +43,7 @@ import org.joda.money.Money;
  * @param searched how many plans were looked at
  * @param ownSections of the sections laid, those that the customer has already
  * @param spareSections spare sections bought, not laid
+ * @param layout how the line divides, and what stands between its sections
  */
 public record LinePlan(
     boolean feasible,
@@ -70,12 +73,14 @@ public record LinePlan(
     List<Alternative> alternatives,
     Searched searched,
     List<SectionCount> ownSections,
-    List<SectionCount> spareSections) {
+    List<SectionCount> spareSections,
+    Layout layout) {
 
-  /** A plan stored before owned and spare sections were told has none. */
+  /** A plan stored before owned and spare sections, or the layout, were told has none. */
   public LinePlan {
     ownSections = ownSections == null ? List.of() : List.copyOf(ownSections);
     spareSections = spareSections == null ? List.of() : List.copyOf(spareSections);
+    layout = layout == null ? Layout.ONE_LINE : layout;
   }
 
   /**
@@ -102,6 +107,43 @@ public record LinePlan(
    * @param plans whole plans priced and checked
    */
   public record Searched(int frames, int cutByPrice, int cutByPressure, int plans) {}
+
+  /**
+   * What a list of the parts of one line does not say by itself, in sentences with a full stop: how
+   * often it is laid, and what stands where.
+   */
+  public List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    if (lines > 1) {
+      remarks.add(
+          lines
+              + " lines like this one"
+              + (layout.outlets() > 1 ? ", one from each outlet." : "."));
+    }
+    layout
+        .attackLines()
+        .ifPresent(
+            attack ->
+                remarks.add(
+                    "Behind the wye, part "
+                        + (attack.wyePlace() + 1)
+                        + ", all parts are needed "
+                        + attack.lines()
+                        + " times: one of "
+                        + attack.lines()
+                        + " like attack lines is shown."));
+    layout.sentences().forEach(sentence -> remarks.add(sentence + "."));
+    return remarks;
+  }
+
+  /** Every section laid, attack lines included. */
+  public int sectionsInAll() {
+    return Stream.concat(
+            sections.stream(),
+            layout.attackLines().stream().flatMap(attack -> attack.sections().stream()))
+        .mapToInt(SectionCount::count)
+        .sum();
+  }
 
   /** So many sections of one coupled length, ft. */
   public record SectionCount(double lengthFt, int count) {}

@@ -16,11 +16,12 @@ final class MakeUpOrder {
    * True when some order makes every joint: common practice, no source.
    *
    * <p>Lines side by side close a ring between wye and siamese, where nothing is free to turn any
-   * more when the last of them is made: each needs a swivel of its own.
+   * more when the last of them is made: each needs a swivel of its own. So do attack lines that end
+   * at appliances which do not turn.
    */
   static boolean possible(Assembly line, ApplianceKind appliance) {
     List<Assembly.MadeJoint> joints = line.joints();
-    if (line.frame().lines() > 1) {
+    if (line.frame().lines() > 1 || line.frame().legs().size() > 1 && !appliance.turnsFreely()) {
       return joints.stream().anyMatch(joint -> joint.lines() > 1 && !needsTurning(joint));
     }
     return appliance.turnsFreely() || joints.stream().anyMatch(joint -> !needsTurning(joint));

@@ -9,18 +9,20 @@ import java.util.function.DoublePredicate;
 /**
  * A frame with everything that is left to choose in it.
  *
+ * @param stretches where each gap lies
  * @param bridges over each gap
  * @param known how many of the bridges over each gap are weighed
- * @param lays cheapest first
+ * @param lays of each leg, cheapest first
  * @param leastCost no plan in this frame costs less
  * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
  *     part that must stand in the line is rated too low
  */
 record Opened(
     Frame frame,
+    List<Frame.Stretch> stretches,
     List<GapBridges> bridges,
     List<Integer> known,
-    List<Choice<Lay>> lays,
+    List<List<Choice<Lay>>> lays,
     double leastCost,
     PressureBudget budget,
     boolean hopeless) {
@@ -33,21 +35,34 @@ record Opened(
    */
   static Opened of(
       Frame frame,
+      List<Frame.Stretch> stretches,
       List<GapBridges> bridges,
-      List<Choice<Lay>> lays,
+      List<List<Choice<Lay>>> lays,
       double fixedCost,
       PressureBudget budget,
       boolean hopeless) {
     List<Integer> known = Collections.nCopies(bridges.size(), FIRST_FETCH);
-    double leastCost = fixedCost + Choice.least(lays);
+    double leastCost = fixedCost;
+    for (List<Choice<Lay>> leg : lays) {
+      leastCost += Choice.least(leg);
+    }
     for (GapBridges gap : bridges) {
       leastCost += gap.leastCost();
     }
-    return new Opened(frame, bridges, known, lays, leastCost, budget, hopeless);
+    return new Opened(frame, stretches, bridges, known, lays, leastCost, budget, hopeless);
   }
 
-  double leastLayLossPsi() {
-    return lays.stream().mapToDouble(Choice::lossPsi).min().orElseThrow();
+  /** Least loss of all lays from a leg on, psi. */
+  double leastLayLossFromPsi(int leg) {
+    double psi = 0;
+    for (int i = leg; i < lays.size(); i++) {
+      psi += lays.get(i).stream().mapToDouble(Choice::lossPsi).min().orElseThrow();
+    }
+    return psi;
+  }
+
+  List<Lay> cheapestLays() {
+    return lays.stream().map(leg -> leg.get(0).value()).toList();
   }
 
   /** Least loss of all bridges from a gap on, psi. */
@@ -61,7 +76,7 @@ record Opened(
 
   /** Whether some choice may pass. */
   boolean mayPass() {
-    return !hopeless && budget.allows(leastLayLossPsi() + leastLossFromPsi(0));
+    return !hopeless && budget.allows(leastLayLossFromPsi(0) + leastLossFromPsi(0));
   }
 
   /** The bridges weighed over a gap, cheapest first. */
@@ -91,6 +106,7 @@ record Opened(
     return more.equals(known)
         ? Optional.empty()
         : Optional.of(
-            new Opened(frame, bridges, List.copyOf(more), lays, leastCost, budget, hopeless));
+            new Opened(
+                frame, stretches, bridges, List.copyOf(more), lays, leastCost, budget, hopeless));
   }
 }

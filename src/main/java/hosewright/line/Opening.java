@@ -1,7 +1,9 @@
 package hosewright.line;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,16 +26,20 @@ final class Opening {
 
   /** No plan in a frame costs less, its bridges left out; empty when no lay is possible. */
   OptionalDouble leastCost(Frame frame) {
-    List<Choice<Lay>> choices = lays.of(frame).lays();
-    return choices.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(fixedCost(frame) + Choice.least(choices));
+    double cost = fixedCost(frame);
+    for (LayChoices.Offer offer : lays.of(frame)) {
+      if (offer.lays().isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      cost += Choice.least(offer.lays());
+    }
+    return OptionalDouble.of(cost);
   }
 
   private double fixedCost(Frame frame) {
     double cost = accessories.leastCost(job.accessories(), frame.hose());
-    for (Bridge.Link part : frame.fixedParts()) {
-      cost += floor.ofOne(part.item());
+    for (Frame.Fixed fixed : frame.fixedParts()) {
+      cost += floor.ofOne(fixed.part().item()) * fixed.lines();
     }
     return cost;
   }
@@ -43,16 +49,14 @@ final class Opening {
    *
    * @param bridges over each gap; empty where the catalogue has none
    * @param fixedLossPsi what the parts take that must stand in the line, psi
-   * @param leastSeenBeforePsi what every part before the hose sees at the least, psi
-   * @param leastSeenBehindPsi what every part behind the hose sees at the least, psi
+   * @param leastSeenPsi what every part of a stretch sees at the least, psi
    */
   record Unopened(
       Frame frame,
       List<Frame.Gap> gaps,
       List<Optional<GapBridges>> bridges,
       double fixedLossPsi,
-      double leastSeenBeforePsi,
-      double leastSeenBehindPsi) {
+      Map<Frame.Stretch, Double> leastSeenPsi) {
 
     long missing() {
       return bridges.stream().filter(Optional::isEmpty).count();
@@ -63,47 +67,52 @@ final class Opening {
   Unopened look(Frame frame) {
     List<Frame.Gap> gaps = frame.gaps(job.from(), job.to());
     double fixedLossPsi = PressureBudget.fixedLossPsi(job, frame);
-    double lossPsi = lays.of(frame).leastLossPsi() + fixedLossPsi;
+    double lossPsi = fixedLossPsi;
+    for (LayChoices.Offer offer : lays.of(frame)) {
+      lossPsi += offer.leastLossPsi();
+    }
     for (Frame.Gap gap : gaps) {
       lossPsi += bridges.over(gap, 0).map(GapBridges::leastLossPsi).orElse(0.0);
     }
-    double beforePsi = PressureBudget.seenBeforeHosePsi(job, lossPsi);
-    double behindPsi = PressureBudget.seenBehindHosePsi(job, lossPsi);
-    List<Optional<GapBridges>> over = new ArrayList<>();
-    for (int i = 0; i < gaps.size(); i++) {
-      over.add(bridges.over(gaps.get(i), i <= frame.before().size() ? beforePsi : behindPsi));
+    Map<Frame.Stretch, Double> seenPsi = new EnumMap<>(Frame.Stretch.class);
+    for (Frame.Stretch stretch : Frame.Stretch.values()) {
+      seenPsi.put(stretch, PressureBudget.leastSeenPsi(job, stretch, lossPsi));
     }
-    return new Unopened(frame, gaps, over, fixedLossPsi, beforePsi, behindPsi);
+    List<Optional<GapBridges>> over = new ArrayList<>();
+    for (Frame.Gap gap : gaps) {
+      over.add(bridges.over(gap, seenPsi.get(gap.stretch())));
+    }
+    return new Unopened(frame, gaps, over, fixedLossPsi, seenPsi);
   }
 
   /** The frame ready to be searched, with adapters to be sourced over gaps that have no bridge. */
   Opened open(Unopened unopened) {
     Frame frame = unopened.frame();
-    LayChoices.Offer offer = lays.of(frame);
-    OptionalDouble sourcedPsi = PressureBudget.enoughPsi(job, frame.hose().rating());
+    List<LayChoices.Offer> offers = lays.of(frame);
+    OptionalDouble sourcedPsi = PressureBudget.enoughPsi(job, frame);
     List<GapBridges> over = new ArrayList<>();
     for (int i = 0; i < unopened.gaps().size(); i++) {
       Frame.Gap gap = unopened.gaps().get(i);
       over.add(unopened.bridges().get(i).orElseGet(() -> bridges.toSource(gap, sourcedPsi)));
     }
     boolean hopeless =
-        !offer.inStock()
-            || FlowChecks.tipTooLarge(job, frame.hose())
-            || !rated(frame.before(), unopened.leastSeenBeforePsi())
-            || !rated(frame.after(), unopened.leastSeenBehindPsi());
+        offers.stream().anyMatch(offer -> !offer.inStock())
+            || FlowChecks.tipTooLarge(job, frame.last().hose())
+            || frame.fixedParts().stream()
+                .anyMatch(fixed -> !rated(fixed, unopened.leastSeenPsi().get(fixed.stretch())));
     return Opened.of(
         frame,
+        unopened.gaps().stream().map(Frame.Gap::stretch).toList(),
         over,
-        offer.lays(),
+        offers.stream().map(LayChoices.Offer::lays).toList(),
         fixedCost(frame),
         PressureBudget.of(job, frame, unopened.fixedLossPsi()),
         hopeless);
   }
 
-  private boolean rated(List<Bridge.Link> parts, double seenPsi) {
+  private boolean rated(Frame.Fixed fixed, double seenPsi) {
     double temperatureF = job.service().temperatureOrUsualF();
-    return parts.stream()
-        .map(part -> part.item().rating().workingPsiAt(temperatureF))
-        .allMatch(psi -> psi.orElse(seenPsi) >= seenPsi - PressureChecks.HAIR_PSI);
+    OptionalDouble ratedPsi = fixed.part().item().rating().workingPsiAt(temperatureF);
+    return ratedPsi.orElse(seenPsi) >= seenPsi - PressureChecks.HAIR_PSI;
   }
 }

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param downstream the end facing the appliance; empty on the appliance
  * @param count like parts one after another
  * @param lines how many times the part stands side by side: 1, or the number of parallel lines
+ * @param hose the make that sections are of; empty for everything else
  */
 record Placed(
     Role role,
@@ -26,6 +27,7 @@ record Placed(
     int count,
     int lines,
     Rating rating,
+    Optional<HoseLine> hose,
     double lengthFt) {
 
   enum Role {
@@ -37,7 +39,7 @@ record Placed(
     APPLIANCE
   }
 
-  static Placed source(String description, End end) {
+  static Placed source(String description, End end, int lines) {
     return new Placed(
         Role.SOURCE,
         Optional.empty(),
@@ -45,12 +47,13 @@ record Placed(
         Optional.empty(),
         Optional.of(end),
         1,
-        1,
+        lines,
         Rating.NONE,
+        Optional.empty(),
         0);
   }
 
-  static Placed appliance(String description, End end) {
+  static Placed appliance(String description, End end, int lines) {
     return new Placed(
         Role.APPLIANCE,
         Optional.empty(),
@@ -58,8 +61,9 @@ record Placed(
         Optional.of(end),
         Optional.empty(),
         1,
-        1,
+        lines,
         Rating.NONE,
+        Optional.empty(),
         0);
   }
 
@@ -77,6 +81,7 @@ record Placed(
         1,
         lines,
         link.item().rating(),
+        Optional.empty(),
         0);
   }
 
@@ -95,6 +100,7 @@ record Placed(
         1,
         lines,
         Rating.NONE,
+        Optional.empty(),
         0);
   }
 
@@ -109,6 +115,7 @@ record Placed(
         count,
         lines,
         option.owned().map(OwnedHose::rating).orElse(hose.rating()),
+        Optional.of(hose),
         option.lengthFt());
   }
 

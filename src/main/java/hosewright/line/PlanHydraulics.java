@@ -5,6 +5,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.hydraulics.ApplianceLoss;
 import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.hydraulics.Fitting;
+import hosewright.hydraulics.FrictionLaw;
 import hosewright.hydraulics.HazenWilliams;
 import hosewright.hydraulics.HoseLeg;
 import hosewright.hydraulics.LineElement;
@@ -19,6 +20,8 @@ import hosewright.line.LineHydraulicsResult.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
 
 /** Works out pressures, weights and times of an assembled line at the flow the job asks for. */
 final class PlanHydraulics {
@@ -26,12 +29,12 @@ final class PlanHydraulics {
 
   /** The line as the water meets it, for {@link LineHydraulics}. */
   static List<LineElement> elements(Job job, Assembly line) {
-    HoseLine hose = line.frame().hose();
-    double laidFt = line.lay().lengthFt();
+    double laidFt = line.laidFt();
     List<LineElement> elements = new ArrayList<>();
     for (Placed part : line.parts()) {
       switch (part.role()) {
         case HOSE -> {
+          HoseLine hose = part.hose().orElseThrow();
           double lengthFt = part.count() * part.lengthFt();
           elements.add(
               new HoseLeg(
@@ -118,32 +121,34 @@ final class PlanHydraulics {
             .orElseGet(() -> leastHeldPsi(needed));
     double closedPsi = job.supply().map(Supply::closedPsi).orElse(sourcePsi);
     double deliveredPsi = sourcePsi - needed.losses().totalPsi();
-    double flowInOneGpm = job.flowGpm() / line.frame().lines();
-    double velocity = Physical.velocityFtPerS(flowInOneGpm, hose.boreIn());
-    double waterGal = Physical.volumeGal(hose.boreIn(), line.lay().lengthFt());
-    int lines = line.frame().lines();
+    List<LegFigures> legs = LegFigures.of(job, line);
     return new LineHydraulicsResult(
         needed.losses().frictionPsi(),
         FrictionChoice.of(job, hose).basis(),
         FrictionChoice.of(job, hose).coefficient(),
-        crossCheck(job, line, flowInOneGpm),
+        crossCheck(job, legs),
         needed.losses().elevationPsi(),
         needed.losses().fittingPsi(),
         needed.losses().appliancePsi(),
         needed.sourcePsi(),
         job.supply().map(given -> sourcePsi),
         job.supply().isPresent() ? deliveredPsi : job.needPsi(),
-        velocity,
+        most(legs, LegFigures::velocityFtPerS),
         reaction(job),
-        Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.SLOWEST_WAVE_FT_S)),
-        Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)),
-        waterGal,
-        emptyWeightLb(hose, line.lay(), lines),
-        chargedWeightLb(hose, line.lay(), lines),
-        Physical.fillMinutes(waterGal * lines, job.flowGpm()),
+        most(legs, LegFigures::surgeLowPsi),
+        most(legs, LegFigures::surgeHighPsi),
+        legs.get(0).waterGal(),
+        legs.stream().mapToDouble(LegFigures::emptyWeightLb).sum(),
+        legs.stream().mapToDouble(LegFigures::chargedWeightLb).sum(),
+        Physical.fillMinutes(
+            legs.stream().mapToDouble(LegFigures::allWaterGal).sum(), job.flowGpm()),
         stations(LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi)),
         List.of(),
         List.of());
+  }
+
+  private static double most(List<LegFigures> legs, ToDoubleFunction<LegFigures> figure) {
+    return legs.stream().mapToDouble(figure).max().orElseThrow();
   }
 
   /** Stations as a plan shows them. */
@@ -177,26 +182,12 @@ final class PlanHydraulics {
     return Optional.of(
         job.tipIn().isPresent()
             ? Reaction.solidLbf(job.tipIn().getAsDouble(), job.needPsi())
-            : Reaction.fogLbf(job.flowGpm(), job.needPsi()));
+            : Reaction.fogLbf(job.flowEachGpm(), job.needPsi()));
   }
 
-  private static double emptyWeightLb(HoseLine hose, Lay lay, int lines) {
-    double weightLb = 0;
-    for (int i = 0; i < hose.options().size(); i++) {
-      weightLb += hose.options().get(i).weightLb() * lay.counts().get(i);
-    }
-    return weightLb * lines;
-  }
-
-  /** Weight of all hose full of water, lb. */
-  static double chargedWeightLb(HoseLine hose, Lay lay, int lines) {
-    double waterGal = Physical.volumeGal(hose.boreIn(), lay.lengthFt());
-    return emptyWeightLb(hose, lay, lines) + waterGal * lines * Physical.WATER_LB_PER_GAL;
-  }
-
-  private static List<CrossCheck> crossCheck(Job job, Assembly line, double flowInOneGpm) {
-    double boreIn = line.frame().hose().boreIn();
-    double laidFt = line.lay().lengthFt();
+  /** The other laws over all legs; the bore told is that of the hose at the source. */
+  private static List<CrossCheck> crossCheck(Job job, List<LegFigures> legs) {
+    double boreIn = legs.get(0).leg().hose().boreIn();
     double c = Limit.HAZEN_WILLIAMS_C.value();
     double roughnessIn = Limit.LINER_ROUGHNESS_IN.value();
     double temperatureF = job.service().temperatureOrUsualF();
@@ -207,13 +198,23 @@ final class PlanHydraulics {
             Optional.empty(),
             Optional.empty(),
             boreIn,
-            new HazenWilliams(c, boreIn).lossPsi(flowInOneGpm, laidFt)),
+            lossPsi(legs, bore -> new HazenWilliams(c, bore))),
         new CrossCheck(
             "darcy-weisbach",
             Optional.empty(),
             Optional.of(roughnessIn),
             Optional.of(temperatureF),
             boreIn,
-            new DarcyWeisbach(roughnessIn, boreIn, temperatureF).lossPsi(flowInOneGpm, laidFt)));
+            lossPsi(legs, bore -> new DarcyWeisbach(roughnessIn, bore, temperatureF))));
+  }
+
+  private static double lossPsi(List<LegFigures> legs, DoubleFunction<FrictionLaw> onBore) {
+    return legs.stream()
+        .mapToDouble(
+            leg ->
+                onBore
+                    .apply(leg.leg().hose().boreIn())
+                    .lossPsi(leg.flowGpm(), leg.lay().lengthFt()))
+        .sum();
   }
 }

@@ -17,9 +17,15 @@ final class PlanSentence {
                 ", %s ft %s,",
                 tenths(Math.abs(job.run().riseFt())),
                 job.run().riseFt() > 0 ? "up" : "down");
+    if (job.attack().isPresent()) {
+      return branched(job, job.attack().get(), rise);
+    }
+    String outlets = job.outlets() > 1 ? job.outlets() + " outlets, each of " : "";
     return String.format(
         Locale.ROOT,
-        "From %s (%s) to %s (%s), %s ft%s plus %.0f %% slack: %s gpm of %s at %s psi.",
+        "From "
+            + outlets
+            + "%s (%s) to %s (%s), %s ft%s plus %.0f %% slack: %s gpm of %s at %s psi.",
         withArticle(Assembly.describe(job.source())),
         job.from(),
         withArticle(Assembly.describe(job.appliance())),
@@ -28,6 +34,25 @@ final class PlanSentence {
         rise,
         job.run().slack() * 100,
         tenths(job.flowGpm()),
+        job.service().fluid(),
+        tenths(job.needPsi()));
+  }
+
+  private static String branched(Job job, Job.Attack attack, String rise) {
+    return String.format(
+        Locale.ROOT,
+        "From %s (%s) %s ft to a wye and by %d lines of %s ft each to %s of its own (%s)%s plus"
+            + " %.0f %% slack: %s gpm of %s at %s psi for each.",
+        withArticle(Assembly.describe(job.source())),
+        job.from(),
+        tenths(job.run().lengthFt()),
+        attack.lines(),
+        tenths(attack.lengthFt()),
+        withArticle(Assembly.describe(job.appliance())),
+        job.to(),
+        rise.startsWith(",") ? rise : "," + rise,
+        job.run().slack() * 100,
+        tenths(job.flowEachGpm()),
         job.service().fluid(),
         tenths(job.needPsi()));
   }

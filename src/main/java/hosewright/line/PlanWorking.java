@@ -1,5 +1,6 @@
 package hosewright.line;
 
+import hosewright.hydraulics.FrictionTable;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Physical;
@@ -7,6 +8,7 @@ import hosewright.hydraulics.Solution;
 import hosewright.hydraulics.WorkedFigures;
 import hosewright.hydraulics.Working;
 import hosewright.line.LineHydraulicsResult.OtherCoefficient;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,20 +38,27 @@ final class PlanWorking {
   }
 
   private List<OtherCoefficient> others() {
-    HoseLine hose = line.frame().hose();
-    double flowInOneGpm = job.flowGpm() / line.frame().lines();
-    return FrictionChoice.others(job, hose).stream()
-        .map(
-            row -> {
-              double psi = row.law().lossPsi(flowInOneGpm, line.lay().lengthFt());
-              return new OtherCoefficient(
-                  row.c(),
-                  row.howSure(),
-                  row.source(),
-                  psi,
-                  result.requiredSourcePsi() - result.frictionLossPsi() + psi);
-            })
-        .toList();
+    List<OtherCoefficient> others = new ArrayList<>();
+    for (LegFigures leg : LegFigures.of(job, line)) {
+      HoseLine hose = leg.leg().hose();
+      String which = line.lays().size() == 1 ? "" : plain(hose.sizeIn()) + " in hose, ";
+      for (FrictionTable.Row row : FrictionChoice.others(job, hose)) {
+        double morePsi =
+            row.law().lossPsi(leg.flowGpm(), leg.lay().lengthFt()) - leg.frictionLossPsi();
+        others.add(
+            new OtherCoefficient(
+                row.c(),
+                which + row.howSure(),
+                row.source(),
+                result.frictionLossPsi() + morePsi,
+                result.requiredSourcePsi() + morePsi));
+      }
+    }
+    return others;
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private List<Working.Step> steps() {
@@ -62,20 +71,23 @@ final class PlanWorking {
   }
 
   private void figures(List<Working.Step> steps) {
-    HoseLine hose = line.frame().hose();
-    int lines = line.frame().lines();
-    steps.add(WorkedFigures.velocity(job.flowGpm() / lines, hose.boreIn()));
-    steps.add(WorkedFigures.volume(hose.boreIn(), line.lay().lengthFt()));
-    steps.add(WorkedFigures.chargedWeight(result.emptyWeightLb(), result.waterGal() * lines));
-    steps.add(WorkedFigures.fill(result.waterGal() * lines, job.flowGpm()));
-    steps.add(
-        WorkedFigures.surge(
-            result.velocityFtPerS(), hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)));
+    double waterGal = 0;
+    for (LegFigures leg : LegFigures.of(job, line)) {
+      HoseLine hose = leg.leg().hose();
+      steps.add(WorkedFigures.velocity(leg.flowGpm(), hose.boreIn()));
+      steps.add(WorkedFigures.volume(hose.boreIn(), leg.lay().lengthFt()));
+      steps.add(
+          WorkedFigures.surge(
+              leg.velocityFtPerS(), hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)));
+      waterGal += leg.allWaterGal();
+    }
+    steps.add(WorkedFigures.chargedWeight(result.emptyWeightLb(), waterGal));
+    steps.add(WorkedFigures.fill(waterGal, job.flowGpm()));
     if (result.reactionLbf().isPresent()) {
       steps.add(
           job.tipIn().isPresent()
               ? WorkedFigures.solidReaction(job.tipIn().getAsDouble(), job.needPsi())
-              : WorkedFigures.fogReaction(job.flowGpm(), job.needPsi()));
+              : WorkedFigures.fogReaction(job.flowEachGpm(), job.needPsi()));
     }
   }
 }

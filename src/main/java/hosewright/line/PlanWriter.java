@@ -55,7 +55,7 @@ final class PlanWriter {
         line.frame().lines(),
         job.run().neededFt(),
         line.lay().lengthFt(),
-        sections(line),
+        sections(line, 0),
         line.parts().stream().map(PlanWriter::part).toList(),
         line.joints().stream().map(PlanWriter::joint).toList(),
         adapters(line),
@@ -71,15 +71,28 @@ final class PlanWriter {
         alternatives,
         searched,
         own(line),
-        spare(line));
+        spare(line),
+        LayoutWriter.of(job, line, plan.hydraulics()));
   }
 
-  /** The answer when no hose of the catalogue may be laid as the job wishes. */
-  LinePlan nothingToLay(List<String> instead, CurrencyUnit currency, LinePlan.Searched searched) {
+  /**
+   * The answer when no hose of the catalogue may be laid as the job wishes.
+   *
+   * @param lacking what besides hose the catalogue lacks, if that is the reason
+   */
+  LinePlan nothingToLay(
+      Optional<String> lacking,
+      List<String> instead,
+      CurrencyUnit currency,
+      LinePlan.Searched searched) {
     return new LinePlan(
         false,
         Optional.of(
-            "hose: the catalogue has none that fits the " + EasedTerms.narrowing(job) + " asked"),
+            lacking.orElseGet(
+                () ->
+                    "hose: the catalogue has none that fits the "
+                        + EasedTerms.narrowing(job)
+                        + " asked")),
         instead,
         List.of(),
         PlanSentence.of(job),
@@ -105,7 +118,8 @@ final class PlanWriter {
         List.of(),
         searched,
         List.of(),
-        List.of());
+        List.of(),
+        Layout.ONE_LINE);
   }
 
   static Optional<String> limitedBy(Evaluated plan) {
@@ -115,11 +129,15 @@ final class PlanWriter {
         .map(check -> check.name() + ": " + check.note());
   }
 
-  private static List<SectionCount> sections(Assembly line) {
+  /** The sections of all lines of a leg. */
+  static List<SectionCount> sections(Assembly line, int leg) {
+    Leg of = line.frame().legs().get(leg);
+    List<Integer> counts = line.lays().get(leg).counts();
     List<SectionCount> sections = new ArrayList<>();
-    for (Placed part : line.parts()) {
-      if (part.role() == Placed.Role.HOSE) {
-        sections.add(new SectionCount(part.lengthFt(), part.count() * part.lines()));
+    for (int i = 0; i < counts.size(); i++) {
+      if (counts.get(i) > 0) {
+        double lengthFt = of.hose().options().get(i).lengthFt();
+        sections.add(new SectionCount(lengthFt, counts.get(i) * of.lines()));
       }
     }
     return sections;
@@ -133,13 +151,16 @@ final class PlanWriter {
   }
 
   private List<SectionCount> spare(Assembly line) {
-    HoseLine hose = line.frame().hose();
-    int spares =
-        hose.sparesToBuy(line.lay(), line.frame().lines(), job.conditions().spareSections());
-    return hose.spare(line.lay()).stream()
-        .filter(option -> spares > 0)
-        .map(option -> new SectionCount(option.lengthFt(), spares))
-        .toList();
+    List<SectionCount> spare = new ArrayList<>();
+    for (int i = 0; i < line.lays().size(); i++) {
+      Leg leg = line.frame().legs().get(i);
+      Lay lay = line.lays().get(i);
+      int spares = leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
+      leg.hose().spare(lay).stream()
+          .filter(option -> spares > 0)
+          .forEach(option -> spare.add(new SectionCount(option.lengthFt(), spares)));
+    }
+    return spare;
   }
 
   static RunPart part(Placed part) {

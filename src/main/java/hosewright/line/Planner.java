@@ -82,6 +82,7 @@ public final class Planner {
     PlanWriter writer = new PlanWriter(job, date, register);
     if (found.best().isEmpty()) {
       return writer.nothingToLay(
+          new Dividers(dated(job), catalogue, prices).lacking(),
           new Remedies(this, catalogue, dated(job)).whenNothingFits(),
           currency,
           found.tally().searched());

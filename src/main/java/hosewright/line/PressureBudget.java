@@ -3,7 +3,6 @@ package hosewright.line;
 import hosewright.catalogue.Rating;
 import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Supply;
-import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -37,34 +36,55 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
     }
     double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
     double takenPsi = job.needPsi() + risePsi + fixedLossPsi;
-    // The lowest point of the hose stands under the fall as well, when nothing flows.
-    double fallPsi = Math.max(0, -risePsi);
-    OptionalDouble hoseMayCarryPsi = hoseLimitPsi(job, frame.hose().rating());
     if (job.supply().isEmpty()) {
-      double mostPsi = hoseMayCarryPsi.orElse(Double.POSITIVE_INFINITY) - fallPsi - takenPsi;
-      return new PressureBudget(mostPsi + HAIR_PSI, takenPsi, takenPsi - risePsi)
-          .holding(frame.before(), true, job)
-          .holding(frame.after(), false, job);
+      return unstated(job, frame, takenPsi, risePsi);
     }
-    double closedPsi = job.supply().get().closedPsi() + fallPsi;
-    if (hoseMayCarryPsi.isPresent() && closedPsi > hoseMayCarryPsi.getAsDouble() + HAIR_PSI) {
-      return stated(Double.NEGATIVE_INFINITY);
+    double closedPsi = job.supply().get().closedPsi();
+    for (int i = 0; i < frame.legs().size(); i++) {
+      OptionalDouble mayCarryPsi = hoseLimitPsi(job, frame.legs().get(i).hose().rating());
+      double seenPsi = closedPsi + aboveSourcePsi(frame, i, risePsi);
+      if (mayCarryPsi.isPresent() && seenPsi > mayCarryPsi.getAsDouble() + HAIR_PSI) {
+        return stated(Double.NEGATIVE_INFINITY);
+      }
     }
     return stated(job.supply().get().pressurePsi(job.flowGpm()) - takenPsi + HAIR_PSI);
   }
 
-  private PressureBudget holding(List<Bridge.Link> parts, boolean beforeHose, Job job) {
-    PressureBudget budget = this;
-    for (Bridge.Link part : parts) {
-      OptionalDouble rated = part.item().rating().workingPsiAt(job.service().temperatureOrUsualF());
-      budget = budget.holding(rated.orElse(Double.POSITIVE_INFINITY), beforeHose);
+  private static PressureBudget unstated(Job job, Frame frame, double takenPsi, double risePsi) {
+    double mostPsi = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < frame.legs().size(); i++) {
+      OptionalDouble mayCarryPsi = hoseLimitPsi(job, frame.legs().get(i).hose().rating());
+      double seenPsi = takenPsi + aboveSourcePsi(frame, i, risePsi);
+      mostPsi = Math.min(mostPsi, mayCarryPsi.orElse(Double.POSITIVE_INFINITY) - seenPsi);
+    }
+    PressureBudget budget = new PressureBudget(mostPsi + HAIR_PSI, takenPsi, takenPsi - risePsi);
+    for (Frame.Fixed fixed : frame.fixedParts()) {
+      OptionalDouble rated =
+          fixed.part().item().rating().workingPsiAt(job.service().temperatureOrUsualF());
+      budget = budget.holding(rated.orElse(Double.POSITIVE_INFINITY), fixed.stretch());
     }
     return budget;
   }
 
+  /**
+   * What hose of a leg sees over the source's own pressure when nothing flows, at least, psi: the
+   * first leg begins at the source, the last ends at the appliance.
+   */
+  private static double aboveSourcePsi(Frame frame, int leg, double risePsi) {
+    boolean first = leg == 0;
+    boolean last = leg == frame.legs().size() - 1;
+    return first ? (last ? Math.max(0, -risePsi) : 0) : -risePsi;
+  }
+
   /** What is left to lose when a part is added that is rated for so much, psi. */
-  PressureBudget holding(double ratedPsi, boolean beforeHose) {
-    double mostPsi = ratedPsi - (beforeHose ? sourcePsi : behindHosePsi) + HAIR_PSI;
+  PressureBudget holding(double ratedPsi, Frame.Stretch stretch) {
+    double seenPsi =
+        switch (stretch) {
+          case BEFORE_HOSE -> sourcePsi;
+          case BETWEEN -> Math.min(sourcePsi, behindHosePsi);
+          case BEHIND_HOSE -> behindHosePsi;
+        };
+    double mostPsi = ratedPsi - seenPsi + HAIR_PSI;
     return mostPsi >= availablePsi ? this : new PressureBudget(mostPsi, sourcePsi, behindHosePsi);
   }
 
@@ -82,36 +102,31 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
   /** What the parts take that must stand in the line, psi. */
   static double fixedLossPsi(Job job, Frame frame) {
     double lossPsi = 0;
-    for (Bridge.Link part : frame.fixedParts()) {
-      Placed placed = Placed.fitting(Placed.Role.DEVICE, part, 1);
+    for (Frame.Fixed fixed : frame.fixedParts()) {
+      Placed placed = Placed.fitting(Placed.Role.DEVICE, fixed.part(), fixed.lines());
       lossPsi += PlanHydraulics.fitting(placed).lossPsi(job.flowGpm());
     }
     return lossPsi;
   }
 
   /**
-   * The pressure that every part between source and hose sees at the least in a plan that passes,
-   * psi.
+   * The pressure that every part of a stretch sees at the least in a plan that passes, psi.
    *
    * @param lossPsi the least that the whole line loses, without the rise
    */
-  static double seenBeforeHosePsi(Job job, double lossPsi) {
-    if (!job.service().isWater()) {
-      return 0;
-    }
-    double neededPsi = job.needPsi() + job.run().riseFt() * Physical.PSI_PER_FT + lossPsi;
-    return job.supply().map(Supply::closedPsi).orElse(neededPsi);
-  }
-
-  /** The same between hose and appliance. */
-  static double seenBehindHosePsi(Job job, double lossPsi) {
+  static double leastSeenPsi(Job job, Frame.Stretch stretch, double lossPsi) {
     if (!job.service().isWater()) {
       return 0;
     }
     double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
-    return job.supply()
-        .map(supply -> Math.max(supply.closedPsi() - risePsi, job.needPsi()))
-        .orElse(job.needPsi() + lossPsi);
+    double beforePsi =
+        job.supply().map(Supply::closedPsi).orElse(job.needPsi() + risePsi + lossPsi);
+    double behindPsi = beforePsi - risePsi;
+    return switch (stretch) {
+      case BEFORE_HOSE -> beforePsi;
+      case BETWEEN -> Math.min(beforePsi, behindPsi);
+      case BEHIND_HOSE -> Math.max(behindPsi, job.needPsi());
+    };
   }
 
   /**
@@ -119,14 +134,23 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
    * on it at the most, else what the hose may carry, because hose stands under all that its
    * adapters do; empty where neither is known.
    */
-  static OptionalDouble enoughPsi(Job job, Rating hose) {
+  static OptionalDouble enoughPsi(Job job, Frame frame) {
     if (!job.service().isWater()) {
       return OptionalDouble.empty();
     }
-    double fallPsi = Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT;
-    return job.supply().isPresent()
-        ? OptionalDouble.of(job.supply().get().closedPsi() + fallPsi)
-        : hoseLimitPsi(job, hose);
+    if (job.supply().isPresent()) {
+      double fallPsi = Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT;
+      return OptionalDouble.of(job.supply().get().closedPsi() + fallPsi);
+    }
+    double mostPsi = 0;
+    for (Leg leg : frame.legs()) {
+      OptionalDouble mayCarryPsi = hoseLimitPsi(job, leg.hose().rating());
+      if (mayCarryPsi.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      mostPsi = Math.max(mostPsi, mayCarryPsi.getAsDouble());
+    }
+    return OptionalDouble.of(mostPsi);
   }
 
   boolean allows(double lossPsi) {

@@ -2,6 +2,7 @@ package hosewright.line;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -27,6 +28,13 @@ final class PriceFloor {
   /** The least one unit of an item can cost that is used up to the most times a plan may. */
   double ofOne(Item item) {
     return unitFloors.computeIfAbsent(item.number(), number -> find(item));
+  }
+
+  /** The least one unit can cost in a purchase of any size. */
+  double ofOneOfAny(Item item) {
+    return Arrays.stream(ladders.computeIfAbsent(item.number(), number -> climb(item)).prices())
+        .min()
+        .orElse(0);
   }
 
   /** What exactly this quantity costs; zero without a price. */

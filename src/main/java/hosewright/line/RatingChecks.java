@@ -27,7 +27,7 @@ final class RatingChecks {
   /** Said apart only where it fails, because then no source whatever would mend it. */
   Optional<Check> nozzlePressure() {
     OptionalDouble rated =
-        line.frame().hose().rating().workingPsiAt(job.service().temperatureOrUsualF());
+        line.frame().last().hose().rating().workingPsiAt(job.service().temperatureOrUsualF());
     if (rated.isEmpty() || job.needPsi() <= rated.getAsDouble() + PressureChecks.HAIR_PSI) {
       return Optional.empty();
     }
@@ -74,14 +74,20 @@ final class RatingChecks {
   }
 
   Optional<Check> serviceTest() {
-    OptionalDouble testPsi = line.frame().hose().rating().serviceTestPsi();
+    return line.frame().legs().stream()
+        .flatMap(leg -> serviceTest(leg.hose()).stream())
+        .min(Comparator.comparingDouble(check -> check.limit() - check.value()));
+  }
+
+  private Optional<Check> serviceTest(HoseLine hose) {
+    OptionalDouble testPsi = hose.rating().serviceTestPsi();
     if (testPsi.isEmpty()) {
       return Optional.empty();
     }
     double limitPsi = testPsi.getAsDouble() / Limit.SERVICE_TEST_SHARE.value();
     double highestPsi =
         seen.stream()
-            .filter(part -> part.part().role() == Placed.Role.HOSE)
+            .filter(part -> part.part().hose().filter(hose::equals).isPresent())
             .mapToDouble(SeenPressure::highestPsi)
             .max()
             .orElseThrow();
@@ -125,7 +131,7 @@ final class RatingChecks {
             .map(SeenPressure::part)
             .filter(part -> part.role() == Placed.Role.HOSE)
             .flatMapToDouble(part -> workingPsi(part).stream())
-            .findFirst();
+            .min();
     if (working.isEmpty()) {
       return Optional.empty();
     }
@@ -140,8 +146,8 @@ final class RatingChecks {
             working.getAsDouble(),
             "psi",
             text(
-                "shutting at once adds %.0f to %.0f psi: close slowly",
-                hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi()),
+                "a valve slammed shut can add up to %.0f psi: close slowly",
+                hydraulics.surgeHighPsi()),
             "Joukowsky's relation, wave speed from the hose or 113 to 1400 m/s"));
   }
 }

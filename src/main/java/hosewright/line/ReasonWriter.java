@@ -74,7 +74,7 @@ final class ReasonWriter {
         hose.series(),
         hose.couplings(),
         lines,
-        plan.assembly().lay().sections() * lines,
+        plan.assembly().sections(),
         WhyLost.failed(plan).map(LinePlan.Check::name),
         plan.total(),
         plan.total().minus(best.total()),

@@ -37,7 +37,7 @@ final class Remedies {
       instead.add("a budget of " + MoneyWords.of(failed.total()) + ", for the line shown");
     }
     otherSizes(failed, instead);
-    if (!failed.bestThatCanBe()) {
+    if (!failed.bestThatCanBe() && job.network().equals(Job.Network.ONE_LINE)) {
       moreLines(failed, instead);
     }
     instead.addAll(new EasedTerms(planner, catalogue, job).sentences());
@@ -54,7 +54,7 @@ final class Remedies {
     if (job.wishes().hoseSizesIn().isEmpty() && job.wishes().couplingSizeIn().isEmpty()) {
       return;
     }
-    planner.allWith(job.withWishes(job.wishes().withAnySize()), 1).stream()
+    planner.allWith(job.withWishes(job.wishes().withAnySize()), job.outlets()).stream()
         .filter(plan -> !size(plan).equals(size(failed)))
         .limit(MOST_OTHER_SIZES)
         .forEach(
@@ -136,7 +136,7 @@ final class Remedies {
   /** What the catalogue has, when no hose in it may be laid as the job wishes. */
   List<String> whenNothingFits() {
     List<String> instead = new ArrayList<>(new EasedTerms(planner, catalogue, job).sentences());
-    List<Evaluated> freed = planner.allWith(job.withWishes(Job.Wishes.NONE), 1);
+    List<Evaluated> freed = planner.allWith(job.withWishes(Job.Wishes.NONE), job.outlets());
     freed.stream()
         .limit(MOST_OTHER_SIZES)
         .forEach(

@@ -26,7 +26,7 @@ final class Search {
   private final Evaluation evaluation;
   private final SearchTally tally;
 
-  private final Map<HoseLine, Set<Boolean>> tried = new IdentityHashMap<>();
+  private final Map<HoseLine, Map<HoseLine, Set<List<Boolean>>>> tried = new IdentityHashMap<>();
 
   private final Ranking best;
   private Optional<Evaluated> leastBad = Optional.empty();
@@ -122,7 +122,7 @@ final class Search {
     if (!frame.mayPass()) {
       tally.cutByPressure++;
       if (best.isEmpty() && mayFailLess(frame.leastCost()) && firstOfItsWay(frame.frame())) {
-        consider(frame, frame.cheapestBridges(), frame.lays().get(0));
+        consider(frame, frame.cheapestBridges(), frame.cheapestLays());
       }
       return;
     }
@@ -142,7 +142,10 @@ final class Search {
 
   /** Of frames that must fail, one for each hose and direction is enough to say why. */
   private boolean firstOfItsWay(Frame frame) {
-    return tried.computeIfAbsent(frame.hose(), hose -> new HashSet<>()).add(frame.reversed());
+    return tried
+        .computeIfAbsent(frame.hose(), hose -> new IdentityHashMap<>())
+        .computeIfAbsent(frame.last().hose(), hose -> new HashSet<>())
+        .add(frame.legs().stream().map(Leg::reversed).toList());
   }
 
   /** Whether a plan that must fail somewhere could still be the best of those that fail. */
@@ -152,7 +155,7 @@ final class Search {
         || leastCost <= leastBad.get().cost() + ROUNDING;
   }
 
-  /** Chooses a bridge for the next gap, or the lay once every gap has one. */
+  /** Chooses a bridge for the next gap, or the lays once every gap has one. */
   private void combine(
       Opened frame,
       List<List<Choice<List<Placed>>>> bridgesOver,
@@ -162,25 +165,18 @@ final class Search {
       PressureBudget budget) {
     int gap = chosen.size();
     if (gap == bridgesOver.size()) {
-      for (Choice<Lay> lay : frame.lays()) {
-        if (cannotBeat(leastCost - Choice.least(frame.lays()) + lay.leastCost())) {
-          return;
-        }
-        if (budget.allows(lossPsi + lay.lossPsi())) {
-          consider(frame, chosen, lay);
-        }
-      }
+      lay(frame, chosen, new ArrayList<>(), leastCost, lossPsi, budget);
       return;
     }
     List<Choice<List<Placed>>> choices = bridgesOver.get(gap);
-    double leastElsewherePsi = frame.leastLossFromPsi(gap + 1) + frame.leastLayLossPsi();
+    double leastElsewherePsi = frame.leastLossFromPsi(gap + 1) + frame.leastLayLossFromPsi(0);
     for (Choice<List<Placed>> choice : choices) {
       double cost = leastCost - Choice.least(choices) + choice.leastCost();
       if (cannotBeat(cost)) {
         return;
       }
       double lostPsi = lossPsi + choice.lossPsi();
-      PressureBudget left = budget.holding(choice.ratedPsi(), gap <= frame.frame().before().size());
+      PressureBudget left = budget.holding(choice.ratedPsi(), frame.stretches().get(gap));
       if (left.allows(lostPsi + leastElsewherePsi)) {
         chosen.add(choice);
         combine(frame, bridgesOver, chosen, cost, lostPsi, left);
@@ -189,10 +185,38 @@ final class Search {
     }
   }
 
-  private void consider(Opened frame, List<Choice<List<Placed>>> chosen, Choice<Lay> lay) {
+  /** Chooses a lay for the next leg, or weighs the plan once every leg has one. */
+  private void lay(
+      Opened frame,
+      List<Choice<List<Placed>>> chosen,
+      List<Lay> laid,
+      double leastCost,
+      double lossPsi,
+      PressureBudget budget) {
+    int leg = laid.size();
+    if (leg == frame.lays().size()) {
+      consider(frame, chosen, laid);
+      return;
+    }
+    List<Choice<Lay>> lays = frame.lays().get(leg);
+    double leastElsewherePsi = frame.leastLayLossFromPsi(leg + 1);
+    for (Choice<Lay> choice : lays) {
+      double cost = leastCost - Choice.least(lays) + choice.leastCost();
+      if (cannotBeat(cost)) {
+        return;
+      }
+      double lostPsi = lossPsi + choice.lossPsi();
+      if (budget.allows(lostPsi + leastElsewherePsi)) {
+        laid.add(choice.value());
+        lay(frame, chosen, laid, cost, lostPsi, budget);
+        laid.remove(leg);
+      }
+    }
+  }
+
+  private void consider(Opened frame, List<Choice<List<Placed>>> chosen, List<Lay> lays) {
     List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
-    Evaluation.Priced priced =
-        evaluation.price(Assembly.of(job, frame.frame(), lay.value(), parts));
+    Evaluation.Priced priced = evaluation.price(Assembly.of(job, frame.frame(), lays, parts));
     tally.plans++;
     if (best.beyond(priced.total())) {
       tally.dearer++;

@@ -9,6 +9,7 @@ import hosewright.line.LinePlan.Check.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Checks on what the line is used for, and on whether its parts can be had. */
 final class ServiceChecks {
@@ -51,7 +52,11 @@ final class ServiceChecks {
         1,
         1,
         "",
-        "the hose is marked to " + line.frame().hose().hoseMarkedTo(),
+        "the hose is marked to "
+            + line.frame().legs().stream()
+                .map(leg -> leg.hose().hoseMarkedTo())
+                .distinct()
+                .collect(Collectors.joining(" and ")),
         "NFPA 1961 (now within NFPA 1960)");
   }
 

@@ -18,7 +18,7 @@ record TradeOff(long cents, long tenthsPsi, long chargedLb, int sections) {
         plan.total().getAmountMinorLong(),
         Math.round(10 * plan.hydraulics().requiredSourcePsi()),
         Math.round(plan.hydraulics().chargedWeightLb()),
-        plan.assembly().lay().sections() * plan.assembly().frame().lines());
+        plan.assembly().sections());
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.joda.money.Money;
 
 /** Why a plan lost against the best one, as one would tell the buyer. */
 final class WhyLost {
@@ -82,12 +83,16 @@ final class WhyLost {
       return "costs the same, and of equals the one with fewer sections, then with fewer adapters,"
           + " then with the lower loss is offered";
     }
+    String share = best.total().isZero() ? "" : share(more);
+    return "costs " + MoneyWords.of(more) + " more" + share;
+  }
+
+  private String share(Money more) {
     BigDecimal percent =
         more.getAmount()
             .multiply(BigDecimal.valueOf(100))
             .divide(best.total().getAmount(), 0, RoundingMode.HALF_UP);
-    String share = percent.signum() == 0 ? "" : " (" + percent.toPlainString() + " %)";
-    return "costs " + MoneyWords.of(more) + " more" + share;
+    return percent.signum() == 0 ? "" : " (" + percent.toPlainString() + " %)";
   }
 
   /** What the money would buy, or that it buys nothing. */
@@ -123,7 +128,7 @@ final class WhyLost {
   }
 
   private static int sections(Evaluated plan) {
-    return plan.assembly().lay().sections() * plan.assembly().frame().lines();
+    return plan.assembly().sections();
   }
 
   private static String moreOrLess(double difference) {

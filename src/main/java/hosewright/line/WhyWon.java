@@ -28,15 +28,19 @@ final class WhyWon {
     List<String> sentences = new ArrayList<>();
     sentences.add(pressure());
     sentences.addAll(size());
-    sentences.add(sections());
+    for (int i = 0; i < frame.legs().size(); i++) {
+      sentences.add(sections(i));
+    }
     madeUp().ifPresent(sentences::add);
     sentences.add(ends());
-    if (frame.reversed()) {
-      sentences.add(
-          text(
-              "The hose is laid with its %s end towards the source: that way round it costs less to"
-                  + " join.",
-              frame.inlet()));
+    for (Leg leg : frame.legs()) {
+      if (leg.reversed()) {
+        sentences.add(
+            text(
+                "The %s is laid with its %s end towards the source: that way round it costs less"
+                    + " to join.",
+                named(leg), leg.inlet()));
+      }
     }
     breaks().ifPresent(sentences::add);
     return sentences;
@@ -97,29 +101,40 @@ final class WhyWon {
     return plan.assembly().frame().hose().sizeIn();
   }
 
-  private String sections() {
-    Lay lay = best.assembly().lay();
+  private String named(Leg leg) {
+    return frame.legs().size() == 1
+        ? "hose"
+        : plain(leg.hose().sizeIn()) + (leg.lines() > 1 ? " in attack hose" : " in supply hose");
+  }
+
+  private String sections(int legPlace) {
+    Leg leg = frame.legs().get(legPlace);
+    Lay lay = best.assembly().lays().get(legPlace);
     List<String> laid = new ArrayList<>();
     for (int i = 0; i < lay.counts().size(); i++) {
       if (lay.counts().get(i) > 0) {
         laid.add(
-            lay.counts().get(i) + " x " + plain(frame.hose().options().get(i).lengthFt()) + " ft");
+            lay.counts().get(i) + " x " + plain(leg.hose().options().get(i).lengthFt()) + " ft");
       }
     }
-    double neededFt = job.run().neededFt();
+    double runFt = leg.neededFt() / (1 + job.run().slack());
     return text(
-        "%s %s the %.0f ft needed (%.0f ft and %.0f %% slack) with %.0f ft over: of all ways to"
+        "%s%s %s the %.0f ft needed (%.0f ft and %.0f %% slack) with %.0f ft over: of all ways to"
             + " make up that length the one that costs least in the whole plan.",
+        leg.lines() == 1 ? "" : "In each of the " + leg.lines() + " lines ",
         String.join(" + ", laid),
         lay.sections() == 1 ? "covers" : "cover",
-        neededFt,
-        job.run().lengthFt(),
+        leg.neededFt(),
+        runFt,
         job.run().slack() * 100,
-        lay.lengthFt() - neededFt);
+        lay.lengthFt() - leg.neededFt());
   }
 
   /** How hose bought coupled compares with sections made up on the bench. */
   private Optional<String> madeUp() {
+    if (frame.legs().size() > 1) {
+      return Optional.empty();
+    }
     boolean madeUp = frame.hose().madeUp();
     return found.others().stream()
         .filter(plan -> plan.passes() && size(plan) == frame.hose().sizeIn())
@@ -137,33 +152,49 @@ final class WhyWon {
                     plan.assembly().frame().hose().series()));
   }
 
+  /** What is joined by what, at the source, at everything between the hose, at the appliance. */
   private String ends() {
-    List<Placed> parts = best.assembly().parts();
-    int hose = 0;
-    while (parts.get(hose).role() != Placed.Role.HOSE) {
-      hose++;
+    List<String> told = new ArrayList<>();
+    List<Placed> joining = new ArrayList<>();
+    String where = "At the source ";
+    boolean hoseSeen = false;
+    for (Placed part : best.assembly().parts()) {
+      if (part.role() == Placed.Role.HOSE) {
+        if (!hoseSeen || joining.stream().anyMatch(at -> at.role() == Placed.Role.DEVICE)) {
+          told.add(where + bridge(joining));
+          where = "between hose and hose ";
+        }
+        hoseSeen = true;
+        joining.clear();
+      } else {
+        joining.add(part);
+      }
     }
-    return "At the source "
-        + bridge(parts.subList(0, hose))
-        + "; at the appliance "
-        + bridge(parts.subList(hose, parts.size()))
-        + ".";
+    told.add("at the appliance " + bridge(joining));
+    return String.join("; ", told) + ".";
   }
 
   private static String bridge(List<Placed> parts) {
+    String devices =
+        parts.stream()
+            .filter(part -> part.role() == Placed.Role.DEVICE)
+            .map(Placed::itemNumber)
+            .collect(Collectors.joining(", then "));
+    String stand = devices.isEmpty() ? "" : "stands " + devices + " and ";
     List<Placed> adapters =
         parts.stream().filter(part -> part.role() == Placed.Role.ADAPTER).toList();
-    return adapters.isEmpty()
-        ? "nothing has to be adapted"
-        : adapters.stream()
-            .map(
-                part ->
-                    (part.item().isEmpty() ? "an adapter to be sourced" : part.itemNumber())
-                        + " takes "
-                        + part.upstream().orElseThrow()
-                        + " to "
-                        + part.downstream().orElseThrow())
-            .collect(Collectors.joining(", then "));
+    return stand
+        + (adapters.isEmpty()
+            ? "nothing has to be adapted"
+            : adapters.stream()
+                .map(
+                    part ->
+                        (part.item().isEmpty() ? "an adapter to be sourced" : part.itemNumber())
+                            + " takes "
+                            + part.upstream().orElseThrow()
+                            + " to "
+                            + part.downstream().orElseThrow())
+                .collect(Collectors.joining(", then ")));
   }
 
   /** Where more is bought than used, because that costs less. */

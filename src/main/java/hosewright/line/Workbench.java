@@ -33,13 +33,25 @@ final class Workbench {
     this.evaluation = new Evaluation(job, billing, currency);
     this.opening =
         new Opening(job, floor, bridges, new LayChoices(job, floor, gaskets), accessories);
-    this.frames = new Frames(job, catalogue, eligibility, accessories);
+    List<HoseLine> attackHoses =
+        job.attack()
+            .map(
+                attack ->
+                    new HoseLines(
+                            job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn())),
+                            catalogue,
+                            prices)
+                        .all())
+            .orElse(List.of());
+    this.frames = new Frames(job, catalogue, eligibility, accessories, attackHoses);
   }
 
   /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
   private static int mostAlike(Job job, int lines) {
-    int bridges = 2 + (lines > 1 ? 2 * lines : 0) + job.accessories().size();
-    return bridges * BridgeGraph.MOST_ADAPTERS + job.accessories().size();
+    int sideBySide = Math.max(lines, job.appliances());
+    int devices = job.accessories().size() * sideBySide;
+    int bridges = 2 + (sideBySide > 1 ? 2 * sideBySide : 0) + 2 * devices;
+    return bridges * BridgeGraph.MOST_ADAPTERS + devices;
   }
 
   private static List<Item> adapters(Catalogue catalogue, Eligibility eligibility) {

@@ -12,10 +12,12 @@ import hosewright.quote.Quote.QuoteLine;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * What the bench makes up, section by section, and the label of each section of hose.
@@ -51,11 +53,10 @@ public record BenchCard(List<Make> makes, List<String> parts, List<String> label
     LinePlan plan = quote.plan();
     List<Make> makes = new ArrayList<>();
     List<String> labels = new ArrayList<>();
-    int all = plan.sections().stream().mapToInt(SectionCount::count).sum();
-    List<RunPart> hoses = hoses(plan);
-    for (int i = 0; i < Math.min(plan.sections().size(), hoses.size()); i++) {
-      SectionCount section = plan.sections().get(i);
-      RunPart part = hoses.get(i);
+    int all = plan.sectionsInAll();
+    for (Laid laid : laid(plan)) {
+      SectionCount section = laid.section();
+      RunPart part = laid.part();
       OptionalDouble testPsi = testPsi(quote, part, catalogue);
       if (madeUp(plan, part)) {
         makes.add(
@@ -70,15 +71,46 @@ public record BenchCard(List<Make> makes, List<String> parts, List<String> label
                 testPsi));
       }
       for (int one = 0; one < section.count(); one++) {
-        labels.add(label(order, plan, part, section, labels.size() + 1, all, testPsi));
+        labels.add(label(order, laid, labels.size() + 1, all, testPsi));
       }
     }
     return new BenchCard(makes, makes.isEmpty() ? List.of() : parts(quote, catalogue), labels);
   }
 
-  /** The hose parts of the run; a plan lists its sections in the same order. */
-  private static List<RunPart> hoses(LinePlan plan) {
-    return plan.run().stream()
+  /** Like sections, and one of the parts of the run that they are. */
+  private record Laid(double sizeIn, SectionCount section, RunPart part) {}
+
+  private static List<Laid> laid(LinePlan plan) {
+    int wye = plan.layout().attackLines().map(a -> a.wyePlace()).orElse(plan.run().size());
+    List<Laid> laid = new ArrayList<>();
+    pair(plan.sizeIn(), plan.sections(), hoses(plan, plan.run().subList(0, wye)), laid);
+    plan.layout()
+        .attackLines()
+        .ifPresent(
+            attack ->
+                pair(
+                    attack.sizeIn(),
+                    attack.sections(),
+                    hoses(plan, plan.run().subList(wye, plan.run().size())),
+                    laid));
+    return laid;
+  }
+
+  private static void pair(
+      double sizeIn, List<SectionCount> sections, List<RunPart> hoses, List<Laid> laid) {
+    for (int i = 0; i < Math.min(sections.size(), hoses.size()); i++) {
+      laid.add(new Laid(sizeIn, sections.get(i), hoses.get(i)));
+    }
+  }
+
+  /**
+   * The hose parts among some, each length once however a device parts it; a plan lists its
+   * sections in the same order.
+   */
+  private static List<RunPart> hoses(LinePlan plan, List<RunPart> parts) {
+    Set<String> told = new HashSet<>();
+    return parts.stream()
+        .filter(part -> part.item().isEmpty() || told.add(part.description()))
         .filter(part -> !part.item().isEmpty())
         .filter(
             part ->
@@ -101,11 +133,14 @@ public record BenchCard(List<Make> makes, List<String> parts, List<String> label
   private static int trimFt(LinePlan plan, RunPart part) {
     PlanItem bulk = byTheFoot(plan, part).orElseThrow();
     int cut = bulk.quantity() - bulk.spare();
-    int coupled =
-        plan.sections().stream()
-            .mapToInt(section -> (int) Math.ceil(section.lengthFt()) * section.count())
-            .sum();
-    int count = plan.sections().stream().mapToInt(SectionCount::count).sum();
+    int coupled = 0;
+    int count = 0;
+    for (Laid laid : laid(plan)) {
+      if (laid.part().item().equals(part.item())) {
+        coupled += (int) Math.ceil(laid.section().lengthFt()) * laid.section().count();
+        count += laid.section().count();
+      }
+    }
     return count == 0 ? 0 : (cut - coupled) / count;
   }
 
@@ -163,24 +198,17 @@ public record BenchCard(List<Make> makes, List<String> parts, List<String> label
     return parts;
   }
 
-  private static String label(
-      Order order,
-      LinePlan plan,
-      RunPart part,
-      SectionCount section,
-      int number,
-      int all,
-      OptionalDouble testPsi) {
+  private static String label(Order order, Laid laid, int number, int all, OptionalDouble testPsi) {
     return String.format(
         Locale.ROOT,
         "%s | section %d of %d | %s in x %s ft | %s x %s | service test %s | tested ________ by ____",
         order.number(),
         number,
         all,
-        plain(plan.sizeIn()),
-        plain(section.lengthFt()),
-        part.upstream().map(End::toString).orElse(""),
-        part.downstream().map(End::toString).orElse(""),
+        plain(laid.sizeIn()),
+        plain(laid.section().lengthFt()),
+        laid.part().upstream().map(End::toString).orElse(""),
+        laid.part().downstream().map(End::toString).orElse(""),
         testPsi.isPresent() ? plain(testPsi.getAsDouble()) + " psi" : "as marked on the hose");
   }
 

@@ -120,6 +120,7 @@ final class Buying {
               want.needed(),
               wholePacks(want.needed(), want.pack()),
               0,
+              0,
               want.unitCost()));
     }
     return lines;
@@ -192,6 +193,7 @@ final class Buying {
             line.unit(),
             line.needed(),
             line.quantity() + more,
+            0,
             0,
             line.unitCost()));
     return new PurchaseOrder(

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What a customer firmly ordered, where its goods stand and what was bought for it.
@@ -12,6 +13,7 @@ import java.util.Locale;
  * @param quoteNumber the accepted quote it was raised from
  * @param customer the buyer's name
  * @param shipOn the earliest day everything can go, counted in calendar days when it was raised
+ * @param cancellation who took it back, when and why; empty while it stands
  * @param purchases what was bought for it, one purchase order for each supplier
  */
 public record Order(
@@ -24,6 +26,7 @@ public record Order(
     LocalDate shipOn,
     Instant raisedAt,
     String raisedBy,
+    Optional<Cancellation> cancellation,
     List<OrderLine> lines,
     List<PurchaseOrder> purchases) {
 
@@ -32,6 +35,9 @@ public record Order(
     purchases = List.copyOf(purchases);
   }
 
+  /** Who cancelled an order, when and why. */
+  public record Cancellation(String by, Instant at, String reason) {}
+
   /** Where an order stands. */
   public enum State {
     /** Goods are still missing. */
@@ -39,7 +45,9 @@ public record Order(
     /** Everything not shipped yet is reserved. */
     READY,
     PART_SHIPPED,
-    SHIPPED;
+    SHIPPED,
+    /** The customer wants none of it any more, and nothing had gone. */
+    CANCELLED;
 
     /** As a person reads it. */
     public String word() {
@@ -47,8 +55,45 @@ public record Order(
     }
   }
 
+  /** The same order with these purchase orders. */
+  public Order with(List<PurchaseOrder> bought) {
+    return new Order(
+        number,
+        quoteNumber,
+        quoteRevision,
+        customer,
+        title,
+        raisedOn,
+        shipOn,
+        raisedAt,
+        raisedBy,
+        cancellation,
+        lines,
+        bought);
+  }
+
+  /** The same order when nothing of it is wanted any more. */
+  Order cancelled(Cancellation by) {
+    return new Order(
+        number,
+        quoteNumber,
+        quoteRevision,
+        customer,
+        title,
+        raisedOn,
+        shipOn,
+        raisedAt,
+        raisedBy,
+        Optional.of(by),
+        lines.stream().map(OrderLine::unwanted).toList(),
+        purchases);
+  }
+
   /** Where it stands. */
   public State state() {
+    if (cancellation.isPresent()) {
+      return State.CANCELLED;
+    }
     if (lines.stream().allMatch(line -> line.shipped() == line.quantity())) {
       return State.SHIPPED;
     }

@@ -21,7 +21,12 @@ public interface OrderBook {
     Order raise(String number, Map<String, Integer> free);
   }
 
-  /** What a shelf holds: everything that came and went, and what is promised. */
+  /**
+   * What a shelf holds: everything that came and went, and what is promised.
+   *
+   * @param reserved promised, as the shelf has it
+   * @param held promised, as the lines of the orders have it
+   */
   record StockLine(
       String stockCode,
       int counted,
@@ -29,6 +34,7 @@ public interface OrderBook {
       int shipped,
       int onHand,
       int reserved,
+      int held,
       int onOrder) {
 
     /** On the shelf and promised to nobody. */
@@ -36,9 +42,9 @@ public interface OrderBook {
       return onHand - reserved;
     }
 
-    /** Whether stock in is stock out and on hand. */
+    /** Whether stock in is stock out and on hand, and no promise is lost or made twice. */
     public boolean balances() {
-      return counted + received == shipped + onHand;
+      return counted + received == shipped + onHand && reserved == held;
     }
   }
 
@@ -65,6 +71,14 @@ public interface OrderBook {
    * @throws BadInputException naming every line of which less is reserved
    */
   Order ship(String number, Map<Integer, Integer> quantities, Actor actor);
+
+  /**
+   * Cancels a whole order of which nothing has gone yet, and frees what it held, in one step.
+   *
+   * @param bought what becomes of what was bought for it and has not come
+   * @throws BadInputException when it cannot be cancelled so; nothing has changed then
+   */
+  Cancelled cancel(String number, Cancelled.Bought bought, Actor actor, String reason);
 
   /** Reserves for an order what has become free since it was raised. */
   Order reserve(String number);

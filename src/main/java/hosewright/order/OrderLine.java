@@ -7,6 +7,7 @@ package hosewright.order;
  * @param stockCode what it is kept under; empty for work and free text, of which none is kept
  * @param reserved on the shelf and promised to this line
  * @param shipped gone to the customer
+ * @param cancelled no longer wanted
  */
 public record OrderLine(
     int position,
@@ -17,15 +18,50 @@ public record OrderLine(
     String unit,
     int quantity,
     int reserved,
-    int shipped) {
+    int shipped,
+    int cancelled) {
+
+  /** The same line with so many more reserved for it. */
+  public OrderLine reserving(int more) {
+    return moved(reserved + more, shipped, cancelled);
+  }
+
+  /** The same line when so many of what was reserved have gone. */
+  public OrderLine shipping(int gone) {
+    return moved(reserved - gone, shipped + gone, cancelled);
+  }
+
+  /** The same line of work, which counts as shipped when it is done. */
+  public OrderLine done() {
+    return moved(0, quantity - cancelled, cancelled);
+  }
+
+  /** The same line when nothing more of it is wanted. */
+  OrderLine unwanted() {
+    return moved(0, shipped, quantity - shipped);
+  }
+
+  private OrderLine moved(int nowReserved, int nowShipped, int nowCancelled) {
+    return new OrderLine(
+        position,
+        quotePosition,
+        stockCode,
+        item,
+        description,
+        unit,
+        quantity,
+        nowReserved,
+        nowShipped,
+        nowCancelled);
+  }
 
   /** Whether there is something to keep, buy, pick and ship. */
   public boolean isGoods() {
     return !stockCode.isEmpty();
   }
 
-  /** How many are neither shipped nor on the shelf for it. */
+  /** How many are wanted and neither shipped nor on the shelf for it. */
   public int shortage() {
-    return isGoods() ? quantity - reserved - shipped : 0;
+    return isGoods() ? quantity - reserved - shipped - cancelled : 0;
   }
 }

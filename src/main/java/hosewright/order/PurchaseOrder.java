@@ -2,6 +2,7 @@ package hosewright.order;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -32,6 +33,7 @@ public record PurchaseOrder(
    * @param needed how many the order is short of
    * @param quantity how many are bought: whole packs, and more to reach a minimum order; what is
    *     over becomes free stock
+   * @param cancelled no longer awaited
    * @param unitCost empty when no cost is in force: to be agreed
    */
   public record PurchaseLine(
@@ -42,11 +44,70 @@ public record PurchaseOrder(
       int needed,
       int quantity,
       int received,
+      int cancelled,
       Optional<Money> unitCost) {
 
+    /** How many are still to come. */
     public int outstanding() {
-      return quantity - received;
+      return quantity - received - cancelled;
     }
+
+    private PurchaseLine closed() {
+      return new PurchaseLine(
+          position,
+          stockCode,
+          description,
+          unit,
+          needed,
+          quantity,
+          received,
+          quantity - received,
+          unitCost);
+    }
+  }
+
+  /** The same purchase order under a number. */
+  public PurchaseOrder numbered(String given) {
+    return new PurchaseOrder(given, orderNumber, supplier, supplierName, expectedOn, remark, lines);
+  }
+
+  /** The same purchase order when nothing more of it is awaited. */
+  PurchaseOrder closed() {
+    return new PurchaseOrder(
+        number,
+        orderNumber,
+        supplier,
+        supplierName,
+        expectedOn,
+        remark,
+        lines.stream().map(PurchaseLine::closed).toList());
+  }
+
+  /** Where a purchase order stands. */
+  public enum State {
+    /** Nothing came yet. */
+    OPEN,
+    PART_RECEIVED,
+    /** All that was bought came. */
+    RECEIVED,
+    /** Nothing more is awaited; some of it, or all, never came. */
+    CLOSED;
+
+    /** As a person reads it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
+  /** Where it stands. */
+  public State state() {
+    if (lines.stream().allMatch(line -> line.received() == line.quantity())) {
+      return State.RECEIVED;
+    }
+    if (lines.stream().allMatch(line -> line.outstanding() == 0)) {
+      return State.CLOSED;
+    }
+    return lines.stream().anyMatch(line -> line.received() > 0) ? State.PART_RECEIVED : State.OPEN;
   }
 
   /** What it comes to; empty when a cost is not known or they are in several currencies. */

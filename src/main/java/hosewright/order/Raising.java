@@ -56,6 +56,7 @@ public final class Raising {
               line.unit(),
               line.quantity(),
               reserved,
+              0,
               0));
     }
     List<PurchaseOrder> purchases = buying.buy(number, wants(lines));
@@ -69,6 +70,7 @@ public final class Raising {
         shipOn(lines, purchases),
         raisedAt,
         raisedBy,
+        Optional.empty(),
         lines,
         purchases);
   }

@@ -50,7 +50,8 @@ final class PlanPrices {
         List.of(),
         plan.searched(),
         plan.ownSections(),
-        plan.spareSections());
+        plan.spareSections(),
+        plan.layout());
   }
 
   private static PlanItem repriced(PlanItem item, LinePrices prices) {

@@ -55,7 +55,8 @@ public final class QuoteLife {
     ACCEPT("accepted"),
     DECLINE("declined"),
     EXPIRE("expired"),
-    ORDER("ordered");
+    ORDER("ordered"),
+    CANCEL_ORDER("order cancelled");
 
     private final String done;
 

@@ -6,15 +6,17 @@ import java.time.Instant;
  * One step of a quote's life, with who took it and when.
  *
  * @param note why, or what was agreed; may be empty
- * @param belowFloor whether it was issued under the customer's margin floor; for the dealer's eyes
+ * @param floor how it stood to the customer's margin floor when issued; for the dealer's eyes
  */
-public record Signed(QuoteLife.Step step, String by, Instant at, String note, boolean belowFloor) {
+public record Signed(
+    QuoteLife.Step step, String by, Instant at, String note, Margin.Standing floor) {
 
   public static Signed of(QuoteLife.Step step, String by, Instant at, String note) {
-    return new Signed(step, by, at, note, false);
+    return new Signed(step, by, at, note, Margin.Standing.KEPT);
   }
 
-  public Signed markedBelowFloor() {
-    return new Signed(step, by, at, note, true);
+  /** The same step, taken at another standing to the margin floor. */
+  public Signed at(Margin.Standing standing) {
+    return new Signed(step, by, at, note, standing);
   }
 }

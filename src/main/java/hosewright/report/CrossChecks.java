@@ -1,7 +1,9 @@
 package hosewright.report;
 
+import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LinePlan;
+import java.util.Optional;
 
 /** The other friction laws on the same hose, live, with the friction factor solved in sight. */
 final class CrossChecks {
@@ -40,9 +42,15 @@ final class CrossChecks {
   private void hazenWilliams(CrossCheck check, double c) {
     rows.input("Hazen-Williams C", c, "", "hw_c", "");
     rows.input("Bore for Hazen-Williams", check.boreIn(), "in", "hw_bore_in", "");
+    attackBoreIn()
+        .ifPresent(
+            bore -> rows.input("Bore of the attack lines", bore, "in", "hw_attack_bore_in", ""));
     rows.formula(
         "Friction loss by Hazen-Williams",
-        "4.52*(line_gpm/hw_c)^1.85/hw_bore_in^4.87*laid_ft",
+        "4.52*(line_gpm/hw_c)^1.85/hw_bore_in^4.87*laid_ft"
+            + (attackBoreIn().isPresent()
+                ? "+4.52*(attack_gpm/hw_c)^1.85/hw_attack_bore_in^4.87*attack_ft"
+                : ""),
         "psi",
         "hw_friction_psi",
         "4.52 gpm^1.85 / (C^1.85 in^4.87) psi per foot, NFPA 13");
@@ -52,26 +60,58 @@ final class CrossChecks {
     rows.input("Roughness of the lining", roughnessIn, "in", "dw_roughness_in", "");
     rows.input("Bore for Darcy-Weisbach", check.boreIn(), "in", "dw_bore_in", "");
     water(waterF);
-    rows.formula(
-        "Speed in this bore",
-        "line_gpm*231/12/60/(PI()*dw_bore_in^2/4)",
-        "ft/s",
-        "dw_ft_per_s",
-        "231 in\u00b3 per US gal over the bore's area");
-    rows.formula(
-        "Reynolds number",
-        "dw_ft_per_s*dw_bore_in/12/viscosity_ft2_per_s",
-        "",
-        "reynolds",
-        "V D / \u03bd",
-        Look.COUNT);
-    colebrook();
+    friction("", "", "line_gpm");
+    attackBoreIn()
+        .ifPresent(
+            bore -> {
+              rows.input("Bore of the attack lines", bore, "in", "attack_dw_bore_in", "");
+              friction("attack_", ", attack line", "attack_gpm");
+            });
     rows.formula(
         "Friction loss by Darcy-Weisbach",
-        "friction_factor*laid_ft/(dw_bore_in/12)*dw_ft_per_s^2/2/32.17405*density_lb_per_ft3/144",
+        loss("", "laid_ft")
+            + (attackBoreIn().isPresent() ? "+" + loss("attack_", "attack_ft") : ""),
         "psi",
         "dw_friction_psi",
         "f (L/D) V\u00b2/2g \u00d7 density");
+  }
+
+  private Optional<Double> attackBoreIn() {
+    return plan.layout().attackLines().map(Layout.AttackLines::boreIn);
+  }
+
+  private static String loss(String of, String lengthFt) {
+    return of
+        + "friction_factor*"
+        + lengthFt
+        + "/("
+        + of
+        + "dw_bore_in/12)*"
+        + of
+        + "dw_ft_per_s^2/2/32.17405*density_lb_per_ft3/144";
+  }
+
+  /**
+   * The friction factor in one hose.
+   *
+   * @param of before the names of its cells
+   * @param where behind its labels
+   */
+  private void friction(String of, String where, String flowGpm) {
+    rows.formula(
+        "Speed in this bore" + where,
+        flowGpm + "*231/12/60/(PI()*" + of + "dw_bore_in^2/4)",
+        "ft/s",
+        of + "dw_ft_per_s",
+        "231 in\u00b3 per US gal over the bore's area");
+    rows.formula(
+        "Reynolds number" + where,
+        of + "dw_ft_per_s*" + of + "dw_bore_in/12/viscosity_ft2_per_s",
+        "",
+        of + "reynolds",
+        "V D / \u03bd",
+        Look.COUNT);
+    colebrook(of, where);
   }
 
   private void water(double waterF) {
@@ -96,28 +136,45 @@ final class CrossChecks {
         Look.SCIENTIFIC);
   }
 
-  private void colebrook() {
+  private void colebrook(String of, String where) {
+    String relative = "dw_roughness_in/" + of + "dw_bore_in/3.7";
     rows.formula(
-        "Colebrook, start",
-        "-2*LOG10(dw_roughness_in/dw_bore_in/3.7+5.74/reynolds^0.9)",
+        "Colebrook, start" + where,
+        "-2*LOG10(" + relative + "+5.74/" + of + "reynolds^0.9)",
         "",
-        "colebrook_0",
+        of + "colebrook_0",
         "1/\u221af by Swamee and Jain",
         Look.FINE);
     for (int step = 1; step <= COLEBROOK_STEPS; step++) {
       rows.formula(
-          "Colebrook, step " + step,
-          "-2*LOG10(dw_roughness_in/dw_bore_in/3.7+2.51*colebrook_" + (step - 1) + "/reynolds)",
+          "Colebrook, step " + step + where,
+          "-2*LOG10("
+              + relative
+              + "+2.51*"
+              + of
+              + "colebrook_"
+              + (step - 1)
+              + "/"
+              + of
+              + "reynolds)",
           "",
-          "colebrook_" + step,
+          of + "colebrook_" + step,
           step == 1 ? "1/\u221af = -2 log(\u03b5/D/3.7 + 2.51/(Re \u221af)), again and again" : "",
           Look.FINE);
     }
     rows.formula(
-        "Friction factor f",
-        "IF(reynolds<2040,64/reynolds,1/colebrook_" + COLEBROOK_STEPS + "^2)",
+        "Friction factor f" + where,
+        "IF("
+            + of
+            + "reynolds<2040,64/"
+            + of
+            + "reynolds,1/"
+            + of
+            + "colebrook_"
+            + COLEBROOK_STEPS
+            + "^2)",
         "",
-        "friction_factor",
+        of + "friction_factor",
         "64/Re below Re 2040, where flow is laminar",
         Look.FINE);
   }

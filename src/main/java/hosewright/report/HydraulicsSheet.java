@@ -1,6 +1,7 @@
 package hosewright.report;
 
 import hosewright.hydraulics.Physical;
+import hosewright.line.Layout.AttackLines;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.Station;
 import hosewright.line.LinePlan;
@@ -60,6 +61,7 @@ final class HydraulicsSheet {
     rows.input(
         "Parallel lines", plan.lines(), "", "parallel_lines", "Each carries an equal share.");
     rows.input("Hose laid in one line", plan.laidFt(), "ft", "laid_ft", "");
+    plan.layout().attackLines().ifPresent(this::attackInputs);
     rows.input(
         "Friction coefficient C",
         coefficient(),
@@ -82,6 +84,24 @@ final class HydraulicsSheet {
         "psi",
         "closed_source_psi",
         "With no water flowing.");
+  }
+
+  private void attackInputs(AttackLines attack) {
+    rows.input(
+        "Attack lines behind the wye",
+        attack.lines(),
+        "",
+        "attack_lines",
+        "Each carries an equal share to an appliance of its own.");
+    rows.input("Hose laid in one attack line", attack.laidFt(), "ft", "attack_ft", "");
+    rows.input(
+        "Friction coefficient C of the attack lines",
+        attack.frictionCoefficient().isPresent()
+            ? attack.frictionCoefficient().get()
+            : coefficientOf(attack.frictionLossPsi(), attack.flowGpm(), attack.laidFt()),
+        "",
+        "attack_c",
+        "psi per 100 ft at 100 gpm: " + attack.frictionBasis());
   }
 
   private void sourcePressure() {
@@ -112,6 +132,15 @@ final class HydraulicsSheet {
         "psi",
         "friction_psi",
         "C \u00d7 (gpm/100)\u00b2 \u00d7 (ft/100)");
+    if (plan.layout().attackLines().isPresent()) {
+      rows.formula("Flow in one attack line", "flow_gpm/attack_lines", "gpm", "attack_gpm", "");
+      rows.formula(
+          "Friction loss in one attack line",
+          "attack_c*(attack_gpm/100)^2*attack_ft/100",
+          "psi",
+          "attack_friction_psi",
+          "as above; like lines side by side lose the same");
+    }
     rows.formula(
         "Elevation loss", "rise_ft*psi_per_ft", "psi", "elevation_psi", "rise \u00d7 psi per foot");
     rows.formula(
@@ -122,7 +151,7 @@ final class HydraulicsSheet {
         "by the square of the flow");
     rows.formula(
         "Required at the source",
-        "need_psi+friction_psi+elevation_psi+adapter_psi+appliance_psi",
+        "need_psi+friction_psi" + attack("+") + "+elevation_psi+adapter_psi+appliance_psi",
         "psi",
         "required_psi",
         "need plus every loss");
@@ -134,7 +163,7 @@ final class HydraulicsSheet {
         "as given above, else as required");
     rows.formula(
         "Arrives at the appliance",
-        "start_psi-friction_psi-elevation_psi-adapter_psi-appliance_psi",
+        "start_psi-friction_psi" + attack("-") + "-elevation_psi-adapter_psi-appliance_psi",
         "psi",
         "delivered_psi",
         "source less every loss");
@@ -146,6 +175,11 @@ final class HydraulicsSheet {
         "below zero: the line falls short");
   }
 
+  /** The attack lines' share of a sum of losses; nothing where there are none. */
+  private String attack(String sign) {
+    return plan.layout().attackLines().isPresent() ? sign + "attack_friction_psi" : "";
+  }
+
   private void forces() {
     rows.section("Speed, force and weight");
     rows.formula(
@@ -153,7 +187,9 @@ final class HydraulicsSheet {
         "planned_ft_per_s*flow_gpm/planned_gpm",
         "ft/s",
         "speed_ft_per_s",
-        "in the hose");
+        plan.layout().attackLines().isPresent()
+            ? "in the hose where it is fastest"
+            : "in the hose");
     surge("Rise on sudden closure, slow wave", result.surgeLowPsi(), "surge_low_psi");
     surge("Rise on sudden closure, fast wave", result.surgeHighPsi(), "surge_high_psi");
     result
@@ -167,6 +203,12 @@ final class HydraulicsSheet {
                     "reaction_lbf",
                     "More while it opens: open and close slowly."));
     rows.fixed("Water in one line", result.waterGal(), "gal", "water_gal", "");
+    plan.layout()
+        .attackLines()
+        .ifPresent(
+            attack ->
+                rows.fixed(
+                    "Water in one attack line", attack.waterGal(), "gal", "attack_water_gal", ""));
     rows.fixed("Weight of all hose, empty", result.emptyWeightLb(), "lb", "empty_lb", "");
     rows.fixed("Weight of all hose, full", result.chargedWeightLb(), "lb", "charged_lb", "");
     rows.formula("Time to fill", "planned_fill_min*planned_gpm/flow_gpm", "min", "fill_min", "");
@@ -186,8 +228,18 @@ final class HydraulicsSheet {
     if (result.frictionCoefficient().isPresent()) {
       return result.frictionCoefficient().get();
     }
-    double hundreds = plan.flowGpm() / plan.lines() / 100;
-    return rounded(result.frictionLossPsi() / (hundreds * hundreds * plan.laidFt() / 100));
+    return coefficientOf(supplyFrictionPsi(plan), plan.flowGpm() / plan.lines(), plan.laidFt());
+  }
+
+  private static double coefficientOf(double lossPsi, double flowGpm, double lengthFt) {
+    double hundreds = flowGpm / 100;
+    return rounded(lossPsi / (hundreds * hundreds * lengthFt / 100));
+  }
+
+  /** Loss in the hose that starts at the source, psi. */
+  static double supplyFrictionPsi(LinePlan plan) {
+    double attackPsi = plan.layout().attackLines().map(AttackLines::frictionLossPsi).orElse(0.0);
+    return plan.hydraulics().frictionLossPsi() - attackPsi;
   }
 
   static double riseFt(LineHydraulicsResult result) {

@@ -64,13 +64,9 @@ final class JointsSheet {
     page.gap(8);
     page.next();
     page.span(0, page.lastColumn(), JointWords.gaskets(plan.gaskets()), Look.TEXT);
-    if (plan.lines() > 1) {
+    for (String remark : plan.remarks()) {
       page.next();
-      page.span(
-          0,
-          page.lastColumn(),
-          "The table shows one of " + plan.lines() + " like lines.",
-          Look.TEXT);
+      page.span(0, page.lastColumn(), remark, Look.TEXT);
     }
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.report;
 
+import hosewright.line.Layout;
 import hosewright.line.LinePlan;
 import hosewright.report.LaidLine.Numbered;
 import hosewright.report.LaidLine.Shape;
@@ -58,6 +59,7 @@ final class LinePicture {
       double y = top(i) + AXIS;
       steps.get(i).behind().ifPresent(joint -> joint(joint, x, y));
     }
+    plan.layout().attackLines().ifPresent(this::branches);
     int rows = Math.max(1, (steps.size() + perRow - 1) / perRow);
     double height = rows * rowHeight + LEGEND_HEIGHT;
     String repeated = plan.lines() > 1 ? plan.lines() + " lines like this one.   " : "";
@@ -70,6 +72,18 @@ final class LinePicture {
             + "G gasket   S sealant on the thread   L lugs and face gasket   X does not fit   "
             + "? measure first.   Numbers are those of the joints list. Not to scale.");
     return new Picture(WIDTH, height, marks);
+  }
+
+  /** The other outlets of a wye: short lines that leave it and say where they go. */
+  private void branches(Layout.AttackLines attack) {
+    double x = left(attack.wyePlace()) + cell / 2 + cell * 0.15;
+    double y = top(attack.wyePlace()) + AXIS;
+    double end = x + cell * 0.35 - JOINT_RADIUS;
+    for (int line = 2; line <= attack.lines(); line++) {
+      double down = HALF * (line == 2 ? 0.75 : -0.75);
+      marks.add(new Line(x, y + down, end - 6, y + down, 1.6));
+      words(end - 4, y + down + 2.5, SMALL, Anchor.START, "to line " + line);
+    }
   }
 
   private double left(int index) {

@@ -1,5 +1,6 @@
 package hosewright.report;
 
+import hosewright.line.Layout;
 import hosewright.line.LinePlan;
 import hosewright.report.LaidLine.Numbered;
 import hosewright.report.LaidLine.Shape;
@@ -22,7 +23,13 @@ final class LineText {
   static String of(LinePlan plan, int width) {
     LineText text = new LineText(width);
     List<Step> steps = LaidLine.of(plan);
-    steps.forEach(text::step);
+    int wye = plan.layout().attackLines().map(Layout.AttackLines::wyePlace).orElse(-1);
+    for (int i = 0; i < steps.size(); i++) {
+      text.step(steps.get(i));
+      if (i == wye) {
+        text.branches(plan.layout().attackLines().orElseThrow());
+      }
+    }
     if (plan.lines() > 1) {
       text.add("", "(" + plan.lines() + " lines like this one)");
     }
@@ -39,6 +46,13 @@ final class LineText {
             joint -> add("  :   ", joint.joint().count() + " between them, " + words(joint)));
     step.part().downstream().ifPresent(end -> add("  |   ", end.toString()));
     step.behind().ifPresent(joint -> add(" (" + joint.letter() + ")  ", words(joint)));
+  }
+
+  /** The other outlets of a wye, off to the side. */
+  private void branches(Layout.AttackLines attack) {
+    for (int line = 2; line <= attack.lines(); line++) {
+      add("  |\\  ", "attack line " + line + ", like the one that goes on below");
+    }
   }
 
   private static String sign(Shape shape) {

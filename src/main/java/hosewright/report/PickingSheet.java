@@ -84,10 +84,9 @@ final class PickingSheet {
     }
     page.next();
     page.span(0, page.lastColumn(), JointWords.gaskets(plan.gaskets()), Look.TEXT);
-    if (plan.lines() > 1) {
+    for (String remark : plan.remarks()) {
       page.next();
-      page.span(
-          0, page.lastColumn(), "Assemble " + plan.lines() + " lines like this one.", Look.STRONG);
+      page.span(0, page.lastColumn(), remark, Look.STRONG);
     }
   }
 

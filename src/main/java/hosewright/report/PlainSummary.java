@@ -54,16 +54,21 @@ public final class PlainSummary {
     LinePlan plan = quote.plan();
     List<String> sentences = new ArrayList<>();
     for (SectionCount section : plan.sections()) {
-      sentences.add(
-          count(section.count(), "section")
-              + " of "
-              + number(plan.sizeIn())
-              + " in hose, "
-              + number(section.lengthFt())
-              + (section.count() == 1 ? " ft, with " : " ft each, with ")
-              + number(plan.couplingSizeIn())
-              + " in couplings.");
+      sentences.add(sections(section, plan.sizeIn(), plan.couplingSizeIn()) + ".");
     }
+    plan.layout()
+        .attackLines()
+        .ifPresent(
+            attack -> {
+              for (SectionCount section : attack.sections()) {
+                sentences.add(
+                    sections(section, attack.sizeIn(), attack.couplingSizeIn())
+                        + " for the "
+                        + attack.lines()
+                        + " attack lines.");
+              }
+            });
+    plan.layout().sentences().forEach(sentence -> sentences.add(sentence + "."));
     if (plan.lines() > 1) {
       sentences.add("They make " + plan.lines() + " lines laid side by side.");
     }
@@ -84,6 +89,17 @@ public final class PlainSummary {
         .stillToSource()
         .forEach(missing -> sentences.add("Not included, still to be found: " + missing + "."));
     return sentences;
+  }
+
+  private static String sections(SectionCount section, double sizeIn, double couplingSizeIn) {
+    return count(section.count(), "section")
+        + " of "
+        + number(sizeIn)
+        + " in hose, "
+        + number(section.lengthFt())
+        + (section.count() == 1 ? " ft, with " : " ft each, with ")
+        + number(couplingSizeIn)
+        + " in couplings";
   }
 
   private static List<String> work(LinePlan plan) {
@@ -112,7 +128,12 @@ public final class PlainSummary {
     result
         .reactionLbf()
         .ifPresent(
-            lbf -> sentences.add("The nozzle pushes back with about " + number(lbf) + " lbf."));
+            lbf ->
+                sentences.add(
+                    (plan.layout().attackLines().isPresent() ? "Each nozzle" : "The nozzle")
+                        + " pushes back with about "
+                        + number(lbf)
+                        + " lbf."));
     plan.instead().forEach(other -> sentences.add("Instead: " + other));
     return sentences;
   }

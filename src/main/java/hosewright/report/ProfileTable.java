@@ -74,9 +74,9 @@ final class ProfileTable {
         .number(3, fittingsPsi(station), Look.BODY_NUMBER)
         .formula(
             4,
-            "start_psi-friction_c*(line_gpm/100)^2*B"
-                + row
-                + "/100-"
+            "start_psi-"
+                + frictionUpTo("B" + row)
+                + "-"
                 + climbed
                 + "-D"
                 + row
@@ -92,11 +92,34 @@ final class ProfileTable {
     return BigDecimal.valueOf(value).scale() <= 2 ? Look.BODY_LOOSE : Look.BODY_NUMBER;
   }
 
+  /** What hose takes up to where so much of it is laid; the attack lines come after the first. */
+  private String frictionUpTo(String laid) {
+    return plan.layout().attackLines().isEmpty()
+        ? "friction_c*(line_gpm/100)^2*" + laid + "/100"
+        : "friction_c*(line_gpm/100)^2*MIN("
+            + laid
+            + ",laid_ft)/100-attack_c*(attack_gpm/100)^2*MAX("
+            + laid
+            + "-laid_ft,0)/100";
+  }
+
+  private double frictionPsi(double laidFt) {
+    double supplyFt = plan.laidFt();
+    double psi =
+        supplyFt == 0
+            ? 0
+            : HydraulicsSheet.supplyFrictionPsi(plan) * Math.min(laidFt, supplyFt) / supplyFt;
+    return psi
+        + plan.layout()
+            .attackLines()
+            .map(a -> a.frictionLossPsi() * Math.max(laidFt - supplyFt, 0) / a.laidFt())
+            .orElse(0.0);
+  }
+
   /** What fittings took up to a station: the drop that hose and height do not explain. */
   private double fittingsPsi(Station station) {
     Station source = result.profile().get(0);
-    double hose =
-        plan.laidFt() == 0 ? 0 : result.frictionLossPsi() * station.distanceFt() / plan.laidFt();
+    double hose = frictionPsi(station.distanceFt());
     double psiPerFt = HydraulicsSheet.psiPerFt(result);
     double climbed = (station.elevationFt() - source.elevationFt()) * psiPerFt;
     double rest = source.flowingPsi() - station.flowingPsi() - hose - climbed;

@@ -30,7 +30,7 @@ final class CommandRunner {
 
   /** Runs words that are already apart. */
   Outcome run(List<String> words, Output out, InputReader reader) {
-    return run(words, out, reader, "");
+    return run(words, out, reader, "", failures.screen());
   }
 
   /**
@@ -52,24 +52,26 @@ final class CommandRunner {
       refuseStores(GlobalOptions.of(typed));
       words.addAll(typed);
     } catch (BadInputException e) {
-      return failed(e, session.json(), session.verbose(), where);
+      return failed(e, session.json(), session.verbose(), where, out.screen());
     }
-    return run(words, out, reader, where);
+    return run(words, out, reader, where, out.screen());
   }
 
-  private Outcome run(List<String> words, Output out, InputReader reader, String where) {
+  private Outcome run(
+      List<String> words, Output out, InputReader reader, String where, Screen errors) {
     try {
       ParsedInput input = parser.parse(words);
       CommandContext context = new CommandContext(input, registry, out, reader);
       int exitCode = new CommandExecutor(registry).execute(context).code();
       return new Outcome(exitCode, leaves(input));
     } catch (Exception | StackOverflowError | OutOfMemoryError e) {
-      return failed(e, said("--json", words), said("--verbose", words), where);
+      return failed(e, said("--json", words), said("--verbose", words), where, errors);
     }
   }
 
-  private Outcome failed(Throwable failure, boolean json, boolean verbose, String where) {
-    return new Outcome(failures.of(failure, json, verbose, where), false);
+  private Outcome failed(
+      Throwable failure, boolean json, boolean verbose, String where, Screen screen) {
+    return new Outcome(failures.of(failure, json, verbose, where, screen), false);
   }
 
   private static boolean leaves(ParsedInput input) {

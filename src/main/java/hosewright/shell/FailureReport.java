@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.lang3.exception.ExceptionUtils;
+import org.apache.commons.text.WordUtils;
 
 /** Tells the user what went wrong, in words, and gives the exit code. */
 final class FailureReport {
@@ -25,6 +26,11 @@ final class FailureReport {
   FailureReport(Workspace workspace, Standard standard) {
     this.workspace = workspace;
     this.standard = standard;
+  }
+
+  /** The screen of the process, where no session has one of its own. */
+  Screen screen() {
+    return standard.screen();
   }
 
   /** What {@code --json} prints when a command fails. */
@@ -43,9 +49,10 @@ final class FailureReport {
    * @param json whether a JSON document is also owed on standard output
    * @param verbose whether the details are kept in the log
    * @param where put before each sentence, for example "line 3: "
+   * @param screen where the sentences are read
    * @return the exit code
    */
-  int of(Throwable failure, boolean json, boolean verbose, String where) {
+  int of(Throwable failure, boolean json, boolean verbose, String where, Screen screen) {
     Optional<BadInputException> badInput =
         ExceptionUtils.getThrowableList(failure).stream()
             .filter(BadInputException.class::isInstance)
@@ -56,7 +63,11 @@ final class FailureReport {
         badInput
             .map(bad -> new Failed(bad.getMessage(), bad.problems()))
             .orElseGet(() -> new Failed(sentence(failure), List.of()));
-    failed.message().lines().forEach(line -> standard.err().println(where + line));
+    failed
+        .message()
+        .lines()
+        .map(line -> fitted(where + line, screen))
+        .forEach(standard.err()::println);
     if (badInput.isEmpty()) {
       standard
           .err()
@@ -66,6 +77,12 @@ final class FailureReport {
       standard.out().println(Json.write(new Failure(failed)));
     }
     return badInput.isPresent() ? Answer.BAD_INPUT : Answer.OUR_FAULT;
+  }
+
+  private static String fitted(String line, Screen screen) {
+    return screen.equals(Screen.PIPED)
+        ? line
+        : WordUtils.wrap(line, screen.proseWidth() - 2, "\n  ", false);
   }
 
   private static Optional<BadInputException> fullDisk(Throwable failure) {

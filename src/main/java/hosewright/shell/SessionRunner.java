@@ -50,7 +50,8 @@ final class SessionRunner {
     try {
       return run(words);
     } catch (Exception e) {
-      return failures.of(e, words.contains("--json"), words.contains("--verbose"), "");
+      return failures.of(
+          e, words.contains("--json"), words.contains("--verbose"), "", standard.screen());
     }
   }
 

@@ -30,8 +30,14 @@ public final class ShellApplication {
       return context.getBean(SessionRunner.class).run(args);
     } catch (RuntimeException | Error failure) {
       List<String> words = List.of(args);
-      return new FailureReport(new Workspace(System.getenv()), Standard.ofProcess())
-          .of(failure, words.contains("--json"), words.contains("--verbose"), "");
+      Standard standard = Standard.ofProcess();
+      return new FailureReport(new Workspace(System.getenv()), standard)
+          .of(
+              failure,
+              words.contains("--json"),
+              words.contains("--verbose"),
+              "",
+              standard.screen());
     }
   }
 }

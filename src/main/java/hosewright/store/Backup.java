@@ -153,7 +153,7 @@ public final class Backup {
         unpack(backup, scratch);
         open(backup, scratch);
         Optional<Path> before = setAside();
-        HighWaterMark.in(folder).raise(HighWaterMark.in(scratch).read());
+        HighWaterMarks.in(folder).raiseTo(HighWaterMarks.in(scratch));
         putInPlace(scratch, STORE);
         for (String name : DEALERS_FILES) {
           putInPlace(scratch, name);
@@ -177,10 +177,10 @@ public final class Backup {
     }
   }
 
-  /** The number mark goes along, but is only ever raised by putting a backup back. */
+  /** The number marks go along, but are only ever raised by putting a backup back. */
   private static List<String> besideTheStore() {
     List<String> names = new ArrayList<>(DEALERS_FILES);
-    names.add(0, HighWaterMark.FILE);
+    names.addAll(0, HighWaterMarks.files());
     return names;
   }
 
@@ -233,6 +233,7 @@ public final class Backup {
       copy = usualFile("before-restore-" + UUID.randomUUID());
     }
     try (Database present = Database.open(folder)) {
+      present.marks().remember(present.context());
       return Optional.of(make(present, copy));
     } catch (DamagedStoreException e) {
       Files.createDirectories(usualFolder(folder));

@@ -39,13 +39,14 @@ public final class Database implements AutoCloseable {
   }
 
   private final String where;
-  private final HighWaterMark mark;
+  private final HighWaterMarks marks;
   private final JdbcConnectionPool pool;
   private final DSLContext context;
 
-  private Database(String where, HighWaterMark mark, JdbcConnectionPool pool, DSLContext context) {
+  private Database(
+      String where, HighWaterMarks marks, JdbcConnectionPool pool, DSLContext context) {
     this.where = where;
-    this.mark = mark;
+    this.marks = marks;
     this.pool = pool;
     this.context = context;
   }
@@ -69,7 +70,7 @@ public final class Database implements AutoCloseable {
     Path folder = usable(dataFolder);
     return opened(
         "data folder " + folder,
-        HighWaterMark.in(folder),
+        HighWaterMarks.in(folder),
         EmbeddedPool.open(folder, patience),
         SQLDialect.H2);
   }
@@ -84,7 +85,7 @@ public final class Database implements AutoCloseable {
   public static Database open(Server server, Path dataFolder) {
     return opened(
         "database " + server.address(),
-        HighWaterMark.of(server, usable(dataFolder)),
+        HighWaterMarks.of(server, usable(dataFolder)),
         ServerPool.open(server),
         SQLDialect.POSTGRES);
   }
@@ -94,13 +95,13 @@ public final class Database implements AutoCloseable {
     String url = "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1";
     return opened(
         "memory",
-        new HighWaterMark(Path.of(""), false),
+        HighWaterMarks.in(Path.of("")),
         JdbcConnectionPool.create(url, "sa", ""),
         SQLDialect.H2);
   }
 
   private static Database opened(
-      String where, HighWaterMark mark, JdbcConnectionPool pool, SQLDialect dialect) {
+      String where, HighWaterMarks marks, JdbcConnectionPool pool, SQLDialect dialect) {
     pool.setMaxConnections(CONNECTIONS);
     DefaultConfiguration configuration = new DefaultConfiguration();
     configuration.set(dialect);
@@ -108,7 +109,7 @@ public final class Database implements AutoCloseable {
     configuration.set(new StoreTrouble(where));
     configuration.set(pool);
     configuration.set(new Transactions(transactions(configuration), where));
-    Database database = new Database(where, mark, pool, DSL.using(configuration));
+    Database database = new Database(where, marks, pool, DSL.using(configuration));
     try {
       Schema.bringUpToDate(database);
       return database;
@@ -129,7 +130,7 @@ public final class Database implements AutoCloseable {
    * @param work gets the database to do them through; it must not be closed or kept
    */
   public void together(Consumer<Database> work) {
-    context.transaction(nested -> work.accept(new Database(where, mark, pool, nested.dsl())));
+    context.transaction(nested -> work.accept(new Database(where, marks, pool, nested.dsl())));
   }
 
   /**
@@ -144,7 +145,7 @@ public final class Database implements AutoCloseable {
           if (nested.family() == SQLDialect.POSTGRES) {
             nested.dsl().execute("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ READ ONLY");
           }
-          return reading.apply(new Database(where, mark, pool, nested.dsl()));
+          return reading.apply(new Database(where, marks, pool, nested.dsl()));
         });
   }
 
@@ -166,8 +167,8 @@ public final class Database implements AutoCloseable {
     return where;
   }
 
-  HighWaterMark mark() {
-    return mark;
+  HighWaterMarks marks() {
+    return marks;
   }
 
   DSLContext context() {

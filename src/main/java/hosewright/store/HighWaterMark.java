@@ -13,31 +13,19 @@ import java.nio.file.StandardOpenOption;
 import java.util.Set;
 
 /**
- * The highest quote number this machine ever saw used, kept in a file outside the store: putting an
- * older store back must not hand out a number that a customer already has on paper.
+ * The highest number of a series this machine ever saw used, kept in a file outside the store:
+ * putting an older store back must not hand out a number that somebody already has on paper.
  *
- * <p>Of a store on a server each machine keeps its own mark; the first one to quote after an older
- * store was put back brings what it knows.
+ * <p>Of a store on a server each machine keeps its own mark; the first one to number a paper after
+ * an older store was put back brings what it knows.
  *
  * @param shared whether several processes may raise it at once
  */
-record HighWaterMark(Path file, boolean shared) {
+record HighWaterMark(Series series, Path file, boolean shared) {
+  /** A mark so far ahead of the store was not made by restoring a backup of it. */
+  private static final int LARGEST_GAP = 100_000;
 
-  /** The mark of an embedded store, beside it. */
-  static final String FILE = "highest-quote-number.txt";
-
-  static HighWaterMark in(Path folder) {
-    return new HighWaterMark(folder.resolve(FILE), false);
-  }
-
-  static HighWaterMark of(Server server, Path folder) {
-    String name =
-        "highest-quote-number-%s-%d-%s.txt"
-            .formatted(server.host().replaceAll("[^\\w.-]", "_"), server.port(), server.database());
-    return new HighWaterMark(folder.resolve(name), true);
-  }
-
-  /** 0 before the first quote. */
+  /** 0 before the first. */
   int read() {
     if (!Files.exists(file)) {
       return 0;
@@ -46,12 +34,31 @@ record HighWaterMark(Path file, boolean shared) {
       String text = Files.readString(file).strip();
       if (!text.matches("\\d{1,9}")) {
         throw new BadInputException(
-            file.toString(), text, "the highest quote number ever used, in digits");
+            file.toString(),
+            text,
+            "the highest " + series.paper() + " number ever used, in digits");
       }
       return Integer.parseInt(text);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * The highest number used, by the mark or the store.
+   *
+   * @param stored the last number in the store
+   * @throws BadInputException when the mark is another store's
+   */
+  int above(int stored) {
+    int highest = Math.max(stored, read());
+    if (highest - stored > LARGEST_GAP) {
+      throw new BadInputException(
+          file.toString(),
+          String.valueOf(highest),
+          "a number near the last one in the store, " + stored + ": it belongs to another store");
+    }
+    return highest;
   }
 
   /**

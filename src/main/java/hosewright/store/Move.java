@@ -42,7 +42,7 @@ public final class Move {
             copied.add(counted(from.context(), target, table));
           }
         });
-    to.mark().raise(from.mark().read());
+    to.marks().raiseTo(from.marks());
     return List.copyOf(copied);
   }
 

@@ -4,6 +4,7 @@ import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.ORDER_LINE;
 import static hosewright.store.db.Tables.PURCHASE_LINE;
 import static hosewright.store.db.Tables.PURCHASE_ORDER;
+import static org.jooq.impl.DSL.select;
 
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
@@ -35,7 +36,10 @@ final class OrderRows {
             order.raisedOn(),
             order.shipOn(),
             order.raisedAt().atOffset(ZoneOffset.UTC),
-            order.raisedBy()));
+            order.raisedBy(),
+            null,
+            null,
+            null));
     Rows.insert(inside, ORDER_LINE, order.lines().stream().map(line -> row(order, line)).toList());
     for (PurchaseOrder purchase : order.purchases()) {
       inside.executeInsert(
@@ -62,6 +66,71 @@ final class OrderRows {
         .fetch(row -> order(context, row));
   }
 
+  /** The condition that an order stands and was raised from a quote. */
+  static Condition standing(String quoteNumber) {
+    return CUSTOMER_ORDER.QUOTE_NUMBER.eq(quoteNumber).and(CUSTOMER_ORDER.CANCELLED_AT.isNull());
+  }
+
+  static Optional<Order> one(DSLContext context, String number) {
+    return fetch(context, CUSTOMER_ORDER.ORDER_NUMBER.eq(number)).stream().findFirst();
+  }
+
+  static Optional<Order> byPurchase(DSLContext context, String purchaseNumber) {
+    return fetch(
+            context,
+            CUSTOMER_ORDER.ORDER_NUMBER.in(
+                select(PURCHASE_ORDER.ORDER_NUMBER)
+                    .from(PURCHASE_ORDER)
+                    .where(PURCHASE_ORDER.PURCHASE_NUMBER.eq(purchaseNumber))))
+        .stream()
+        .findFirst();
+  }
+
+  /** Writes where a line's pieces are now. */
+  static void moved(DSLContext inside, String number, OrderLine line) {
+    inside
+        .update(ORDER_LINE)
+        .set(ORDER_LINE.RESERVED, line.reserved())
+        .set(ORDER_LINE.SHIPPED, line.shipped())
+        .set(ORDER_LINE.CANCELLED, line.cancelled())
+        .where(ORDER_LINE.ORDER_NUMBER.eq(number))
+        .and(ORDER_LINE.POSITION.eq(line.position()))
+        .execute();
+  }
+
+  /** Writes that so many more of a purchase order's line came. */
+  static void received(DSLContext inside, String purchaseNumber, int position, int came) {
+    inside
+        .update(PURCHASE_LINE)
+        .set(PURCHASE_LINE.RECEIVED, PURCHASE_LINE.RECEIVED.plus(came))
+        .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(purchaseNumber))
+        .and(PURCHASE_LINE.POSITION.eq(position))
+        .execute();
+  }
+
+  /** Writes an order as it stands when cancelled. */
+  static void cancel(DSLContext inside, Order order) {
+    Order.Cancellation cancellation = order.cancellation().orElseThrow();
+    inside
+        .update(CUSTOMER_ORDER)
+        .set(CUSTOMER_ORDER.CANCELLED_AT, cancellation.at().atOffset(ZoneOffset.UTC))
+        .set(CUSTOMER_ORDER.CANCELLED_BY, cancellation.by())
+        .set(CUSTOMER_ORDER.CANCEL_REASON, cancellation.reason())
+        .where(CUSTOMER_ORDER.ORDER_NUMBER.eq(order.number()))
+        .execute();
+    order.lines().forEach(line -> moved(inside, order.number(), line));
+    for (PurchaseOrder purchase : order.purchases()) {
+      for (PurchaseLine line : purchase.lines()) {
+        inside
+            .update(PURCHASE_LINE)
+            .set(PURCHASE_LINE.CANCELLED, line.cancelled())
+            .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(purchase.number()))
+            .and(PURCHASE_LINE.POSITION.eq(line.position()))
+            .execute();
+      }
+    }
+  }
+
   private static OrderLineRecord row(Order order, OrderLine line) {
     return new OrderLineRecord(
         order.number(),
@@ -73,7 +142,8 @@ final class OrderRows {
         line.unit(),
         line.quantity(),
         line.reserved(),
-        line.shipped());
+        line.shipped(),
+        line.cancelled());
   }
 
   private static PurchaseLineRecord row(PurchaseOrder purchase, PurchaseLine line) {
@@ -87,7 +157,8 @@ final class OrderRows {
         line.quantity(),
         line.received(),
         line.unitCost().map(Money::getAmount).orElse(null),
-        line.unitCost().map(Amounts::code).orElse(null));
+        line.unitCost().map(Amounts::code).orElse(null),
+        line.cancelled());
   }
 
   private static Order order(DSLContext context, CustomerOrderRecord row) {
@@ -102,6 +173,11 @@ final class OrderRows {
         row.getShipOn(),
         row.getRaisedAt().toInstant(),
         row.getRaisedBy(),
+        Optional.ofNullable(row.getCancelledAt())
+            .map(
+                at ->
+                    new Order.Cancellation(
+                        row.getCancelledBy(), at.toInstant(), row.getCancelReason())),
         context
             .selectFrom(ORDER_LINE)
             .where(ORDER_LINE.ORDER_NUMBER.eq(number))
@@ -124,7 +200,8 @@ final class OrderRows {
         row.getUnit(),
         row.getQuantity(),
         row.getReserved(),
-        row.getShipped());
+        row.getShipped(),
+        row.getCancelled());
   }
 
   private static PurchaseOrder purchase(DSLContext context, PurchaseOrderRecord row) {
@@ -151,6 +228,7 @@ final class OrderRows {
         row.getNeeded(),
         row.getQuantity(),
         row.getReceived(),
+        row.getCancelled(),
         Optional.ofNullable(row.getUnitCost()).map(cost -> Amounts.money(cost, row.getCurrency())));
   }
 }

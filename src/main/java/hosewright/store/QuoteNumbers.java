@@ -3,20 +3,16 @@ package hosewright.store;
 import static hosewright.store.db.Tables.QUOTE_COUNTER;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 
-import hosewright.problem.BadInputException;
 import hosewright.store.db.tables.records.QuoteVoidRecord;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.jooq.DSLContext;
 
 /** Hands out quote numbers inside the transaction that keeps the quote. */
 record QuoteNumbers(HighWaterMark mark) {
-  /** A mark so far ahead of the store was not made by restoring a backup of it. */
-  private static final int LARGEST_GAP = 100_000;
-
-  private static final String PREFIX = "Q-";
+  /** Why a number has no paper. */
+  static final String LOST = "used before an older store was put back";
 
   /**
    * Locks the counter until the transaction ends, so that whoever else wants a number waits, and a
@@ -32,7 +28,7 @@ record QuoteNumbers(HighWaterMark mark) {
             .forUpdate()
             .fetchSingle()
             .value1();
-    int highest = Math.max(last, mark.read());
+    int highest = mark.above(last);
     recordLost(inside, last, highest, now);
     int number = highest + 1;
     inside.update(QUOTE_COUNTER).set(QUOTE_COUNTER.LAST_NUMBER, number).execute();
@@ -44,26 +40,13 @@ record QuoteNumbers(HighWaterMark mark) {
    * dies between the two has told nobody, and the number stands in the store.
    */
   void told(String written) {
-    mark.raise(Integer.parseInt(written.substring(PREFIX.length())));
+    mark.raise(Series.number(written));
   }
 
-  static String written(int number) {
-    return String.format(Locale.ROOT, PREFIX + "%06d", number);
-  }
-
-  private void recordLost(DSLContext inside, int last, int highest, OffsetDateTime now) {
-    if (highest - last > LARGEST_GAP) {
-      throw new BadInputException(
-          mark.file().toString(),
-          String.valueOf(highest),
-          "a number near the last one in the store, " + last + ": it belongs to another store");
-    }
+  private static void recordLost(DSLContext inside, int last, int highest, OffsetDateTime now) {
     List<QuoteVoidRecord> lost =
         IntStream.rangeClosed(last + 1, highest)
-            .mapToObj(
-                number ->
-                    new QuoteVoidRecord(
-                        written(number), "used before an older store was put back", now))
+            .mapToObj(number -> new QuoteVoidRecord(Series.QUOTE.written(number), LOST, now))
             .toList();
     Rows.insert(inside, QUOTE_VOID, lost);
   }

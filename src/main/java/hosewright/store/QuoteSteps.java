@@ -3,6 +3,7 @@ package hosewright.store;
 import static hosewright.store.db.Tables.QUOTE_STEP;
 import static org.jooq.impl.DSL.max;
 
+import hosewright.quote.Margin;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteStore.Logged;
 import hosewright.quote.Signed;
@@ -33,7 +34,8 @@ final class QuoteSteps {
             signed.at().atOffset(ZoneOffset.UTC),
             signed.by(),
             signed.note(),
-            signed.belowFloor()));
+            signed.floor() == Margin.Standing.BELOW,
+            signed.floor() == Margin.Standing.UNKNOWN));
   }
 
   static List<Logged> of(DSLContext context, String number) {
@@ -51,6 +53,13 @@ final class QuoteSteps {
                         row.getSteppedBy(),
                         row.getSteppedAt().toInstant(),
                         row.getNote(),
-                        row.getBelowFloor())));
+                        floor(row))));
+  }
+
+  private static Margin.Standing floor(QuoteStepRecord row) {
+    if (row.getFloorUnknown()) {
+      return Margin.Standing.UNKNOWN;
+    }
+    return row.getBelowFloor() ? Margin.Standing.BELOW : Margin.Standing.KEPT;
   }
 }

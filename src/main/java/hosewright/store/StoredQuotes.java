@@ -13,13 +13,10 @@ import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteStore;
 import hosewright.quote.Signed;
-import hosewright.store.db.tables.records.QuoteRecord;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.Condition;
@@ -32,7 +29,7 @@ import org.jooq.exception.IntegrityConstraintViolationException;
 public final class StoredQuotes implements QuoteStore {
   private final DSLContext context;
   private final QuoteNumbers numbers;
-  private final QuoteCodec codec;
+  private final QuoteRows rows;
   private final Clock clock;
 
   /**
@@ -41,8 +38,8 @@ public final class StoredQuotes implements QuoteStore {
    */
   public StoredQuotes(Database database, QuoteCodec codec, Clock clock) {
     this.context = database.context();
-    this.numbers = new QuoteNumbers(database.mark());
-    this.codec = codec;
+    this.numbers = new QuoteNumbers(database.marks().of(Series.QUOTE));
+    this.rows = new QuoteRows(codec);
     this.clock = clock;
   }
 
@@ -53,14 +50,14 @@ public final class StoredQuotes implements QuoteStore {
             nested -> {
               DSLContext inside = nested.dsl();
               int number = numbers.take(inside, OffsetDateTime.now(clock));
-              String written = QuoteNumbers.written(number);
+              String written = Series.QUOTE.written(number);
               Quote quote = withNumber.apply(written);
               if (!quote.number().equals(written) || quote.revision() != 1) {
                 throw new IllegalArgumentException(
                     "a new quote is revision 1 of %s, not revision %s of %s"
                         .formatted(written, quote.revision(), quote.number()));
               }
-              inside.executeInsert(row(quote));
+              inside.executeInsert(rows.of(quote));
               QuoteSteps.log(inside, written, 1, signed);
               return quote;
             });
@@ -83,7 +80,7 @@ public final class StoredQuotes implements QuoteStore {
             }
             // Locked, so that nobody accepts the revision that this one replaces.
             stillAs(inside, seen);
-            inside.executeInsert(row(next));
+            inside.executeInsert(rows.of(next));
             QuoteSteps.log(inside, next.number(), next.revision(), signed);
             return next;
           });
@@ -140,7 +137,7 @@ public final class StoredQuotes implements QuoteStore {
     if (!same) {
       throw revisedMeanwhile(seen, "it is no longer " + seen.status());
     }
-    if (inside.fetchExists(CUSTOMER_ORDER, CUSTOMER_ORDER.QUOTE_NUMBER.eq(seen.number()))) {
+    if (inside.fetchExists(CUSTOMER_ORDER, OrderRows.standing(seen.number()))) {
       throw new BadInputException(
           "quote", seen.number(), "a quote without an order; copy it to quote the job again");
     }
@@ -186,23 +183,25 @@ public final class StoredQuotes implements QuoteStore {
 
   @Override
   public Optional<Quote> find(String number) {
-    return fetch(QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(latestOf(number))));
+    return rows.find(
+        context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(latestOf(number))));
   }
 
   @Override
   public Optional<Quote> find(String number, int revision) {
-    return fetch(QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(revision)));
+    return rows.find(context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(revision)));
   }
 
   @Override
   public List<QuoteHeading> revisions(String number) {
-    return headings(QUOTE.QUOTE_NUMBER.eq(number));
+    return QuoteRows.headings(context, QUOTE.QUOTE_NUMBER.eq(number));
   }
 
   @Override
   public List<QuoteHeading> list() {
     var other = QUOTE.as("OTHER");
-    return headings(
+    return QuoteRows.headings(
+        context,
         QUOTE.REVISION.eq(
             select(max(other.REVISION))
                 .from(other)
@@ -218,76 +217,9 @@ public final class StoredQuotes implements QuoteStore {
         .fetch(QUOTE_VOID.QUOTE_NUMBER);
   }
 
-  private Optional<Quote> fetch(Condition which) {
-    return context
-        .select(QUOTE.DOCUMENT, QUOTE.STATUS, QUOTE.VALID_UNTIL, QUOTE.LEAD_DAYS)
-        .from(QUOTE)
-        .where(which)
-        .fetchOptional(
-            row -> {
-              Quote quote = codec.read(row.value1());
-              int leadDays = row.value4() == null ? quote.leadDays() : row.value4();
-              return quote
-                  .promising(row.value3(), leadDays)
-                  .withStatus(Quote.Status.valueOf(row.value2()));
-            });
-  }
-
-  private List<QuoteHeading> headings(Condition which) {
-    return context
-        .select(
-            QUOTE.QUOTE_NUMBER,
-            QUOTE.REVISION,
-            QUOTE.STATUS,
-            QUOTE.CUSTOMER_ID,
-            QUOTE.CUSTOMER_NAME,
-            QUOTE.QUOTE_DATE,
-            QUOTE.VALID_UNTIL,
-            QUOTE.TITLE,
-            QUOTE.TOTAL,
-            QUOTE.CURRENCY,
-            QUOTE.MADE_AT)
-        .from(QUOTE)
-        .where(which)
-        .orderBy(QUOTE.QUOTE_NUMBER.desc(), QUOTE.REVISION)
-        .fetchInto(QUOTE)
-        .map(StoredQuotes::heading);
-  }
-
   private static Select<Record1<Integer>> latestOf(String number) {
     var other = QUOTE.as("OTHER");
     return select(max(other.REVISION)).from(other).where(other.QUOTE_NUMBER.eq(number));
-  }
-
-  private static QuoteHeading heading(QuoteRecord row) {
-    return new QuoteHeading(
-        row.getQuoteNumber(),
-        row.getRevision(),
-        Quote.Status.valueOf(row.getStatus()),
-        row.getCustomerId(),
-        row.getCustomerName(),
-        row.getQuoteDate(),
-        row.getValidUntil(),
-        row.getTitle(),
-        Amounts.money(row.getTotal(), row.getCurrency()),
-        row.getMadeAt().toInstant());
-  }
-
-  private QuoteRecord row(Quote quote) {
-    return new QuoteRecord(
-        quote.number(),
-        quote.revision(),
-        quote.status().name(),
-        quote.customer().id(),
-        quote.customer().name(),
-        quote.date(),
-        quote.validUntil(),
-        quote.title(),
-        quote.total().getAmount(),
-        Amounts.code(quote.total()),
-        Objects.requireNonNull(codec.write(quote), "document"),
-        quote.madeAt().atOffset(ZoneOffset.UTC),
-        null);
   }
 
   private static BadInputException revisedMeanwhile(Quote quote, String why) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -69,7 +70,9 @@ public record TenderResult(
           plan.hoseSeries(),
           plan.sizeIn(),
           plan.lines(),
-          plan.sections().stream()
+          Stream.concat(
+                  plan.sections().stream(),
+                  plan.layout().attackLines().stream().flatMap(a -> a.sections().stream()))
               .map(s -> s.count() + " x " + feet(s.lengthFt()))
               .collect(Collectors.joining(", ")),
           plan.flowGpm(),

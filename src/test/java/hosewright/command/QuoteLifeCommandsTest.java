@@ -271,6 +271,29 @@ final class QuoteLifeCommandsTest {
   }
 
   @Test
+  void a_floor_that_nobody_can_tell_of_for_want_of_a_cost_is_said_to_the_dealer_alone() {
+    String number = desk.quote("COUNTER");
+    desk.done(
+        "quote", "revise", number, "--add", "1 x Crating @ 35.00", "--reason", "packed for sea");
+
+    var issued = desk.run("quote", "issue", number);
+
+    assertThat(issued.exitCode()).isZero();
+    assertThat(issued.err()).contains("nobody can tell whether the margin floor is kept");
+    assertThat(issued.out()).doesNotContain("floor");
+    assertThat(desk.run("quote", "history", number, "--internal").out())
+        .contains("a cost was not known");
+    assertThat(desk.run("quote", "history", number).out()).doesNotContain("floor");
+    assertThat(desk.run("quote", "show", number, "--internal").out())
+        .contains("Crating: no cost is in force")
+        .contains("until every cost is known");
+    assertThat(desk.done("quote", "show", number, "--internal").get("standing").asString())
+        .isEqualTo("unknown");
+    assertThat(desk.run("quote", "show", number).out().toLowerCase(Locale.ROOT))
+        .doesNotContain("margin", "floor");
+  }
+
+  @Test
   void everything_wrong_with_a_revision_is_said_at_once_and_nothing_is_kept() {
     String number = desk.quote("COUNTER");
 

@@ -76,6 +76,8 @@ final class TradingYearTest {
     desk.done("order", "ship", "O-000002", "--by", "sam");
     assertThat(shipped.get("state").asString()).isEqualTo("shipped");
 
+    aThirdOrderIsCancelled(desk);
+
     desk.clock.set("2026-12-31");
     // The file still states January's stock: loading it again is no count.
     DemoCatalogue.loadInto(desk, folder.resolve("december"), new BigDecimal("1.08"));
@@ -87,8 +89,33 @@ final class TradingYearTest {
     assertThat(hose.get("onHand").asInt()).isZero();
     assertThat(desk.done("quote", "show", first + "-r2").get("total"))
         .isEqualTo(promised.get("total"));
-    assertThat(desk.done("order", "list").get("orders").size()).isEqualTo(2);
+    assertThat(desk.done("order", "list").get("orders").size()).isEqualTo(3);
     assertThat(Files.exists(folder.resolve("data/store.mv.db"))).isTrue();
+  }
+
+  /** Bought for and taken back before anything came: the books are as if it had not been. */
+  private static void aThirdOrderIsCancelled(TradingDesk desk) {
+    desk.clock.set("2026-05-04");
+    JsonNode before = desk.done("order", "stock");
+    String number = desk.quote("COUNTER");
+    desk.done("quote", "issue", number);
+    desk.done("quote", "accept", number);
+    JsonNode order = desk.done("order", "raise", number);
+    JsonNode cancelled =
+        desk.done("order", "cancel", "3", "--reason", "the yard was sold", "--by", "tom");
+    assertThat(cancelled.get("order").get("state").asString()).isEqualTo("cancelled");
+    assertThat(cancelled.get("order").get("cancellation").get("by").asString()).isEqualTo("tom");
+    assertThat(cancelled.get("closed").size()).isEqualTo(order.get("purchases").size());
+    assertThat(desk.done("order", "shortages").get("shortages").size()).isZero();
+    assertThat(desk.run("quote", "history", number).out())
+        .contains("order cancelled by tom", "O-000003: the yard");
+    assertThat(desk.done("order", "stock").get("balanced").asBoolean()).isTrue();
+    assertThat(shelf(desk.done("order", "stock"), "H175-DJ-50-15NH"))
+        .isEqualTo(shelf(before, "H175-DJ-50-15NH"));
+    assertThat(desk.refused("order", "pick", "3")).contains("an order that is not cancelled");
+    assertThat(desk.refused("order", "ship", "3")).contains("something is reserved");
+    assertThat(desk.run("order", "purchase", "P-000003").out())
+        .contains("Please deliver nothing more of it");
   }
 
   /** Every line of an order is a line of its quote, in item, words and quantity. */

@@ -89,6 +89,14 @@ final class JobFileTest {
   }
 
   @Test
+  void a_misspelt_file_is_refused_with_the_job_file_beside_it() throws IOException {
+    Path there = Files.writeString(folder.resolve("barn-fill.yaml"), "length: 1 ft\n");
+
+    assertThatThrownBy(() -> JobFile.read(folder.resolve("barn-fil.yaml")))
+        .hasMessageContaining("Did you mean '" + there + "'?");
+  }
+
+  @Test
   void a_file_that_cannot_be_read_is_refused() throws IOException {
     Path latin1 = Files.write(folder.resolve("latin1.yaml"), new byte[] {'a', (byte) 0xBD});
     Path large = Files.write(folder.resolve("large.yaml"), new byte[100_000]);

@@ -3,6 +3,7 @@ package hosewright.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.quote.Amendments;
@@ -170,7 +171,8 @@ final class JsonTest {
                 2.5, 2.5, "Greyfin supply", 1, true, money(currency, 2400), 90.5, "costs more")),
         new LinePlan.Searched(4, 1, 1, 9),
         List.of(),
-        List.of());
+        List.of(),
+        Layout.ONE_LINE);
   }
 
   private static LineHydraulicsResult hydraulics() {

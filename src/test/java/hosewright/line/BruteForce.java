@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -47,7 +48,17 @@ final class BruteForce {
     this.adapters = usable(ItemKind.ADAPTER);
   }
 
-  private record Candidate(Assembly line, List<Basket.Purchase> purchases, long cents) {}
+  /**
+   * @param spare whether a section could be left out
+   */
+  private record Candidate(
+      Assembly line, boolean spare, List<Basket.Purchase> purchases, long cents) {
+    Map<String, Integer> bought() {
+      Map<String, Integer> bought = new TreeMap<>();
+      purchases.forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
+      return bought;
+    }
+  }
 
   /** How many whole lines there are. */
   long lines() {
@@ -76,17 +87,35 @@ final class BruteForce {
     return Optional.of(cheapest);
   }
 
+  /**
+   * The least cost in cents of a line that passes every check, has no section to spare and buys
+   * other goods than some plan.
+   *
+   * @param bought what that plan buys, by item number
+   */
+  Optional<Long> cheapestButFor(Map<String, Integer> bought) {
+    return candidates.stream()
+        .filter(candidate -> !candidate.spare() && !candidate.bought().equals(bought))
+        .sorted(Comparator.comparingLong(Candidate::cents))
+        .filter(this::passes)
+        .map(Candidate::cents)
+        .findFirst();
+  }
+
   private void lookAtEveryLine(int mostLines) {
+    List<Frame> frames = new ArrayList<>();
     for (HoseLine hose : new HoseLines(job, catalogue, prices).all()) {
-      for (List<Bridge.Link> atSource : devices(false)) {
-        for (List<Bridge.Link> atAppliance : devices(true)) {
-          for (boolean reversed : new boolean[] {false, true}) {
-            frames(hose, reversed, atSource, atAppliance)
-                .forEach(frame -> addLines(frame, mostLines));
+      for (List<Bridge.Link> atSource : devices(Asked::atSource)) {
+        for (List<Leg.Midway> midway : midway()) {
+          for (List<Bridge.Link> atAppliance : devices(Asked::atAppliance)) {
+            for (boolean reversed : new boolean[] {false, true}) {
+              addFrames(hose, reversed, atSource, midway, atAppliance, frames);
+            }
           }
         }
       }
     }
+    frames.forEach(frame -> addLines(frame, mostLines));
   }
 
   /**
@@ -139,13 +168,13 @@ final class BruteForce {
   }
 
   /** Valves asked for by kind or number: each choice of them. */
-  private List<List<Bridge.Link>> devices(boolean atAppliance) {
+  private List<List<Bridge.Link>> devices(Predicate<Asked> place) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String asked : job.accessories()) {
-      if (asked.endsWith(" at appliance") != atAppliance) {
+      if (!place.test(Asked.of(asked))) {
         continue;
       }
-      String wanted = asked.replace(" at appliance", "");
+      String wanted = Asked.of(asked).what();
       List<Item> valves =
           wanted.equals("valve")
               ? usable(ItemKind.VALVE)
@@ -154,8 +183,7 @@ final class BruteForce {
         List<List<Bridge.Link>> more = new ArrayList<>();
         for (List<Bridge.Link> before : chosen) {
           for (Item valve : valves) {
-            Bridge.Link link = new Bridge.Link(valve, valve.ends().get(0), valve.ends().get(1));
-            more.add(Stream.concat(before.stream(), Stream.of(link)).toList());
+            more.add(and(before, new Bridge.Link(valve, valve.ends().get(0), valve.ends().get(1))));
           }
         }
         chosen = more;
@@ -164,24 +192,71 @@ final class BruteForce {
     return chosen;
   }
 
-  /** The small shops have wyes and siameses for two lines: their like ends are known by place. */
-  private List<Frame> frames(
-      HoseLine hose, boolean reversed, List<Bridge.Link> atSource, List<Bridge.Link> atAppliance) {
-    if (job.wishes().lines().orElse(1) == 1) {
-      return List.of(new Frame(hose, reversed, 1, atSource, atAppliance));
+  /** Each choice of valves at the stations asked for. */
+  private List<List<Leg.Midway>> midway() {
+    List<List<Leg.Midway>> chosen = List.of(List.of());
+    for (double stationFt : job.stationsFt()) {
+      List<List<Leg.Midway>> more = new ArrayList<>();
+      for (List<Leg.Midway> before : chosen) {
+        for (List<Bridge.Link> parts : devices(asked -> asked.isAt(stationFt))) {
+          more.add(and(before, new Leg.Midway(stationFt, parts)));
+        }
+      }
+      chosen = more;
     }
-    List<Frame> frames = new ArrayList<>();
-    for (Item wye : usable(ItemKind.WYE)) {
-      for (Item siamese : usable(ItemKind.SIAMESE)) {
-        List<Bridge.Link> before = new ArrayList<>(atSource);
-        before.add(new Bridge.Link(wye, wye.ends().get(0), wye.ends().get(1)));
-        List<Bridge.Link> after = new ArrayList<>();
-        after.add(new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2)));
-        after.addAll(atAppliance);
-        frames.add(new Frame(hose, reversed, 2, before, after));
+    return chosen;
+  }
+
+  private static <T> List<T> and(List<T> before, T last) {
+    return Stream.concat(before.stream(), Stream.of(last)).toList();
+  }
+
+  /** The small shops have wyes and siameses for two lines: their like ends are known by place. */
+  private void addFrames(
+      HoseLine hose,
+      boolean reversed,
+      List<Bridge.Link> atSource,
+      List<Leg.Midway> midway,
+      List<Bridge.Link> atAppliance,
+      List<Frame> frames) {
+    double neededFt = job.run().neededFt();
+    if (job.attack().isPresent()) {
+      Job.Attack attack = job.attack().get();
+      Job ofAttack = job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn()));
+      double attackFt = attack.lengthFt() * (1 + job.run().slack());
+      for (Item wye : usable(ItemKind.WYE)) {
+        Leg supply = new Leg(hose, reversed, 1, neededFt, midway, List.of(asWye(wye)), 1);
+        for (HoseLine other : new HoseLines(ofAttack, catalogue, prices).all()) {
+          for (boolean turned : new boolean[] {false, true}) {
+            Leg branch = new Leg(other, turned, 2, attackFt, List.of(), atAppliance, 2);
+            frames.add(new Frame(1, atSource, List.of(supply, branch)));
+          }
+        }
+      }
+      return;
+    }
+    if (job.wishes().lines().orElse(1) == 1) {
+      Leg leg = new Leg(hose, reversed, 1, neededFt, midway, atAppliance, 1);
+      frames.add(new Frame(1, atSource, List.of(leg)));
+      return;
+    }
+    for (Item siamese : usable(ItemKind.SIAMESE)) {
+      List<Bridge.Link> after = new ArrayList<>();
+      after.add(new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2)));
+      after.addAll(atAppliance);
+      Leg leg = new Leg(hose, reversed, 2, neededFt, midway, after, 1);
+      if (job.network().outlets() == 2) {
+        frames.add(new Frame(2, atSource, List.of(leg)));
+        continue;
+      }
+      for (Item wye : usable(ItemKind.WYE)) {
+        frames.add(new Frame(1, and(atSource, asWye(wye)), List.of(leg)));
       }
     }
-    return frames;
+  }
+
+  private static Bridge.Link asWye(Item wye) {
+    return new Bridge.Link(wye, wye.ends().get(0), wye.ends().get(1));
   }
 
   private List<Item> usable(ItemKind kind) {
@@ -190,55 +265,106 @@ final class BruteForce {
 
   private void addLines(Frame frame, int mostLines) {
     List<List<List<Placed>>> overGaps = new ArrayList<>();
+    int outlets = job.network().outlets();
     End open = job.from();
     for (int i = 0; i < frame.before().size(); i++) {
-      overGaps.add(chains(open, frame.before().get(i).upstream(), i == 0, false, 1));
+      overGaps.add(chains(open, frame.before().get(i).upstream(), i == 0, false, outlets));
       open = frame.before().get(i).downstream();
     }
-    HoseLine hose = frame.hose();
-    End inlet = frame.reversed() ? hose.outlet() : hose.inlet();
-    End outlet = frame.reversed() ? hose.inlet() : hose.outlet();
-    overGaps.add(chains(open, inlet, frame.before().isEmpty(), false, frame.lines()));
-    End left = outlet;
-    for (int i = 0; i < frame.after().size(); i++) {
-      Bridge.Link part = frame.after().get(i);
-      overGaps.add(chains(left, part.upstream(), false, false, i == 0 ? frame.lines() : 1));
-      left = part.downstream();
+    boolean pipe = frame.before().isEmpty();
+    for (Leg leg : frame.legs()) {
+      End inlet = leg.reversed() ? leg.hose().outlet() : leg.hose().inlet();
+      End outlet = leg.reversed() ? leg.hose().inlet() : leg.hose().outlet();
+      overGaps.add(chains(open, inlet, pipe, false, leg.lines()));
+      for (Leg.Midway midway : leg.midway()) {
+        open = outlet;
+        for (Bridge.Link valve : midway.parts()) {
+          overGaps.add(chains(open, valve.upstream(), false, false, leg.lines()));
+          open = valve.downstream();
+        }
+        overGaps.add(chains(open, inlet, false, false, leg.lines()));
+      }
+      open = outlet;
+      pipe = false;
+      int beside = leg.lines();
+      for (Bridge.Link part : leg.after()) {
+        overGaps.add(chains(open, part.upstream(), false, false, beside));
+        open = part.downstream();
+        beside = part.item().kind() == ItemKind.SIAMESE ? 1 : beside;
+      }
     }
-    overGaps.add(chains(left, job.to(), false, true, 1));
-    boolean couples = joins(outlet, inlet, false);
-    List<Lay> lays = new ArrayList<>(lays(hose));
-    lays.removeIf(lay -> !couples && lay.sections() > 1);
-    lines += overGaps.stream().mapToLong(List::size).reduce(lays.size(), (a, b) -> a * b);
+    int appliances = job.attack().isPresent() ? 2 : 1;
+    overGaps.add(chains(open, job.to(), false, true, appliances));
+    List<List<Lay>> lays = frame.legs().stream().map(this::laysThatCouple).toList();
+    long ways = 1;
+    for (List<Lay> leg : lays) {
+      ways *= leg.size();
+    }
+    lines += overGaps.stream().mapToLong(List::size).reduce(ways, (a, b) -> a * b);
     if (lines <= mostLines) {
-      lays.forEach(lay -> addLines(frame, lay, overGaps, new ArrayList<>()));
+      for (Lay lay : lays.get(0)) {
+        if (lays.size() == 1) {
+          addLines(frame, List.of(lay), overGaps, new ArrayList<>());
+        } else {
+          for (Lay other : lays.get(1)) {
+            addLines(frame, List.of(lay, other), overGaps, new ArrayList<>());
+          }
+        }
+      }
     }
   }
 
   private void addLines(
-      Frame frame, Lay lay, List<List<List<Placed>>> overGaps, List<List<Placed>> chosen) {
+      Frame frame, List<Lay> lays, List<List<List<Placed>>> overGaps, List<List<Placed>> chosen) {
     if (chosen.size() == overGaps.size()) {
-      Assembly line = Assembly.of(job, frame, lay, chosen);
+      Assembly line = Assembly.of(job, frame, lays, chosen);
       List<Basket.Purchase> purchases = bill.of(line);
       long cents = purchases.stream().mapToLong(PlainBill::cents).sum();
-      candidates.add(new Candidate(line, purchases, cents));
+      candidates.add(new Candidate(line, hasSpare(frame, lays), purchases, cents));
       return;
     }
     for (List<Placed> chain : overGaps.get(chosen.size())) {
       chosen.add(chain);
-      addLines(frame, lay, overGaps, chosen);
+      addLines(frame, lays, overGaps, chosen);
       chosen.remove(chosen.size() - 1);
     }
   }
 
-  /** Every choice of sections that covers the run and has one section to spare at the most. */
-  private List<Lay> lays(HoseLine hose) {
-    double neededFt = job.run().neededFt();
+  private static boolean hasSpare(Frame frame, List<Lay> lays) {
+    boolean spare = false;
+    for (int i = 0; i < lays.size(); i++) {
+      Leg leg = frame.legs().get(i);
+      boolean more = lays.get(i).sections() > leg.midway().size() + 1;
+      spare |= more && spares(leg.hose(), lays.get(i), leg.neededFt()) > 0;
+    }
+    return spare;
+  }
+
+  private List<Lay> laysThatCouple(Leg leg) {
+    End inlet = leg.hose().inlet();
+    boolean couples = joins(leg.hose().outlet(), inlet, false);
+    List<Lay> lays = new ArrayList<>(lays(leg));
+    lays.removeIf(lay -> !couples && lay.sections() > 1);
+    return lays;
+  }
+
+  /**
+   * Every choice of sections that covers the run, gives each station a coupling, and has one
+   * section to spare at the most.
+   */
+  private List<Lay> lays(Leg leg) {
+    HoseLine hose = leg.hose();
+    double neededFt = leg.neededFt();
     double shortestFt =
         hose.options().stream().mapToDouble(SectionOption::lengthFt).min().orElseThrow();
     List<Lay> lays = new ArrayList<>();
-    addLays(hose, (int) Math.ceil(neededFt / shortestFt) + 1, new ArrayList<>(), lays);
-    lays.removeIf(lay -> lay.lengthFt() < neededFt - 1e-9 || spares(hose, lay, neededFt) > 1);
+    int most = Math.max((int) Math.ceil(neededFt / shortestFt), leg.midway().size()) + 1;
+    addLays(hose, most, new ArrayList<>(), lays);
+    lays.removeIf(
+        lay ->
+            lay.lengthFt() < neededFt - 1e-9
+                || lay.sections() <= leg.midway().size()
+                || spares(hose, lay, neededFt) > Math.max(1, leg.midway().size()));
     lays.removeIf(lay -> !enoughOwned(hose, lay));
     return lays;
   }

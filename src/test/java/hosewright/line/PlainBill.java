@@ -37,17 +37,23 @@ final class PlainBill {
 
   List<Basket.Purchase> of(Assembly line) {
     Map<String, Integer> needs = new LinkedHashMap<>();
-    List<SectionOption> options = line.frame().hose().options();
-    for (int i = 0; i < options.size(); i++) {
-      int sections = line.lay().counts().get(i) * line.frame().lines();
-      options.get(i).bill().forEach((item, each) -> need(needs, item, each * sections));
+    for (int leg = 0; leg < line.lays().size(); leg++) {
+      Lay lay = line.lays().get(leg);
+      HoseLine hose = line.frame().legs().get(leg).hose();
+      int beside = line.frame().legs().get(leg).lines();
+      for (int i = 0; i < hose.options().size(); i++) {
+        int sections = lay.counts().get(i) * beside;
+        hose.options().get(i).bill().forEach((item, each) -> need(needs, item, each * sections));
+      }
+      spare(hose, lay)
+          .ifPresent(
+              spare ->
+                  spare
+                      .bill()
+                      .forEach(
+                          (item, each) ->
+                              need(needs, item, each * spareSections(hose, lay, beside))));
     }
-    spare(line)
-        .ifPresent(
-            spare ->
-                spare
-                    .bill()
-                    .forEach((item, each) -> need(needs, item, each * spareSections(line))));
     for (Placed part : line.parts()) {
       if (part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE) {
         need(needs, part.item().orElseThrow(), part.lines());
@@ -91,13 +97,16 @@ final class PlainBill {
     Map<String, End> ends = new LinkedHashMap<>();
     for (Assembly.MadeJoint joint : line.joints()) {
       int times = joint.count() * joint.lines();
-      count(line, joint.upstreamPart(), joint.upstream(), times, allAndBought, ends);
-      count(line, joint.downstreamPart(), joint.downstream(), times, allAndBought, ends);
+      count(joint.upstreamPart(), joint.upstream(), times, allAndBought, ends);
+      count(joint.downstreamPart(), joint.downstream(), times, allAndBought, ends);
     }
-    if (spare(line).isPresent() && spareSections(line) > 0) {
-      for (End end : List.of(line.frame().hose().inlet(), line.frame().hose().outlet())) {
-        boolean there = line.frame().hose().gasketsFitted();
-        count(end, there, spareSections(line), allAndBought, ends);
+    for (int leg = 0; leg < line.lays().size(); leg++) {
+      Lay lay = line.lays().get(leg);
+      HoseLine hose = line.frame().legs().get(leg).hose();
+      int spares = spareSections(hose, lay, line.frame().legs().get(leg).lines());
+      if (spare(hose, lay).isPresent() && spares > 0) {
+        count(hose.inlet(), hose.gasketsFitted(), spares, allAndBought, ends);
+        count(hose.outlet(), hose.gasketsFitted(), spares, allAndBought, ends);
       }
     }
     allAndBought.forEach(
@@ -116,16 +125,11 @@ final class PlainBill {
   }
 
   private static void count(
-      Assembly line,
-      Placed part,
-      End end,
-      int times,
-      Map<String, int[]> allAndBought,
-      Map<String, End> ends) {
+      Placed part, End end, int times, Map<String, int[]> allAndBought, Map<String, End> ends) {
     boolean there =
         switch (part.role()) {
           case SOURCE, APPLIANCE -> true;
-          case HOSE -> part.item().isEmpty() || line.frame().hose().gasketsFitted();
+          case HOSE -> part.item().isEmpty() || part.hose().orElseThrow().gasketsFitted();
           case ADAPTER, DEVICE -> part.item().orElseThrow().comesWithGaskets();
         };
     count(end, there, times, allAndBought, ends);
@@ -185,18 +189,18 @@ final class PlainBill {
   }
 
   /** Owned sections that are left over and as long as any laid need not be bought. */
-  private int spareSections(Assembly line) {
-    List<SectionOption> options = line.frame().hose().options();
+  private int spareSections(HoseLine hose, Lay lay, int beside) {
+    List<SectionOption> options = hose.options();
     double longestFt = 0;
     for (int i = 0; i < options.size(); i++) {
-      if (line.lay().counts().get(i) > 0) {
+      if (lay.counts().get(i) > 0) {
         longestFt = Math.max(longestFt, options.get(i).lengthFt());
       }
     }
     int wanted = job.conditions().spareSections();
     for (int i = 0; i < options.size(); i++) {
       if (options.get(i).isOwned() && options.get(i).lengthFt() >= longestFt) {
-        int laid = line.lay().counts().get(i) * line.frame().lines();
+        int laid = lay.counts().get(i) * beside;
         wanted -= options.get(i).owned().orElseThrow().count() - laid;
       }
     }
@@ -206,11 +210,11 @@ final class PlainBill {
   /**
    * A spare is bought like the longest section laid, or the next longer, or the longest there is.
    */
-  private static Optional<SectionOption> spare(Assembly line) {
-    List<SectionOption> options = line.frame().hose().options();
+  private static Optional<SectionOption> spare(HoseLine hose, Lay lay) {
+    List<SectionOption> options = hose.options();
     List<SectionOption> laid =
         IntStream.range(0, options.size())
-            .filter(i -> line.lay().counts().get(i) > 0)
+            .filter(i -> lay.counts().get(i) > 0)
             .mapToObj(options::get)
             .toList();
     double longestFt = laid.stream().mapToDouble(SectionOption::lengthFt).max().orElseThrow();

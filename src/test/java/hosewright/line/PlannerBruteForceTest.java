@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.Function;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The planner against a search that looks at every line there is. */
@@ -48,12 +50,70 @@ class PlannerBruteForceTest {
         LinePlan plan = random.shop().planner().plan(job);
         assertThat(plan.feasible()).as("seed %d: %s", seed, job).isTrue();
         assertThat(plan.total().getAmountMinorLong()).as("seed %d", seed).isEqualTo(least.get());
+        runnerUpHolds(random, job, bruteForce, seed);
       }
     }
     // Shops that can serve their job must be common, or the comparison says little.
     assertThat(servedFree).isGreaterThan(free / 4);
     assertThat(servedOnTerms).isGreaterThan(SHOPS / 20);
     assertThat(looked).isGreaterThan(50L * SHOPS);
+  }
+
+  @Test
+  void valves_at_stations_and_the_runner_up_in_200_small_random_shops() {
+    holds(200, RandomShop::stationJob);
+  }
+
+  @Test
+  void a_wye_to_two_attack_lines_and_the_runner_up_in_200_small_random_shops() {
+    holds(200, RandomShop::wyeJob);
+  }
+
+  @Test
+  void lines_from_two_outlets_and_the_runner_up_in_100_small_random_shops() {
+    holds(100, RandomShop::outletsJob);
+  }
+
+  @Test
+  @Tag("long")
+  void stations_wyes_and_outlets_in_2000_small_random_shops_each() {
+    holds(2_000, RandomShop::stationJob);
+    holds(2_000, RandomShop::wyeJob);
+    holds(2_000, RandomShop::outletsJob);
+  }
+
+  private static void holds(int wanted, Function<RandomShop, Job> jobOf) {
+    int shops = 0;
+    int served = 0;
+    for (int seed = 0; shops < wanted; seed++) {
+      RandomShop random = new RandomShop(new Random(seed));
+      Job job = jobOf.apply(random);
+      Catalogue catalogue = random.shop().catalogue();
+      BruteForce bruteForce =
+          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      Optional<Map<Double, Long>> cheapest = bruteForce.cheapestBySize(MOST_LINES);
+      // A shop that has no line at all says little: only some of those are looked at.
+      if (cheapest.isEmpty() || bruteForce.lines() == 0 && seed % 20 != 0) {
+        continue;
+      }
+      shops++;
+      served += cheapest.get().isEmpty() ? 0 : 1;
+      assertThat(bySize(random, job)).as("seed %d: %s", seed, job).isEqualTo(cheapest.get());
+      runnerUpHolds(random, job, bruteForce, seed);
+    }
+    assertThat(served).isGreaterThan(wanted / 5);
+  }
+
+  /** The next best plan that buys other goods, against every line there is. */
+  private static void runnerUpHolds(RandomShop random, Job job, BruteForce bruteForce, int seed) {
+    Planner.Explained explained = random.shop().planner().explain(job);
+    if (explained.plan().feasible() && explained.plan().unpriced().isEmpty()) {
+      Map<String, Integer> bought = new TreeMap<>();
+      explained.plan().items().forEach(item -> bought.put(item.item(), item.quantity()));
+      assertThat(explained.reasoning().runnerUp().map(rival -> rival.total().getAmountMinorLong()))
+          .as("runner-up, seed %d: %s", seed, job)
+          .isEqualTo(bruteForce.cheapestButFor(bought));
+    }
   }
 
   /** What the planner's best plan of each size costs, where nothing has to be sourced. */

@@ -5,9 +5,12 @@ import hosewright.catalogue.ItemKind;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 
 /** Small random catalogues, and jobs that make their parts matter. */
 final class RandomShop {
@@ -179,6 +182,72 @@ final class RandomShop {
   }
 
   Job job() {
+    return DemoCatalogue.job(answers().toArray(String[]::new));
+  }
+
+  /** A job with one or two valves between sections of its hose. */
+  Job stationJob() {
+    Map<String, String> answers = byField(answers());
+    int lengthFt = 30 + random.nextInt(70);
+    String valve = pick(List.of("valve", "V0", "V1"));
+    String asked = valve + " at " + (1 + random.nextInt(lengthFt)) + " ft";
+    switch (random.nextInt(4)) {
+      case 0 -> asked += ", V0 at " + (1 + random.nextInt(lengthFt)) + " ft";
+      case 1 -> asked += ", wrench";
+      case 2 -> asked += ", " + asked;
+      default -> {}
+    }
+    answers.put("length", lengthFt + " ft");
+    answers.put("accessories", asked);
+    answers.remove("rise");
+    if (random.nextBoolean()) {
+      answers.put("rise", (random.nextInt(2 * lengthFt) - lengthFt) + " ft");
+    }
+    return job(answers);
+  }
+
+  /** A job with two attack lines behind a wye. */
+  Job wyeJob() {
+    Map<String, String> answers = byField(answers());
+    answers.keySet().removeAll(List.of("lines", "owned"));
+    answers.put("length", (20 + random.nextInt(60)) + " ft");
+    answers.put("attack-lines", "2");
+    answers.put("attack-length", (20 + random.nextInt(60)) + " ft");
+    answers.put("flow", (5 + random.nextInt(90)) + " gpm");
+    answers.computeIfPresent("rise", (field, old) -> (random.nextInt(40) - 20) + " ft");
+    if (random.nextInt(4) == 0) {
+      answers.put("attack-size", pick(List.of("1.5 in", "1.5 in, 2.5 in")));
+    }
+    if (random.nextInt(6) == 0) {
+      answers.put("accessories", pick(List.of("V0 at 10 ft", "V1 at appliance", "V0")));
+    }
+    return job(answers);
+  }
+
+  /** A job with a line from each of two outlets, joined by a siamese. */
+  Job outletsJob() {
+    Map<String, String> answers = byField(answers());
+    answers.remove("lines");
+    answers.put("outlets", "2");
+    return job(answers);
+  }
+
+  private static Job job(Map<String, String> answers) {
+    return DemoCatalogue.job(
+        answers.entrySet().stream()
+            .flatMap(answer -> Stream.of(answer.getKey(), answer.getValue()))
+            .toArray(String[]::new));
+  }
+
+  private static Map<String, String> byField(List<String> answers) {
+    Map<String, String> byField = new LinkedHashMap<>();
+    for (int i = 0; i < answers.size(); i += 2) {
+      byField.put(answers.get(i), answers.get(i + 1));
+    }
+    return byField;
+  }
+
+  private List<String> answers() {
     List<String> answers = new ArrayList<>();
     answer(answers, "from", end("hydrant", "pump", "pipe", "tank"));
     answer(answers, "to", end("nozzle", "monitor", "tank", "pipe", "sprinkler"));
@@ -216,7 +285,7 @@ final class RandomShop {
     if (random.nextInt(5) < 2) {
       terms(answers);
     }
-    return DemoCatalogue.job(answers.toArray(String[]::new));
+    return answers;
   }
 
   /** What a buyer may set besides the line. */

@@ -38,9 +38,10 @@ class SectionMixTest {
       HoseLine hose = new HoseLines(job, catalogue, prices).all().get(0);
       PriceFloor floor = new PriceFloor(prices, Availability.of(job), 6);
       Gaskets none = new Gaskets(catalogue, new Eligibility(job, prices), floor);
-      Frame frame = new Frame(hose, false, 1, List.of(), List.of());
+      Leg leg = new Leg(hose, false, 1, job.run().neededFt(), List.of(), List.of(), 1);
+      Frame frame = new Frame(1, List.of(), List.of(leg));
 
-      LayChoices.Offer offer = new LayChoices(job, floor, none).of(frame);
+      LayChoices.Offer offer = new LayChoices(job, floor, none).of(frame).get(0);
 
       double expected = leastCents(catalogue, hose, job.run().neededFt()) / 100.0;
       assertThat(Choice.least(offer.lays()))

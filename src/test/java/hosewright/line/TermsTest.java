@@ -186,7 +186,7 @@ class TermsTest {
                     "spare-sections", "x",
                     "section-weight", "heavy",
                     "owned", "some hose",
-                    "accessories", "valve at 100 ft"))
+                    "accessories", "valve at halfway"))
         .isInstanceOfSatisfying(
             BadInputException.class,
             e ->

@@ -10,6 +10,7 @@ import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Rating;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
+import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.PlanItem;
@@ -175,7 +176,8 @@ final class QuoteMakerTest {
         List.of(),
         new LinePlan.Searched(0, 0, 0, 0),
         ownSections,
-        spareSections);
+        spareSections,
+        Layout.ONE_LINE);
   }
 
   private static Quote.QuoteLine line(Quote quote, String item) {

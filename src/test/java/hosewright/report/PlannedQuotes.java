@@ -74,6 +74,35 @@ final class PlannedQuotes {
           use: water
           accessories: meter, backflow, valve
           customer: SKERRY-FARM
+          """,
+          """
+          title: Two monitors behind a wye, downhill
+          from: 4 Storz hydrant
+          to: 2.5 NH female monitor
+          length: 400 ft
+          rise: -30 ft
+          attack-lines: 2
+          attack-length: 100 ft
+          attack-size: 2.5 in
+          size: 4 in
+          flow: 250 gpm
+          need: 60 psi
+          static: 90 psi
+          residual: 70 psi
+          at: 1200 gpm
+          customer: HARLOW-FD
+          """,
+          """
+          title: Two lines from two outlets
+          from: 2.5 NH male pump
+          to: 4 Storz monitor
+          length: 300 ft
+          outlets: 2
+          size: 2.5 in
+          flow: 500 gpm
+          need: 80 psi
+          accessories: valve at 100 ft
+          customer: COUNTER
           """);
 
   private final Catalogue catalogue;

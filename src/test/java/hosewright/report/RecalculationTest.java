@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.offset;
 
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
+import hosewright.line.LinePlan;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.QuoteLine;
@@ -41,7 +42,7 @@ final class RecalculationTest {
     for (int i = 0; i < quotes.size(); i++) {
       try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
         holdsMoney(workbook, quotes.get(i));
-        holdsPressures(workbook, quotes.get(i).plan().hydraulics());
+        holdsPressures(workbook, quotes.get(i).plan());
         holdsNoError(workbook);
       }
     }
@@ -133,8 +134,15 @@ final class RecalculationTest {
         .isEqualByComparingTo(quote.total().getAmount());
   }
 
-  private static void holdsPressures(XSSFWorkbook workbook, LineHydraulicsResult result) {
-    assertThat(WorkbookReader.figure(workbook, "friction_psi"))
+  private static void holdsPressures(XSSFWorkbook workbook, LinePlan plan) {
+    LineHydraulicsResult result = plan.hydraulics();
+    double attackPsi = 0;
+    if (plan.layout().attackLines().isPresent()) {
+      attackPsi = WorkbookReader.figure(workbook, "attack_friction_psi");
+      assertThat(attackPsi)
+          .isCloseTo(plan.layout().attackLines().get().frictionLossPsi(), offset(0.01));
+    }
+    assertThat(WorkbookReader.figure(workbook, "friction_psi") + attackPsi)
         .isCloseTo(result.frictionLossPsi(), offset(0.01));
     assertThat(WorkbookReader.figure(workbook, "required_psi"))
         .isCloseTo(result.requiredSourcePsi(), offset(0.01));

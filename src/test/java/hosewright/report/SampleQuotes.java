@@ -2,6 +2,7 @@ package hosewright.report;
 
 import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.hydraulics.HazenWilliams;
+import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LineHydraulicsResult.Station;
@@ -232,7 +233,8 @@ final class SampleQuotes {
             List.of(),
             SEARCHED,
             List.of(),
-            List.of());
+            List.of(),
+            Layout.ONE_LINE);
     return quote(
         "Q-000001",
         1,
@@ -363,7 +365,8 @@ final class SampleQuotes {
             List.of(),
             SEARCHED,
             List.of(),
-            List.of());
+            List.of(),
+            Layout.ONE_LINE);
     Customer exempt =
         new Customer(
             "HARLOW-FD",
@@ -520,7 +523,8 @@ final class SampleQuotes {
         p.alternatives(),
         p.searched(),
         p.ownSections(),
-        p.spareSections());
+        p.spareSections(),
+        p.layout());
   }
 
   static List<Quote> all() {

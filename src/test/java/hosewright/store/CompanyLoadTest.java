@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
@@ -169,7 +170,8 @@ final class CompanyLoadTest {
         DAY,
         Instant.now(),
         "clerk",
-        List.of(new OrderLine(1, 1, ITEM, ITEM, "bend", "each", wanted, reserved, 0)),
+        Optional.empty(),
+        List.of(new OrderLine(1, 1, ITEM, ITEM, "bend", "each", wanted, reserved, 0, 0)),
         List.of());
   }
 
@@ -189,7 +191,7 @@ final class CompanyLoadTest {
       assertThat(kept).containsExactlyInAnyOrderElementsOf(made);
       assertThat(latest.keySet())
           .containsExactlyInAnyOrderElementsOf(
-              IntStream.rangeClosed(1, latest.size()).mapToObj(QuoteNumbers::written).toList());
+              IntStream.rangeClosed(1, latest.size()).mapToObj(Series.QUOTE::written).toList());
       assertThat(new StoredOrders(database).list())
           .extracting(Order::number)
           .containsExactlyInAnyOrderElementsOf(orders.stream().map(Order::number).toList());
@@ -225,7 +227,7 @@ final class CompanyLoadTest {
   }
 
   private String any(SplittableRandom random) {
-    return QuoteNumbers.written(1 + random.nextInt(latest.size()));
+    return Series.QUOTE.written(1 + random.nextInt(latest.size()));
   }
 
   private static Signed signed(QuoteLife.Step step) {

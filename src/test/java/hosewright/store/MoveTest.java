@@ -75,7 +75,7 @@ final class MoveTest {
 
   @Test
   void a_number_lost_with_an_older_store_stays_lost_after_the_move() {
-    from.mark().raise(7);
+    from.marks().of(Series.QUOTE).raise(7);
 
     Move.copy(from, to);
 

@@ -1,5 +1,6 @@
 package hosewright.store;
 
+import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
 import hosewright.quote.Amendments;
@@ -129,6 +130,7 @@ final class SampleQuotes {
         List.of(),
         new LinePlan.Searched(0, 0, 0, 0),
         List.of(),
-        List.of());
+        List.of(),
+        Layout.ONE_LINE);
   }
 }

@@ -1,8 +1,11 @@
 package hosewright.store;
 
+import static hosewright.store.db.Tables.ORDER_VOID;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.order.Cancelled;
+import hosewright.order.Cancelled.Bought;
 import hosewright.order.Order;
 import hosewright.order.OrderBook.Actor;
 import hosewright.order.OrderBook.StockLine;
@@ -114,7 +117,7 @@ final class StoredOrdersTest {
     assertThat(order.state()).isEqualTo(Order.State.SHIPPED);
     // The work line went with the last of the goods.
     assertThat(order.lines().get(1).shipped()).isEqualTo(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 6, 9, 1, 0, 0));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 6, 9, 1, 0, 0, 0));
     assertThat(shelf().balances()).isTrue();
   }
 
@@ -130,7 +133,7 @@ final class StoredOrdersTest {
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("1 to 4")
         .hasMessageContaining("nothing of line 2");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 0, 4, 4, 6));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 0, 4, 4, 4, 6));
   }
 
   @Test
@@ -156,6 +159,97 @@ final class StoredOrdersTest {
     assertThatThrownBy(() -> raiser(draft, 1).call()).hasMessageContaining("that is accepted");
   }
 
+  @Test
+  void a_cancelled_order_frees_what_it_held_closes_what_has_not_come_and_its_quote_may_order_again()
+      throws Exception {
+    stock(4);
+    Quote quote = accepted();
+    Order order = raiser(quote, 9).call();
+
+    Cancelled done = cancel(order, Bought.UNDECIDED);
+
+    assertThat(done.freed()).isEqualTo(Map.of(HOSE, 4));
+    assertThat(done.closed()).extracting(PurchaseOrder::number).containsExactly("P-000001");
+    assertThat(orders.find(order.number())).contains(done.after());
+    assertThat(done.after().state()).isEqualTo(Order.State.CANCELLED);
+    assertThat(done.after().cancellation())
+        .contains(new Order.Cancellation("sam", NOW, "sold the yard"));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 0, 4, 0, 0, 0));
+    assertThat(quotes.steps(quote.number()).get(4).step().note())
+        .isEqualTo("O-000001: sold the yard");
+    assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
+        .hasMessageContaining("sam cancelled it: sold the yard");
+    assertThatThrownBy(() -> orders.receive("P-000001", Map.of(1, 1), SAM))
+        .hasMessageContaining("nothing of line 1 is still to come");
+    assertThat(orders.reserve(order.number())).isEqualTo(done.after());
+
+    assertThat(raiser(quote, 2).call().number()).isEqualTo("O-000002");
+    assertThat(shelf().reserved()).isEqualTo(2);
+  }
+
+  @Test
+  void an_order_bought_for_in_part_is_cancelled_once_somebody_says_what_becomes_of_the_rest()
+      throws Exception {
+    stock(4);
+    Order first = raiser(accepted(), 9).call();
+    Order second = raiser(accepted(), 6).call();
+    orders.receive("P-000001", Map.of(1, 2), SAM);
+    orders.receive("P-000002", Map.of(1, 1), SAM);
+
+    assertThatThrownBy(() -> cancel(first, Bought.UNDECIDED))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("P-000001, come in part");
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 3, 0, 7, 7, 7, 9));
+
+    Cancelled kept = cancel(first, Bought.KEEP);
+    assertThat(kept.stillComing()).hasSize(1);
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 3, 0, 7, 1, 1, 9));
+    orders.receive("P-000001", Map.of(1, 4), SAM);
+    assertThat(shelf().free()).isEqualTo(10);
+
+    assertThat(cancel(second, Bought.CLOSE).closed()).hasSize(1);
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 7, 0, 11, 0, 0, 0));
+  }
+
+  @Test
+  void what_has_shipped_cannot_be_cancelled() throws Exception {
+    stock(4);
+    Order order = raiser(accepted(), 9).call();
+    orders.ship(order.number(), Map.of(1, 1), SAM);
+
+    assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("nothing has shipped");
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 1, 3, 3, 3, 6));
+  }
+
+  @Test
+  void an_older_store_put_back_never_gives_the_number_of_an_order_or_a_purchase_out_again()
+      throws Exception {
+    stock(4);
+    Quote early = accepted();
+    Quote late = accepted();
+    raiser(early, 9).call();
+    close();
+    books.backUp(folder);
+    open();
+    raiser(late, 9).call();
+    close();
+    books.putBack(folder);
+    open();
+
+    Order again = raiser(late, 9).call();
+
+    assertThat(again.number()).isEqualTo("O-000003");
+    assertThat(again.purchases().get(0).number()).isEqualTo("P-000003");
+    assertThat(database.context().selectFrom(ORDER_VOID).fetch(ORDER_VOID.PAPER_NUMBER))
+        .containsExactlyInAnyOrder("O-000002", "P-000002");
+  }
+
+  private Cancelled cancel(Order order, Bought bought) {
+    return orders.cancel(order.number(), bought, SAM, "sold the yard");
+  }
+
   private Callable<Order> raiser(Quote quote, int quantity) {
     return () ->
         orders.raise(
@@ -171,7 +265,7 @@ final class StoredOrdersTest {
     int missing = quantity - reserved;
     PurchaseLine bought =
         new PurchaseLine(
-            1, HOSE, "hose", "each", missing, (missing + 5) / 6 * 6, 0, Optional.empty());
+            1, HOSE, "hose", "each", missing, (missing + 5) / 6 * 6, 0, 0, Optional.empty());
     List<PurchaseOrder> purchases =
         missing == 0
             ? List.of()
@@ -186,9 +280,10 @@ final class StoredOrdersTest {
         DAY,
         NOW,
         "sam",
+        Optional.empty(),
         List.of(
-            new OrderLine(1, 1, HOSE, HOSE, "hose", "each", quantity, reserved, 0),
-            new OrderLine(2, 2, "", "WORK", "labour", "each", 1, 0, 0)),
+            new OrderLine(1, 1, HOSE, HOSE, "hose", "each", quantity, reserved, 0, 0),
+            new OrderLine(2, 2, "", "WORK", "labour", "each", 1, 0, 0, 0)),
         purchases);
   }
 

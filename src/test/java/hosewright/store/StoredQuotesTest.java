@@ -106,7 +106,7 @@ final class StoredQuotesTest {
     // A third of the attempts threw, and gave their numbers back.
     String[] expected =
         IntStream.rangeClosed(1, writers * each * 2 / 3)
-            .mapToObj(QuoteNumbers::written)
+            .mapToObj(Series.QUOTE::written)
             .toArray(String[]::new);
     assertThat(numbers).containsExactlyInAnyOrder(expected);
     assertThat(quotes.list()).extracting(QuoteHeading::number).containsExactlyInAnyOrder(expected);
@@ -226,7 +226,7 @@ final class StoredQuotesTest {
 
   @Test
   void a_mark_that_cannot_be_this_stores_is_refused_and_no_number_is_used() throws IOException {
-    Path mark = database.mark().file();
+    Path mark = database.marks().of(Series.QUOTE).file();
     for (String text : List.of("900000000", "many", "")) {
       Files.writeString(mark, text);
 

@@ -1,0 +1,38 @@
+package hosewright.command;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import hosewright.quote.Quote.QuoteLine;
+import java.util.List;
+
+/** The line of a quote that is meant. */
+final class LineChoice {
+  private LineChoice() {}
+
+  /**
+   * What a line is kept under, of a line named by its number or its item.
+   *
+   * @throws BadInputException naming the lines there are and the nearest
+   */
+  static String key(String option, String text, List<QuoteLine> among) {
+    String typed = text.strip();
+    return among.stream()
+        .filter(
+            line ->
+                String.valueOf(line.position()).equals(typed) || line.key().equalsIgnoreCase(typed))
+        .findFirst()
+        .map(QuoteLine::key)
+        .orElseThrow(() -> unknown(option, typed, among));
+  }
+
+  private static BadInputException unknown(String option, String typed, List<QuoteLine> among) {
+    String allowed =
+        among.isEmpty()
+            ? "the quote has no such lines"
+            : "a line among %d to %d, or its item"
+                .formatted(among.get(0).position(), among.get(among.size() - 1).position());
+    String nearest = Nearest.to(typed, among.stream().map(QuoteLine::key).toList());
+    return new BadInputException(List.of(new Problem(option, typed, allowed, nearest)));
+  }
+}

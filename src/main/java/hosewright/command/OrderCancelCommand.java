@@ -1,0 +1,129 @@
+package hosewright.command;
+
+import hosewright.order.Cancelled;
+import hosewright.order.Cancelled.Bought;
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.order.PurchaseOrder;
+import hosewright.problem.BadInputException;
+import hosewright.shell.Answer;
+import hosewright.shell.CommandSpec;
+import hosewright.shell.Group;
+import hosewright.shell.Invocation;
+import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
+import hosewright.shell.ShellCommand;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.beans.factory.ObjectProvider;
+
+/** Cancels an order of which nothing has gone, and frees what it held. */
+final class OrderCancelCommand extends ShellCommand {
+  private final ObjectProvider<Books> books;
+
+  OrderCancelCommand(ObjectProvider<Books> books) {
+    super(
+        CommandSpec.of(
+                "order cancel",
+                Group.BUY,
+                "Cancels an order before anything has shipped and frees what it held",
+                "order cancel O-000002 --reason \"the yard was sold\"")
+            .with(OrderChoice.argument(books))
+            .with(
+                OptionSpec.value("reason", "TEXT", "why, for the record").asRequired(),
+                OptionSpec.value(
+                        "purchases",
+                        "WHAT",
+                        "what becomes of goods still to come: close, or keep for the shelf")
+                    .completing("close", "keep")
+                    .withDefaultSaid("close, unless some came in part"),
+                Signing.option()));
+    this.books = books;
+  }
+
+  /**
+   * An order cancelled.
+   *
+   * @param freed pieces that are free again, by stock code
+   * @param closed purchase orders whose suppliers are to be told that no more is wanted
+   * @param stillComing purchase orders that still bring goods, for the shelf
+   * @param waiting other orders that are short of what was freed
+   */
+  record Taken(
+      OrderShowCommand.Shown order,
+      Map<String, Integer> freed,
+      List<String> closed,
+      List<String> stillComing,
+      List<String> waiting) {}
+
+  @Override
+  protected Answer answer(Invocation in) {
+    String reason = Signing.sentence("reason", in.required("reason"));
+    Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
+    try (Books open = books.getObject()) {
+      Order order = OrderChoice.order(in, open);
+      Cancelled done =
+          open.orders().cancel(order.number(), bought, OrderChoice.actor(in, open), reason);
+      List<String> waiting =
+          open.orders().list().stream()
+              .filter(other -> other.lines().stream().anyMatch(line -> wants(line, done)))
+              .map(Order::number)
+              .toList();
+      Taken taken =
+          new Taken(
+              OrderShowCommand.shown(done.after(), false),
+              done.freed(),
+              numbers(done.closed()),
+              numbers(done.stillComing()),
+              waiting);
+      return Answer.of(taken, screen -> text(done, waiting, screen));
+    }
+  }
+
+  private static Bought bought(String typed) {
+    return switch (typed.strip()) {
+      case "close" -> Bought.CLOSE;
+      case "keep" -> Bought.KEEP;
+      default -> throw new BadInputException("purchases", typed, "close or keep");
+    };
+  }
+
+  private static boolean wants(OrderLine line, Cancelled done) {
+    return line.shortage() > 0 && done.freed().containsKey(line.stockCode());
+  }
+
+  private static List<String> numbers(List<PurchaseOrder> purchases) {
+    return purchases.stream().map(PurchaseOrder::number).toList();
+  }
+
+  private static String text(Cancelled done, List<String> waiting, Screen screen) {
+    Prose prose = new Prose(screen);
+    prose.line(
+        done.freed().isEmpty()
+            ? "It held nothing on the shelf."
+            : "Free again: "
+                + done.freed().entrySet().stream()
+                    .map(one -> one.getValue() + " of " + one.getKey())
+                    .collect(Collectors.joining(", "))
+                + ".");
+    done.closed()
+        .forEach(
+            purchase ->
+                prose.line(
+                    "%s is closed: tell %s that no more is wanted; 'order purchase %s' prints it."
+                        .formatted(purchase.number(), purchase.supplierName(), purchase.number())));
+    done.stillComing()
+        .forEach(
+            purchase ->
+                prose.line(
+                    "%s still comes, for the shelf, expected %s."
+                        .formatted(purchase.number(), purchase.expectedOn())));
+    waiting.forEach(
+        number ->
+            prose.line(
+                "%s is short of what was freed: 'order reserve %s' takes it."
+                    .formatted(number, number)));
+    return OrderText.of(done.after(), false, screen) + "\n\n" + prose;
+  }
+}

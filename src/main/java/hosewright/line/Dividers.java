@@ -1,0 +1,56 @@
+package hosewright.line;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The wyes and siameses that a job may use. */
+final class Dividers {
+  private final Job job;
+  private final List<Item> items;
+
+  Dividers(Job job, Catalogue catalogue, NetPrice prices) {
+    this(job, catalogue, new Eligibility(job, prices));
+  }
+
+  Dividers(Job job, Catalogue catalogue, Eligibility eligibility) {
+    this.job = job;
+    this.items =
+        Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
+            .flatMap(kind -> catalogue.ofKind(kind).stream())
+            .filter(eligibility::wetted)
+            .toList();
+  }
+
+  List<Bridge.Link> wyes(int lines) {
+    return links(item -> Split.asWye(item, lines));
+  }
+
+  List<Bridge.Link> siameses(int lines) {
+    return links(item -> Split.asSiamese(item, lines));
+  }
+
+  private List<Bridge.Link> links(Function<Item, Optional<Bridge.Link>> asLink) {
+    return items.stream().map(asLink).flatMap(Optional::stream).toList();
+  }
+
+  /** What the job cannot do without and the catalogue has not; empty when it has. */
+  Optional<String> lacking() {
+    int lines = job.appliances();
+    if (lines > 1 && wyes(lines).isEmpty()) {
+      return Optional.of(
+          Checks.text("wye: the catalogue has none for this use with %d like outlets", lines));
+    }
+    if (job.outlets() > 1 && siameses(job.outlets()).isEmpty()) {
+      return Optional.of(
+          Checks.text(
+              "siamese: the catalogue has none for this use with %d like inlets", job.outlets()));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,98 @@
+package hosewright.order;
+
+import hosewright.order.Order.Cancellation;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An order taken back before anything was shipped of it.
+ *
+ * @param before as it stood
+ * @param after as it stands: nothing reserved, nothing wanted any more
+ */
+public record Cancelled(Order before, Order after) {
+
+  /** What becomes of purchase orders that have not come in whole. */
+  public enum Bought {
+    /** Those nothing has come of are closed; one that came in part must be decided on. */
+    UNDECIDED,
+    /** All are closed: what came stays on the shelf, the rest is no longer awaited. */
+    CLOSE,
+    /** None is closed: the goods still come, for the shelf. */
+    KEEP
+  }
+
+  /**
+   * Cancels an order.
+   *
+   * @throws BadInputException when it was cancelled before, something has shipped, or a purchase
+   *     order came in part and nobody decided on the rest
+   */
+  public static Cancelled of(Order order, Bought bought, Cancellation cancellation) {
+    refuse(order, bought);
+    Order after = order.cancelled(cancellation);
+    return new Cancelled(
+        order,
+        bought == Bought.KEEP
+            ? after
+            : after.with(order.purchases().stream().map(PurchaseOrder::closed).toList()));
+  }
+
+  /** What it held and is free again, pieces by stock code. */
+  public Map<String, Integer> freed() {
+    Map<String, Integer> freed = new LinkedHashMap<>();
+    before.lines().stream()
+        .filter(line -> line.reserved() > 0)
+        .forEach(line -> freed.merge(line.stockCode(), line.reserved(), Integer::sum));
+    return freed;
+  }
+
+  /** Purchase orders of which goods were awaited before and are no longer. */
+  public List<PurchaseOrder> closed() {
+    return after.purchases().stream()
+        .filter(purchase -> purchase.lines().stream().anyMatch(line -> line.cancelled() > 0))
+        .toList();
+  }
+
+  /** Purchase orders that still bring goods. */
+  public List<PurchaseOrder> stillComing() {
+    return after.purchases().stream()
+        .filter(purchase -> purchase.lines().stream().anyMatch(line -> line.outstanding() > 0))
+        .toList();
+  }
+
+  private static void refuse(Order order, Bought bought) {
+    order
+        .cancellation()
+        .ifPresent(
+            before -> {
+              throw new BadInputException(
+                  "order",
+                  order.number(),
+                  "an order that stands: " + before.by() + " cancelled it: " + before.reason());
+            });
+    if (order.lines().stream().anyMatch(line -> line.shipped() > 0)) {
+      throw new BadInputException(
+          "order",
+          order.number(),
+          "an order of which nothing has shipped; what has is taken back by hand");
+    }
+    List<Problem> problems = new ArrayList<>();
+    for (PurchaseOrder purchase : order.purchases()) {
+      if (bought == Bought.UNDECIDED && purchase.state() == PurchaseOrder.State.PART_RECEIVED) {
+        problems.add(
+            Problem.of(
+                "purchases",
+                purchase.number() + ", come in part",
+                "close, if the supplier keeps the rest; keep, to have it come for the shelf"));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInputException(problems);
+    }
+  }
+}

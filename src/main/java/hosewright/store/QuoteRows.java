@@ -1,0 +1,93 @@
+package hosewright.store;
+
+import static hosewright.store.db.Tables.QUOTE;
+
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteCodec;
+import hosewright.quote.QuoteHeading;
+import hosewright.store.db.tables.records.QuoteRecord;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+
+/** Quotes to rows of the store and back. */
+final class QuoteRows {
+  private final QuoteCodec codec;
+
+  QuoteRows(QuoteCodec codec) {
+    this.codec = codec;
+  }
+
+  /** The quote of one row; what was decided after it was written stands in columns. */
+  Optional<Quote> find(DSLContext context, Condition which) {
+    return context
+        .select(QUOTE.DOCUMENT, QUOTE.STATUS, QUOTE.VALID_UNTIL, QUOTE.LEAD_DAYS)
+        .from(QUOTE)
+        .where(which)
+        .fetchOptional(
+            row -> {
+              Quote quote = codec.read(row.value1());
+              int leadDays = row.value4() == null ? quote.leadDays() : row.value4();
+              return quote
+                  .promising(row.value3(), leadDays)
+                  .withStatus(Quote.Status.valueOf(row.value2()));
+            });
+  }
+
+  /** What a list shows of quotes, newest number first. */
+  static List<QuoteHeading> headings(DSLContext context, Condition which) {
+    return context
+        .select(
+            QUOTE.QUOTE_NUMBER,
+            QUOTE.REVISION,
+            QUOTE.STATUS,
+            QUOTE.CUSTOMER_ID,
+            QUOTE.CUSTOMER_NAME,
+            QUOTE.QUOTE_DATE,
+            QUOTE.VALID_UNTIL,
+            QUOTE.TITLE,
+            QUOTE.TOTAL,
+            QUOTE.CURRENCY,
+            QUOTE.MADE_AT)
+        .from(QUOTE)
+        .where(which)
+        .orderBy(QUOTE.QUOTE_NUMBER.desc(), QUOTE.REVISION)
+        .fetchInto(QUOTE)
+        .map(QuoteRows::heading);
+  }
+
+  private static QuoteHeading heading(QuoteRecord row) {
+    return new QuoteHeading(
+        row.getQuoteNumber(),
+        row.getRevision(),
+        Quote.Status.valueOf(row.getStatus()),
+        row.getCustomerId(),
+        row.getCustomerName(),
+        row.getQuoteDate(),
+        row.getValidUntil(),
+        row.getTitle(),
+        Amounts.money(row.getTotal(), row.getCurrency()),
+        row.getMadeAt().toInstant());
+  }
+
+  /** A quote as it is kept. */
+  QuoteRecord of(Quote quote) {
+    return new QuoteRecord(
+        quote.number(),
+        quote.revision(),
+        quote.status().name(),
+        quote.customer().id(),
+        quote.customer().name(),
+        quote.date(),
+        quote.validUntil(),
+        quote.title(),
+        quote.total().getAmount(),
+        Amounts.code(quote.total()),
+        Objects.requireNonNull(codec.write(quote), "document"),
+        quote.madeAt().atOffset(ZoneOffset.UTC),
+        null);
+  }
+}

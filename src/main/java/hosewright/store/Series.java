@@ -1,0 +1,33 @@
+package hosewright.store;
+
+import java.util.Locale;
+
+/** A series of papers, numbered from 1 without a gap. */
+enum Series {
+  QUOTE("Q", "quote"),
+  ORDER("O", "order"),
+  PURCHASE("P", "purchase order");
+
+  private final String letter;
+  private final String paper;
+
+  Series(String letter, String paper) {
+    this.letter = letter;
+    this.paper = paper;
+  }
+
+  /** What is numbered, in words. */
+  String paper() {
+    return paper;
+  }
+
+  /** A number as it stands on paper: {@code Q-000001}. */
+  String written(int number) {
+    return String.format(Locale.ROOT, "%s-%06d", letter, number);
+  }
+
+  /** The number again. */
+  static int number(String written) {
+    return Integer.parseInt(written.substring(written.indexOf('-') + 1));
+  }
+}
