@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.ItemKind;
 import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
@@ -20,10 +21,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
+  /** Nominal sizes that hose is commonly sold in. Common practice, no source. */
+  private static final List<String> USUAL_SIZES =
+      Stream.of("0.75", "1", "1.5", "1.75", "2", "2.5", "3", "4", "5", "6")
+          .map(size -> size + "in")
+          .toList();
+
   private JobAnswers() {}
 
   /**
@@ -53,6 +61,13 @@ final class JobAnswers {
         .toArray(OptionSpec[]::new);
   }
 
+  private static List<String> accessories() {
+    return Arrays.stream(ItemKind.values())
+        .filter(ItemKind::isAccessory)
+        .map(ItemKind::word)
+        .toList();
+  }
+
   /** The answers after the options typed; an empty value takes an answer away. */
   static Map<JobField, String> changed(Map<JobField, String> before, Invocation in) {
     Map<JobField, String> answers = new EnumMap<>(before);
@@ -79,6 +94,8 @@ final class JobAnswers {
           option.completing(() -> Families.all().stream().map(Family::code).toList());
       case USE -> option.completing("fire", "water", "drinking").withDefaultSaid("water");
       case FLUID -> option.withDefaultSaid("water");
+      case SIZE -> option.completingList(() -> USUAL_SIZES);
+      case ACCESSORIES -> option.completingList(JobAnswers::accessories);
       case STOCK_ONLY -> OptionSpec.flag(field.word(), field.meaning());
       case SLACK -> option.withDefaultSaid("5 %");
       case RISE -> option.withDefaultSaid("on the level");

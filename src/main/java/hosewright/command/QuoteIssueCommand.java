@@ -46,7 +46,7 @@ final class QuoteIssueCommand extends ShellCommand {
                 OptionSpec.flag(
                     "allow-below-floor", "issue it though it earns less than the customer's floor"),
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
-                    .completing(() -> Papers.KINDS),
+                    .completingList(() -> Papers.KINDS),
                 Signing.option())
             .with(Papers.options()));
     this.books = books;

@@ -33,10 +33,11 @@ final class QuoteMakeCommand extends ShellCommand {
                 Group.QUOTE,
                 "Plans a job for a customer and keeps it as a numbered quote",
                 "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
+            .alias("make")
             .with(JobAnswers.options(books))
             .with(
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
-                    .completing(() -> Papers.KINDS))
+                    .completingList(() -> Papers.KINDS))
             .with(Papers.options())
             .with(AmendmentOptions.terms(), Signing.option()));
     this.books = books;

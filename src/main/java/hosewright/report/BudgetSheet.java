@@ -64,10 +64,7 @@ final class BudgetSheet {
 
   private void input(String label, BigDecimal value, String name) {
     page.next();
-    page.span(0, 2, label, Look.LABEL)
-        .number(3, value, Look.NUMBER_INPUT)
-        .named(3, name)
-        .span(4, 6, "a fraction: 0.04 is 4 %", Look.SMALL);
+    page.span(0, 2, label, Look.LABEL).number(3, value, Look.PERCENT_INPUT).named(3, name);
   }
 
   private void years(BudgetItemsSheet items, Optional<BudgetFailuresSheet> failures) {
@@ -103,7 +100,7 @@ final class BudgetSheet {
   }
 
   private void survivalYear(MethodYear year, String number, BudgetFailuresSheet failures) {
-    page.formula(3, failures.sectionsOfYear(number), Look.BODY_LOOSE)
+    page.formula(3, failures.sectionsOfYear(number), Look.BODY_NUMBER)
         .formula(4, failures.costOfYear(number), Look.BODY_MONEY)
         .number(5, year.low().orElseThrow().sections(), Look.BODY_COUNT)
         .number(6, year.high().orElseThrow().sections(), Look.BODY_COUNT)
@@ -114,7 +111,7 @@ final class BudgetSheet {
   private void totals(boolean survival) {
     page.next();
     page.text(0, "All years", Look.TOTAL_LABEL)
-        .formula(1, sum("B"), Look.NUMBER_STRONG)
+        .formula(1, sum("B"), Look.LOOSE_STRONG)
         .formula(2, sum("C"), Look.MONEY_STRONG)
         .named(2, TOTAL);
     if (survival) {
