@@ -42,6 +42,26 @@ public enum ItemKind {
     return this == COUPLING_LABOUR || this == PRESSURE_TEST || this == SERVICE;
   }
 
+  /** Whether a buyer may ask for one by its kind, beside the line itself. */
+  public boolean isAccessory() {
+    return switch (this) {
+      case WRENCH,
+          VALVE,
+          GAUGE,
+          STRAINER,
+          RAMP,
+          RESTRAINT,
+          CAP,
+          PLUG,
+          METER,
+          BACKFLOW,
+          NOZZLE,
+          MONITOR ->
+          true;
+      default -> false;
+    };
+  }
+
   /** The word that stands in files: {@code bulk-hose}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

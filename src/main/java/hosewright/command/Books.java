@@ -1,19 +1,12 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.csv.CellRows;
-import hosewright.interview.Desk;
-import hosewright.json.Json;
 import hosewright.order.OrderBook;
 import hosewright.problem.BadInputException;
-import hosewright.quote.ContractPrice;
-import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
-import hosewright.quote.FreightBand;
 import hosewright.quote.MarginFloors;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteStore;
 import hosewright.quote.Revisions;
 import hosewright.shell.Notices;
@@ -28,106 +21,56 @@ import hosewright.store.StoredOrders;
 import hosewright.store.StoredQuotes;
 import hosewright.store.TermsStore;
 import hosewright.thread.LocalThreads;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import org.joda.money.Money;
+import java.util.function.Consumer;
 
 /**
  * The dealer's books, opened by one command when it first needs them and closed with it, so that a
  * shell left open keeps nobody else out.
- *
- * <p>Books without a catalogue take the invented demo catalogue, so that a newcomer can quote at
- * once.
  */
 final class Books implements AutoCloseable {
-  private static final int MANY_ITEMS = 20_000;
-
   private final Workspace workspace;
-  private final Notices notices;
   private final Clock clock;
+  private final KeptCatalogue kept;
   private Database database;
-  private Catalogue catalogue;
   private QuoteStore quotes;
 
   Books(Workspace workspace, Notices notices, Clock clock) {
     this.workspace = workspace;
-    this.notices = notices;
     this.clock = clock;
+    this.kept = new KeptCatalogue(this::database, notices, clock);
   }
 
+  /** The catalogue, whole but for costs: {@link #itemsOf} and {@link #shelf} have those. */
   Catalogue catalogue() {
-    if (catalogue == null) {
-      shelf();
-      if (catalogue == null) {
-        catalogue = database().steadily(books -> new CatalogueStore(books).load());
-      }
-    }
-    return catalogue;
+    return kept.whole();
+  }
+
+  /** The part of the catalogue that a quote's lines are about, with costs. */
+  Catalogue itemsOf(Quote quote) {
+    return shelf()
+        .load(
+            quote.lines().stream()
+                .map(Quote.QuoteLine::item)
+                .filter(item -> !item.isEmpty())
+                .distinct()
+                .toList());
   }
 
   /** Where the catalogue is kept, for questions that do not need all of it. */
   CatalogueStore shelf() {
-    CatalogueStore shelf = new CatalogueStore(database());
-    if (shelf.isEmpty()) {
-      notices.say(
-          "The books are empty: taking the invented demo catalogue."
-              + " Load your own with 'catalogue load FOLDER'.");
-      takeDemo();
-    }
-    return shelf;
+    return kept.store();
   }
 
-  /** The catalogue as it is kept, which may be none yet. */
-  Catalogue standing() {
-    return new CatalogueStore(database()).load();
-  }
-
-  /** Replaces what the folder has of catalogue, customers and terms, all or nothing. */
-  void load(CatalogueFolder folder) {
-    int items = folder.catalogue().items().size();
-    if (items > MANY_ITEMS) {
-      notices.say(String.format(Locale.ROOT, "Writing %,d items with their prices", items));
-    }
-    database().together(books -> put(books, folder));
-    catalogue = folder.catalogue();
-  }
-
-  private void takeDemo() {
-    database()
-        .together(
-            books -> {
-              CatalogueStore store = new CatalogueStore(books);
-              store.takeTurn();
-              catalogue = store.load();
-              // Somebody else at the same database may have been quicker, with a real one.
-              if (catalogue.items().isEmpty()) {
-                CatalogueFolder demo = CatalogueFolder.demo();
-                put(books, demo);
-                catalogue = demo.catalogue();
-              }
-            });
-  }
-
-  private void put(Database books, CatalogueFolder folder) {
-    new CatalogueStore(books).replace(folder.catalogue(), now(), folder.source());
-    CustomerStore buyers = new CustomerStore(books);
-    folder.customers().ifPresent(buyers::replace);
-    folder.floors().ifPresent(buyers::replaceFloors);
-    folder.terms().ifPresent(new TermsStore(books)::replace);
-  }
-
-  /** Number of the load that brought the catalogue. */
-  int catalogueLoad() {
-    catalogue();
-    return new CatalogueStore(database()).loadNumber();
+  /** The catalogue as a load finds it and leaves it. */
+  KeptCatalogue kept() {
+    return kept;
   }
 
   Customers customers() {
@@ -155,26 +98,25 @@ final class Books implements AutoCloseable {
     return LocalRegister.in(workspace).read().orElseGet(LocalThreads::none);
   }
 
-  /** Contract prices as they are kept, which may be none yet. */
-  List<Money> keptContractSums() {
-    return new CustomerStore(database())
-        .load().contractPrices().stream().map(ContractPrice::unitPrice).toList();
+  /** What customers were promised, which may be nothing yet. */
+  CustomerStore keptCustomers() {
+    return new CustomerStore(database());
   }
 
-  /** Freight charges as they are kept, which may be none yet. */
-  List<Money> keptFreightSums() {
-    return new TermsStore(database()).load().freight().stream().map(FreightBand::charge).toList();
+  /** What the dealer asks for freight and the like, which may be nothing yet. */
+  DealerTerms keptTerms() {
+    return new TermsStore(database()).load();
   }
 
   /** Where items are used. */
   CatalogueUses uses() {
-    return new CatalogueUses(database(), new JsonCodec());
+    return new CatalogueUses(database(), new QuoteDocuments());
   }
 
   /** The quotes; those past their last day are expired first. */
   QuoteStore quotes() {
     if (quotes == null) {
-      quotes = new StoredQuotes(database(), new JsonCodec(), clock);
+      quotes = new StoredQuotes(database(), new QuoteDocuments(), clock);
       quotes.expireBefore(today());
     }
     return quotes;
@@ -192,36 +134,16 @@ final class Books implements AutoCloseable {
 
   /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */
   List<String> termsOfSale() {
-    Path file = termsFile();
-    return Files.exists(file) ? TextLines.read("terms", file) : List.of();
+    return TermsOfSale.in(workspace);
   }
 
-  /** The plain text file that terms of sale are read from. */
-  Path termsFile() {
-    return workspace.where().resolve(Backup.TERMS_OF_SALE);
+  /** Where an interview keeps its answers while it lasts. */
+  Path jobInProgress() {
+    return workspace.folder().resolve("job-in-progress.yaml");
   }
 
   ZoneId zone() {
     return clock.getZone();
-  }
-
-  /** What an interview needs of the books, so that they need not stay open while it lasts. */
-  Desk desk() {
-    Catalogue items = catalogue();
-    Customers buyers = customers();
-    LocalThreads register = localThreads();
-    LocalDate today = today();
-    return new Desk(
-        items,
-        buyers.customers().stream().map(Customer::id).toList(),
-        register.districts(),
-        job -> {
-          LocalDate date = job.date().orElse(today);
-          return Planning.planner(
-                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
-              .plan(job);
-        },
-        workspace.folder().resolve("job-in-progress.yaml"));
   }
 
   /**
@@ -252,19 +174,13 @@ final class Books implements AutoCloseable {
     return new FleetStore(database());
   }
 
-  /** Takes an inventory in, all or nothing. */
-  FleetIntake.Taken loadFleet(Map<String, CellRows> tables, boolean replace) {
-    FleetIntake.Taken[] taken = new FleetIntake.Taken[1];
-    database()
-        .together(
-            books -> {
-              FleetStore fleet = new FleetStore(books);
-              if (replace) {
-                fleet.clear();
-              }
-              taken[0] = new FleetIntake(tables, fleet, today()).take();
-            });
-    return taken[0];
+  /**
+   * Changes an agency's hose on record, all or nothing.
+   *
+   * @param work must not keep what it is given
+   */
+  void changeFleet(Consumer<FleetStore> work) {
+    database().together(books -> work.accept(new FleetStore(books)));
   }
 
   Instant now() {
@@ -289,19 +205,6 @@ final class Books implements AutoCloseable {
   public void close() {
     if (database != null) {
       database.close();
-    }
-  }
-
-  /** Quotes are kept as the JSON that scripts read. */
-  private static final class JsonCodec implements QuoteCodec {
-    @Override
-    public String write(Quote quote) {
-      return Json.write(quote);
-    }
-
-    @Override
-    public Quote read(String document) {
-      return Json.readQuote(document);
     }
   }
 }

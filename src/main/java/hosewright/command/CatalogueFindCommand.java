@@ -42,6 +42,7 @@ final class CatalogueFindCommand extends ShellCommand {
                 Group.BUY,
                 "Finds items by words, sizes, ends or part of their number, however spelt",
                 "catalogue find 2.5 nh female swivel 1.5 nh male")
+            .alias("find")
             .with(
                 ArgumentSpec.required("WORDS", "words, sizes and ends to look for").asRepeatable())
             .with(

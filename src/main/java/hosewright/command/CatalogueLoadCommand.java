@@ -5,6 +5,8 @@ import hosewright.catalogue.CatalogueDifference;
 import hosewright.catalogue.CatalogueDifference.FactChange;
 import hosewright.catalogue.CatalogueDifference.PriceChange;
 import hosewright.catalogue.Item;
+import hosewright.quote.ContractPrice;
+import hosewright.quote.FreightBand;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -92,12 +94,12 @@ final class CatalogueLoadCommand extends ShellCommand {
     CatalogueFolder folder = read(in, notices);
     boolean dry = in.flag("dry-run");
     try (Books open = books.getObject()) {
-      Catalogue stands = open.standing();
+      Catalogue stands = open.kept().standing();
       CatalogueDifference difference =
           CatalogueDifference.between(stands, folder.catalogue(), open.today());
       oneCurrency(open, folder);
       if (!dry) {
-        open.load(folder);
+        open.kept().load(folder);
       }
       Loaded loaded =
           new Loaded(
@@ -129,13 +131,15 @@ final class CatalogueLoadCommand extends ShellCommand {
     }
     Refusals refusals = new Refusals();
     if (folder.customers().isEmpty()) {
-      books.keptContractSums().stream()
+      books.keptCustomers().load().contractPrices().stream()
+          .map(ContractPrice::unitPrice)
           .filter(sum -> !sum.getCurrencyUnit().equals(currency.get()))
           .findFirst()
           .ifPresent(sum -> refuse(refusals, currency.get(), sum, "contract-prices.csv"));
     }
     if (folder.terms().isEmpty()) {
-      books.keptFreightSums().stream()
+      books.keptTerms().freight().stream()
+          .map(FreightBand::charge)
           .filter(sum -> !sum.getCurrencyUnit().equals(currency.get()))
           .findFirst()
           .ifPresent(sum -> refuse(refusals, currency.get(), sum, "freight.csv"));

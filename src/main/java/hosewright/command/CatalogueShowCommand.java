@@ -37,6 +37,7 @@ final class CatalogueShowCommand extends ShellCommand {
                 Group.BUY,
                 "Shows an item: facts, ends, stock, price today, and where it is used",
                 "catalogue show H175-DJ-50-15NH")
+            .alias("item")
             .with(CatalogueChoice.item(books))
             .with(internal()));
     this.books = books;

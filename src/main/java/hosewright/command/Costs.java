@@ -20,7 +20,7 @@ final class Costs {
 
   /** The earnings at the costs in force on the day of the quote. */
   static Earnings earnings(Books books, Quote quote) {
-    Catalogue catalogue = books.catalogue();
+    Catalogue catalogue = books.itemsOf(quote);
     List<SupplierAnswer> answers = books.orders().answers(quote.number());
     return Earnings.of(
         quote,

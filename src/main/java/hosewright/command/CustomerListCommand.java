@@ -17,7 +17,9 @@ final class CustomerListCommand extends ShellCommand {
   private final ObjectProvider<Books> books;
 
   CustomerListCommand(ObjectProvider<Books> books) {
-    super(CommandSpec.of("customer list", Group.QUOTE, "Lists the customers", "customer list"));
+    super(
+        CommandSpec.of("customer list", Group.QUOTE, "Lists the customers", "customer list")
+            .alias("customers"));
     this.books = books;
   }
 

@@ -21,6 +21,7 @@ final class DataBackupCommand extends ShellCommand {
   DataBackupCommand(ObjectProvider<Books> books) {
     super(
         CommandSpec.of("data backup", Group.DATA, "Copies all books into one file", "data backup")
+            .alias("backup")
             .with(
                 ArgumentSpec.optional("FILE", "the file to write; else one in the data folder")
                     .completingFiles()));

@@ -34,6 +34,7 @@ final class EndIdentifyCommand extends ShellCommand {
                 Group.IDENTIFY,
                 "Tells which end a measured male may be, likeliest first",
                 "end identify --od 1.99in --tpi 9")
+            .alias("identify")
             .with(
                 OptionSpec.value("od", "LENGTH", "diameter over the male thread: 1.99in, 50.5mm"),
                 OptionSpec.value(

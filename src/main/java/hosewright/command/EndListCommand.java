@@ -32,6 +32,7 @@ final class EndListCommand extends ShellCommand {
                 Group.IDENTIFY,
                 "Lists thread and coupling families, or the ends of one family",
                 "end list NH")
+            .alias("ends")
             .with(
                 ArgumentSpec.optional("FAMILY", "one family, for its sizes and figures")
                     .completing(() -> Families.all().stream().map(Family::code).toList())));

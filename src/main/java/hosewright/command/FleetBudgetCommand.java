@@ -38,6 +38,7 @@ final class FleetBudgetCommand extends ShellCommand {
                 Group.BUDGET,
                 "Budgets the replacement of an agency's hose over the coming years",
                 "fleet budget --years 10 --age-limit 12 --escalation 4%")
+            .alias("budget")
             .with(
                 OptionSpec.value("years", "N", "how many years").withDefault("10"),
                 OptionSpec.value("from", "DAY", "first day of the first year")
@@ -54,8 +55,10 @@ final class FleetBudgetCommand extends ShellCommand {
                     .withDefault("0"),
                 OptionSpec.value("seed", "N", "of the simulation").withDefault("1"),
                 OptionSpec.value("customer", "ID", "whose prices to use")
-                    .withDefaultSaid("list prices"),
-                OptionSpec.value("quote", "CUSTOMER", "quote the first year's purchase for them"),
+                    .withDefaultSaid("list prices")
+                    .completing(() -> CatalogueChoice.customers(books)),
+                OptionSpec.value("quote", "CUSTOMER", "quote the first year's purchase for them")
+                    .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.flag("workbook", "write the budget workbook"),
                 Signing.option())
             .with(Papers.options()));

@@ -18,6 +18,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Takes the tables of an inventory into the fleet's store, all or nothing.
@@ -39,6 +40,23 @@ final class FleetIntake {
     this.tables = tables;
     this.fleet = fleet;
     this.today = today;
+  }
+
+  /**
+   * Takes an inventory into the books, all or nothing.
+   *
+   * @param replace whether to forget what is there first
+   */
+  static Taken load(Books books, Map<String, CellRows> tables, boolean replace) {
+    AtomicReference<Taken> taken = new AtomicReference<>();
+    books.changeFleet(
+        fleet -> {
+          if (replace) {
+            fleet.clear();
+          }
+          taken.set(new FleetIntake(tables, fleet, books.today()).take());
+        });
+    return taken.get();
   }
 
   /**

@@ -69,7 +69,7 @@ final class FleetLoadCommand extends ShellCommand {
             List.of(InventoryReader.FORM),
             List.of(RecordReader.FORM, OutletReader.FORM, LimitReader.FORM));
     try (Books open = books.getObject()) {
-      return open.loadFleet(tables, in.flag("replace"));
+      return FleetIntake.load(open, tables, in.flag("replace"));
     }
   }
 }

@@ -11,10 +11,20 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** Reads what the fleet's commands take. */
 final class FleetOptions {
+  private static final int OFFERED = 200;
+
   private FleetOptions() {}
+
+  /** Ids of sections on record that begin so. */
+  static List<String> sections(ObjectProvider<Books> books, String typed) {
+    try (Books open = books.getObject()) {
+      return open.fleet().idsBeginning(typed, OFFERED);
+    }
+  }
 
   /** A whole number within limits; empty when the option was not typed and has no default. */
   static OptionalInt wholeNumber(Invocation in, String option, int least, int most) {

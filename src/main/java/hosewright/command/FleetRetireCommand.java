@@ -38,7 +38,10 @@ final class FleetRetireCommand extends ShellCommand {
                 Group.BUDGET,
                 "Retires sections by name, or all that a rule retires",
                 "fleet retire --by-rules --dry-run")
-            .with(ArgumentSpec.optional("SECTION", "sections to retire").asRepeatable())
+            .with(
+                ArgumentSpec.optional("SECTION", "sections to retire")
+                    .asRepeatable()
+                    .completing(typed -> FleetOptions.sections(books, typed)))
             .with(
                 OptionSpec.value("because", "WORD", "lost or withdrawn")
                     .withDefault("withdrawn")

@@ -37,7 +37,9 @@ final class FleetTraceCommand extends ShellCommand {
                 Group.BUDGET,
                 "Shows a section's records and the rule it left service by",
                 "fleet trace PH-0001")
-            .with(ArgumentSpec.required("SECTION", "the section's id")));
+            .with(
+                ArgumentSpec.required("SECTION", "the section's id")
+                    .completing(typed -> FleetOptions.sections(books, typed))));
     this.books = books;
   }
 

@@ -1,24 +1,37 @@
 package hosewright.command;
 
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.ItemKind;
 import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
+import hosewright.quote.Customer;
+import hosewright.quote.Customers;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
+import hosewright.thread.LocalThreads;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
+  /** Nominal sizes that hose is commonly sold in. Common practice, no source. */
+  private static final List<String> USUAL_SIZES =
+      Stream.of("0.75", "1", "1.5", "1.75", "2", "2.5", "3", "4", "5", "6")
+          .map(size -> size + "in")
+          .toList();
+
   private JobAnswers() {}
 
   /**
@@ -48,6 +61,13 @@ final class JobAnswers {
         .toArray(OptionSpec[]::new);
   }
 
+  private static List<String> accessories() {
+    return Arrays.stream(ItemKind.values())
+        .filter(ItemKind::isAccessory)
+        .map(ItemKind::word)
+        .toList();
+  }
+
   /** The answers after the options typed; an empty value takes an answer away. */
   static Map<JobField, String> changed(Map<JobField, String> before, Invocation in) {
     Map<JobField, String> answers = new EnumMap<>(before);
@@ -74,12 +94,33 @@ final class JobAnswers {
           option.completing(() -> Families.all().stream().map(Family::code).toList());
       case USE -> option.completing("fire", "water", "drinking").withDefaultSaid("water");
       case FLUID -> option.withDefaultSaid("water");
+      case SIZE -> option.completingList(() -> USUAL_SIZES);
+      case ACCESSORIES -> option.completingList(JobAnswers::accessories);
       case STOCK_ONLY -> OptionSpec.flag(field.word(), field.meaning());
       case SLACK -> option.withDefaultSaid("5 %");
       case RISE -> option.withDefaultSaid("on the level");
       case DATE -> option.withDefaultSaid("today");
       default -> option;
     };
+  }
+
+  /** What an interview needs of the books, so that they need not stay open while it lasts. */
+  private static Desk desk(Books books) {
+    Catalogue items = books.catalogue();
+    Customers buyers = books.customers();
+    LocalThreads register = books.localThreads();
+    LocalDate today = books.today();
+    return new Desk(
+        items,
+        buyers.customers().stream().map(Customer::id).toList(),
+        register.districts(),
+        job -> {
+          LocalDate date = job.date().orElse(today);
+          return Planning.planner(
+                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
+              .plan(job);
+        },
+        books.jobInProgress());
   }
 
   /**
@@ -93,7 +134,7 @@ final class JobAnswers {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       Desk desk;
       try (Books open = books.getObject()) {
-        desk = open.desk();
+        desk = desk(open);
       }
       return new Interview(in.asker().get(), desk, forQuote).answers();
     }

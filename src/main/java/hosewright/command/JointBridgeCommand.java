@@ -32,6 +32,7 @@ final class JointBridgeCommand extends ShellCommand {
                 Group.IDENTIFY,
                 "Finds the cheapest adapters between two ends",
                 "joint bridge --from \"2 NPT male\" --to \"1.5 NH female swivel\" --show 3")
+            .alias("bridge")
             .with(
                 OptionSpec.value("from", "END", "the open end, where the water comes from")
                     .asRequired()
@@ -40,7 +41,8 @@ final class JointBridgeCommand extends ShellCommand {
                     .asRequired()
                     .completing(JointCheckCommand::ends),
                 OptionSpec.value("customer", "ID", "whose terms price it")
-                    .withDefaultSaid("list prices"),
+                    .withDefaultSaid("list prices")
+                    .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.value("show", "N", "how many ways to show, 1 to " + MOST_SHOWN)
                     .withDefault("1")));
     this.books = books;

@@ -30,6 +30,7 @@ final class JointCheckCommand extends ShellCommand {
                 Group.IDENTIFY,
                 "Says whether two ends join, and how",
                 "joint check --a \"1.5 NPSH female swivel\" --b \"1.5 NPT male\"")
+            .alias("check")
             .with(
                 OptionSpec.value("a", "END", "one end")
                     .asRequired()

@@ -32,6 +32,7 @@ final class LineCompareCommand extends ShellCommand {
                 "Sets the best line of every hose size side by side",
                 "line compare --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 150psi")
+            .alias("compare")
             .with(JobAnswers.options(books))
             .with(
                 OptionSpec.flag(

@@ -28,6 +28,7 @@ final class LineFlowCommand extends ShellCommand {
                 "Finds the flow that a source brings through the planned line",
                 "line flow --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --size 1.75in --flow 150gpm --need 50psi --source-pressure 150psi")
+            .alias("flow")
             .with(JobAnswers.options(books))
             .with(ShownUnits.option(), WorkingText.option()));
     this.books = books;

@@ -32,6 +32,7 @@ final class LinePlanCommand extends ShellCommand {
                 "Plans the cheapest line that joins, holds and brings the pressure",
                 "line plan --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
                     + " --flow 150gpm --need 50psi --source-pressure 120psi")
+            .alias("plan")
             .with(JobAnswers.options(books))
             .with(
                 OptionSpec.flag(

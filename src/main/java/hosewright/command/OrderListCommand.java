@@ -17,7 +17,8 @@ final class OrderListCommand extends ShellCommand {
   private final ObjectProvider<Books> books;
 
   OrderListCommand(ObjectProvider<Books> books) {
-    super(CommandSpec.of("order list", Group.BUY, "Lists the orders", "order list"));
+    super(
+        CommandSpec.of("order list", Group.BUY, "Lists the orders", "order list").alias("orders"));
     this.books = books;
   }
 
@@ -47,7 +48,7 @@ final class OrderListCommand extends ShellCommand {
             return "No orders yet. Start with 'order raise'.";
           }
           Table table =
-              Table.of("number", "quote", "state", "customer", "raised", "ships", "short", "title")
+              Table.of("number", "quote", "status", "customer", "raised", "ships", "short", "title")
                   .numbers(6);
           headings.forEach(
               order ->

@@ -43,7 +43,7 @@ final class OrderPickCommand extends ShellCommand {
         throw new BadInputException("number", order.number(), "an order that is not cancelled");
       }
       Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
-      card = BenchCard.of(order, quote, open.catalogue());
+      card = BenchCard.of(order, quote, open.itemsOf(quote));
       slip = PickSlip.of(order, quote, card);
       dealer = Papers.dealer(open.terms()).name();
     }

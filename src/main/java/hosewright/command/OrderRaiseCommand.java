@@ -39,7 +39,7 @@ final class OrderRaiseCommand extends ShellCommand {
       Quote quote = QuoteChoice.latest(in, open);
       QuoteLife.take(quote, Step.ORDER);
       Actor actor = OrderChoice.actor(in, open);
-      Catalogue catalogue = open.catalogue();
+      Catalogue catalogue = open.itemsOf(quote);
       Raising raising =
           new Raising(
               catalogue,

@@ -24,6 +24,7 @@ final class OrderReceiveCommand extends ShellCommand {
                 Group.BUY,
                 "Takes in goods of a purchase order, all or part, for its order first",
                 "order receive P-000001 --line 1=4")
+            .alias("receive")
             .with(OrderChoice.purchaseArgument(books))
             .with(OrderChoice.lines(), Signing.option()));
     this.books = books;

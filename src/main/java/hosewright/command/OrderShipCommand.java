@@ -23,6 +23,7 @@ final class OrderShipCommand extends ShellCommand {
                 Group.BUY,
                 "Ships what is reserved for an order, all or part",
                 "order ship O-000001 --line 1=4")
+            .alias("ship")
             .with(OrderChoice.argument(books))
             .with(OrderChoice.lines(), Signing.option()));
     this.books = books;

@@ -25,6 +25,7 @@ final class OrderStockCommand extends ShellCommand {
                 Group.BUY,
                 "Shows stock in, out, on hand, reserved and free, and whether it balances",
                 "order stock H175-DJ-50-15NH")
+            .alias("stock")
             .with(
                 ArgumentSpec.optional("ITEM", "one item; left out, all that moved or is promised")
                     .completing(
@@ -61,7 +62,7 @@ final class OrderStockCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     List<StockLine> all;
     try (Books open = books.getObject()) {
-      open.catalogue();
+      open.shelf();
       all = open.orders().stock();
     }
     List<Shelf> shelves = chosen(in, all).stream().map(OrderStockCommand::shelf).toList();

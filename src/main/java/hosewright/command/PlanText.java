@@ -137,8 +137,8 @@ final class PlanText {
       table.row(
           check.name(),
           check.outcome() == Check.Outcome.PASS ? "ok" : check.outcome().name(),
-          figure(check.value(), check.unit()),
-          figure(check.limit(), check.unit()),
+          check.isYesOrNo() ? "" : figure(check.value(), check.unit()),
+          check.isYesOrNo() ? "" : figure(check.limit(), check.unit()),
           units.scale(check.unit()).map(Scale::unit).orElse(check.unit()),
           units.restated(check.note()));
     }

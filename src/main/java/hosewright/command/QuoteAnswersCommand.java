@@ -79,7 +79,7 @@ final class QuoteAnswersCommand extends ShellCommand {
       Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
       List<Asked> asked = Asked.of(quote);
       List<SupplierAnswer> answers =
-          new AnswerFiles(quote.number(), asked, open.catalogue().suppliers())
+          new AnswerFiles(quote.number(), asked, open.shelf().suppliers())
               .read(in.arguments().subList(1, in.arguments().size()), kept(open, quote));
       Comparison comparison =
           Comparison.of(asked, answers, quote.total().getCurrencyUnit(), rates, overrides, reason);

@@ -94,7 +94,7 @@ final class QuoteAskCommand extends ShellCommand {
   }
 
   private static List<Supplier> suppliers(Invocation in, Books open) {
-    List<Supplier> all = open.catalogue().suppliers();
+    List<Supplier> all = open.shelf().suppliers();
     List<String> codes = all.stream().map(Supplier::code).toList();
     List<Supplier> chosen = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -120,7 +120,7 @@ final class QuoteAskCommand extends ShellCommand {
 
   private static List<String> codes(ObjectProvider<Books> books) {
     try (Books open = books.getObject()) {
-      return open.catalogue().suppliers().stream().map(Supplier::code).toList();
+      return open.shelf().suppliers().stream().map(Supplier::code).toList();
     }
   }
 }

@@ -32,7 +32,7 @@ final class QuoteCopyCommand extends ShellCommand {
                 QuoteChoice.revision(),
                 OptionSpec.value("customer", "ID", "whom it is for")
                     .withDefaultSaid("the same buyer")
-                    .completing(() -> ids(books)),
+                    .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.value("title", "TEXT", "a short name for the papers")
                     .withDefaultSaid("the same"),
                 AmendmentOptions.terms(),
@@ -71,11 +71,5 @@ final class QuoteCopyCommand extends ShellCommand {
     return customer.id().equals(seen.customer().id())
         ? all
         : new Amendments("", all.quantities(), Map.of(), all.extraLines(), List.of(), all.terms());
-  }
-
-  private static List<String> ids(ObjectProvider<Books> books) {
-    try (Books open = books.getObject()) {
-      return open.customers().byId().keySet().stream().sorted().toList();
-    }
   }
 }

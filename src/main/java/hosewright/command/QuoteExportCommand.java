@@ -22,12 +22,13 @@ final class QuoteExportCommand extends ShellCommand {
                 Group.QUOTE,
                 "Writes a quote as a workbook and other papers",
                 "quote export Q-000001 --as workbook,pdf --overwrite")
+            .alias("export")
             .with(QuoteChoice.argument(books))
             .with(
                 QuoteChoice.revision(),
                 OptionSpec.value("as", "KINDS", "which papers: " + String.join(", ", Papers.KINDS))
                     .withDefault("workbook")
-                    .completing(() -> Papers.KINDS))
+                    .completingList(() -> Papers.KINDS))
             .with(Papers.options()));
     this.books = books;
   }

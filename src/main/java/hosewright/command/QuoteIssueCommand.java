@@ -46,7 +46,7 @@ final class QuoteIssueCommand extends ShellCommand {
                 OptionSpec.flag(
                     "allow-below-floor", "issue it though it earns less than the customer's floor"),
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
-                    .completing(() -> Papers.KINDS),
+                    .completingList(() -> Papers.KINDS),
                 Signing.option())
             .with(Papers.options()));
     this.books = books;
@@ -135,7 +135,7 @@ final class QuoteIssueCommand extends ShellCommand {
       throw new BadInputException("valid-until", date.get(), "say this or --valid-days, not both");
     }
     if (date.isEmpty()) {
-      long usual = new QuoteMaker(open.catalogue(), open.terms()).validityDays();
+      long usual = QuoteMaker.validityDays(open.terms());
       return open.today().plusDays(days.map(Integer::longValue).orElse(usual));
     }
     try {

@@ -17,7 +17,9 @@ final class QuoteListCommand extends ShellCommand {
   private final ObjectProvider<Books> books;
 
   QuoteListCommand(ObjectProvider<Books> books) {
-    super(CommandSpec.of("quote list", Group.QUOTE, "Lists the quotes", "quote list"));
+    super(
+        CommandSpec.of("quote list", Group.QUOTE, "Lists the quotes", "quote list")
+            .alias("quotes"));
     this.books = books;
   }
 

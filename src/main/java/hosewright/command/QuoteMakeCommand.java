@@ -5,8 +5,6 @@ import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Problem;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.PriceList;
@@ -35,10 +33,11 @@ final class QuoteMakeCommand extends ShellCommand {
                 Group.QUOTE,
                 "Plans a job for a customer and keeps it as a numbered quote",
                 "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
+            .alias("make")
             .with(JobAnswers.options(books))
             .with(
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
-                    .completing(() -> Papers.KINDS))
+                    .completingList(() -> Papers.KINDS))
             .with(Papers.options())
             .with(AmendmentOptions.terms(), Signing.option()));
     this.books = books;
@@ -54,7 +53,7 @@ final class QuoteMakeCommand extends ShellCommand {
     Optional<Papers> papers = in.value("export").map(kinds -> Papers.of("export", kinds, in));
     try (Books open = books.getObject()) {
       if (job.customer().isEmpty()) {
-        throw noCustomer(open);
+        throw open.customers().noneNamed();
       }
       Planning.Planned planned = new Planning(open).plan(job);
       LinePlan plan = planned.plan();
@@ -98,11 +97,5 @@ final class QuoteMakeCommand extends ShellCommand {
                         open.now()),
                     prices),
             Signing.as(in, Step.MAKE, open.now(), ""));
-  }
-
-  private static BadInputException noCustomer(Books books) {
-    String ids = String.join(", ", books.customers().byId().keySet().stream().sorted().toList());
-    return new BadInputException(
-        List.of(new Problem("customer", "", "a quote is made for one of " + ids, "COUNTER")));
   }
 }

@@ -33,6 +33,7 @@ final class QuoteReviseCommand extends ShellCommand {
                 "Makes a new revision of a quote, at the prices quoted before",
                 "quote revise Q-000001 --quantity 1=12 --add \"1 x Crating @ 35.00\""
                     + " --reason \"three lengths more\"")
+            .alias("revise")
             .with(QuoteChoice.argument(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why it is revised").asRequired(),

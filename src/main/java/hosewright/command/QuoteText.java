@@ -65,9 +65,17 @@ final class QuoteText {
     quote.amendments().notes().forEach(note -> text.append(note).append('\n'));
     return text.append("Valid until ")
         .append(quote.validUntil())
-        .append("; ready in ")
-        .append(quote.leadDays())
-        .append(" days.")
+        .append("; ready ")
+        .append(ready(quote.leadDays()))
+        .append('.')
         .toString();
+  }
+
+  private static String ready(int days) {
+    return switch (days) {
+      case 0 -> "from stock";
+      case 1 -> "in 1 day";
+      default -> "in " + days + " days";
+    };
   }
 }

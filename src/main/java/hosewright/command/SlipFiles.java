@@ -36,7 +36,7 @@ final class SlipFiles {
     return Stream.concat(
             Stream.of(
                 OptionSpec.value("as", "KINDS", "write it too: " + String.join(", ", KINDS))
-                    .completing(() -> KINDS)),
+                    .completingList(() -> KINDS)),
             Arrays.stream(Papers.options()))
         .toArray(OptionSpec[]::new);
   }

@@ -54,7 +54,8 @@ final class TenderPriceCommand extends ShellCommand {
                     .completingFiles())
             .with(
                 OptionSpec.value("customer", "ID", "whose terms price rows that name nobody")
-                    .withDefaultSaid("list prices"),
+                    .withDefaultSaid("list prices")
+                    .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.value("date", "YYYY-MM-DD", "day of the prices where a row names none")
                     .withDefaultSaid("today"),
                 OptionSpec.flag("quotes", "keep a numbered quote for every job that can be laid"),
@@ -162,7 +163,7 @@ final class TenderPriceCommand extends ShellCommand {
               input.name(),
               input.sha256(),
               input.survey().rows(),
-              open.catalogueLoad(),
+              open.kept().loadNumber(),
               date,
               wanted.customer(),
               wanted.quotes(),
@@ -209,7 +210,7 @@ final class TenderPriceCommand extends ShellCommand {
     String text =
         String.format(
             Locale.ROOT,
-            "%,d jobs: %,d can be laid, %,d have no safe plan, %,d cannot be read.%n"
+            "%,d jobs: %,d can be laid, %,d without a safe plan, %,d cannot be read.%n"
                 + "Goods of all that can be laid: %,.2f %s%nWrote %s",
             counts.jobs(),
             counts.priced(),

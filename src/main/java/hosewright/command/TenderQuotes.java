@@ -67,7 +67,7 @@ final class TenderQuotes {
       return rows.stream().map(Priced::result).toList();
     }
     try (Books open = books.getObject()) {
-      int load = open.catalogueLoad();
+      int load = open.kept().loadNumber();
       if (load != basis.catalogueLoad()) {
         throw new BadInputException(
             "catalogue load",

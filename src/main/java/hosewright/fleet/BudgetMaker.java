@@ -75,6 +75,8 @@ public final class BudgetMaker {
         request.priceChange(),
         request.escalation(),
         request.discountRate(),
+        request.ageLimitYears().stream().boxed().findFirst(),
+        OnHand.of(ages, prices, this::breaks),
         byAge.map(demand -> method(demand, prices, request, new TreeMap<>())),
         study.answer(
             bySurvival.map(demand -> method(demand, prices, request, bands(prices, request)))),

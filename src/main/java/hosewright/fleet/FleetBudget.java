@@ -12,6 +12,8 @@ import org.joda.money.Money;
  * @param from first day of the first year
  * @param sections usable sections today
  * @param lengthFt their length, ft
+ * @param ageLimitYears the age limit they follow, years; empty where none is set
+ * @param hose what is on hand, by the item that would replace it and by age
  * @param ageLimit replacements under the age limit; empty where no limit is set
  * @param survival replacements expected from the agency's own test history, or why there are none
  * @param purchaseBy which of the two methods the purchases below follow: age-limit or survival
@@ -30,6 +32,8 @@ public record FleetBudget(
     BigDecimal priceChange,
     BigDecimal escalation,
     BigDecimal discountRate,
+    Optional<Integer> ageLimitYears,
+    List<Hose> hose,
     Optional<Method> ageLimit,
     Survival survival,
     Optional<String> purchaseBy,
@@ -39,6 +43,20 @@ public record FleetBudget(
     Optional<Level> level,
     Optional<Grouping> grouping,
     List<WhatIf> whatIf) {
+
+  /**
+   * Usable sections that one item would replace.
+   *
+   * @param item empty where no item replaces them
+   * @param atOnce sections that a rule other than the age limit takes out at once
+   * @param ages all others
+   * @param breaks today's net price of the item from each quantity up
+   */
+  public record Hose(
+      String item, String description, int atOnce, List<AgeCount> ages, List<PriceBreak> breaks) {}
+
+  /** So many sections of one age in full months. */
+  public record AgeCount(int months, int sections) {}
 
   /**
    * Replacements by one method.

@@ -7,6 +7,7 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.thread.End;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -21,21 +22,6 @@ import java.util.stream.Stream;
 
 /** Finds the items a buyer asks for besides the line: by item number, or by kind. */
 final class Accessories {
-  private static final Set<ItemKind> ASKED_BY_KIND =
-      EnumSet.of(
-          ItemKind.WRENCH,
-          ItemKind.VALVE,
-          ItemKind.GAUGE,
-          ItemKind.STRAINER,
-          ItemKind.RAMP,
-          ItemKind.RESTRAINT,
-          ItemKind.CAP,
-          ItemKind.PLUG,
-          ItemKind.METER,
-          ItemKind.BACKFLOW,
-          ItemKind.NOZZLE,
-          ItemKind.MONITOR);
-
   /** Kinds that never touch the water. */
   private static final Set<ItemKind> DRY =
       EnumSet.of(ItemKind.WRENCH, ItemKind.RAMP, ItemKind.RESTRAINT);
@@ -176,7 +162,8 @@ final class Accessories {
   }
 
   private ItemKind kind(String wanted) {
-    return ASKED_BY_KIND.stream()
+    return Arrays.stream(ItemKind.values())
+        .filter(ItemKind::isAccessory)
         .filter(
             kind ->
                 kind.word().equals(wanted)
@@ -196,7 +183,8 @@ final class Accessories {
   }
 
   private BadInputException unknown(String wanted) {
-    List<String> kinds = ASKED_BY_KIND.stream().map(ItemKind::word).toList();
+    List<String> kinds =
+        Arrays.stream(ItemKind.values()).filter(ItemKind::isAccessory).map(ItemKind::word).toList();
     List<String> words =
         Stream.concat(kinds.stream(), catalogue.items().stream().map(Item::number)).toList();
     return new BadInputException(

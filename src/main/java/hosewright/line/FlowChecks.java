@@ -2,12 +2,15 @@ package hosewright.line;
 
 import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
+import static java.util.stream.Collectors.joining;
 
 import hosewright.hydraulics.Demand;
 import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Check.Outcome;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
+import org.apache.commons.lang3.StringUtils;
 
 /** Checks on how much arrives, and on how it flows. */
 final class FlowChecks {
@@ -62,7 +65,7 @@ final class FlowChecks {
         "velocity",
         slow ? Outcome.PASS : Outcome.WARN,
         velocity,
-        slow ? "unhurried" : Limit.VELOCITY_FT_PER_S.note());
+        slow ? "no faster than is usual for a line laid long" : Limit.VELOCITY_FT_PER_S.note());
   }
 
   Optional<Check> reaction() {
@@ -99,9 +102,14 @@ final class FlowChecks {
                   agree ? Outcome.PASS : Outcome.WARN,
                   share,
                   text(
-                      "%s on %.2f in bore gives %.1f psi where the deciding law gives %.1f psi",
-                      other.law(), other.boreIn(), other.frictionLossPsi(), decidingPsi));
+                      "%s on %.2f in bore gives %.1f psi where the law planned with gives %.1f psi",
+                      written(other.law()), other.boreIn(), other.frictionLossPsi(), decidingPsi));
             });
+  }
+
+  /** A law's name as people write it: after the two who found it. */
+  private static String written(String law) {
+    return Arrays.stream(law.split("-")).map(StringUtils::capitalize).collect(joining("-"));
   }
 
   /** Whether no line of this hose can feed the job's tip. */

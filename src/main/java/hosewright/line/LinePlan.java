@@ -206,6 +206,11 @@ public record LinePlan(
       WARN,
       FAIL
     }
+
+    /** Whether it has no figure to show, only an outcome. */
+    public boolean isYesOrNo() {
+      return unit.isEmpty() && value == Math.rint(value) && limit == Math.rint(limit);
+    }
   }
 
   /**

@@ -70,8 +70,7 @@ final class NetworkForm {
   private Optional<Integer> count(JobField field, int least) {
     Optional<String> text = answers.apply(field);
     if (text.isPresent() && !text.get().matches("[" + least + "-3]")) {
-      problems.add(
-          new Problem(field.word(), text.get(), least == 1 ? "1, 2 or 3" : "2 or 3", "2"));
+      problems.add(new Problem(field.word(), text.get(), least == 1 ? "1, 2 or 3" : "2 or 3", "2"));
       return Optional.empty();
     }
     return text.map(Integer::parseInt);

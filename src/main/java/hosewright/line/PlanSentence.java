@@ -11,10 +11,10 @@ final class PlanSentence {
   static String of(Job job) {
     String rise =
         job.run().riseFt() == 0
-            ? "on the level"
+            ? " on the level"
             : String.format(
                 Locale.ROOT,
-                "%s ft %s",
+                ", %s ft %s,",
                 tenths(Math.abs(job.run().riseFt())),
                 job.run().riseFt() > 0 ? "up" : "down");
     if (job.attack().isPresent()) {
@@ -23,7 +23,7 @@ final class PlanSentence {
     String source = Assembly.describe(job.source());
     return String.format(
         Locale.ROOT,
-        "From %s (%s) to %s (%s), %s ft %s plus %.0f %% slack: %s gpm of %s at %s psi.",
+        "From %s (%s) to %s (%s), %s ft%s plus %.0f %% slack: %s gpm of %s at %s psi.",
         job.outlets() > 1
             ? job.outlets() + " like outlets, " + source + " each"
             : withArticle(source),
@@ -41,7 +41,7 @@ final class PlanSentence {
   private static String branched(Job job, Job.Attack attack, String rise) {
     return String.format(
         Locale.ROOT,
-        "From %s (%s) %s ft to a wye and by %d lines of %s ft each to %s of its own (%s), %s plus"
+        "From %s (%s) %s ft to a wye and by %d lines of %s ft each to %s of its own (%s)%s plus"
             + " %.0f %% slack: %s gpm of %s at %s psi for each.",
         withArticle(Assembly.describe(job.source())),
         job.from(),
@@ -50,7 +50,7 @@ final class PlanSentence {
         tenths(attack.lengthFt()),
         withArticle(Assembly.describe(job.appliance())),
         job.to(),
-        rise,
+        rise.startsWith(",") ? rise : "," + rise,
         job.run().slack() * 100,
         tenths(job.flowEachGpm()),
         job.service().fluid(),

@@ -57,6 +57,12 @@ public record Customers(List<Customer> customers, List<ContractPrice> contractPr
         .collect(Collectors.toUnmodifiableMap(Customer::id, Function.identity()));
   }
 
+  /** What somebody is told who named no buyer where one is needed. */
+  public BadInputException noneNamed() {
+    String ids = customers.stream().map(Customer::id).sorted().collect(Collectors.joining(", "));
+    return new BadInputException("customer", "", "a quote is made for one of " + ids);
+  }
+
   private String nearestId(String id) {
     return Nearest.to(id, customers.stream().map(Customer::id).toList());
   }

@@ -81,7 +81,7 @@ public final class QuoteMaker {
         Quote.Status.DRAFT,
         customer,
         draft.date(),
-        draft.date().plusDays(validityDays()),
+        draft.date().plusDays(validityDays(dealer)),
         leadDays(lines),
         draft.title(),
         draft.jobText(),
@@ -123,7 +123,7 @@ public final class QuoteMaker {
   }
 
   /** How many days a quote holds when nothing else is said. */
-  public long validityDays() {
+  public static long validityDays(DealerTerms dealer) {
     return dealer.setting("validity_days").map(Long::parseLong).orElse((long) USUAL_VALIDITY_DAYS);
   }
 

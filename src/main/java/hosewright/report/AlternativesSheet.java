@@ -8,7 +8,7 @@ import java.util.Set;
 
 /** The best plan of every other hose size and why it lost, and what would do where none does. */
 final class AlternativesSheet {
-  static final int[] WIDTHS = {12, 14, 24, 8, 14, 16, 16, 60};
+  static final int[] WIDTHS = {10, 14, 26, 8, 11, 13, 13, 48};
 
   private final Page page;
 
@@ -35,7 +35,7 @@ final class AlternativesSheet {
             List.of(
                 "Hose, in",
                 "Couplings, in",
-                "Hose line",
+                "Series",
                 "Lines",
                 "Passes checks",
                 "Goods",

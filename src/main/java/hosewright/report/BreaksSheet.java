@@ -10,7 +10,7 @@ import java.util.Set;
 
 /** The quote's own frozen price breaks, which the first sheet looks its unit prices up in. */
 final class BreaksSheet {
-  static final int[] WIDTHS = {7, 18, 50, 14, 16};
+  static final int[] WIDTHS = {7, 21, 50, 16, 13};
 
   /** The rows, both included, that hold the breaks of one quote line. */
   record Rows(int first, int last) {

@@ -78,7 +78,7 @@ final class BudgetLocationsSheet {
       page.formula(
           column,
           "SUM(%s%d:%s%d)".formatted(letter, first, letter, last),
-          column > YEARS_FROM + budget.years() ? Look.MONEY_STRONG : Look.NUMBER_STRONG);
+          column > YEARS_FROM + budget.years() ? Look.MONEY_STRONG : Look.LOOSE_STRONG);
     }
   }
 }

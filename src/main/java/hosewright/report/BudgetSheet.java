@@ -14,6 +14,8 @@ import java.util.Set;
 final class BudgetSheet {
   static final int[] WIDTHS = {14, 13, 16, 13, 16, 11, 11, 15, 15};
   static final String TOTAL = "budget_total";
+  static final String SURVIVAL_TOTAL = "survival_total";
+  static final String AGE_LIMIT = "age_limit";
 
   private final Page page;
   private final FleetBudget budget;
@@ -26,7 +28,7 @@ final class BudgetSheet {
     this.budget = budget;
   }
 
-  void write(BudgetItemsSheet items) {
+  void write(BudgetItemsSheet items, Optional<BudgetFailuresSheet> failures) {
     page.next();
     page.span(0, page.lastColumn(), "Hose replacement budget", Look.NAME);
     page.next();
@@ -46,8 +48,15 @@ final class BudgetSheet {
     input("Change of today's prices", budget.priceChange(), "price_change");
     input("Rise of prices from year to year", budget.escalation(), "escalation");
     input("Discount rate", budget.discountRate(), "discount_rate");
+    if (budget.ageLimit().isPresent()) {
+      page.next();
+      page.span(0, 2, "Age limit, years", Look.LABEL)
+          .number(3, budget.ageLimitYears().orElseThrow(), Look.NUMBER_INPUT)
+          .named(3, AGE_LIMIT)
+          .span(4, 6, "whole years", Look.SMALL);
+    }
     page.gap(6);
-    years(items);
+    years(items, failures);
     notes();
     chartRow = page.rowNumber() + 1;
     page.finishedBelow(1);
@@ -55,13 +64,10 @@ final class BudgetSheet {
 
   private void input(String label, BigDecimal value, String name) {
     page.next();
-    page.span(0, 2, label, Look.LABEL)
-        .number(3, value, Look.NUMBER_INPUT)
-        .named(3, name)
-        .span(4, 6, "a fraction: 0.04 is 4 %", Look.SMALL);
+    page.span(0, 2, label, Look.LABEL).number(3, value, Look.PERCENT_INPUT).named(3, name);
   }
 
-  private void years(BudgetItemsSheet items) {
+  private void years(BudgetItemsSheet items, Optional<BudgetFailuresSheet> failures) {
     Optional<Method> bySurvival = budget.survival().method();
     String live = budget.purchaseBy().map(by -> by.replace('-', ' ')).orElse("no method");
     int heading =
@@ -85,15 +91,17 @@ final class BudgetSheet {
           .formula(1, items.sectionsOfYear(number), Look.BODY_LOOSE)
           .formula(2, items.costOfYear(number), Look.BODY_MONEY);
       int index = i;
-      bySurvival.map(method -> method.years().get(index)).ifPresent(this::survivalYear);
+      bySurvival
+          .map(method -> method.years().get(index))
+          .ifPresent(year -> survivalYear(year, number, failures.orElseThrow()));
     }
     last = page.rowNumber();
     totals(bySurvival.isPresent());
   }
 
-  private void survivalYear(MethodYear year) {
-    page.number(3, year.sections(), Look.BODY_LOOSE)
-        .money(4, year.cost(), Look.BODY_MONEY)
+  private void survivalYear(MethodYear year, String number, BudgetFailuresSheet failures) {
+    page.formula(3, failures.sectionsOfYear(number), Look.BODY_NUMBER)
+        .formula(4, failures.costOfYear(number), Look.BODY_MONEY)
         .number(5, year.low().orElseThrow().sections(), Look.BODY_COUNT)
         .number(6, year.high().orElseThrow().sections(), Look.BODY_COUNT)
         .money(7, year.low().orElseThrow().cost(), Look.BODY_MONEY)
@@ -103,11 +111,13 @@ final class BudgetSheet {
   private void totals(boolean survival) {
     page.next();
     page.text(0, "All years", Look.TOTAL_LABEL)
-        .formula(1, sum("B"), Look.NUMBER_STRONG)
+        .formula(1, sum("B"), Look.LOOSE_STRONG)
         .formula(2, sum("C"), Look.MONEY_STRONG)
         .named(2, TOTAL);
     if (survival) {
-      page.formula(3, sum("D"), Look.NUMBER_STRONG).formula(4, sum("E"), Look.MONEY_STRONG);
+      page.formula(3, sum("D"), Look.NUMBER_STRONG)
+          .formula(4, sum("E"), Look.MONEY_STRONG)
+          .named(4, SURVIVAL_TOTAL);
     }
     page.next();
     page.text(0, "Today's worth", Look.TOTAL_LABEL).formula(2, worth("C"), Look.MONEY_STRONG);
@@ -133,9 +143,9 @@ final class BudgetSheet {
           "The test history does not suffice for a budget by survival: " + survival.reason() + ".");
     }
     note(
-        "The columns by survival are as budgeted and do not follow the input cells; those by "
-            + budget.purchaseBy().map(by -> by.replace('-', ' ')).orElse("no method")
-            + " follow the sheet Items.");
+        "Sections and costs follow the input cells here, the counts on the sheet Ages and the"
+            + " shape and scale on the sheet Survival. The band is simulated and stays as budgeted,"
+            + " as do the sheets Locations (its sections), Level funding and What if.");
     budget
         .unpriced()
         .forEach(

@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Set;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
@@ -66,7 +68,7 @@ final class BudgetSurvivalSheet {
 
   private void figure(String label, double value, String name) {
     page.next();
-    page.span(0, 2, label, Look.LABEL).number(3, value, Look.FINE).named(3, name);
+    page.span(0, 2, label, Look.LABEL).number(3, value, Look.NUMBER_INPUT).named(3, name);
   }
 
   private void table(Survival survival) {
@@ -88,10 +90,10 @@ final class BudgetSurvivalSheet {
       page.number(0, step.age(), Look.BODY_NUMBER)
           .number(1, step.atRisk(), Look.BODY_COUNT)
           .number(2, step.failures(), Look.BODY_COUNT)
-          .number(3, step.survival(), Look.FINE)
-          .number(4, step.standardError(), Look.FINE);
+          .number(3, step.survival(), Look.BODY_FINE)
+          .number(4, step.standardError(), Look.BODY_FINE);
       if (survival.shape().isPresent()) {
-        page.formula(5, "EXP(-((A%d/weibull_scale)^weibull_shape))".formatted(row), Look.FINE);
+        page.formula(5, "EXP(-((A%d/weibull_scale)^weibull_shape))".formatted(row), Look.BODY_FINE);
       }
     }
     page.finished(heading);
@@ -117,15 +119,17 @@ final class BudgetSurvivalSheet {
     XDDFValueAxis age = chart.createValueAxis(AxisPosition.BOTTOM);
     age.setTitle("Age, years");
     age.setMinimum(0);
+    age.setNumberFormat("0");
     XDDFValueAxis fraction = chart.createValueAxis(AxisPosition.LEFT);
     fraction.setMinimum(0);
     fraction.setMaximum(1);
+    fraction.setNumberFormat("0.0");
     XDDFScatterChartData data =
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, age, fraction);
     data.setStyle(ScatterStyle.LINE);
-    series(data, sheet, first, last, 3, "Product limit", PresetColor.BLACK, 1.0);
+    series(data, sheet, first, last, 3, "Product limit", PresetLineDash.SOLID, 1.0);
     if (budget.survival().shape().isPresent()) {
-      series(data, sheet, first, last, 5, "Weibull law", PresetColor.GRAY, 2.5);
+      series(data, sheet, first, last, 5, "Weibull law", PresetLineDash.DASH, 2.0);
     }
     chart.plot(data);
   }
@@ -137,7 +141,7 @@ final class BudgetSurvivalSheet {
       int last,
       int column,
       String name,
-      PresetColor colour,
+      PresetLineDash dash,
       double widthPt) {
     XDDFScatterChartData.Series series =
         (XDDFScatterChartData.Series)
@@ -150,8 +154,10 @@ final class BudgetSurvivalSheet {
     series.setSmooth(false);
     series.setMarkerStyle(MarkerStyle.NONE);
     XDDFLineProperties line =
-        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(colour)));
+        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
     line.setWidth(widthPt);
+    // Dashes tell the two apart on a black-and-white printer.
+    line.setPresetDash(new XDDFPresetLineDash(dash));
     series.setLineProperties(line);
   }
 }

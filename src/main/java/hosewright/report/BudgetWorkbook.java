@@ -17,8 +17,9 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
- * A replacement budget as a workbook (.xlsx) whose figures are live: change a number of sections,
- * the escalation or the discount rate, and prices, costs and today's worth follow.
+ * A replacement budget as a workbook (.xlsx) whose figures are live: change the age limit, the
+ * law's shape or scale, the count of an age, the escalation or the discount rate, and sections,
+ * prices, costs and today's worth follow.
  */
 public final class BudgetWorkbook {
   static final String BUDGET = "Budget";
@@ -27,6 +28,8 @@ public final class BudgetWorkbook {
   static final String LEVEL = "Level funding";
   static final String SURVIVAL = "Survival";
   static final String WHAT_IF = "What if";
+  static final String AGES = "Ages";
+  static final String FAILURES = "By survival";
   static final String BREAKS = "Breaks";
 
   private final FleetBudget budget;
@@ -66,17 +69,30 @@ public final class BudgetWorkbook {
     Page locations = page(LOCATIONS, true, BudgetLocationsSheet.widths(budget));
     Page level = page(LEVEL, false, BudgetPlansSheet.LEVEL_WIDTHS);
     Page survival = page(SURVIVAL, false, BudgetSurvivalSheet.WIDTHS);
+    Page ages = page(AGES, true, BudgetAgesSheet.widths(budget));
+    Optional<BudgetFailuresSheet> failures =
+        budget
+            .survival()
+            .method()
+            .map(
+                method ->
+                    new BudgetFailuresSheet(
+                        page(FAILURES, false, BudgetFailuresSheet.WIDTHS), budget));
     Page whatIf = page(WHAT_IF, false, BudgetPlansSheet.WHAT_IF_WIDTHS);
     Page breaks = page(BREAKS, false, BudgetItemsSheet.BREAK_WIDTHS);
     BudgetItemsSheet itemsSheet = new BudgetItemsSheet(items, breaks, budget);
-    itemsSheet.write();
-    first.write(itemsSheet);
+    itemsSheet.writeBreaks();
+    BudgetAgesSheet agesSheet = new BudgetAgesSheet(ages, budget);
+    agesSheet.write();
+    failures.ifPresent(sheet -> sheet.write(agesSheet, itemsSheet));
+    itemsSheet.write(agesSheet, failures);
+    first.write(itemsSheet, failures);
     new BudgetLocationsSheet(locations, budget).write(itemsSheet);
     BudgetPlansSheet.level(level, budget);
     new BudgetSurvivalSheet(survival, budget).write();
     BudgetPlansSheet.whatIf(whatIf, budget);
     XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
-    totalHolds();
+    totalsHold();
     first.charts();
     BudgetSurvivalSheet.chart(survival, budget);
     properties(madeAt);
@@ -92,13 +108,19 @@ public final class BudgetWorkbook {
     return new Page(workbook.getSheet(name), looks, widths);
   }
 
-  private void totalHolds() {
-    Optional<Money> total =
-        budget.ageLimit().or(() -> budget.survival().method()).map(FleetBudget.Method::total);
-    if (total.isEmpty()) {
-      return;
-    }
-    CellReference at = new CellReference(workbook.getName(BudgetSheet.TOTAL).getRefersToFormula());
+  private void totalsHold() {
+    budget
+        .ageLimit()
+        .or(() -> budget.survival().method())
+        .ifPresent(method -> holds(BudgetSheet.TOTAL, method.total()));
+    budget
+        .survival()
+        .method()
+        .ifPresent(method -> holds(BudgetSheet.SURVIVAL_TOTAL, method.total()));
+  }
+
+  private void holds(String name, Money total) {
+    CellReference at = new CellReference(workbook.getName(name).getRefersToFormula());
     double shown =
         workbook
             .getSheet(at.getSheetName())
@@ -107,8 +129,8 @@ public final class BudgetWorkbook {
             .getNumericCellValue();
     int places = currency(budget).getDecimalPlaces();
     double cent = BigDecimal.ONE.movePointLeft(places).doubleValue();
-    if (Math.abs(shown - total.get().getAmount().doubleValue()) > cent / 2) {
-      throw new IllegalStateException("the workbook adds up to " + shown + ", not " + total.get());
+    if (Math.abs(shown - total.getAmount().doubleValue()) > cent / 2) {
+      throw new IllegalStateException("the workbook adds up to " + shown + ", not " + total);
     }
   }
 

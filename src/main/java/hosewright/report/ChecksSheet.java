@@ -5,10 +5,13 @@ import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Check.Outcome;
 import java.util.List;
 import java.util.Set;
+import org.apache.commons.lang3.StringUtils;
 
 /** Each check with its value and limit, then cautions and what is still to be found. */
 final class ChecksSheet {
-  static final int[] WIDTHS = {32, 10, 12, 12, 9, 54, 42};
+  static final int[] WIDTHS = {25, 11, 11, 11, 11, 46, 34};
+
+  private static final Set<String> COUNTED = Set.of("joints", "adapters");
 
   private final Page page;
 
@@ -42,16 +45,25 @@ final class ChecksSheet {
 
   private void check(Check check) {
     page.next();
-    page.text(0, check.name(), Look.BODY)
+    page.text(0, StringUtils.capitalize(check.name()), Look.BODY)
         .text(
             1,
             check.outcome().name(),
             check.outcome() == Outcome.FAIL ? Look.BODY_ALARM : Look.BODY_STRONG)
-        .number(2, check.value(), Look.BODY_NUMBER)
-        .number(3, check.limit(), Look.BODY_NUMBER)
         .text(4, check.unit(), Look.BODY)
-        .text(5, check.note(), Look.BODY)
+        .text(5, StringUtils.capitalize(check.note()), Look.BODY)
         .text(6, check.source(), Look.BODY);
+    figure(2, check.value(), check);
+    figure(3, check.limit(), check);
+  }
+
+  private void figure(int column, double value, Check check) {
+    if (check.isYesOrNo()) {
+      page.text(column, "", Look.BODY);
+    } else {
+      page.number(
+          column, value, COUNTED.contains(check.unit()) ? Look.BODY_COUNT : Look.BODY_NUMBER);
+    }
   }
 
   private void sentences(String heading, List<String> sentences) {

@@ -1,5 +1,7 @@
 package hosewright.report;
 
+import java.math.BigDecimal;
+
 /** Rows that each hold one named figure: label, value, unit, and the formula in words. */
 final class FormulaRows {
   private static final int LABEL = 0;
@@ -21,7 +23,14 @@ final class FormulaRows {
 
   /** A figure the reader may change. */
   void input(String label, double value, String unit, String name, String words) {
-    row(label, unit, words).number(VALUE, value, Look.NUMBER_INPUT).named(VALUE, name);
+    row(label, unit, words).number(VALUE, value, input(value)).named(VALUE, name);
+  }
+
+  /** Short figures stand as they are; of long ones as much is shown as matters. */
+  private static Look input(double value) {
+    return Math.abs(value) < 1 || BigDecimal.valueOf(value).scale() <= 3
+        ? Look.NUMBER_INPUT
+        : Look.LONG_INPUT;
   }
 
   /** A place for a figure the reader may give. */

@@ -41,11 +41,15 @@ final class JointWords {
 
   static String gaskets(Gaskets gaskets) {
     return "Gaskets: "
-        + gaskets.fitted()
-        + " come fitted, "
-        + gaskets.bought()
-        + " are added, "
-        + gaskets.spare()
-        + " are spares.";
+        + count(gaskets.fitted(), "comes fitted", "come fitted")
+        + ", "
+        + count(gaskets.bought(), "is to be put in", "are to be put in")
+        + ", "
+        + count(gaskets.spare(), "is a spare", "are spares")
+        + ".";
+  }
+
+  private static String count(int count, String one, String more) {
+    return (count == 0 ? "none" : count) + " " + (count == 1 ? one : more);
   }
 }

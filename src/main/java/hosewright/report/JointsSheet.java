@@ -8,7 +8,7 @@ import java.util.Set;
 
 /** Every joint from source to appliance: what meets, whether it mates, and what keeps it tight. */
 final class JointsSheet {
-  static final int[] WIDTHS = {6, 24, 20, 20, 24, 9, 12, 11, 10, 40, 26};
+  static final int[] WIDTHS = {6, 22, 17, 17, 22, 8, 11, 10, 9, 32, 28};
 
   private final Page page;
 

@@ -24,14 +24,19 @@ enum Look {
   BODY_ALARM(new Spec().boxed().bold().shaded().centred()),
   BODY_COUNT(new Spec().boxed().right().indented().format("#,##0")),
   BODY_NUMBER(new Spec().boxed().right().indented().format("#,##0.00")),
-  BODY_LOOSE(new Spec().boxed().right().indented().format("#,##0.##;-#,##0.##;0")),
+  BODY_LOOSE(new Spec().boxed().right().indented().format("General")),
   BODY_MONEY(new Spec().boxed().right().indented().money()),
   BODY_INPUT(new Spec().boxed().right().indented().format("#,##0").open()),
+  BODY_LOOSE_INPUT(new Spec().boxed().right().indented().format("#,##0.##;-#,##0.##;0").open()),
   COUNT(new Spec().right().indented().format("#,##0")),
   NUMBER(new Spec().right().indented().format("#,##0.00")),
   NUMBER_INPUT(new Spec().right().indented().format("General").boxed().open()),
+  LONG_INPUT(new Spec().right().indented().format("#,##0.00").boxed().open()),
+  PERCENT_INPUT(new Spec().right().indented().format("0.0##%").boxed().open()),
+  LOOSE_STRONG(new Spec().bold().right().indented().format("General").ruleAbove()),
   NUMBER_STRONG(new Spec().bold().right().indented().format("#,##0.00").ruleAbove()),
   FINE(new Spec().right().indented().format("0.0000")),
+  BODY_FINE(new Spec().boxed().right().indented().format("0.0000")),
   SCIENTIFIC(new Spec().right().indented().format("0.000E+00")),
   PERCENT(new Spec().right().indented().format("0.0##%")),
   MONEY(new Spec().right().indented().money()),
@@ -59,6 +64,7 @@ enum Look {
     boolean money;
     boolean banner;
     boolean wrapped = true;
+    boolean figures;
     int indent;
     int sizePt = 10;
     String format = "General";
@@ -149,6 +155,7 @@ enum Look {
     /** Numbers never wrap: a number too wide must show as such, not as two numbers. */
     private Spec numeric() {
       wrapped = false;
+      figures = true;
       return this;
     }
   }

@@ -15,6 +15,9 @@ import org.joda.money.CurrencyUnit;
 final class Looks {
   static final String FONT_NAME = "Arial";
 
+  /** Leaves room as wide as a zero behind the figure. */
+  private static final String PADDING = "_0";
+
   private final XSSFWorkbook workbook;
   private final CurrencyUnit currency;
   private final Map<Look, XSSFCellStyle> plain = new EnumMap<>(Look.class);
@@ -50,7 +53,7 @@ final class Looks {
     style.setFont(font(spec));
     style.setWrapText(spec.wrapped);
     style.setAlignment(spec.alignment);
-    style.setIndention((short) spec.indent);
+    style.setIndention((short) (padded(spec) ? 0 : spec.indent));
     style.setVerticalAlignment(VerticalAlignment.TOP);
     style.setLocked(!spec.open);
     style.setDataFormat(workbook.createDataFormat().getFormat(format(spec)));
@@ -92,7 +95,13 @@ final class Looks {
     if (spec.banner) {
       return "\"Total " + currency.getCode() + " \"" + amount;
     }
-    return spec.money ? amount : spec.format;
+    String format = spec.money ? amount : spec.format;
+    return padded(spec) ? format + PADDING : format;
+  }
+
+  /** Figures keep clear of the rule beside them by their format: not all programs indent them. */
+  private static boolean padded(Look.Spec spec) {
+    return spec.figures && spec.indent > 0 && !spec.format.equals("General");
   }
 
   private static void fill(XSSFCellStyle style, IndexedColors colour) {

@@ -11,7 +11,7 @@ import java.util.Set;
 
 /** For the person in the store room: what to take off the shelf, and how it goes together. */
 final class PickingSheet {
-  static final int[] WIDTHS = {9, 6, 22, 56, 10, 9, 13, 22};
+  static final int[] WIDTHS = {8, 7, 22, 50, 10, 8, 12, 22};
 
   private final Page page;
 

@@ -5,9 +5,12 @@ import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.SectionCount;
 import hosewright.quote.Quote;
+import hosewright.report.LaidLine.Shape;
+import hosewright.report.LaidLine.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apache.commons.lang3.StringUtils;
 
 /** A quote told to its buyer in plain words: what comes, what it does, what to check on site. */
 public final class PlainSummary {
@@ -73,10 +76,15 @@ public final class PlainSummary {
       plan.items()
           .forEach(item -> sentences.add(item.quantity() + " x " + item.description() + "."));
     }
-    int adapters = plan.adapters().stream().mapToInt(LinePlan.ItemCount::count).sum();
-    if (adapters > 0) {
-      sentences.add(count(adapters, "adapter") + " to make the ends fit.");
+    for (Step step : LaidLine.of(plan)) {
+      if (step.shape() == Shape.REDUCER || step.shape() == Shape.FITTING) {
+        sentences.add(step.part().count() + " x " + step.part().description() + ".");
+      }
     }
+    if (!plan.joints().isEmpty()) {
+      sentences.add(JointWords.gaskets(plan.gaskets()));
+    }
+    sentences.add("The quote lists every item with its price.");
     quote
         .stillToSource()
         .forEach(missing -> sentences.add("Not included, still to be found: " + missing + "."));
@@ -108,7 +116,7 @@ public final class PlainSummary {
             + number(result.deliveredPsi())
             + " psi; "
             + number(plan.needPsi())
-            + " psi are needed.";
+            + " psi is needed.";
     sentences.add(
         result.sourcePsi().isPresent()
             ? arrives
@@ -151,10 +159,13 @@ public final class PlainSummary {
                         + number(psi)
                         + " psi while "
                         + number(plan.flowGpm())
-                        + " gpm flow."));
+                        + " gpm flows."));
     plan.checks().stream()
         .filter(check -> check.outcome() == Check.Outcome.WARN)
-        .forEach(check -> sentences.add(check.name() + ": " + check.note()));
+        .forEach(
+            check ->
+                sentences.add(
+                    StringUtils.capitalize(check.name()) + ": " + Terms.ended(check.note())));
     return sentences;
   }
 

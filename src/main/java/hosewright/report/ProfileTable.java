@@ -3,6 +3,7 @@ package hosewright.report;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.Station;
 import hosewright.line.LinePlan;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -68,8 +69,8 @@ final class ProfileTable {
     int row = page.next();
     String climbed = "(C" + row + "-C$" + first + ")*psi_per_ft";
     page.text(0, station.name(), Look.BODY)
-        .number(1, station.distanceFt(), Look.BODY_LOOSE)
-        .number(2, station.elevationFt(), Look.BODY_LOOSE)
+        .number(1, station.distanceFt(), loose(station.distanceFt()))
+        .number(2, station.elevationFt(), loose(station.elevationFt()))
         .number(3, fittingsPsi(station), Look.BODY_NUMBER)
         .formula(
             4,
@@ -85,6 +86,10 @@ final class ProfileTable {
         .formula(5, "closed_source_psi-" + climbed, Look.BODY_NUMBER)
         .formula(6, "need_psi", Look.BODY_NUMBER);
     limit.ifPresent(psi -> page.number(7, psi, Look.BODY_NUMBER));
+  }
+
+  private static Look loose(double value) {
+    return BigDecimal.valueOf(value).scale() <= 2 ? Look.BODY_LOOSE : Look.BODY_NUMBER;
   }
 
   /** What hose takes up to where so much of it is laid; the attack lines come after the first. */

@@ -1,6 +1,7 @@
 package hosewright.report;
 
 import java.util.List;
+import java.util.Set;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFCell;
 import org.apache.poi.xssf.streaming.SXSSFRow;
@@ -89,11 +90,15 @@ final class StreamedSheet {
     return this;
   }
 
-  /** A heading row that stays in sight and repeats on every printed page. */
-  int heading(List<String> names) {
+  /**
+   * A heading row that stays in sight and repeats on every printed page.
+   *
+   * @param figures columns that hold figures, whose headings stand to the right as they do
+   */
+  int heading(List<String> names, Set<Integer> figures) {
     int heading = next();
     for (int column = 0; column < names.size(); column++) {
-      text(column, names.get(column), Look.HEAD);
+      text(column, names.get(column), figures.contains(column) ? Look.HEAD_RIGHT : Look.HEAD);
     }
     sheet.createFreezePane(0, heading);
     sheet.setRepeatingRows(new CellRangeAddress(heading - 1, heading - 1, -1, -1));

@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -73,23 +74,23 @@ final class TenderSheets {
     int last = first + counts.jobs() - 1;
     String feasible = column(FEASIBLE, first, last);
     total("Jobs", "COUNTA(" + feasible + ")", counts.jobs(), "tender_jobs");
-    total("can be laid", countOf(feasible, "yes"), counts.priced(), "tender_laid");
+    total("Can be laid", countOf(feasible, "yes"), counts.priced(), "tender_laid");
     jobs.next();
-    jobs.span(0, 1, "goods of these", Look.STRONG)
+    jobs.span(0, 1, "Goods of these", Look.STRONG)
         .formula(
             2,
             "SUM(" + column(GOODS, first, last) + ")",
             counts.goods().getAmount().doubleValue(),
             Look.MONEY_STRONG)
         .named(2, "tender_goods");
-    total("no safe plan", countOf(feasible, "no"), counts.noSafePlan(), "tender_no_safe_plan");
+    total("No safe plan", countOf(feasible, "no"), counts.noSafePlan(), "tender_no_safe_plan");
     total(
-        "cannot be read",
+        "Cannot be read",
         countOf(feasible, "not read"),
         counts.badInput() + counts.failed(),
         "tender_not_read");
     jobs.next();
-    jobsHeading = jobs.heading(headings());
+    jobsHeading = jobs.heading(headings(), Set.of(6, 7, 9, 10, 11, 12, 13, GOODS, QUOTE + 1));
     errors.next();
     errors.span(
         0,
@@ -105,7 +106,8 @@ final class TenderSheets {
                 "Field",
                 "Value",
                 "What is allowed, or what limits it",
-                "Perhaps instead"));
+                "Perhaps instead"),
+            Set.of());
   }
 
   private void total(String label, String formula, int value, String name) {

@@ -54,16 +54,15 @@ final class Terms {
             + quote.total().getCurrencyUnit().getCode()
             + ", each at the price break of its quantity.");
     terms.add(
-        "Delivery: "
-            + lead(quote)
-            + ", counted from a firm order. Freight: "
-            + ended(quote.freightNote())
-            + " Freight is as quoted and does not follow a changed "
-            + "quantity.");
-    terms.add("Freight terms: " + ended(quote.customer().freightTerms()));
+        quote.leadDays() == 0
+            ? "Delivery: from stock."
+            : "Delivery: " + lead(quote) + " from a firm order.");
+    terms.add(
+        "Freight: "
+            + quote.freightNote()
+            + ". It stays as quoted when a quantity is changed in the workbook.");
     terms.add("Tax: " + ended(quote.taxNote()));
     terms.add("Should a unit price and its extension disagree, the unit price holds.");
-    terms.removeIf(term -> term.endsWith(": "));
     terms.addAll(quote.amendments().terms());
     return terms;
   }
@@ -96,7 +95,7 @@ final class Terms {
     return cautions;
   }
 
-  private static String ended(String sentence) {
+  static String ended(String sentence) {
     String trimmed = sentence.strip();
     return trimmed.isEmpty() || trimmed.endsWith(".") ? trimmed : trimmed + ".";
   }

@@ -6,18 +6,21 @@ import hosewright.problem.Problem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandRegistry;
 
-/** Finds the command that words name. */
+/** Finds the command that words name, by its name or by a short form. */
 final class CommandIndex {
   private final CommandRegistry registry;
+  private final Workspace workspace;
 
-  CommandIndex(CommandRegistry registry) {
+  CommandIndex(CommandRegistry registry, Workspace workspace) {
     this.registry = registry;
+    this.workspace = workspace;
   }
 
-  /** A command and the words after its name. */
+  /** A command and the words after its name, those a short form stands for first. */
   record Match(ShellCommand command, List<String> rest) {}
 
   /** Every command, in the order of help. */
@@ -38,8 +41,36 @@ final class CommandIndex {
         .map(ShellCommand.class::cast);
   }
 
-  /** The command at the head of the words: two words are tried before one. */
+  /**
+   * The command at the head of the words: two words are tried before one, and the user's own short
+   * forms last, so that none can hide a command.
+   */
   Optional<Match> head(List<String> words) {
+    return named(words).or(() -> own(words));
+  }
+
+  /** The user's own short forms as their file stands now. */
+  ShortForms own() {
+    return ShortForms.read(
+        workspace.where().resolve(ShortForms.FILE),
+        this::taken,
+        words ->
+            named(words).isPresent() ? Optional.empty() : Optional.of(unknown(words, Set.of())));
+  }
+
+  private boolean taken(String word) {
+    return named(word).isPresent() || !verbsOf(word).isEmpty();
+  }
+
+  private Optional<Match> own(List<String> words) {
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(own().forms().get(words.get(0)))
+        .flatMap(form -> named(Stream.concat(form.stream(), words.stream().skip(1)).toList()));
+  }
+
+  private Optional<Match> named(List<String> words) {
     for (int length = Math.min(2, words.size()); length > 0; length--) {
       Optional<ShellCommand> found = named(String.join(" ", words.subList(0, length)));
       if (found.isPresent()) {
@@ -55,7 +86,20 @@ final class CommandIndex {
    * @throws BadInputException naming the nearest command
    */
   Match find(List<String> words) {
-    return head(words).orElseThrow(() -> new BadInputException(List.of(unknown(words))));
+    Optional<Match> found = head(words);
+    if (found.isPresent()) {
+      return found.get();
+    }
+    ShortForms own = own();
+    throw new BadInputException(
+        Stream.concat(Stream.of(unknown(words, own.forms().keySet())), own.problems().stream())
+            .toList());
+  }
+
+  /** Names and built-in short forms of all commands. */
+  Stream<String> names() {
+    return all().stream()
+        .flatMap(c -> Stream.concat(Stream.of(c.getName()), c.getAliases().stream()));
   }
 
   /** Commands whose first word this is. */
@@ -63,14 +107,11 @@ final class CommandIndex {
     return all().stream().filter(c -> c.getName().startsWith(noun + " ")).toList();
   }
 
-  private Problem unknown(List<String> words) {
+  private Problem unknown(List<String> words, Set<String> more) {
     if (words.isEmpty()) {
       return Problem.of("command", "", "name one; 'help' lists them");
     }
-    List<String> names =
-        all().stream()
-            .flatMap(c -> Stream.concat(Stream.of(c.getName()), c.getAliases().stream()))
-            .toList();
+    List<String> names = Stream.concat(names(), more.stream()).toList();
     List<ShellCommand> verbs = verbsOf(words.get(0));
     if (!verbs.isEmpty()) {
       List<String> known = verbs.stream().map(ShellCommand::getName).toList();

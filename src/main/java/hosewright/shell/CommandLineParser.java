@@ -77,6 +77,8 @@ final class CommandLineParser implements CommandParser {
     private final ParsedInput.Builder input;
     private final List<Problem> problems = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
+    private final List<Valued> valued = new ArrayList<>();
+    private Optional<Valued> open = Optional.empty();
     private int arguments;
 
     Reading(CommandSpec spec, ParsedInput.Builder input) {
@@ -89,7 +91,9 @@ final class CommandLineParser implements CommandParser {
       boolean optionsEnded = false;
       while (at < words.size()) {
         String word = words.get(at++);
-        if (optionsEnded || !word.startsWith("--")) {
+        if (!optionsEnded && !word.startsWith("--") && open.isPresent()) {
+          open.get().text().add(word);
+        } else if (optionsEnded || !word.startsWith("--")) {
           argument(word);
         } else if (word.equals("--")) {
           optionsEnded = true;
@@ -98,14 +102,22 @@ final class CommandLineParser implements CommandParser {
           at += option(word.substring(2), following) ? 1 : 0;
         }
       }
+      valued.forEach(
+          given ->
+              input.addOption(
+                  CommandLineParser.option(given.name(), String.join(" ", given.text()))));
       missing();
       if (!problems.isEmpty()) {
         throw new BadInputException(problems);
       }
     }
 
+    /** An option's value, which may still grow. */
+    private record Valued(String name, List<String> text) {}
+
     /** Reads one option; true when it took the following word as its value. */
     private boolean option(String written, String following) {
+      open = Optional.empty();
       int equals = written.indexOf('=');
       String name = equals < 0 ? written : written.substring(0, equals);
       Optional<String> attached =
@@ -141,7 +153,10 @@ final class CommandLineParser implements CommandParser {
         problems.add(
             Problem.of("--" + option.name(), "", "give " + option.placeholder() + " after it"));
       } else {
-        input.addOption(CommandLineParser.option(option.name(), value));
+        Valued given = new Valued(option.name(), new ArrayList<>(List.of(value)));
+        valued.add(given);
+        // Where a command takes no words of its own, a value runs on to the next option.
+        open = spec.arguments().isEmpty() ? Optional.of(given) : Optional.empty();
       }
     }
 

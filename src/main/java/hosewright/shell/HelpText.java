@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.text.WordUtils;
 
 /** Explains a command, or all of them, to a person. */
 final class HelpText {
@@ -15,7 +16,7 @@ final class HelpText {
     parts.add(spec.name() + ": " + spec.description() + ".");
     parts.add("Usage: " + usage(spec));
     if (!spec.aliases().isEmpty()) {
-      parts.add("Also: " + String.join(", ", spec.aliases()));
+      parts.add("Short: " + String.join(", ", spec.aliases()));
     }
     if (!spec.arguments().isEmpty()) {
       Listing listing = new Listing();
@@ -30,25 +31,49 @@ final class HelpText {
     return String.join("\n\n", parts);
   }
 
-  /** Commands by what a person is doing. */
-  static String overview(List<ShellCommand> commands, Screen screen) {
+  /** Commands by what a person is doing, then the user's own short forms. */
+  static String overview(List<ShellCommand> commands, ShortForms own, Screen screen) {
     String groups =
         Stream.of(Group.values())
             .map(group -> group(group, commands, screen))
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining("\n\n"));
-    return groups
-        + "\n\nAfter any command, --help explains it and shows one example."
-        + "\nA value with spaces stands in quotes, for example --from \"2.5 NH male\"."
-        + "\n'hosewright @FILE' runs a file of commands and stops at the first that fails;"
-        + " with --keep-going it goes on.";
+    List<String> parts = new ArrayList<>(List.of(groups));
+    if (!own.forms().isEmpty()) {
+      Listing listing = new Listing();
+      own.forms().forEach((word, stands) -> listing.add(word, Words.typed(stands)));
+      parts.add(listing.under("Your own short forms", screen));
+    }
+    own.problems().forEach(problem -> parts.add(sentence(problem.sentence(), screen)));
+    parts.add(
+        Stream.of(
+                "A word after a comma is a short form of the same command; your own stand in "
+                    + ShortForms.FILE
+                    + " in the data folder, one a line: WORD = COMMAND with its options.",
+                "A value runs on to the next option (--from 2.5 NH male --to 2 NPT female); where a"
+                    + " command takes words as well, a value with spaces stands in quotes.",
+                "After any command, --help explains it and shows one example.",
+                "'hosewright @FILE' runs a file of commands and stops at the first that fails;"
+                    + " with --keep-going it goes on.")
+            .map(line -> sentence(line, screen))
+            .collect(Collectors.joining("\n")));
+    return String.join("\n\n", parts);
+  }
+
+  private static String sentence(String text, Screen screen) {
+    return WordUtils.wrap(text, screen.proseWidth(), "\n  ", false);
   }
 
   /** The commands that begin with one word. */
   static String commands(String title, List<ShellCommand> commands, Screen screen) {
     Listing listing = new Listing();
-    commands.forEach(c -> listing.add(c.getName(), c.getDescription()));
+    commands.forEach(c -> listing.add(called(c.spec()), c.getDescription()));
     return listing.under(title, screen);
+  }
+
+  private static String called(CommandSpec spec) {
+    return Stream.concat(Stream.of(spec.name()), spec.aliases().stream())
+        .collect(Collectors.joining(", "));
   }
 
   private static String group(Group group, List<ShellCommand> commands, Screen screen) {

@@ -43,6 +43,7 @@ final class InteractiveShell {
     if (newcomer) {
       say(terminal, greeting.firstTime());
     }
+    index.own().problems().forEach(problem -> say(terminal, problem.sentence()));
     say(terminal, "Hosewright. Type help for the commands, quit to leave.");
     while (true) {
       String line;
@@ -95,6 +96,7 @@ final class InteractiveShell {
         .completer(new LineCompleter(index))
         .variable(LineReader.HISTORY_FILE, history)
         .option(LineReader.Option.INSERT_TAB, false)
+        .option(LineReader.Option.CASE_INSENSITIVE, true)
         // An exclamation mark in a description is just that.
         .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
         .build();

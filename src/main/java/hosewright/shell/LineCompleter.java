@@ -1,5 +1,6 @@
 package hosewright.shell;
 
+import hosewright.problem.BadInputException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,14 @@ final class LineCompleter implements Completer {
 
   @Override
   public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
+    try {
+      offer(line, candidates);
+    } catch (BadInputException e) {
+      // The books cannot be had just now; the command itself will say why.
+    }
+  }
+
+  private void offer(ParsedLine line, List<Candidate> candidates) {
     List<String> before = line.words().subList(0, line.wordIndex());
     Optional<CommandIndex.Match> match = commands.head(before);
     if (match.isEmpty()) {
@@ -30,8 +39,14 @@ final class LineCompleter implements Completer {
       return;
     }
     ShellCommand command = match.get().command();
+    List<String> rest = match.get().rest();
+    if (command.getName().equals(HelpCommand.NAME)) {
+      nextWords(rest).forEach(word -> candidates.add(new Candidate(word)));
+      return;
+    }
+    List<String> words = Stream.concat(rest.stream(), Stream.of(line.word())).toList();
     CompletionContext context =
-        new CompletionContext(line.words(), line.wordIndex(), line.wordCursor(), command, null);
+        new CompletionContext(words, rest.size(), line.wordCursor(), command, null);
     for (CompletionProposal proposal : command.getCompletionProvider().apply(context)) {
       candidates.add(
           new Candidate(
@@ -48,8 +63,9 @@ final class LineCompleter implements Completer {
   /** The words that can follow these on the way to a command's name. */
   private Set<String> nextWords(List<String> before) {
     String start = before.isEmpty() ? "" : String.join(" ", before) + " ";
-    return commands.all().stream()
-        .flatMap(c -> Stream.concat(Stream.of(c.getName()), c.getAliases().stream()))
+    Stream<String> own =
+        before.isEmpty() ? commands.own().forms().keySet().stream() : Stream.empty();
+    return Stream.concat(commands.names(), own)
         .filter(name -> name.startsWith(start))
         .map(name -> StringUtils.substringBefore(name.substring(start.length()), " "))
         .collect(Collectors.toSet());

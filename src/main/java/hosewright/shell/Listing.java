@@ -18,7 +18,10 @@ final class Listing {
   String under(String title, Screen screen) {
     int terms = rows.stream().mapToInt(r -> r[0].length()).max().orElse(0);
     int left = INDENT + terms + INDENT;
-    int room = Math.max(NARROWEST, screen.proseWidth() - left);
+    if (screen.proseWidth() - left < NARROWEST) {
+      return below(title, screen);
+    }
+    int room = screen.proseWidth() - left;
     StringBuilder text = new StringBuilder(title);
     for (String[] row : rows) {
       String margin = "\n" + " ".repeat(left);
@@ -27,6 +30,18 @@ final class Listing {
           .append(row[0])
           .append(" ".repeat(left - INDENT - row[0].length()))
           .append(WordUtils.wrap(row[1], room, margin, false));
+    }
+    return text.toString();
+  }
+
+  /** On a screen too narrow for two columns, each explanation stands under its term. */
+  private String below(String title, Screen screen) {
+    String margin = "\n" + " ".repeat(2 * INDENT);
+    StringBuilder text = new StringBuilder(title);
+    for (String[] row : rows) {
+      text.append("\n").append(" ".repeat(INDENT)).append(row[0]).append(margin);
+      text.append(
+          WordUtils.wrap(row[1], Math.max(1, screen.proseWidth() - 2 * INDENT), margin, false));
     }
     return text.toString();
   }

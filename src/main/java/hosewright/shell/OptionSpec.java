@@ -82,6 +82,19 @@ public record OptionSpec(
     return completing(() -> fixed);
   }
 
+  /** Offers values for a list with commas: behind the last comma, those not named yet. */
+  public OptionSpec completingList(Supplier<List<String>> values) {
+    return completing(
+        typed -> {
+          String named = typed.substring(0, typed.lastIndexOf(',') + 1);
+          List<String> before = List.of(named.split("\\s*,\\s*"));
+          return values.get().stream()
+              .filter(value -> !before.contains(value))
+              .map(value -> named + value)
+              .toList();
+        });
+  }
+
   /** Offers files and folders. */
   public OptionSpec completingFiles() {
     return completing(FileNames::beginning);

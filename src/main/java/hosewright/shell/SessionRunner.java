@@ -9,16 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.boot.ExitCodeGenerator;
 import org.springframework.shell.core.InputReader;
 
 /**
  * Decides from the arguments what to run: nothing and a terminal, the interactive shell; nothing
  * and no terminal, a script from standard input; {@code @file}, a script; else one command.
  */
-final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
+final class SessionRunner {
   /** Said with a script: a line that fails does not end it. */
   static final String KEEP_GOING = "--keep-going";
 
@@ -31,7 +28,6 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
   private final Standard standard;
   private final FailureReport failures;
   private final Greeting greeting;
-  private int exitCode;
 
   SessionRunner(
       CommandRunner commands,
@@ -48,21 +44,15 @@ final class SessionRunner implements ApplicationRunner, ExitCodeGenerator {
     this.greeting = greeting;
   }
 
-  @Override
-  public void run(ApplicationArguments arguments) {
-    List<String> words = List.of(arguments.getSourceArgs());
+  /** Runs what the arguments ask for and gives the exit code. */
+  int run(String[] args) {
+    List<String> words = List.of(args);
     try {
-      exitCode = run(words);
+      return run(words);
     } catch (Exception e) {
-      exitCode =
-          failures.of(
-              e, words.contains("--json"), words.contains("--verbose"), "", standard.screen());
+      return failures.of(
+          e, words.contains("--json"), words.contains("--verbose"), "", standard.screen());
     }
-  }
-
-  @Override
-  public int getExitCode() {
-    return exitCode;
   }
 
   private int run(List<String> words) throws IOException {

@@ -3,10 +3,8 @@ package hosewright.shell;
 import java.util.List;
 import java.util.logging.LogManager;
 import java.util.stream.Stream;
-import org.springframework.boot.Banner;
-import org.springframework.boot.SpringApplication;
-import org.springframework.boot.WebApplicationType;
-import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.boot.LazyInitializationBeanFactoryPostProcessor;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 
 /** Starts the program around one set of arguments and gives its exit code. */
 public final class ShellApplication {
@@ -23,19 +21,13 @@ public final class ShellApplication {
     LogManager.getLogManager().reset();
     Class<?>[] sources =
         Stream.concat(Stream.of(ShellConfiguration.class), Stream.of(more)).toArray(Class[]::new);
-    SpringApplication application = new SpringApplication(sources);
-    application.setWebApplicationType(WebApplicationType.NONE);
-    application.setBannerMode(Banner.Mode.OFF);
-    application.setLogStartupInfo(false);
-    application.setLazyInitialization(true);
-    application.setAddCommandLineProperties(false);
-    // Spring Boot's own listeners read settings from the folder the user stands in and set up
-    // logging: neither is wanted, and both cost start-up time.
-    application.setListeners(List.of());
-    application.setInitializers(List.of());
-    try {
-      ConfigurableApplicationContext context = application.run(args);
-      return SpringApplication.exit(context);
+    // Spring Boot's own start reads settings from the folder the user stands in, binds and converts
+    // them and sets up logging: none of it is wanted, and it costs start-up time.
+    try (AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext()) {
+      context.addBeanFactoryPostProcessor(new LazyInitializationBeanFactoryPostProcessor());
+      context.register(sources);
+      context.refresh();
+      return context.getBean(SessionRunner.class).run(args);
     } catch (RuntimeException | Error failure) {
       List<String> words = List.of(args);
       Standard standard = Standard.ofProcess();

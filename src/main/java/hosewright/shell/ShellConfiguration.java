@@ -2,14 +2,14 @@ package hosewright.shell;
 
 import java.util.LinkedHashSet;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
 /** What the program is made of; a command exists once it is named here or in a class like it. */
-@SpringBootConfiguration(proxyBeanMethods = false)
+@Configuration(proxyBeanMethods = false)
 @Import({HelpCommand.class, VersionCommand.class, QuitCommand.class})
 class ShellConfiguration {
 
@@ -34,8 +34,8 @@ class ShellConfiguration {
   }
 
   @Bean
-  CommandIndex commandIndex(CommandRegistry registry) {
-    return new CommandIndex(registry);
+  CommandIndex commandIndex(CommandRegistry registry, Workspace workspace) {
+    return new CommandIndex(registry, workspace);
   }
 
   @Bean

@@ -1,8 +1,11 @@
 package hosewright.shell;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.springframework.shell.core.command.completion.CompletionContext;
 import org.springframework.shell.core.command.completion.CompletionProposal;
 import org.springframework.shell.core.command.completion.CompletionProvider;
@@ -27,6 +30,10 @@ final class SpecCompletion implements CompletionProvider {
           .map(value -> proposal(head + value).displayText(value))
           .toList();
     }
+    List<CompletionProposal> further = runningOn(before, typed);
+    if (!further.isEmpty()) {
+      return Stream.concat(further.stream(), options(typed, before)).toList();
+    }
     Optional<OptionSpec> waiting =
         before.isEmpty()
             ? Optional.empty()
@@ -34,13 +41,57 @@ final class SpecCompletion implements CompletionProvider {
     return waiting
         .map(option -> option.candidates().apply(typed).stream())
         .map(values -> values.map(SpecCompletion::proposal).toList())
-        .orElseGet(() -> Stream.concat(words(typed), options(typed, before)).toList());
+        .orElseGet(() -> Stream.concat(words(typed, before), options(typed, before)).toList());
   }
 
-  private Stream<CompletionProposal> words(String typed) {
-    return spec.arguments().stream()
-        .flatMap(argument -> argument.candidates().apply(typed).stream())
+  /** The next word of a value that runs on over several, as the command line allows. */
+  private List<CompletionProposal> runningOn(List<String> before, String typed) {
+    int at = before.size() - 1;
+    while (at >= 0 && !before.get(at).startsWith("--")) {
+      at--;
+    }
+    if (at < 0 || at == before.size() - 1 || !spec.arguments().isEmpty()) {
+      return List.of();
+    }
+    String start = String.join(" ", before.subList(at + 1, before.size())) + " ";
+    return option(before.get(at)).filter(option -> !option.isFlag()).stream()
+        .flatMap(option -> further(option.candidates(), start, typed))
+        .toList();
+  }
+
+  /** What can stand next in a value of several words, one word at a time. */
+  private static Stream<CompletionProposal> further(
+      Function<String, List<String>> candidates, String start, String typed) {
+    return candidates.apply(start + typed).stream()
+        .filter(value -> StringUtils.startsWithIgnoreCase(value, start))
+        .map(value -> StringUtils.substringBefore(value.substring(start.length()), " "))
+        .distinct()
         .map(SpecCompletion::proposal);
+  }
+
+  /** What the word that stands here by position may be. */
+  private Stream<CompletionProposal> words(String typed, List<String> before) {
+    List<String> given = new ArrayList<>();
+    for (int at = 0; at < before.size(); at++) {
+      boolean value = at > 0 && option(before.get(at - 1)).filter(o -> !o.isFlag()).isPresent();
+      if (!value && !before.get(at).startsWith("--")) {
+        given.add(before.get(at));
+      }
+    }
+    List<ArgumentSpec> wanted = spec.arguments();
+    if (given.size() < wanted.size()) {
+      return wanted.get(given.size()).candidates().apply(typed).stream()
+          .map(SpecCompletion::proposal);
+    }
+    int last = wanted.size() - 1;
+    if (last < 0 || !wanted.get(last).repeatable()) {
+      return Stream.empty();
+    }
+    Function<String, List<String>> candidates = wanted.get(last).candidates();
+    String start = String.join(" ", given.subList(last, given.size())) + " ";
+    return Stream.concat(
+        candidates.apply(typed).stream().map(SpecCompletion::proposal),
+        further(candidates, start, typed));
   }
 
   private Stream<CompletionProposal> options(String typed, List<String> before) {

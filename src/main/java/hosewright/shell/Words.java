@@ -3,6 +3,7 @@ package hosewright.shell;
 import hosewright.problem.BadInputException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The words of a typed line.
@@ -61,6 +62,11 @@ final class Words {
     }
     throw new BadInputException(
         "quoted value", line.substring(open), "close it with " + mark + " before a space");
+  }
+
+  /** Words as one line that splits into them again. */
+  static String typed(List<String> words) {
+    return words.stream().map(Words::quoted).collect(Collectors.joining(" "));
   }
 
   /** The word as it must be typed to come back whole; a word with both quote marks may not. */

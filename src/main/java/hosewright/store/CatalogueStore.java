@@ -113,6 +113,15 @@ public final class CatalogueStore {
     return load(Optional.of(numbers));
   }
 
+  /** The same as {@link #load()}, with what nobody asks who only plans and quotes left unread. */
+  public Catalogue loadWithoutCosts() {
+    return new Catalogue(
+        new ItemQuery(context).items(Optional.empty()),
+        PriceRows.prices(context, Optional.empty()),
+        List.of(),
+        suppliers());
+  }
+
   private Catalogue load(Optional<Collection<String>> only) {
     return new Catalogue(
         new ItemQuery(context).items(only),
@@ -274,7 +283,8 @@ public final class CatalogueStore {
         items.stream().flatMap(item -> ItemRows.fluids(item).stream()).toList());
   }
 
-  private List<Supplier> suppliers() {
+  /** Who supplies the dealer, in the order of the catalogue. */
+  public List<Supplier> suppliers() {
     return context
         .selectFrom(SUPPLIER)
         .where(SUPPLIER.FILE_ORDER.isNotNull())

@@ -157,6 +157,17 @@ public final class FleetStore {
             .fetch(FLEET_SECTION.SECTION_ID));
   }
 
+  /** At most so many ids that begin so, in order. */
+  public List<String> idsBeginning(String typed, int most) {
+    return context
+        .select(FLEET_SECTION.SECTION_ID)
+        .from(FLEET_SECTION)
+        .where(FLEET_SECTION.SECTION_ID.startsWithIgnoreCase(typed))
+        .orderBy(FLEET_SECTION.SECTION_ID)
+        .limit(most)
+        .fetch(FLEET_SECTION.SECTION_ID);
+  }
+
   /** A section with its records. */
   public Optional<SectionLife> find(String id) {
     return context

@@ -120,9 +120,7 @@ public final class TenderPricing {
     LocalDate date = job.date().orElse(basis.date());
     Optional<Customer> customer = job.customer().map(id -> customers.get(id, date));
     if (basis.quotes() && customer.isEmpty()) {
-      List<String> ids = customers.byId().keySet().stream().sorted().toList();
-      throw new BadInputException(
-          JobField.CUSTOMER.word(), "", "a quote is made for one of " + String.join(", ", ids));
+      throw customers.noneNamed();
     }
     Map<JobField, String> alike = new EnumMap<>(answers);
     alike.remove(JobField.TITLE);

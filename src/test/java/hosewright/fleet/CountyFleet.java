@@ -44,6 +44,19 @@ public final class CountyFleet {
   /** How many of the invented sections wore out, and how many were lost. */
   public record Truth(int worn, int lost) {}
 
+  /**
+   * Writes a county into a folder: {@code FOLDER STATIONS SECTIONS SEED}.
+   *
+   * @param arguments as above
+   */
+  public static void main(String[] arguments) throws IOException {
+    write(
+        Files.createDirectories(Path.of(arguments[0])),
+        Integer.parseInt(arguments[1]),
+        Integer.parseInt(arguments[2]),
+        Long.parseLong(arguments[3]));
+  }
+
   /** Writes inventory, records, outlets and limits into a folder. */
   public static Truth write(Path folder, int stations, int sections, long seed) throws IOException {
     CountyFleet county = new CountyFleet(stations, seed);

@@ -1,6 +1,7 @@
 package hosewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueFiles;
@@ -10,16 +11,22 @@ import hosewright.fleet.BudgetRequest;
 import hosewright.fleet.FleetBudget;
 import hosewright.fleet.HoseAges;
 import hosewright.fleet.HoseRecord;
+import hosewright.fleet.KaplanMeier;
 import hosewright.fleet.ReplacementItems;
 import hosewright.fleet.SectionStatus;
 import hosewright.fleet.SurvivalStudy;
+import hosewright.fleet.Weibull;
+import hosewright.fleet.WeibullFit;
 import hosewright.quote.Dealer;
 import hosewright.thread.End;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,6 +37,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class BudgetWorkbookTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
@@ -132,9 +140,87 @@ final class BudgetWorkbookTest {
       var items = workbook.getSheet("Items");
       var firstYear = items.getRow(3);
       assertThat(firstYear.getCell(3).getNumericCellValue()).isEqualTo(12);
+      firstYear.getCell(3).removeFormula();
       firstYear.getCell(3).setCellValue(9);
       XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
       assertThat(firstYear.getCell(4).getNumericCellValue()).isEqualTo(219.50);
+    }
+  }
+
+  /** A hundred sections of one to sixteen years, and a history that a law can be fitted to. */
+  private static FleetBudget worn(int ageLimit, Optional<Weibull> law) {
+    HoseAges ages = new HoseAges(DAY);
+    for (int i = 0; i < 100; i++) {
+      ages.add(section(i, DAY.minusMonths(12L + i * 19 % 180)), i % 25 == 0);
+    }
+    Catalogue catalogue = new CatalogueFiles().read();
+    NetPrice prices = catalogue.listPricesOn(DAY);
+    WeibullFit fit = new WeibullFit(law.orElse(new Weibull(2.8, 13.5)), -100, 0.01, 0.01, 0);
+    return new BudgetMaker(
+            ages,
+            100 * 50,
+            new SurvivalStudy(
+                List.of(), KaplanMeier.of(List.of()), new WeibullFit.Attempt(fit, "")),
+            new ReplacementItems(catalogue, prices),
+            prices,
+            CurrencyUnit.USD)
+        .make(
+            new BudgetRequest(
+                DAY,
+                10,
+                OptionalInt.of(ageLimit),
+                BigDecimal.ZERO,
+                new BigDecimal("0.03"),
+                new BigDecimal("0.02"),
+                2,
+                1));
+  }
+
+  @TempDir Path folder;
+
+  /** LibreOffice recalculates the workbook as written and with another limit, shape and scale. */
+  @Test
+  void both_methods_follow_the_age_limit_and_the_law_in_another_spreadsheet_program()
+      throws Exception {
+    Weibull other = new Weibull(3.4, 10.25);
+    Path asMade = folder.resolve("as-made.xlsx");
+    Path changed = folder.resolve("changed.xlsx");
+    FleetBudget made = worn(12, Optional.empty());
+    try (XSSFWorkbook workbook = workbook(made)) {
+      save(workbook, asMade);
+      WorkbookReader.named(workbook, "age_limit").setCellValue(7);
+      WorkbookReader.named(workbook, "weibull_shape").setCellValue(other.shape());
+      WorkbookReader.named(workbook, "weibull_scale").setCellValue(other.scaleYears());
+      save(workbook, changed);
+    }
+
+    List<Path> recalculated = Spreadsheet.in(folder).recalculated(List.of(asMade, changed));
+
+    holds(recalculated.get(0), made);
+    holds(recalculated.get(1), worn(7, Optional.of(other)));
+  }
+
+  private static void save(XSSFWorkbook workbook, Path file) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      workbook.write(out);
+    }
+  }
+
+  private static void holds(Path file, FleetBudget budget) throws IOException {
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
+      var sheet = workbook.getSheet("Budget");
+      int first = WorkbookReader.named(workbook, "budget_total").getRowIndex() - budget.years();
+      for (int i = 0; i < budget.years(); i++) {
+        var row = sheet.getRow(first + i);
+        FleetBudget.MethodYear byAge = budget.ageLimit().orElseThrow().years().get(i);
+        FleetBudget.MethodYear byLaw = budget.survival().method().orElseThrow().years().get(i);
+        assertThat(row.getCell(1).getNumericCellValue()).isCloseTo(byAge.sections(), offset(1e-9));
+        assertThat(WorkbookReader.cents(row.getCell(2).getNumericCellValue()))
+            .isEqualByComparingTo(byAge.cost().getAmount());
+        assertThat(row.getCell(3).getNumericCellValue()).isCloseTo(byLaw.sections(), offset(1e-9));
+        assertThat(WorkbookReader.cents(row.getCell(4).getNumericCellValue()))
+            .isEqualByComparingTo(byLaw.cost().getAmount());
+      }
     }
   }
 

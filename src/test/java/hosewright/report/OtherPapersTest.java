@@ -113,7 +113,7 @@ final class OtherPapersTest {
 
     assertThat(summary)
         .contains("9 sections of 1.75 in hose, 50 ft each, with 1.5 in couplings.")
-        .contains("95 gallons a minute arrive with 57.29 psi; 50 psi are needed.")
+        .contains("95 gallons a minute arrive with 57.29 psi; 50 psi is needed.")
         .contains("That the source ends in 2.5 NH male")
         .contains("Sudden closure: Upper bound with the fastest wave; close slowly.")
         .contains("in all USD 1701.17.");

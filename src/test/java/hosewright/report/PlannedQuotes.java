@@ -7,9 +7,12 @@ import hosewright.line.Job;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
+import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.CustomerReader;
 import hosewright.quote.DealerTerms;
+import hosewright.quote.Discount;
+import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.Terms;
@@ -17,6 +20,7 @@ import hosewright.quote.TermsReader;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -32,6 +36,7 @@ import org.joda.money.CurrencyUnit;
 /** Quotes planned and priced from the demo catalogue as it lies in the repository. */
 final class PlannedQuotes {
   private static final LocalDate DATE = LocalDate.of(2026, 11, 2);
+  private static final Instant MADE_AT = Instant.parse("2026-11-02T09:30:00Z");
 
   /** No source stated; the flow split over two lines; losses stated by makers in the line. */
   private static final List<String> HARDER_JOBS =
@@ -135,7 +140,26 @@ final class PlannedQuotes {
     return quotes;
   }
 
+  /** A quote of which every second line has a discount, each of another percentage. */
+  static Quote discounted() {
+    PlannedQuotes desk = new PlannedQuotes();
+    Quote plain = desk.quote("Q-200001", HARDER_JOBS.get(0));
+    Amendments amendments = Amendments.NONE;
+    for (int i = 0; i < plain.lines().size(); i += 2) {
+      // 3.7 %, 14.7 % and so on leave cents to round on almost any price.
+      BigDecimal fraction = BigDecimal.valueOf(37L + 55 * i, 3);
+      amendments =
+          amendments.withDiscount(
+              plain.lines().get(i).key(), new Discount(fraction, "first order"));
+    }
+    return desk.quote("Q-200001", HARDER_JOBS.get(0), amendments);
+  }
+
   private Quote quote(String number, String text) {
+    return quote(number, text, Amendments.NONE);
+  }
+
+  private Quote quote(String number, String text, Amendments amendments) {
     Job job = JobForm.read(JobFile.parse(text));
     Customer customer = customers.get(job.customer().orElse("COUNTER"));
     LinePlan plan =
@@ -143,7 +167,9 @@ final class PlannedQuotes {
             .plan(job);
     return new QuoteMaker(catalogue, terms)
         .make(
-            number, customer, DATE, job.title(), text, plan, Instant.parse("2026-11-02T09:30:00Z"));
+            new QuoteMaker.Draft(
+                number, 1, customer, DATE, job.title(), text, plan, amendments, MADE_AT),
+            new PriceList(catalogue, customer, DATE));
   }
 
   private static Map<String, Reader> files(List<String> names) {

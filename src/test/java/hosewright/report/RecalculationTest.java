@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.offset;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LinePlan;
+import hosewright.quote.Discount;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.QuoteLine;
@@ -32,6 +33,7 @@ final class RecalculationTest {
   void every_line_and_total_comes_out_as_quoted() throws Exception {
     List<Quote> quotes = new ArrayList<>(SampleQuotes.all());
     quotes.addAll(PlannedQuotes.all());
+    quotes.add(PlannedQuotes.discounted());
     List<Path> files = new ArrayList<>();
     for (Quote quote : quotes) {
       files.add(saved(quote, quote.number() + ".xlsx"));
@@ -49,44 +51,64 @@ final class RecalculationTest {
   }
 
   @Test
-  void a_changed_quantity_moves_the_break_the_line_the_tax_and_the_total() throws Exception {
-    Quote quote = SampleQuotes.hydrantLine();
+  void a_changed_quantity_moves_the_break_its_discount_the_line_the_tax_and_the_total()
+      throws Exception {
+    List<Quote> quotes = List.of(SampleQuotes.hydrantLine(), PlannedQuotes.discounted());
+    assertThat(quotes.get(1).lines()).anyMatch(line -> line.discount().isPresent());
+    List<Path> changed = new ArrayList<>();
+    for (Quote quote : quotes) {
+      changed.add(withOtherQuantities(quote));
+    }
+
+    List<Path> recalculated = Spreadsheet.in(folder).recalculated(changed);
+
+    for (int i = 0; i < quotes.size(); i++) {
+      try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
+        holdsOtherQuantities(workbook, quotes.get(i));
+      }
+    }
+  }
+
+  private static int otherQuantity(int line) {
     int[] quantities = {25, 4, 0, 25, 24, 12};
-    Path changed = saved(quote, "changed.xlsx");
-    try (XSSFWorkbook workbook = WorkbookReader.open(changed)) {
+    return quantities[line % quantities.length];
+  }
+
+  private Path withOtherQuantities(Quote quote) throws IOException {
+    Path file = saved(quote, "changed-" + quote.number() + ".xlsx");
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       XSSFSheet sheet = workbook.getSheet("Quote");
       int first = WorkbookReader.headingRow(sheet) + 1;
-      for (int i = 0; i < quantities.length; i++) {
-        sheet.getRow(first + i).getCell(3).setCellValue(quantities[i]);
+      for (int i = 0; i < quote.lines().size(); i++) {
+        sheet.getRow(first + i).getCell(3).setCellValue(otherQuantity(i));
       }
-      try (OutputStream out = Files.newOutputStream(changed)) {
+      try (OutputStream out = Files.newOutputStream(file)) {
         workbook.write(out);
       }
     }
+    return file;
+  }
 
-    Path recalculated = Spreadsheet.in(folder).recalculated(List.of(changed)).get(0);
-
+  private static void holdsOtherQuantities(XSSFWorkbook workbook, Quote quote) {
     BigDecimal subtotal = BigDecimal.ZERO;
-    try (XSSFWorkbook workbook = WorkbookReader.open(recalculated)) {
-      XSSFSheet sheet = workbook.getSheet("Quote");
-      int first = WorkbookReader.headingRow(sheet) + 1;
-      for (int i = 0; i < quantities.length; i++) {
-        BigDecimal unit = priceAt(quote.lines().get(i), quantities[i]);
-        BigDecimal extended = unit.multiply(BigDecimal.valueOf(quantities[i]));
-        subtotal = subtotal.add(extended);
-        var row = sheet.getRow(first + i);
-        assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
-            .isEqualByComparingTo(unit);
-        assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
-            .isEqualByComparingTo(extended);
-      }
-      BigDecimal freight = quote.freight().getAmount();
-      BigDecimal tax =
-          subtotal.add(freight).multiply(quote.taxRate()).setScale(2, RoundingMode.HALF_UP);
-      assertThat(WorkbookReader.amount(workbook, "quote_tax")).isEqualByComparingTo(tax);
-      assertThat(WorkbookReader.amount(workbook, "quote_total"))
-          .isEqualByComparingTo(subtotal.add(freight).add(tax));
+    XSSFSheet sheet = workbook.getSheet("Quote");
+    int first = WorkbookReader.headingRow(sheet) + 1;
+    for (int i = 0; i < quote.lines().size(); i++) {
+      BigDecimal unit = priceAt(quote.lines().get(i), otherQuantity(i));
+      BigDecimal extended = unit.multiply(BigDecimal.valueOf(otherQuantity(i)));
+      subtotal = subtotal.add(extended);
+      var row = sheet.getRow(first + i);
+      assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
+          .isEqualByComparingTo(unit);
+      assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
+          .isEqualByComparingTo(extended);
     }
+    BigDecimal freight = quote.freight().getAmount();
+    BigDecimal tax =
+        subtotal.add(freight).multiply(quote.taxRate()).setScale(2, RoundingMode.HALF_UP);
+    assertThat(WorkbookReader.amount(workbook, "quote_tax")).isEqualByComparingTo(tax);
+    assertThat(WorkbookReader.amount(workbook, "quote_total"))
+        .isEqualByComparingTo(subtotal.add(freight).add(tax));
   }
 
   @Test
@@ -187,7 +209,8 @@ final class RecalculationTest {
         price = step.unitPrice().getAmount();
       }
     }
-    return price;
+    BigDecimal off = line.discount().map(Discount::fraction).orElse(BigDecimal.ZERO);
+    return price.multiply(BigDecimal.ONE.subtract(off)).setScale(2, RoundingMode.HALF_UP);
   }
 
   private Path saved(Quote quote, String name) throws IOException {

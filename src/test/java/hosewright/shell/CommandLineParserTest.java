@@ -69,6 +69,25 @@ final class CommandLineParserTest {
   }
 
   @Test
+  void a_value_runs_on_to_the_next_option_where_a_command_takes_no_words() {
+    assertThat(values("probe keep --end 2.5 NH male --papers=pdf, csv --quick"))
+        .containsExactlyInAnyOrder("end 2.5 NH male", "papers pdf, csv", "quick true");
+  }
+
+  @Test
+  void nothing_runs_on_after_a_flag_or_before_an_option() {
+    assertThat(problems("probe keep stray --quick late"))
+        .extracting(Problem::value)
+        .containsExactly("stray", "late");
+  }
+
+  @Test
+  void where_a_command_takes_words_they_are_no_part_of_a_value() {
+    ParsedInput input = parse("probe echo --text a b");
+    assertThat(input.arguments()).extracting("value").containsExactly("b");
+  }
+
+  @Test
   void a_wrong_verb_is_answered_with_the_verbs_there_are() {
     assertThat(problems("probe ehco"))
         .containsExactly(

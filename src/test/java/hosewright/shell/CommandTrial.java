@@ -30,7 +30,7 @@ public final class CommandTrial {
     runner =
         new CommandRunner(
             registry,
-            new CommandLineParser(new CommandIndex(registry)),
+            new CommandLineParser(new CommandIndex(registry, workspace)),
             new FailureReport(workspace, standard));
   }
 

@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.EnabledForJreRange;
 import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.JRE;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -59,11 +62,34 @@ final class LauncherIT {
 
   @Test
   void a_missing_or_broken_archive_is_passed_over_in_silence() throws IOException {
-    Path archive = home.resolve("app/hosewright.jsa");
-    Files.deleteIfExists(archive);
+    Path cache = cache();
+    // As if another start were making it, so that none is made while this test deletes its folder.
+    Files.createDirectories(cache.resolveSibling(cache.getFileName() + ".made"));
+    for (Path kept : List.of(home.resolve("app/hosewright.jsa"), cache)) {
+      Files.deleteIfExists(kept);
+      answersOnce(home.resolve("bin/hosewright"));
+      Files.writeString(kept, "not an archive");
+      answersOnce(home.resolve("bin/hosewright"));
+    }
+  }
+
+  @Test
+  @EnabledForJreRange(min = JRE.JAVA_25)
+  @Timeout(180)
+  void a_first_start_makes_the_cache_on_the_side_and_once() throws Exception {
+    Path cache = cache();
+    Files.deleteIfExists(cache);
+    Files.deleteIfExists(cache.resolveSibling(cache.getFileName() + ".made"));
     answersOnce(home.resolve("bin/hosewright"));
-    Files.writeString(archive, "not an archive");
     answersOnce(home.resolve("bin/hosewright"));
+    while (!Files.exists(cache)) {
+      Thread.sleep(100);
+    }
+    answersOnce(home.resolve("bin/hosewright"));
+  }
+
+  private Path cache() {
+    return home.resolve("app/hosewright-" + System.getProperty("java.version") + ".aot");
   }
 
   @Test

@@ -37,6 +37,33 @@ final class LineCompleterTest {
   }
 
   @Test
+  void a_value_that_runs_on_is_completed_word_by_word() {
+    assertThat(offered("probe keep --end 2.5 nh "))
+        .containsSubsequence("male", "female")
+        .contains("--quick");
+    assertThat(offered("probe keep --end 2.5 NH female s")).contains("swivel");
+  }
+
+  @Test
+  void behind_a_comma_what_is_not_named_yet_is_offered() {
+    assertThat(offered("probe keep --papers pdf,")).containsExactly("pdf,csv");
+  }
+
+  @Test
+  void short_forms_are_offered_and_lead_to_what_they_stand_for() throws IOException {
+    Files.writeString(data.resolve(ShortForms.FILE), "red = probe echo --tag red");
+    assertThat(offered("")).contains("red", "pe");
+    assertThat(offered("red --")).contains("--text");
+    assertThat(offered("pe --")).contains("--text");
+  }
+
+  @Test
+  void help_is_completed_by_the_words_of_commands() {
+    assertThat(offered("help ")).contains("probe", "version");
+    assertThat(offered("help probe ")).contains("echo", "ask");
+  }
+
+  @Test
   void files_are_offered_folder_by_folder() throws IOException {
     Files.createDirectories(data.resolve("jobs/old"));
     Files.writeString(data.resolve("jobs/one.yaml"), "");

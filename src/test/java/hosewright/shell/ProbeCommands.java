@@ -107,7 +107,14 @@ final class ProbeCommands {
     private final Workspace workspace;
 
     Keep(Workspace workspace) {
-      super(CommandSpec.of("probe keep", Group.SHELL, "Uses the data folder", "probe keep"));
+      super(
+          CommandSpec.of("probe keep", Group.SHELL, "Uses the data folder", "probe keep")
+              .with(
+                  OptionSpec.value("end", "END", "an end")
+                      .completing("2.5 NH male", "2.5 NH female swivel", "2 NPT male"),
+                  OptionSpec.value("papers", "KINDS", "papers")
+                      .completingList(() -> List.of("pdf", "csv")),
+                  OptionSpec.flag("quick", "at once")));
       this.workspace = workspace;
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
@@ -24,11 +25,18 @@ final class Shells {
                 Set.of(
                     new VersionCommand(),
                     new QuitCommand(),
+                    new HelpCommand(
+                        new ObjectProvider<CommandIndex>() {
+                          @Override
+                          public CommandIndex getObject() {
+                            return index;
+                          }
+                        }),
                     new ProbeCommands.Echo(),
                     new ProbeCommands.Ask(),
                     new ProbeCommands.Unsafe(),
                     new ProbeCommands.Keep(workspace))));
-    index = new CommandIndex(registry);
+    index = new CommandIndex(registry, workspace);
     parser = new CommandLineParser(index);
     runner = new CommandRunner(registry, parser, new FailureReport(workspace, standard));
   }

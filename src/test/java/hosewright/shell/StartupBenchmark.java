@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.springframework.boot.Banner;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
@@ -20,12 +21,12 @@ import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
  * turns, so that a machine that grows busier slows each alike.
  *
  * <p>After {@code mvn -B -DskipTests package}: {@code java -cp target/test-classes
- * hosewright.shell.StartupBenchmark [rounds]}.
+ * hosewright.shell.StartupBenchmark [rounds [folder of a JDK ...]]}; without folders on the Java
+ * that runs it.
  */
 public final class StartupBenchmark {
   private static final Path BUILD = Path.of("target").toAbsolutePath();
-  private static final String JAVA =
-      Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  private static final int CACHE_SECONDS = 180;
   private static final List<String> CHECK =
       List.of("joint", "check", "--a", "2.5 NH male", "--b", "1.5 NPT female", "--json");
 
@@ -49,19 +50,36 @@ public final class StartupBenchmark {
     }
   }
 
-  /** Measures and prints medians, and each as a share of the plain jar's. */
+  /** Measures and prints medians, and each as a share of the plain jar's on the same Java. */
   public static void main(String[] args) throws IOException, InterruptedException {
     int rounds = args.length > 0 ? Integer.parseInt(args[0]) : 15;
-    Map<String, List<String>> programs = programs();
-    Map<String, List<Double>> seconds = new LinkedHashMap<>();
-    programs.forEach((name, command) -> seconds.put(name, new ArrayList<>()));
+    List<Path> homes =
+        args.length > 1
+            ? Arrays.stream(args).skip(1).map(Path::of).toList()
+            : List.of(Path.of(System.getProperty("java.home")));
+    Map<Path, Map<String, List<Double>>> seconds = new LinkedHashMap<>();
+    for (Path home : homes) {
+      Map<String, List<Double>> times = new LinkedHashMap<>();
+      for (Map.Entry<String, List<String>> program : programs(home).entrySet()) {
+        seconds(home, program.getValue());
+        times.put(program.getKey(), new ArrayList<>());
+      }
+      seconds.put(home, times);
+      waitForCache();
+    }
     for (int round = 0; round < rounds; round++) {
-      for (Map.Entry<String, List<String>> program : programs.entrySet()) {
-        seconds.get(program.getKey()).add(seconds(program.getValue()));
+      for (Path home : homes) {
+        for (Map.Entry<String, List<String>> program : programs(home).entrySet()) {
+          seconds.get(home).get(program.getKey()).add(seconds(home, program.getValue()));
+        }
       }
     }
+    seconds.forEach((home, times) -> print(home, rounds, times));
+  }
+
+  private static void print(Path home, int rounds, Map<String, List<Double>> seconds) {
     double jar = median(seconds.get("plain jar"));
-    System.out.println("Java " + System.getProperty("java.version") + ", median of " + rounds);
+    System.out.println(home + ", median of " + rounds);
     seconds.forEach(
         (name, times) ->
             System.out.printf(
@@ -72,17 +90,36 @@ public final class StartupBenchmark {
                 100 * median(times) / jar));
   }
 
-  private static Map<String, List<String>> programs() {
+  /** The launcher's first start on a newer Java makes its cache on the side. */
+  private static void waitForCache() throws IOException, InterruptedException {
+    for (int second = 0; second < CACHE_SECONDS; second++) {
+      try (Stream<Path> files = Files.list(BUILD.resolve("hosewright/app"))) {
+        List<String> names = files.map(file -> file.getFileName().toString()).toList();
+        boolean underway =
+            names.stream()
+                .filter(name -> name.endsWith(".aot.made"))
+                .anyMatch(name -> !names.contains(name.replace(".made", "")));
+        if (!underway) {
+          return;
+        }
+      }
+      Thread.sleep(1000);
+    }
+    System.out.println("No cache was made within " + CACHE_SECONDS + " s.");
+  }
+
+  private static Map<String, List<String>> programs(Path home) {
+    String java = home.resolve("bin/java").toString();
     Map<String, List<String>> programs = new LinkedHashMap<>();
-    programs.put("empty Java", List.of(JAVA, "-cp", classes(), EmptyJava.class.getName()));
+    programs.put("empty Java", List.of(java, "-cp", classes(), EmptyJava.class.getName()));
     programs.put(
         "empty Spring Shell",
         List.of(
-            JAVA,
+            java,
             "-cp",
             classes() + File.pathSeparator + BUILD.resolve("hosewright/app/lib") + "/*",
             EmptyShell.class.getName()));
-    programs.put("plain jar", with(JAVA, "-jar", BUILD.resolve("hosewright.jar").toString()));
+    programs.put("plain jar", with(java, "-jar", BUILD.resolve("hosewright.jar").toString()));
     programs.put("launcher", with(BUILD.resolve("hosewright/bin/hosewright").toString()));
     return programs;
   }
@@ -97,9 +134,10 @@ public final class StartupBenchmark {
     return command;
   }
 
-  private static double seconds(List<String> command) throws IOException, InterruptedException {
+  private static double seconds(Path home, List<String> command)
+      throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    builder.environment().put("JAVA_HOME", home.toString());
     builder.environment().put("HOSEWRIGHT_DATA", BUILD.resolve("startup-data").toString());
     Path out = Files.createTempFile("startup", ".out");
     builder.redirectErrorStream(true).redirectOutput(out.toFile());
