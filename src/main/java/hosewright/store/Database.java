@@ -8,9 +8,11 @@ import java.time.Duration;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.apache.commons.lang3.ArrayUtils;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.jooq.Configuration;
 import org.jooq.DSLContext;
+import org.jooq.ExecuteListener;
 import org.jooq.Log;
 import org.jooq.SQLDialect;
 import org.jooq.TransactionProvider;
@@ -68,11 +70,19 @@ public final class Database implements AutoCloseable {
    */
   public static Database open(Path dataFolder, Duration patience) {
     Path folder = usable(dataFolder);
-    return opened(
-        "data folder " + folder,
-        HighWaterMarks.in(folder),
-        EmbeddedPool.open(folder, patience),
-        SQLDialect.H2);
+    Damage damage = new Damage(folder);
+    try {
+      return opened(
+          "data folder " + folder,
+          HighWaterMarks.in(folder),
+          EmbeddedPool.open(folder, patience),
+          SQLDialect.H2,
+          damage);
+    } catch (BadInputException e) {
+      throw e;
+    } catch (RuntimeException e) {
+      throw damage.of(e).map(RuntimeException.class::cast).orElse(e);
+    }
   }
 
   /**
@@ -101,12 +111,16 @@ public final class Database implements AutoCloseable {
   }
 
   private static Database opened(
-      String where, HighWaterMarks marks, JdbcConnectionPool pool, SQLDialect dialect) {
+      String where,
+      HighWaterMarks marks,
+      JdbcConnectionPool pool,
+      SQLDialect dialect,
+      ExecuteListener... more) {
     pool.setMaxConnections(CONNECTIONS);
     DefaultConfiguration configuration = new DefaultConfiguration();
     configuration.set(dialect);
     configuration.set(settings());
-    configuration.set(new StoreTrouble(where));
+    configuration.set(ArrayUtils.addFirst(more, new StoreTrouble(where)));
     configuration.set(pool);
     configuration.set(new Transactions(transactions(configuration), where));
     Database database = new Database(where, marks, pool, DSL.using(configuration));

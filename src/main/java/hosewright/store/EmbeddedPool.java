@@ -1,13 +1,11 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
-import java.io.EOFException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
-import org.apache.commons.lang3.exception.ExceptionUtils;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.h2.jdbcx.JdbcDataSource;
@@ -73,32 +71,25 @@ final class EmbeddedPool {
   }
 
   private static RuntimeException unreadable(Path folder, SQLException e) {
+    Damage damage = new Damage(folder);
     return switch (e.getErrorCode()) {
-      case ErrorCode.FILE_CORRUPTED_1,
-          ErrorCode.FILE_VERSION_ERROR_1,
-          ErrorCode.WRONG_USER_OR_PASSWORD ->
-          damaged(folder);
+      // Nobody sets a password: the page that holds the users is not ours.
+      case ErrorCode.WRONG_USER_OR_PASSWORD -> damage.told();
+      // H2 reports a file cut short as one that cannot be read.
       case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
-          endsTooSoon(e)
-              ? damaged(folder)
-              : new BadInputException(
-                  "data folder",
-                  folder.toString(),
-                  "a folder whose file store.mv.db may be read and written");
+          damage
+              .of(e)
+              .map(RuntimeException.class::cast)
+              .orElseGet(
+                  () ->
+                      new BadInputException(
+                          "data folder",
+                          folder.toString(),
+                          "a folder whose file store.mv.db may be read and written"));
       default ->
           StoreTrouble.of(e, "data folder " + folder)
+              .or(() -> damage.of(e))
               .orElseGet(() -> new IllegalStateException("cannot open the store in " + folder, e));
     };
-  }
-
-  /** H2 reports a file cut short as one that cannot be read. */
-  private static boolean endsTooSoon(SQLException e) {
-    return ExceptionUtils.indexOfType(e, EOFException.class) >= 0;
-  }
-
-  private static DamagedStoreException damaged(Path folder) {
-    return new DamagedStoreException(
-        folder,
-        Backup.last(folder).map(last -> ", the last one with: data restore " + last).orElse(""));
   }
 }
