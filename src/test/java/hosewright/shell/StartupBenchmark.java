@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.springframework.boot.Banner;
 import org.springframework.boot.SpringApplication;
-import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
+import org.springframework.boot.autoconfigure.SpringBootApplication;
 
 /**
  * How long a process takes from start to end, wall time: one {@code joint check} by the launcher
@@ -40,13 +40,14 @@ public final class StartupBenchmark {
   }
 
   /** A shell with nothing of ours in it. */
-  @EnableAutoConfiguration
+  @SpringBootApplication(scanBasePackages = "hosewright.nothing")
   public static class EmptyShell {
 
     public static void main(String[] args) {
       SpringApplication application = new SpringApplication(EmptyShell.class);
       application.setBannerMode(Banner.Mode.OFF);
-      application.run("--spring.shell.interactive.enabled=false", "version").close();
+      application.setDefaultProperties(Map.of("spring.shell.interactive.enabled", "false"));
+      application.run("version").close();
     }
   }
 
