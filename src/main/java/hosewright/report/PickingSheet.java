@@ -13,6 +13,9 @@ import java.util.Set;
 final class PickingSheet {
   static final int[] WIDTHS = {8, 7, 22, 50, 10, 8, 12, 22};
 
+  /** Of both tables together, most of them two lines high. */
+  private static final int ROWS_ON_A_PAGE = 15;
+
   private final Page page;
 
   PickingSheet(Page page) {
@@ -42,8 +45,12 @@ final class PickingSheet {
             last > heading ? "SUM(G" + (heading + 1) + ":G" + last + ")" : "0",
             Look.NUMBER_STRONG)
         .named(6, "picked_weight_lb");
+    if (quote.lines().size() + quote.plan().run().size() > ROWS_ON_A_PAGE) {
+      page.newSheetOfPaper();
+    }
     assembly(quote.plan());
-    page.finished(heading);
+    // Two tables: on a further page the heading of the first would stand over the second.
+    page.finishedBelow(heading);
   }
 
   private void pick(QuoteLine line, int quoteRow) {
