@@ -137,7 +137,8 @@ public final class StartupBenchmark {
 
   private static double seconds(Path home, List<String> command)
       throws IOException, InterruptedException {
-    ProcessBuilder builder = new ProcessBuilder(command);
+    // The empty shell keeps its history in the folder it is started in.
+    ProcessBuilder builder = new ProcessBuilder(command).directory(BUILD.toFile());
     builder.environment().put("JAVA_HOME", home.toString());
     builder.environment().put("HOSEWRIGHT_DATA", BUILD.resolve("startup-data").toString());
     Path out = Files.createTempFile("startup", ".out");
