@@ -57,23 +57,16 @@ public record Order(
 
   /** The same order with these purchase orders. */
   public Order with(List<PurchaseOrder> bought) {
-    return new Order(
-        number,
-        quoteNumber,
-        quoteRevision,
-        customer,
-        title,
-        raisedOn,
-        shipOn,
-        raisedAt,
-        raisedBy,
-        cancellation,
-        lines,
-        bought);
+    return as(cancellation, lines, bought);
   }
 
   /** The same order when nothing of it is wanted any more. */
   Order cancelled(Cancellation by) {
+    return as(Optional.of(by), lines.stream().map(OrderLine::unwanted).toList(), purchases);
+  }
+
+  private Order as(
+      Optional<Cancellation> how, List<OrderLine> nowLines, List<PurchaseOrder> bought) {
     return new Order(
         number,
         quoteNumber,
@@ -84,9 +77,9 @@ public record Order(
         shipOn,
         raisedAt,
         raisedBy,
-        Optional.of(by),
-        lines.stream().map(OrderLine::unwanted).toList(),
-        purchases);
+        how,
+        nowLines,
+        bought);
   }
 
   /** Where it stands. */

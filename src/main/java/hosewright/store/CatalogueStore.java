@@ -2,38 +2,25 @@ package hosewright.store;
 
 import static hosewright.store.db.Tables.CATALOGUE_LOAD;
 import static hosewright.store.db.Tables.ITEM;
-import static hosewright.store.db.Tables.ITEM_DERATING;
-import static hosewright.store.db.Tables.ITEM_END;
-import static hosewright.store.db.Tables.ITEM_FLUID;
 import static hosewright.store.db.Tables.PRICE;
 import static hosewright.store.db.Tables.SUPPLIER;
 import static org.jooq.impl.DSL.max;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CostRow;
-import hosewright.catalogue.Item;
 import hosewright.catalogue.Listing;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
 import hosewright.store.db.tables.CatalogueLoad;
 import hosewright.store.db.tables.records.CatalogueLoadRecord;
-import hosewright.store.db.tables.records.ItemRecord;
-import hosewright.store.db.tables.records.SupplierRecord;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
-import org.joda.money.Money;
 import org.jooq.DSLContext;
 
 /** Keeps the catalogue, and every price it ever had. */
 public final class CatalogueStore {
-  private static final int LONGEST_SOURCE = 300;
-
   private final DSLContext context;
 
   public CatalogueStore(Database database) {
@@ -71,27 +58,11 @@ public final class CatalogueStore {
    * @param source file or folder, at most 300 characters of it are kept
    */
   public void replace(Catalogue catalogue, Instant loadedAt, String source) {
-    List<PriceRow> prices = new ArrayList<>();
-    List<CostRow> costs = new ArrayList<>();
-    for (Item item : catalogue.items()) {
-      prices.addAll(catalogue.priceHistory(item.number()));
-      costs.addAll(catalogue.costHistory(item.number()));
-    }
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
           Turns.take(inside, CATALOGUE_LOAD);
-          int load = newLoad(inside, loadedAt, source, catalogue.items().size(), prices.size());
-          replaceSuppliers(inside, catalogue.suppliers());
-          Map<String, Integer> stated =
-              inside
-                  .select(ITEM.ITEM_NUMBER, ITEM.ON_HAND)
-                  .from(ITEM)
-                  .fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
-          replaceItems(inside, catalogue.items());
-          StockRows.counted(inside, stated, catalogue.items(), loadedAt.atOffset(ZoneOffset.UTC));
-          PriceRows.replacePrices(inside, prices, load);
-          PriceRows.replaceCosts(inside, costs, load);
+          new CatalogueWriter(inside, lastLoad(inside) + 1, loadedAt).replace(catalogue, source);
         });
   }
 
@@ -178,6 +149,10 @@ public final class CatalogueStore {
 
   /** Number of the load that brought the catalogue kept; 0 before the first. */
   public int loadNumber() {
+    return lastLoad(context);
+  }
+
+  private static int lastLoad(DSLContext context) {
     Integer last =
         context.select(max(CATALOGUE_LOAD.LOAD_NUMBER)).from(CATALOGUE_LOAD).fetchSingle().value1();
     return last == null ? 0 : last;
@@ -208,79 +183,6 @@ public final class CatalogueStore {
 
   private static Load load(CatalogueLoadRecord row) {
     return new Load(row.getLoadNumber(), row.getLoadedAt().toInstant(), row.getSource());
-  }
-
-  private static int newLoad(
-      DSLContext inside, Instant loadedAt, String source, int items, int prices) {
-    Integer last =
-        inside.select(max(CATALOGUE_LOAD.LOAD_NUMBER)).from(CATALOGUE_LOAD).fetchSingle().value1();
-    int number = last == null ? 1 : last + 1;
-    inside
-        .insertInto(CATALOGUE_LOAD)
-        .set(CATALOGUE_LOAD.LOAD_NUMBER, number)
-        .set(CATALOGUE_LOAD.LOADED_AT, loadedAt.atOffset(ZoneOffset.UTC))
-        .set(CATALOGUE_LOAD.SOURCE, source.substring(0, Math.min(source.length(), LONGEST_SOURCE)))
-        .set(CATALOGUE_LOAD.ITEM_COUNT, items)
-        .set(CATALOGUE_LOAD.PRICE_COUNT, prices)
-        .execute();
-    return number;
-  }
-
-  private static void replaceSuppliers(DSLContext inside, List<Supplier> suppliers) {
-    List<SupplierRecord> rows = new ArrayList<>();
-    for (Supplier supplier : suppliers) {
-      rows.add(
-          new SupplierRecord(
-              supplier.code(),
-              supplier.name(),
-              supplier.leadDays(),
-              rows.size() + 1,
-              supplier.minimumOrder().map(Money::getAmount).orElse(null),
-              supplier.minimumOrder().map(Amounts::code).orElse(null)));
-    }
-    inside.update(SUPPLIER).setNull(SUPPLIER.FILE_ORDER).execute();
-    inside.batchMerge(rows).execute();
-  }
-
-  /** Rewrites only what changed: most of a catalogue stays as it is from one file to the next. */
-  private static void replaceItems(DSLContext inside, List<Item> items) {
-    Map<String, ItemRecord> kept = inside.selectFrom(ITEM).fetchMap(ITEM.ITEM_NUMBER);
-    List<ItemRecord> added = new ArrayList<>();
-    List<ItemRecord> changed = new ArrayList<>();
-    int fileOrder = 0;
-    for (Item item : items) {
-      fileOrder++;
-      ItemRecord wanted = ItemRows.main(item, fileOrder);
-      ItemRecord known = kept.remove(item.number());
-      if (known == null) {
-        added.add(wanted);
-      } else if (!known.equals(wanted)) {
-        changed.add(wanted);
-      }
-    }
-    for (ItemRecord dropped : kept.values()) {
-      dropped.setFileOrder(null);
-      changed.add(dropped);
-    }
-    inside.batchUpdate(changed).execute();
-    Rows.insert(inside, ITEM, added);
-    replaceParts(inside, items);
-  }
-
-  private static void replaceParts(DSLContext inside, List<Item> items) {
-    inside.deleteFrom(ITEM_END).execute();
-    inside.deleteFrom(ITEM_DERATING).execute();
-    inside.deleteFrom(ITEM_FLUID).execute();
-    Rows.insert(
-        inside, ITEM_END, items.stream().flatMap(item -> ItemRows.ends(item).stream()).toList());
-    Rows.insert(
-        inside,
-        ITEM_DERATING,
-        items.stream().flatMap(item -> ItemRows.deratings(item).stream()).toList());
-    Rows.insert(
-        inside,
-        ITEM_FLUID,
-        items.stream().flatMap(item -> ItemRows.fluids(item).stream()).toList());
   }
 
   /** Who supplies the dealer, in the order of the catalogue. */

@@ -11,7 +11,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import org.jooq.DSLContext;
 
 /**
@@ -59,8 +58,9 @@ record OrderNumbers(HighWaterMarks marks) {
   private int lastUsed(DSLContext inside, Series series, int stored, OffsetDateTime now) {
     int highest = marks.of(series).above(stored);
     List<OrderVoidRecord> lost =
-        IntStream.rangeClosed(stored + 1, highest)
-            .mapToObj(number -> new OrderVoidRecord(series.written(number), QuoteNumbers.LOST, now))
+        series
+            .between(stored, highest)
+            .map(number -> new OrderVoidRecord(number, QuoteNumbers.LOST, now))
             .toList();
     Rows.insert(inside, ORDER_VOID, lost);
     return highest;

@@ -6,7 +6,6 @@ import static hosewright.store.db.Tables.QUOTE_VOID;
 import hosewright.store.db.tables.records.QuoteVoidRecord;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.jooq.DSLContext;
 
 /** Hands out quote numbers inside the transaction that keeps the quote. */
@@ -45,8 +44,9 @@ record QuoteNumbers(HighWaterMark mark) {
 
   private static void recordLost(DSLContext inside, int last, int highest, OffsetDateTime now) {
     List<QuoteVoidRecord> lost =
-        IntStream.rangeClosed(last + 1, highest)
-            .mapToObj(number -> new QuoteVoidRecord(Series.QUOTE.written(number), LOST, now))
+        Series.QUOTE
+            .between(last, highest)
+            .map(number -> new QuoteVoidRecord(number, LOST, now))
             .toList();
     Rows.insert(inside, QUOTE_VOID, lost);
   }

@@ -1,6 +1,8 @@
 package hosewright.store;
 
 import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A series of papers, numbered from 1 without a gap. */
 enum Series {
@@ -24,6 +26,11 @@ enum Series {
   /** A number as it stands on paper: {@code Q-000001}. */
   String written(int number) {
     return String.format(Locale.ROOT, "%s-%06d", letter, number);
+  }
+
+  /** All numbers after one, up to another, as they stand on paper. */
+  Stream<String> between(int last, int highest) {
+    return IntStream.rangeClosed(last + 1, highest).mapToObj(this::written);
   }
 
   /** The number again. */

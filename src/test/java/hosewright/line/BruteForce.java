@@ -36,10 +36,11 @@ final class BruteForce {
   private final List<Candidate> candidates = new ArrayList<>();
   private long lines;
 
-  BruteForce(Job job, Catalogue catalogue, NetPrice prices) {
+  /** At list prices. */
+  BruteForce(Job job, SmallShop shop) {
     this.job = job;
-    this.catalogue = catalogue;
-    this.prices = prices;
+    this.catalogue = shop.catalogue();
+    this.prices = catalogue.listPricesOn(SmallShop.DATE);
     Eligibility eligibility = new Eligibility(job, prices);
     this.bill = new PlainBill(job, catalogue, prices);
     this.adapters =

@@ -2,7 +2,6 @@ package hosewright.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.catalogue.Catalogue;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -29,9 +28,7 @@ class FrontTest {
     for (int seed = 0; shops < SHOPS; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
       Job job = random.job();
-      Catalogue catalogue = random.shop().catalogue();
-      BruteForce bruteForce =
-          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      BruteForce bruteForce = new BruteForce(job, random.shop());
       Optional<Set<TradeOff>> expected = bruteForce.undominated(MOST_LINES);
       if (expected.isEmpty()) {
         continue;
@@ -65,9 +62,7 @@ class FrontTest {
     for (int seed = 0; shops < wanted; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
       Job job = jobOf.apply(random);
-      Catalogue catalogue = random.shop().catalogue();
-      BruteForce bruteForce =
-          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      BruteForce bruteForce = new BruteForce(job, random.shop());
       Optional<Set<TradeOff>> expected = bruteForce.undominated(mostLines);
       if (expected.isEmpty() || expected.get().isEmpty()) {
         continue;

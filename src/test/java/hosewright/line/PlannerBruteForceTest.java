@@ -2,7 +2,6 @@ package hosewright.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.catalogue.Catalogue;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -28,9 +27,7 @@ class PlannerBruteForceTest {
     for (int seed = 0; shops < SHOPS; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
       Job job = random.job();
-      Catalogue catalogue = random.shop().catalogue();
-      BruteForce bruteForce =
-          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      BruteForce bruteForce = new BruteForce(job, random.shop());
       Optional<Map<Double, Long>> cheapest = bruteForce.cheapestBySize(MOST_LINES);
       if (cheapest.isEmpty()) {
         continue;
@@ -88,9 +85,7 @@ class PlannerBruteForceTest {
     for (int seed = 0; shops < wanted; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
       Job job = jobOf.apply(random);
-      Catalogue catalogue = random.shop().catalogue();
-      BruteForce bruteForce =
-          new BruteForce(job, catalogue, catalogue.listPricesOn(SmallShop.DATE));
+      BruteForce bruteForce = new BruteForce(job, random.shop());
       Optional<Map<Double, Long>> cheapest = bruteForce.cheapestBySize(mostLines);
       // A shop that has no line at all says little: only some of those are looked at.
       if (cheapest.isEmpty() || bruteForce.lines() == 0 && seed % 20 != 0) {

@@ -11,8 +11,6 @@ import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Signed;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -79,7 +77,7 @@ final class OrderTradeTest {
   private void step() {
     List<Order> all = orders.list();
     if (all.isEmpty() || random.nextInt(4) == 0) {
-      Quote quote = accepted();
+      Quote quote = SampleQuotes.accepted(quotes, NOW);
       orders.raise(quote, (number, free) -> order(number, quote, free), SAM);
       return;
     }
@@ -202,17 +200,6 @@ final class OrderTradeTest {
         Optional.empty(),
         lines,
         purchases);
-  }
-
-  private Quote accepted() {
-    Quote draft =
-        quotes.saveNew(number -> SampleQuotes.quote(number, 1, "Quay"), signed(Step.MAKE));
-    Quote issued = quotes.issue(draft, DAY.plusDays(30), 3, signed(Step.ISSUE));
-    return quotes.changeStatus(issued, Quote.Status.ACCEPTED, signed(Step.ACCEPT));
-  }
-
-  private static Signed signed(Step step) {
-    return Signed.of(step, "ines", NOW, "");
   }
 
   private void count(Database database, String code, int pieces) {

@@ -7,6 +7,8 @@ import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
+import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.Signed;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -43,6 +45,17 @@ final class SampleQuotes {
       };
 
   private SampleQuotes() {}
+
+  /** A new quote that was issued and accepted. */
+  static Quote accepted(StoredQuotes quotes, Instant when) {
+    Quote draft = quotes.saveNew(number -> quote(number, 1, "Quay"), signed(Step.MAKE, when));
+    Quote issued = quotes.issue(draft, DATE.plusDays(30), 3, signed(Step.ISSUE, when));
+    return quotes.changeStatus(issued, Quote.Status.ACCEPTED, signed(Step.ACCEPT, when));
+  }
+
+  static Signed signed(Step step, Instant when) {
+    return Signed.of(step, "ines", when, "");
+  }
 
   static Quote quote(String number, int revision, String title) {
     return new Quote(

@@ -15,7 +15,6 @@ import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Signed;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -70,7 +69,7 @@ final class StoredOrdersTest {
       throws Exception {
     stock(50);
     List<Callable<Order>> raisers =
-        IntStream.range(0, 8).mapToObj(i -> raiser(accepted(), 9)).toList();
+        IntStream.range(0, 8).mapToObj(i -> raiser(SampleQuotes.accepted(quotes, NOW), 9)).toList();
     ExecutorService pool = Executors.newFixedThreadPool(8);
     List<Order> raised = new ArrayList<>();
     for (Future<Order> one : pool.invokeAll(raisers)) {
@@ -101,7 +100,7 @@ final class StoredOrdersTest {
   void goods_come_in_parts_go_to_their_order_and_leave_in_parts_and_the_books_balance()
       throws Exception {
     stock(4);
-    Order order = raiser(accepted(), 9).call();
+    Order order = raiser(SampleQuotes.accepted(quotes, NOW), 9).call();
     assertThat(order.state()).isEqualTo(Order.State.WAITING);
 
     // Bought in packs of 6: 5 are short, 6 come.
@@ -124,7 +123,7 @@ final class StoredOrdersTest {
   @Test
   void more_than_was_bought_or_is_reserved_is_refused_and_moves_nothing() throws Exception {
     stock(4);
-    Order order = raiser(accepted(), 9).call();
+    Order order = raiser(SampleQuotes.accepted(quotes, NOW), 9).call();
 
     assertThatThrownBy(() -> orders.receive("P-000001", Map.of(1, 7), SAM))
         .isInstanceOf(BadInputException.class)
@@ -139,14 +138,16 @@ final class StoredOrdersTest {
   @Test
   void a_quote_has_one_order_and_cannot_be_reopened_behind_its_back() throws Exception {
     stock(9);
-    Quote quote = accepted();
+    Quote quote = SampleQuotes.accepted(quotes, NOW);
     raiser(quote, 2).call();
 
     assertThatThrownBy(() -> raiser(quote, 2).call()).hasMessageContaining("it has O-000001");
     assertThatThrownBy(
             () ->
                 quotes.saveRevision(
-                    quote, SampleQuotes.quote(quote.number(), 2, "again"), signed(Step.REOPEN)))
+                    quote,
+                    SampleQuotes.quote(quote.number(), 2, "again"),
+                    SampleQuotes.signed(Step.REOPEN, NOW)))
         .hasMessageContaining("a quote without an order");
     assertThat(shelf().reserved()).isEqualTo(2);
   }
@@ -154,7 +155,8 @@ final class StoredOrdersTest {
   @Test
   void a_quote_not_accepted_is_not_ordered_from() {
     Quote draft =
-        quotes.saveNew(number -> SampleQuotes.quote(number, 1, "Quay"), signed(Step.MAKE));
+        quotes.saveNew(
+            number -> SampleQuotes.quote(number, 1, "Quay"), SampleQuotes.signed(Step.MAKE, NOW));
 
     assertThatThrownBy(() -> raiser(draft, 1).call()).hasMessageContaining("that is accepted");
   }
@@ -163,7 +165,7 @@ final class StoredOrdersTest {
   void a_cancelled_order_frees_what_it_held_closes_what_has_not_come_and_its_quote_may_order_again()
       throws Exception {
     stock(4);
-    Quote quote = accepted();
+    Quote quote = SampleQuotes.accepted(quotes, NOW);
     Order order = raiser(quote, 9).call();
 
     Cancelled done = cancel(order, Bought.UNDECIDED);
@@ -191,8 +193,8 @@ final class StoredOrdersTest {
   void an_order_bought_for_in_part_is_cancelled_once_somebody_says_what_becomes_of_the_rest()
       throws Exception {
     stock(4);
-    Order first = raiser(accepted(), 9).call();
-    Order second = raiser(accepted(), 6).call();
+    Order first = raiser(SampleQuotes.accepted(quotes, NOW), 9).call();
+    Order second = raiser(SampleQuotes.accepted(quotes, NOW), 6).call();
     orders.receive("P-000001", Map.of(1, 2), SAM);
     orders.receive("P-000002", Map.of(1, 1), SAM);
 
@@ -214,7 +216,7 @@ final class StoredOrdersTest {
   @Test
   void what_has_shipped_cannot_be_cancelled() throws Exception {
     stock(4);
-    Order order = raiser(accepted(), 9).call();
+    Order order = raiser(SampleQuotes.accepted(quotes, NOW), 9).call();
     orders.ship(order.number(), Map.of(1, 1), SAM);
 
     assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
@@ -227,8 +229,8 @@ final class StoredOrdersTest {
   void an_older_store_put_back_never_gives_the_number_of_an_order_or_a_purchase_out_again()
       throws Exception {
     stock(4);
-    Quote early = accepted();
-    Quote late = accepted();
+    Quote early = SampleQuotes.accepted(quotes, NOW);
+    Quote late = SampleQuotes.accepted(quotes, NOW);
     raiser(early, 9).call();
     close();
     books.backUp(folder);
@@ -285,17 +287,6 @@ final class StoredOrdersTest {
             new OrderLine(1, 1, HOSE, HOSE, "hose", "each", quantity, reserved, 0, 0),
             new OrderLine(2, 2, "", "WORK", "labour", "each", 1, 0, 0, 0)),
         purchases);
-  }
-
-  private Quote accepted() {
-    Quote draft =
-        quotes.saveNew(number -> SampleQuotes.quote(number, 1, "Quay"), signed(Step.MAKE));
-    Quote issued = quotes.issue(draft, DAY.plusDays(30), 3, signed(Step.ISSUE));
-    return quotes.changeStatus(issued, Quote.Status.ACCEPTED, signed(Step.ACCEPT));
-  }
-
-  private static Signed signed(Step step) {
-    return Signed.of(step, "ines", NOW, "");
   }
 
   private void stock(int pieces) {
