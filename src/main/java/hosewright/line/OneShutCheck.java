@@ -7,7 +7,6 @@ import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
-import hosewright.hydraulics.Reaction;
 import hosewright.hydraulics.Supply;
 import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Check.Outcome;
@@ -45,10 +44,7 @@ final class OneShutCheck {
     if (!arrival.flows()) {
       return Optional.empty();
     }
-    double lbf =
-        job.tipIn().isPresent()
-            ? Reaction.solidLbf(job.tipIn().getAsDouble(), arrival.deliveredPsi())
-            : Reaction.fogLbf(arrival.flowGpm(), arrival.deliveredPsi());
+    double lbf = PlanHydraulics.nozzleReactionLbf(job, arrival.flowGpm(), arrival.deliveredPsi());
     boolean light = lbf <= Limit.HAND_HELD_REACTION_LBF.value();
     return Optional.of(
         check(

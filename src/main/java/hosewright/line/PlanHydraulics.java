@@ -188,10 +188,14 @@ final class PlanHydraulics {
     if (job.appliance() != ApplianceKind.NOZZLE && job.appliance() != ApplianceKind.MONITOR) {
       return Optional.empty();
     }
-    return Optional.of(
-        job.tipIn().isPresent()
-            ? Reaction.solidLbf(job.tipIn().getAsDouble(), job.needPsi())
-            : Reaction.fogLbf(job.flowEachGpm(), job.needPsi()));
+    return Optional.of(nozzleReactionLbf(job, job.flowEachGpm(), job.needPsi()));
+  }
+
+  /** What one nozzle of a job pushes back with at a flow and a pressure at it, lbf. */
+  static double nozzleReactionLbf(Job job, double flowGpm, double nozzlePsi) {
+    return job.tipIn().isPresent()
+        ? Reaction.solidLbf(job.tipIn().getAsDouble(), nozzlePsi)
+        : Reaction.fogLbf(flowGpm, nozzlePsi);
   }
 
   /** The other laws over all legs; the bore told is that of the hose at the source. */
