@@ -1,6 +1,9 @@
 package hosewright.store;
 
 import static hosewright.store.db.Tables.QUOTE;
+import static org.jooq.impl.DSL.max;
+import static org.jooq.impl.DSL.select;
+import static org.jooq.impl.DSL.val;
 
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
@@ -12,6 +15,9 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.Record1;
+import org.jooq.Select;
 
 /** Quotes to rows of the store and back. */
 final class QuoteRows {
@@ -19,6 +25,30 @@ final class QuoteRows {
 
   QuoteRows(QuoteCodec codec) {
     this.codec = codec;
+  }
+
+  /**
+   * Lets one person at a time change a quote: waits until nobody else does, and holds every
+   * revision of it until the transaction ends. What is read afterwards is the latest there is.
+   */
+  static void hold(DSLContext inside, String number) {
+    inside
+        .selectOne()
+        .from(QUOTE)
+        .where(QUOTE.QUOTE_NUMBER.eq(number))
+        .and(QUOTE.REVISION.eq(1))
+        .forUpdate()
+        .fetch();
+  }
+
+  /** The revision of a quote that nothing has replaced. */
+  static Select<Record1<Integer>> latestOf(String number) {
+    return latestOf(val(number));
+  }
+
+  static Select<Record1<Integer>> latestOf(Field<String> number) {
+    var other = QUOTE.as("OTHER");
+    return select(max(other.REVISION)).from(other).where(other.QUOTE_NUMBER.eq(number));
   }
 
   /** The quote of one row; what was decided after it was written stands in columns. */

@@ -16,7 +16,7 @@ import org.jooq.DSLContext;
 final class QuoteSteps {
   private QuoteSteps() {}
 
-  /** Adds a step, in the transaction that takes it. */
+  /** Adds a step, in the transaction that takes it and holds the quote. */
   static void log(DSLContext inside, String number, int revision, Signed signed) {
     Integer last =
         inside

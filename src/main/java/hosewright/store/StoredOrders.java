@@ -115,6 +115,7 @@ public final class StoredOrders implements OrderBook {
     return locked(
         inside -> {
           Order order = OrderRows.one(inside, number).orElseThrow();
+          QuoteRows.hold(inside, order.quoteNumber());
           Cancelled cancelled =
               Cancelled.of(order, bought, new Order.Cancellation(actor.name(), actor.at(), reason));
           for (OrderLine line : order.lines()) {
@@ -172,19 +173,22 @@ public final class StoredOrders implements OrderBook {
   }
 
   private static void stillAccepted(DSLContext inside, Quote quote) {
+    QuoteRows.hold(inside, quote.number());
     boolean accepted =
         inside
             .select(QUOTE.STATUS)
             .from(QUOTE)
             .where(QUOTE.QUOTE_NUMBER.eq(quote.number()))
             .and(QUOTE.REVISION.eq(quote.revision()))
-            .forUpdate()
+            .and(QUOTE.REVISION.eq(QuoteRows.latestOf(quote.number())))
             .fetchOptional(QUOTE.STATUS)
             .filter(Quote.Status.ACCEPTED.name()::equals)
             .isPresent();
     if (!accepted) {
       throw new BadInputException(
-          "quote", quote.number() + "-r" + quote.revision(), "a quote that is accepted");
+          "quote",
+          quote.number() + "-r" + quote.revision(),
+          "the latest revision of a quote, accepted");
     }
     List<Order> there = OrderRows.fetch(inside, OrderRows.standing(quote.number()));
     if (!there.isEmpty()) {

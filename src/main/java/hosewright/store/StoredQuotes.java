@@ -3,8 +3,6 @@ package hosewright.store;
 import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_VOID;
-import static org.jooq.impl.DSL.max;
-import static org.jooq.impl.DSL.select;
 
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
@@ -21,9 +19,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
-import org.jooq.Record1;
-import org.jooq.Select;
-import org.jooq.exception.IntegrityConstraintViolationException;
 
 /** Keeps quotes in the store, each as one document beside the columns a list shows. */
 public final class StoredQuotes implements QuoteStore {
@@ -67,26 +62,22 @@ public final class StoredQuotes implements QuoteStore {
 
   @Override
   public Quote saveRevision(Quote seen, Quote next, Signed signed) {
-    try {
-      return context.transactionResult(
-          nested -> {
-            DSLContext inside = nested.dsl();
-            Integer latest = inside.fetchSingle(latestOf(next.number())).value1();
-            if (latest == null) {
-              throw new BadInputException("quote", next.number(), "the number of a quote on file");
-            }
-            if (next.revision() != latest + 1) {
-              throw revisedMeanwhile(next, "revision " + latest + " is the latest on file");
-            }
-            // Locked, so that nobody accepts the revision that this one replaces.
-            stillAs(inside, seen);
-            inside.executeInsert(rows.of(next));
-            QuoteSteps.log(inside, next.number(), next.revision(), signed);
-            return next;
-          });
-    } catch (IntegrityConstraintViolationException e) {
-      throw revisedMeanwhile(next, "somebody else has just kept that revision");
-    }
+    return context.transactionResult(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          QuoteRows.hold(inside, next.number());
+          Integer latest = inside.fetchSingle(QuoteRows.latestOf(next.number())).value1();
+          if (latest == null) {
+            throw new BadInputException("quote", next.number(), "the number of a quote on file");
+          }
+          if (next.revision() != latest + 1) {
+            throw revisedMeanwhile(next, "revision " + latest + " is the latest on file");
+          }
+          stillAs(inside, seen);
+          inside.executeInsert(rows.of(next));
+          QuoteSteps.log(inside, next.number(), next.revision(), signed);
+          return next;
+        });
   }
 
   @Override
@@ -103,6 +94,7 @@ public final class StoredQuotes implements QuoteStore {
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
+          QuoteRows.hold(inside, seen.number());
           int changed =
               inside
                   .update(QUOTE)
@@ -111,7 +103,7 @@ public final class StoredQuotes implements QuoteStore {
                   .set(QUOTE.LEAD_DAYS, promised.leadDays())
                   .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
                   .and(QUOTE.REVISION.eq(seen.revision()))
-                  .and(QUOTE.REVISION.eq(latestOf(seen.number())))
+                  .and(QUOTE.REVISION.eq(QuoteRows.latestOf(seen.number())))
                   .and(QUOTE.STATUS.eq(seen.status().name()))
                   .execute();
           if (changed == 0) {
@@ -130,7 +122,6 @@ public final class StoredQuotes implements QuoteStore {
             .from(QUOTE)
             .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
             .and(QUOTE.REVISION.eq(seen.revision()))
-            .forUpdate()
             .fetchOptional(QUOTE.STATUS)
             .filter(seen.status().name()::equals)
             .isPresent();
@@ -151,29 +142,36 @@ public final class StoredQuotes implements QuoteStore {
       return 0;
     }
     return context.transactionResult(
-        nested -> {
-          DSLContext inside = nested.dsl();
-          var over =
-              inside
-                  .select(QUOTE.QUOTE_NUMBER, QUOTE.REVISION, QUOTE.VALID_UNTIL)
-                  .from(QUOTE)
-                  .where(past)
-                  .forUpdate()
-                  .fetch();
-          inside.update(QUOTE).set(QUOTE.STATUS, Quote.Status.EXPIRED.name()).where(past).execute();
-          for (var quote : over) {
-            QuoteSteps.log(
-                inside,
-                quote.value1(),
-                quote.value2(),
-                Signed.of(
-                    QuoteLife.Step.EXPIRE,
-                    "the calendar",
-                    clock.instant(),
-                    "it was valid until " + quote.value3()));
-          }
-          return over.size();
-        });
+        nested ->
+            nested
+                .dsl()
+                .selectDistinct(QUOTE.QUOTE_NUMBER)
+                .from(QUOTE)
+                .where(past)
+                .orderBy(QUOTE.QUOTE_NUMBER)
+                .fetch(QUOTE.QUOTE_NUMBER)
+                .stream()
+                .mapToInt(number -> expire(nested.dsl(), number, past))
+                .sum());
+  }
+
+  private int expire(DSLContext inside, String number, Condition past) {
+    QuoteRows.hold(inside, number);
+    Condition over = QUOTE.QUOTE_NUMBER.eq(number).and(past);
+    var expired = inside.select(QUOTE.REVISION, QUOTE.VALID_UNTIL).from(QUOTE).where(over).fetch();
+    inside.update(QUOTE).set(QUOTE.STATUS, Quote.Status.EXPIRED.name()).where(over).execute();
+    for (var revision : expired) {
+      QuoteSteps.log(
+          inside,
+          number,
+          revision.value1(),
+          Signed.of(
+              QuoteLife.Step.EXPIRE,
+              "the calendar",
+              clock.instant(),
+              "it was valid until " + revision.value2()));
+    }
+    return expired.size();
   }
 
   @Override
@@ -184,7 +182,7 @@ public final class StoredQuotes implements QuoteStore {
   @Override
   public Optional<Quote> find(String number) {
     return rows.find(
-        context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(latestOf(number))));
+        context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(QuoteRows.latestOf(number))));
   }
 
   @Override
@@ -199,13 +197,7 @@ public final class StoredQuotes implements QuoteStore {
 
   @Override
   public List<QuoteHeading> list() {
-    var other = QUOTE.as("OTHER");
-    return QuoteRows.headings(
-        context,
-        QUOTE.REVISION.eq(
-            select(max(other.REVISION))
-                .from(other)
-                .where(other.QUOTE_NUMBER.eq(QUOTE.QUOTE_NUMBER))));
+    return QuoteRows.headings(context, QUOTE.REVISION.eq(QuoteRows.latestOf(QUOTE.QUOTE_NUMBER)));
   }
 
   /** Numbers whose quotes are gone since an older store was put back. */
@@ -215,11 +207,6 @@ public final class StoredQuotes implements QuoteStore {
         .from(QUOTE_VOID)
         .orderBy(QUOTE_VOID.QUOTE_NUMBER)
         .fetch(QUOTE_VOID.QUOTE_NUMBER);
-  }
-
-  private static Select<Record1<Integer>> latestOf(String number) {
-    var other = QUOTE.as("OTHER");
-    return select(max(other.REVISION)).from(other).where(other.QUOTE_NUMBER.eq(number));
   }
 
   private static BadInputException revisedMeanwhile(Quote quote, String why) {

@@ -158,7 +158,7 @@ final class StoredOrdersTest {
         quotes.saveNew(
             number -> SampleQuotes.quote(number, 1, "Quay"), SampleQuotes.signed(Step.MAKE, NOW));
 
-    assertThatThrownBy(() -> raiser(draft, 1).call()).hasMessageContaining("that is accepted");
+    assertThatThrownBy(() -> raiser(draft, 1).call()).hasMessageContaining("of a quote, accepted");
   }
 
   @Test
