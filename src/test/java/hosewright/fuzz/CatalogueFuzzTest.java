@@ -1,7 +1,6 @@
 package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import hosewright.command.AllCommands;
 import hosewright.shell.CommandTrial;
@@ -11,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.time.Duration;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -22,7 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** Folders of catalogue files with something changed in one of them, loaded as a dealer would. */
 final class CatalogueFuzzTest {
   private static final long SEED = 20261103;
-  private static final Duration WATCHDOG = Duration.ofMinutes(30);
   private static final List<String> FILES =
       List.of(
           "items.csv",
@@ -37,17 +34,17 @@ final class CatalogueFuzzTest {
   @TempDir Path temporary;
 
   @Test
-  void a_changed_catalogue_is_sound_or_its_problems_are_named() {
-    assertTimeoutPreemptively(WATCHDOG, () -> fuzz(15));
+  void a_changed_catalogue_is_sound_or_its_problems_are_named() throws Exception {
+    Watchdog.watch(dog -> fuzz(15, dog));
   }
 
   @Test
   @Tag("long")
-  void ten_thousand_changed_catalogues() {
-    assertTimeoutPreemptively(WATCHDOG, () -> fuzz(10_000));
+  void ten_thousand_changed_catalogues() throws Exception {
+    Watchdog.watch(dog -> fuzz(10_000, dog));
   }
 
-  private void fuzz(int count) throws IOException {
+  private void fuzz(int count, Watchdog dog) throws IOException {
     CommandTrial shell = CommandTrial.of(temporary.resolve("data"), AllCommands::of);
     SplittableRandom random = new SplittableRandom(SEED);
     Mutation mutation = new Mutation(random);
@@ -66,6 +63,7 @@ final class CatalogueFuzzTest {
           .isIn(0, 2);
       assertThat(ended.out() + ended.err()).doesNotContain("\tat ", "Exception");
       Files.copy(demo, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+      dog.feed();
     }
     try (Stream<Path> kept = Files.list(temporary)) {
       assertThat(kept.map(file -> file.getFileName().toString())).isSubsetOf("catalogue", "data");

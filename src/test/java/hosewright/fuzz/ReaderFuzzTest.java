@@ -1,7 +1,6 @@
 package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import hosewright.jobfile.JobFile;
 import hosewright.thread.End;
@@ -9,7 +8,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -23,9 +21,6 @@ import org.junit.jupiter.api.Test;
  */
 final class ReaderFuzzTest {
   private static final long SEED = 20261102;
-
-  /** A hang is a fault; nothing here takes a thousandth of this. */
-  private static final Duration WATCHDOG = Duration.ofMinutes(20);
 
   private static final List<String> ENDS =
       List.of(
@@ -41,32 +36,32 @@ final class ReaderFuzzTest {
           "");
 
   @Test
-  void whatever_is_typed_for_an_end_is_an_end_or_a_problem_in_words() {
+  void whatever_is_typed_for_an_end_is_an_end_or_a_problem_in_words() throws Exception {
     fuzz(End.class, ENDS, 4_000);
   }
 
   @Test
-  void whatever_stands_in_a_job_file_is_a_job_or_a_problem_in_words() {
+  void whatever_stands_in_a_job_file_is_a_job_or_a_problem_in_words() throws Exception {
     fuzz(JobFile.class, jobs(), 1_000);
   }
 
   @Test
   @Tag("long")
-  void two_million_ends() {
+  void two_million_ends() throws Exception {
     fuzz(End.class, ENDS, 2_000_000);
   }
 
   @Test
   @Tag("long")
-  void two_hundred_thousand_job_files() {
+  void two_hundred_thousand_job_files() throws Exception {
     fuzz(JobFile.class, jobs(), 200_000);
   }
 
-  private static void fuzz(Class<?> type, List<String> seeds, int count) {
-    assertTimeoutPreemptively(WATCHDOG, () -> run(new Covered(type, "parse"), seeds, count));
+  private static void fuzz(Class<?> type, List<String> seeds, int count) throws Exception {
+    Watchdog.watch(dog -> run(new Covered(type, "parse"), seeds, count, dog));
   }
 
-  private static void run(Covered reader, List<String> seeds, int count) {
+  private static void run(Covered reader, List<String> seeds, int count, Watchdog dog) {
     List<String> corpus = new ArrayList<>(seeds);
     seeds.forEach(reader::call);
     assertThat(reader.foundNew()).as("the seeds reach something").isTrue();
@@ -86,6 +81,7 @@ final class ReaderFuzzTest {
       if (text.length() < 4_000 && reader.foundNew()) {
         corpus.add(text);
       }
+      dog.feed();
     }
     assertThat(reader.placesReached())
         .as("led further than the seeds")
