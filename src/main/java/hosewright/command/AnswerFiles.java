@@ -9,8 +9,6 @@ import hosewright.report.AskSheet;
 import hosewright.report.FilledSheet;
 import hosewright.report.FilledSheet.Filled;
 import java.math.BigDecimal;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,9 +60,7 @@ final class AnswerFiles {
 
   private List<Filled> rows(String file) {
     try {
-      return FilledSheet.read(Path.of(file), AskSheet.COLUMNS);
-    } catch (InvalidPathException e) {
-      problems.add(Problem.of("file", file, "the name of a file"));
+      return FilledSheet.read(NamedPath.of("file", file, "the name of a file"), AskSheet.COLUMNS);
     } catch (BadInputException e) {
       problems.addAll(e.problems());
     }

@@ -34,7 +34,9 @@ final class BadRows {
     try {
       return reader.get();
     } catch (BadInputException e) {
-      Optional<Path> report = in.value("report").map(file -> write(Path.of(file), e.problems()));
+      Optional<Path> report =
+          in.value("report")
+              .map(file -> write(NamedPath.of("report", file, "the name of a file"), e.problems()));
       throw capped(e.problems(), in.flag("all"), report);
     }
   }

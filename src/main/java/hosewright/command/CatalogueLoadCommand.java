@@ -15,7 +15,6 @@ import hosewright.shell.Invocation;
 import hosewright.shell.Notices;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -59,8 +58,8 @@ final class CatalogueLoadCommand extends ShellCommand {
         in,
         () ->
             CatalogueFolder.read(
-                Path.of(in.argument(0).orElseThrow()),
-                in.value("mapping").map(Path::of),
+                NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder"),
+                in.value("mapping").map(map -> NamedPath.of("mapping", map, "the name of a file")),
                 notices::say));
   }
 

@@ -1,6 +1,5 @@
 package hosewright.command;
 
-import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -10,7 +9,6 @@ import hosewright.shell.ShellCommand;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.springframework.beans.factory.ObjectProvider;
 
@@ -45,10 +43,6 @@ final class DataBackupCommand extends ShellCommand {
   }
 
   static Path path(String text) {
-    try {
-      return Path.of(text);
-    } catch (InvalidPathException e) {
-      throw new BadInputException("backup", text, "the name of a file");
-    }
+    return NamedPath.of("backup", text, "the name of a file");
   }
 }

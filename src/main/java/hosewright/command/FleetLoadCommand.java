@@ -13,7 +13,6 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -64,8 +63,8 @@ final class FleetLoadCommand extends ShellCommand {
   private FleetIntake.Taken load(Invocation in) {
     Map<String, CellRows> tables =
         DealerFiles.open(
-            Path.of(in.argument(0).orElseThrow()),
-            in.value("map").map(Path::of),
+            NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder"),
+            in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
             List.of(InventoryReader.FORM),
             List.of(RecordReader.FORM, OutletReader.FORM, LimitReader.FORM));
     try (Books open = books.getObject()) {

@@ -17,7 +17,6 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.store.FleetStore;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,8 +82,8 @@ final class FleetTestCommand extends ShellCommand {
     if (place.isPresent()) {
       return Optional.of(
           DealerFiles.open(
-              Path.of(place.get()),
-              in.value("map").map(Path::of),
+              NamedPath.of("file", place.get(), "the name of a file or folder"),
+              in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
               List.of(RecordReader.FORM),
               List.of()));
     }

@@ -13,7 +13,6 @@ import hosewright.shell.OptionSpec;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
 import hosewright.thread.LocalThreads;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -139,7 +138,11 @@ final class JobAnswers {
       return new Interview(in.asker().get(), desk, forQuote).answers();
     }
     Map<JobField, String> answers = new EnumMap<>(JobField.class);
-    in.value("job").ifPresent(file -> answers.putAll(JobFile.read(Path.of(file)).answers()));
+    in.value("job")
+        .ifPresent(
+            file ->
+                answers.putAll(
+                    JobFile.read(NamedPath.of("job", file, "the name of a job file")).answers()));
     for (JobField field : JobField.values()) {
       if (field == JobField.STOCK_ONLY) {
         if (in.flag(field.word())) {

@@ -19,7 +19,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -94,11 +93,7 @@ record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
 
   static Path folder(Optional<String> named) {
     String folder = named.orElseGet(() -> Files.isDirectory(Path.of("quotes")) ? "quotes" : ".");
-    try {
-      return Path.of(folder);
-    } catch (InvalidPathException e) {
-      throw new BadInputException("out", folder, "the name of a folder");
-    }
+    return NamedPath.of("out", folder, "the name of a folder");
   }
 
   /** The places the papers of a quote go to; claiming them all first, a clash leaves nothing. */

@@ -7,7 +7,6 @@ import hosewright.shell.OptionSpec;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,13 +39,9 @@ final class PictureFile {
     if (!name.toLowerCase(Locale.ROOT).endsWith(".svg")) {
       throw new BadInputException(OPTION, name, "the name of a file that ends in .svg");
     }
-    try {
-      Path file = Path.of(name);
-      Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of("."));
-      return Export.to(folder, file.getFileName().toString(), overwrite);
-    } catch (InvalidPathException e) {
-      throw new BadInputException(OPTION, name, "the name of a file");
-    }
+    Path file = NamedPath.of(OPTION, name, "the name of a file");
+    Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of("."));
+    return Export.to(folder, file.getFileName().toString(), overwrite);
   }
 
   /** Draws into the place, if there is one; gives the path as text. */

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -27,11 +26,7 @@ final class TextLines {
    * @throws BadInputException when it cannot be read as such
    */
   static List<String> read(String option, String file) {
-    try {
-      return read(option, Path.of(file));
-    } catch (InvalidPathException e) {
-      throw new BadInputException(option, file, "the name of a text file");
-    }
+    return read(option, NamedPath.of(option, file, "the name of a text file"));
   }
 
   static List<String> read(String option, Path file) {
