@@ -40,4 +40,9 @@ record Availability(boolean stockOnly, OptionalLong days) {
     }
     return !stockOnly && (days.isEmpty() || item.stocking().leadDays() <= days.getAsLong());
   }
+
+  /** How many can be had. */
+  int mostOf(Item item) {
+    return toBeHad(item, Integer.MAX_VALUE) ? Integer.MAX_VALUE : item.stocking().onHand();
+  }
 }

@@ -53,16 +53,54 @@ final class FrontSearch {
       new OnLays(frame, laid).bridge(leastCost, lossPsi, frame.budget());
       return;
     }
-    List<Choice<Lay>> lays = frame.lays().get(leg);
+    LegLays lays = frame.lays().get(leg);
     double leastElsewherePsi = frame.leastLayLossFromPsi(leg + 1) + frame.leastLossFromPsi(0);
-    for (Choice<Lay> choice : lays) {
-      double lostPsi = lossPsi + choice.lossPsi();
-      if (frame.budget().allows(lostPsi + leastElsewherePsi)) {
-        laid.add(choice.value());
-        lay(frame, laid, leastCost - Choice.least(lays) + choice.leastCost(), lostPsi);
-        laid.remove(leg);
+    double elsewhere = leastCost - lays.leastCost();
+    double leastLostPsi = lossPsi + frame.leastLayLossFromPsi(leg) + frame.leastLossFromPsi(0);
+    lays.each(
+        begun -> front.covers(noBetterThan(frame, laid, begun, elsewhere, leastLostPsi)),
+        choice -> {
+          double lostPsi = lossPsi + choice.lossPsi();
+          if (frame.budget().allows(lostPsi + leastElsewherePsi)) {
+            laid.add(choice.value());
+            lay(frame, laid, elsewhere + choice.leastCost(), lostPsi);
+            laid.remove(leg);
+          }
+        });
+  }
+
+  /**
+   * What no plan undercuts that has some legs laid and a lay begun for the next.
+   *
+   * @param elsewhere the least that all costs but the lay begun
+   */
+  private TradeOff noBetterThan(
+      Opened frame, List<Lay> laid, LegLays.Begun begun, double elsewhere, double leastLossPsi) {
+    boolean water = job.service().isWater();
+    double lb = 0;
+    int sections = 0;
+    List<Leg> legs = frame.frame().legs();
+    for (int i = 0; i < legs.size(); i++) {
+      Leg leg = legs.get(i);
+      if (i < laid.size()) {
+        lb += LegFigures.chargedWeightLb(leg, laid.get(i));
+        sections += laid.get(i).sections() * leg.lines();
+      } else {
+        boolean next = i == laid.size();
+        double emptyLb = next ? begun.emptyLb() : leg.leastEmptyLb();
+        lb += LegFigures.chargedWeightLb(leg, emptyLb, leg.neededFt());
+        sections += (next ? begun.sections() : leg.leastSections()) * leg.lines();
       }
     }
+    double leastPsi = water ? fixedPsi(frame) + leastLossPsi : 0;
+    return TradeOff.atLeast(
+        elsewhere + begun.cost(), centsPerUnit, leastPsi, water ? lb : 0, sections);
+  }
+
+  private double fixedPsi(Opened frame) {
+    return job.needPsi()
+        + job.run().riseFt() * Physical.PSI_PER_FT
+        + PressureBudget.fixedLossPsi(job, frame.frame());
   }
 
   /** What is left to choose once hose and sections are: the bridges, which cost and lose. */
@@ -87,12 +125,7 @@ final class FrontSearch {
       }
       this.sections = count;
       this.chargedLb = water ? lb : 0;
-      this.fixedPsi =
-          water
-              ? job.needPsi()
-                  + job.run().riseFt() * Physical.PSI_PER_FT
-                  + PressureBudget.fixedLossPsi(job, frame.frame())
-              : 0;
+      this.fixedPsi = water ? fixedPsi(frame) : 0;
     }
 
     /** Chooses a bridge for the next gap, or weighs the plan once every gap has one. */

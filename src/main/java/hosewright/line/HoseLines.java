@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -23,15 +24,29 @@ final class HoseLines {
   private final Job job;
   private final Catalogue catalogue;
   private final Eligibility eligibility;
+  private final AlikeSections alike;
 
   HoseLines(Job job, Catalogue catalogue, NetPrice prices) {
     this.job = job;
     this.catalogue = catalogue;
     this.eligibility = new Eligibility(job, prices);
+    this.alike = new AlikeSections(prices, Availability.of(job));
   }
 
-  /** Every eligible hose line that the buyer's wishes allow, in catalogue order. */
+  /**
+   * Every eligible hose line that the buyer's wishes allow, in catalogue order, without sections
+   * that others of their line make needless.
+   */
   List<HoseLine> all() {
+    return lines(alike::without);
+  }
+
+  /** The same with every section. */
+  List<HoseLine> withEverySection() {
+    return lines(line -> line);
+  }
+
+  private List<HoseLine> lines(UnaryOperator<HoseLine> kept) {
     List<HoseLine> lines = new ArrayList<>(coupled());
     lines.addAll(new MadeUpHose(catalogue, eligibility, job.wishes().sectionFt()).lines());
     List<HoseLine> wished =
@@ -39,6 +54,7 @@ final class HoseLines {
             .map(this::withSectionsWished)
             .filter(line -> !line.options().isEmpty())
             .filter(this::wished)
+            .map(kept)
             .toList();
     return job.conditions().owned().isEmpty()
         ? wished
@@ -52,6 +68,14 @@ final class HoseLines {
         .flatMap(kind -> catalogue.ofKind(kind).stream())
         .flatMap(item -> whyNot(item).stream())
         .forEach(why -> leftOut.merge(why, 1, Integer::sum));
+    int needless = 0;
+    for (HoseLine line : coupled()) {
+      HoseLine left = withSectionsWished(line);
+      needless += wished(line) ? left.options().size() - alike.without(left).options().size() : 0;
+    }
+    if (needless > 0) {
+      leftOut.put("no better than another section of its make and length", needless);
+    }
     return leftOut;
   }
 

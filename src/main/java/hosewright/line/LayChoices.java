@@ -2,7 +2,6 @@ package hosewright.line;
 
 import hosewright.catalogue.Item;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -15,9 +14,8 @@ final class LayChoices {
   private final Availability availability;
   private final PriceFloor floor;
   private final Gaskets gaskets;
-  private final Map<HoseLine, Map<Run, Bills>> bills = new IdentityHashMap<>();
-  private final Map<HoseLine, Map<Terms, Offer>> known = new IdentityHashMap<>();
-  private final Map<HoseLine, Map<HoseLine, Map<List<Run>, List<Offer>>>> ofPairs =
+  private final Map<HoseLine, Map<Terms, LegLays>> known = new IdentityHashMap<>();
+  private final Map<HoseLine, Map<HoseLine, Map<List<Run>, List<LegLays>>>> ofPairs =
       new IdentityHashMap<>();
 
   LayChoices(Job job, PriceFloor floor, Gaskets gaskets) {
@@ -26,15 +24,6 @@ final class LayChoices {
     this.floor = floor;
     this.gaskets = gaskets;
   }
-
-  /**
-   * What may be laid.
-   *
-   * @param lays cheapest first; empty when sections that do not couple to each other would have to
-   * @param inStock whether enough is left of what is discontinued; if not, no lay passes
-   * @param leastLossPsi the least that any lay loses, psi
-   */
-  record Offer(List<Choice<Lay>> lays, boolean inStock, double leastLossPsi) {}
 
   /** All of a leg that decides which lays it has, its hose apart. */
   private record Run(int lines, double neededFt, int fewestSections) {
@@ -52,19 +41,11 @@ final class LayChoices {
    */
   private record Terms(Run run, Map<String, Double> sharedEach, boolean ownGaskets) {}
 
-  private record Laid(Lay lay, List<Basket.Need> bill) {}
-
-  /** Every lay of a leg with what it is made of, and of each item the fewest and the most. */
-  private record Bills(List<Laid> laid, Map<String, Range> ranges) {}
-
-  private record Range(Item item, int fewest, int most) {}
-
   /** The lays of each leg of a frame: alike for all frames of the same hose. */
-  List<Offer> of(Frame frame) {
+  List<LegLays> of(Frame frame) {
     List<Leg> legs = frame.legs();
     if (legs.size() == 1) {
-      HoseLine hose = frame.hose();
-      return List.of(offer(hose, new Terms(Run.of(legs.get(0)), Map.of(), true)));
+      return List.of(lays(frame.hose(), new Terms(Run.of(legs.get(0)), Map.of(), true)));
     }
     return ofPairs
         .computeIfAbsent(frame.hose(), hose -> new IdentityHashMap<>())
@@ -72,86 +53,128 @@ final class LayChoices {
         .computeIfAbsent(legs.stream().map(Run::of).toList(), runs -> ofPair(legs, runs));
   }
 
-  private List<Offer> ofPair(List<Leg> legs, List<Run> runs) {
-    Map<String, Range> ours = bills(legs.get(0).hose(), runs.get(0)).ranges();
-    Map<String, Range> theirs = bills(legs.get(1).hose(), runs.get(1)).ranges();
+  private List<LegLays> ofPair(List<Leg> legs, List<Run> runs) {
+    Map<String, MostOf> ours = mostOfEach(legs.get(0).hose(), runs.get(0));
+    Map<String, MostOf> theirs = mostOfEach(legs.get(1).hose(), runs.get(1));
     Map<String, Double> sharedEach = new TreeMap<>();
     ours.forEach(
         (number, one) -> {
-          Range other = theirs.get(number);
+          MostOf other = theirs.get(number);
           if (other != null) {
-            sharedEach.put(
-                number,
-                floor.ofOneOf(
-                    one.item(), one.fewest() + other.fewest(), one.most() + other.most()));
+            sharedEach.put(number, floor.ofOneOf(one.item(), 1, one.most() + other.most()));
           }
         });
     boolean ownGaskets = gaskets.apart(legs.get(0).hose().inlet(), legs.get(1).hose().inlet());
-    List<Offer> offers = new ArrayList<>();
+    List<LegLays> lays = new ArrayList<>();
     for (int i = 0; i < legs.size(); i++) {
-      offers.add(offer(legs.get(i).hose(), new Terms(runs.get(i), sharedEach, ownGaskets)));
+      lays.add(lays(legs.get(i).hose(), new Terms(runs.get(i), sharedEach, ownGaskets)));
     }
-    return offers;
+    return lays;
   }
 
-  private Bills bills(HoseLine hose, Run run) {
-    return bills
-        .computeIfAbsent(hose, h -> new HashMap<>())
-        .computeIfAbsent(run, r -> findBills(hose, r));
-  }
-
-  private Bills findBills(HoseLine hose, Run run) {
-    List<Double> lengthsFt = hose.options().stream().map(SectionOption::lengthFt).toList();
-    boolean couples = Joining.allowedRemovable(hose.outlet(), hose.inlet());
-    List<Integer> most = hose.mostOfEach(run.lines());
-    List<Laid> laid = new ArrayList<>();
-    Map<String, Range> ranges = new HashMap<>();
-    for (Lay lay : Lay.covering(lengthsFt, most, run.neededFt(), run.fewestSections())) {
-      if (couples || lay.sections() == 1) {
-        List<Basket.Need> bill = bill(hose, lay, run.lines());
-        laid.add(new Laid(lay, bill));
-        for (Basket.Need need : bill) {
-          ranges.merge(
-              need.item().number(),
-              new Range(need.item(), need.quantity(), need.quantity()),
-              (one, other) ->
-                  new Range(
-                      one.item(),
-                      Math.min(one.fewest(), other.fewest()),
-                      Math.max(one.most(), other.most())));
-        }
-      }
-    }
-    return new Bills(laid, ranges);
-  }
-
-  private Offer offer(HoseLine hose, Terms terms) {
+  private LegLays lays(HoseLine hose, Terms terms) {
     return known
         .computeIfAbsent(hose, h -> new HashMap<>())
-        .computeIfAbsent(terms, t -> findOffer(hose, t));
+        .computeIfAbsent(terms, t -> find(hose, t));
   }
 
-  private Offer findOffer(HoseLine hose, Terms terms) {
-    List<Choice<Lay>> all = new ArrayList<>();
-    List<Choice<Lay>> inStock = new ArrayList<>();
-    for (Laid laid : bills(hose, terms.run()).laid()) {
-      Lay lay = laid.lay();
-      List<Basket.Need> bill = laid.bill();
-      double lossPsi = job.service().isWater() ? lossPsi(hose, lay, terms.run()) : 0;
-      double cost = cost(bill, terms.sharedEach()) + jointsCost(hose, lay, terms);
-      all.add(new Choice<>(lay, cost, lossPsi, Double.POSITIVE_INFINITY));
-      if (bill.stream().allMatch(need -> availability.toBeHad(need.item(), need.quantity()))) {
-        inStock.add(all.get(all.size() - 1));
+  private LegLays find(HoseLine hose, Terms terms) {
+    Run run = terms.run();
+    Cover cover = cover(hose, run, hose.mostOfEach(run.lines()));
+    return new LegLays(
+        cover,
+        cover(hose, run, mostToBeHad(hose, run)),
+        Joining.allowedRemovable(hose.outlet(), hose.inlet()),
+        hose.options().stream().mapToDouble(SectionOption::weightLb).toArray(),
+        leastEach(hose, terms),
+        lay -> priced(hose, lay, terms),
+        lay ->
+            bill(hose, lay, run.lines()).stream()
+                .allMatch(need -> availability.toBeHad(need.item(), need.quantity())),
+        () -> leastLossPsi(hose, cover, run));
+  }
+
+  private static Cover cover(HoseLine hose, Run run, List<Integer> most) {
+    List<Double> lengthsFt = hose.options().stream().map(SectionOption::lengthFt).toList();
+    return new Cover(lengthsFt, most, run.neededFt(), run.fewestSections());
+  }
+
+  /** Of each option, no more than the shelf or the supplier has. */
+  private List<Integer> mostToBeHad(HoseLine hose, Run run) {
+    List<Integer> most = new ArrayList<>(hose.mostOfEach(run.lines()));
+    for (int i = 0; i < most.size(); i++) {
+      Map<Item, Integer> bill = hose.options().get(i).bill();
+      for (Map.Entry<Item, Integer> need : bill.entrySet()) {
+        int perSection = need.getValue() * run.lines();
+        int sections = availability.mostOf(need.getKey()) / perSection;
+        most.set(i, Math.min(most.get(i), sections));
       }
     }
-    List<Choice<Lay>> lays = inStock.isEmpty() ? all : inStock;
-    lays.sort(
-        Comparator.<Choice<Lay>>comparingDouble(Choice::leastCost)
-            .thenComparingInt(choice -> choice.value().sections()));
-    return new Offer(
-        List.copyOf(lays),
-        !inStock.isEmpty(),
-        lays.stream().mapToDouble(Choice::lossPsi).min().orElse(0));
+    return most;
+  }
+
+  /** The most that lays may buy of an item. */
+  private record MostOf(Item item, int most) {}
+
+  private Map<String, MostOf> mostOfEach(HoseLine hose, Run run) {
+    Map<String, MostOf> items = new HashMap<>();
+    double longestFt = hose.options().get(0).lengthFt();
+    for (SectionOption option : hose.options()) {
+      int sections =
+          Math.max(
+              run.fewestSections(),
+              (int) Math.ceil((run.neededFt() + longestFt) / option.lengthFt()));
+      int alike = sections * run.lines() + job.conditions().spareSections();
+      option
+          .bill()
+          .forEach(
+              (item, quantity) ->
+                  items.merge(
+                      item.number(),
+                      new MostOf(item, alike * quantity),
+                      (one, other) -> one.most() < other.most() ? other : one));
+    }
+    return items;
+  }
+
+  /** The least that one section of each option may cost, side by side with its likes. */
+  private double[] leastEach(HoseLine hose, Terms terms) {
+    Map<String, MostOf> mostOfEach = mostOfEach(hose, terms.run());
+    double[] least = new double[hose.options().size()];
+    for (int i = 0; i < least.length; i++) {
+      for (Map.Entry<Item, Integer> need : hose.options().get(i).bill().entrySet()) {
+        Item item = need.getKey();
+        Double shared = terms.sharedEach().get(item.number());
+        double each =
+            shared == null ? floor.ofOneOf(item, 1, mostOfEach.get(item.number()).most()) : shared;
+        least[i] += each * need.getValue() * terms.run().lines();
+      }
+    }
+    return least;
+  }
+
+  /** Owned hose and bought may differ in what a foot of them loses. */
+  private double leastLossPsi(HoseLine hose, Cover cover, Run run) {
+    if (!job.service().isWater()) {
+      return 0;
+    }
+    double shortestFt = cover.shortestFt();
+    double flowGpm = job.flowGpm() / run.lines();
+    return hose.options().stream()
+        .map(SectionOption::isOwned)
+        .distinct()
+        .mapToDouble(
+            owned -> FrictionChoice.of(job, hose, owned).law().lossPsi(flowGpm, shortestFt))
+        .min()
+        .orElse(0);
+  }
+
+  private Choice<Lay> priced(HoseLine hose, Lay lay, Terms terms) {
+    Run run = terms.run();
+    double lossPsi = job.service().isWater() ? lossPsi(hose, lay, run) : 0;
+    double cost =
+        cost(bill(hose, lay, run.lines()), terms.sharedEach()) + jointsCost(hose, lay, terms);
+    return new Choice<>(lay, cost, lossPsi, Double.POSITIVE_INFINITY);
   }
 
   private double lossPsi(HoseLine hose, Lay lay, Run run) {

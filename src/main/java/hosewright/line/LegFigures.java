@@ -67,17 +67,30 @@ record LegFigures(
   }
 
   private static double emptyWeightLb(Leg leg, Lay lay) {
+    return lineWeightLb(leg, lay) * leg.lines();
+  }
+
+  private static double lineWeightLb(Leg leg, Lay lay) {
     double weightLb = 0;
     for (int i = 0; i < lay.counts().size(); i++) {
       weightLb += leg.hose().options().get(i).weightLb() * lay.counts().get(i);
     }
-    return weightLb * leg.lines();
+    return weightLb;
   }
 
   /** Weight of a leg's lines full of water, lb. */
   static double chargedWeightLb(Leg leg, Lay lay) {
-    double waterGal = Physical.volumeGal(leg.hose().boreIn(), lay.lengthFt());
-    return emptyWeightLb(leg, lay) + waterGal * leg.lines() * Physical.WATER_LB_PER_GAL;
+    return chargedWeightLb(leg, lineWeightLb(leg, lay), lay.lengthFt());
+  }
+
+  /**
+   * The same of lines of a length.
+   *
+   * @param lineLb weight of one line, empty, lb
+   */
+  static double chargedWeightLb(Leg leg, double lineLb, double lengthFt) {
+    double waterGal = Physical.volumeGal(leg.hose().boreIn(), lengthFt);
+    return (lineLb + waterGal * Physical.WATER_LB_PER_GAL) * leg.lines();
   }
 
   /** Water in all its lines, US gal. */

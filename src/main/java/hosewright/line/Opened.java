@@ -12,7 +12,7 @@ import java.util.function.DoublePredicate;
  * @param stretches where each gap lies
  * @param bridges over each gap
  * @param known how many of the bridges over each gap are weighed
- * @param lays of each leg, cheapest first
+ * @param lays of each leg
  * @param leastCost no plan in this frame costs less
  * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
  *     part that must stand in the line is rated too low
@@ -22,7 +22,7 @@ record Opened(
     List<Frame.Stretch> stretches,
     List<GapBridges> bridges,
     List<Integer> known,
-    List<List<Choice<Lay>>> lays,
+    List<LegLays> lays,
     double leastCost,
     PressureBudget budget,
     boolean hopeless) {
@@ -37,14 +37,14 @@ record Opened(
       Frame frame,
       List<Frame.Stretch> stretches,
       List<GapBridges> bridges,
-      List<List<Choice<Lay>>> lays,
+      List<LegLays> lays,
       double fixedCost,
       PressureBudget budget,
       boolean hopeless) {
     List<Integer> known = Collections.nCopies(bridges.size(), FIRST_FETCH);
     double leastCost = fixedCost;
-    for (List<Choice<Lay>> leg : lays) {
-      leastCost += Choice.least(leg);
+    for (LegLays leg : lays) {
+      leastCost += leg.leastCost();
     }
     for (GapBridges gap : bridges) {
       leastCost += gap.leastCost();
@@ -56,13 +56,13 @@ record Opened(
   double leastLayLossFromPsi(int leg) {
     double psi = 0;
     for (int i = leg; i < lays.size(); i++) {
-      psi += lays.get(i).stream().mapToDouble(Choice::lossPsi).min().orElseThrow();
+      psi += lays.get(i).leastLossPsi();
     }
     return psi;
   }
 
   List<Lay> cheapestLays() {
-    return lays.stream().map(leg -> leg.get(0).value()).toList();
+    return lays.stream().map(leg -> leg.cheapest().value()).toList();
   }
 
   /** Least loss of all bridges from a gap on, psi. */

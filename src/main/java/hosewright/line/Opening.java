@@ -24,14 +24,17 @@ final class Opening {
     this.accessories = accessories;
   }
 
-  /** No plan in a frame costs less, its bridges left out; empty when no lay is possible. */
+  /**
+   * No plan in a frame costs less, its bridges left out and its sections taken at their least;
+   * empty when no lay is possible.
+   */
   OptionalDouble leastCost(Frame frame) {
     double cost = fixedCost(frame);
-    for (LayChoices.Offer offer : lays.of(frame)) {
-      if (offer.lays().isEmpty()) {
+    for (LegLays leg : lays.of(frame)) {
+      if (leg.isEmpty()) {
         return OptionalDouble.empty();
       }
-      cost += Choice.least(offer.lays());
+      cost += leg.bound();
     }
     return OptionalDouble.of(cost);
   }
@@ -68,8 +71,8 @@ final class Opening {
     List<Frame.Gap> gaps = frame.gaps(job.from(), job.to());
     double fixedLossPsi = PressureBudget.fixedLossPsi(job, frame);
     double lossPsi = fixedLossPsi;
-    for (LayChoices.Offer offer : lays.of(frame)) {
-      lossPsi += offer.leastLossPsi();
+    for (LegLays leg : lays.of(frame)) {
+      lossPsi += leg.leastLossPsi();
     }
     for (Frame.Gap gap : gaps) {
       lossPsi += bridges.over(gap, 0).map(GapBridges::leastLossPsi).orElse(0.0);
@@ -88,7 +91,7 @@ final class Opening {
   /** The frame ready to be searched, with adapters to be sourced over gaps that have no bridge. */
   Opened open(Unopened unopened) {
     Frame frame = unopened.frame();
-    List<LayChoices.Offer> offers = lays.of(frame);
+    List<LegLays> legs = lays.of(frame);
     OptionalDouble sourcedPsi = PressureBudget.enoughPsi(job, frame);
     List<GapBridges> over = new ArrayList<>();
     for (int i = 0; i < unopened.gaps().size(); i++) {
@@ -96,7 +99,7 @@ final class Opening {
       over.add(unopened.bridges().get(i).orElseGet(() -> bridges.toSource(gap, sourcedPsi)));
     }
     boolean hopeless =
-        offers.stream().anyMatch(offer -> !offer.inStock())
+        legs.stream().anyMatch(leg -> !leg.inStock())
             || FlowChecks.tipTooLarge(job, frame.last().hose())
             || frame.fixedParts().stream()
                 .anyMatch(fixed -> !rated(fixed, unopened.leastSeenPsi().get(fixed.stretch())));
@@ -104,7 +107,7 @@ final class Opening {
         frame,
         unopened.gaps().stream().map(Frame.Gap::stretch).toList(),
         over,
-        offers.stream().map(LayChoices.Offer::lays).toList(),
+        legs,
         fixedCost(frame),
         PressureBudget.of(job, frame, unopened.fixedLossPsi()),
         hopeless);

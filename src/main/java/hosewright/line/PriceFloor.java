@@ -31,11 +31,20 @@ final class PriceFloor {
 
   /** The least one unit can cost where so many are bought, and no more than that. */
   double ofOneOf(Item item, int fewest, int most) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int quantity = Math.max(1, fewest); quantity <= most; quantity++) {
-      least = Math.min(least, ofAtLeast(item, quantity) / quantity);
-    }
-    return least == Double.POSITIVE_INFINITY ? 0 : least;
+    // Between two breaks a unit costs the same, or less the nearer the dearer break is bought to.
+    return IntStream.concat(IntStream.of(Math.max(1, fewest), most), breaks(item))
+        .filter(quantity -> fewest <= quantity && quantity <= most)
+        .mapToDouble(quantity -> ofAtLeast(item, quantity) / quantity)
+        .min()
+        .orElse(0);
+  }
+
+  private IntStream breaks(Item item) {
+    return IntStream.of(ladder(item).quantities());
+  }
+
+  private Ladder ladder(Item item) {
+    return ladders.computeIfAbsent(item.number(), number -> climb(item));
   }
 
   /** What exactly this quantity costs; zero without a price. */
@@ -48,7 +57,7 @@ final class PriceFloor {
 
   /** No purchase of this quantity or more costs less; zero without a price. */
   double ofAtLeast(Item item, int quantity) {
-    Ladder ladder = ladders.computeIfAbsent(item.number(), number -> climb(item));
+    Ladder ladder = ladder(item);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < ladder.quantities().length; i++) {
       boolean last = i == ladder.quantities().length - 1;

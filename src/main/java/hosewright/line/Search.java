@@ -121,11 +121,10 @@ final class Search {
     }
     if (!frame.mayPass()) {
       tally.cutByPressure++;
-      if (best.isEmpty() && mayFailLess(frame.leastCost()) && firstOfItsWay(frame.frame())) {
-        consider(frame, frame.cheapestBridges(), frame.cheapestLays());
-      }
+      considerCheapest(frame);
       return;
     }
+    int plansBefore = tally.plans;
     Optional<Opened> growing = Optional.of(frame);
     while (growing.isPresent()) {
       Opened now = growing.get();
@@ -133,6 +132,16 @@ final class Search {
           IntStream.range(0, now.bridges().size()).mapToObj(now::choices).toList();
       combine(now, choices, new ArrayList<>(), now.leastCost(), 0, now.budget());
       growing = now.grown(this::cannotBeat);
+    }
+    if (tally.plans == plansBefore) {
+      considerCheapest(frame);
+    }
+  }
+
+  /** Weighs one plan of a frame in which none can pass, to say why, should none pass anywhere. */
+  private void considerCheapest(Opened frame) {
+    if (best.isEmpty() && mayFailLess(frame.leastCost()) && firstOfItsWay(frame.frame())) {
+      consider(frame, frame.cheapestBridges(), frame.cheapestLays());
     }
   }
 
@@ -198,20 +207,25 @@ final class Search {
       consider(frame, chosen, laid);
       return;
     }
-    List<Choice<Lay>> lays = frame.lays().get(leg);
+    LegLays lays = frame.lays().get(leg);
     double leastElsewherePsi = frame.leastLayLossFromPsi(leg + 1);
-    for (Choice<Lay> choice : lays) {
-      double cost = leastCost - Choice.least(lays) + choice.leastCost();
-      if (cannotBeat(cost)) {
-        return;
-      }
+    double elsewhere = leastCost - lays.leastCost();
+    Optional<Choice<Lay>> next = lays.at(0, mostCost(elsewhere));
+    for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
+      Choice<Lay> choice = next.get();
       double lostPsi = lossPsi + choice.lossPsi();
       if (budget.allows(lostPsi + leastElsewherePsi)) {
         laid.add(choice.value());
-        lay(frame, chosen, laid, cost, lostPsi, budget);
+        lay(frame, chosen, laid, elsewhere + choice.leastCost(), lostPsi, budget);
         laid.remove(leg);
       }
+      next = lays.at(++place, mostCost(elsewhere));
     }
+  }
+
+  /** What may still be spent, so much being spent elsewhere. */
+  private double mostCost(double elsewhere) {
+    return best.costToBeat() + 2 * ROUNDING - elsewhere;
   }
 
   private void consider(Opened frame, List<Choice<List<Placed>>> chosen, List<Lay> lays) {

@@ -31,6 +31,7 @@ final class BruteForce {
   private final Job job;
   private final Catalogue catalogue;
   private final NetPrice prices;
+  private final PlainLays plainLays;
   private final PlainBill bill;
   private final List<Item> adapters;
   private final List<Candidate> candidates = new ArrayList<>();
@@ -41,6 +42,7 @@ final class BruteForce {
     this.job = job;
     this.catalogue = shop.catalogue();
     this.prices = catalogue.listPricesOn(SmallShop.DATE);
+    this.plainLays = new PlainLays(job);
     Eligibility eligibility = new Eligibility(job, prices);
     this.bill = new PlainBill(job, catalogue, prices);
     this.adapters =
@@ -49,9 +51,10 @@ final class BruteForce {
 
   /**
    * @param spare whether a section could be left out
+   * @param odd whether one is laid that another of its make and length does no worse than
    */
   private record Candidate(
-      Assembly line, boolean spare, List<Basket.Purchase> purchases, long cents) {
+      Assembly line, boolean spare, boolean odd, List<Basket.Purchase> purchases, long cents) {
     Map<String, Integer> bought() {
       Map<String, Integer> bought = new TreeMap<>();
       purchases.forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
@@ -79,7 +82,7 @@ final class BruteForce {
     Map<Double, Long> cheapest = new TreeMap<>();
     for (Candidate candidate : candidates) {
       double sizeIn = candidate.line().frame().hose().sizeIn();
-      if (!cheapest.containsKey(sizeIn) && passes(candidate)) {
+      if (!needless(candidate) && !cheapest.containsKey(sizeIn) && passes(candidate)) {
         cheapest.put(sizeIn, candidate.cents());
       }
     }
@@ -87,14 +90,24 @@ final class BruteForce {
   }
 
   /**
-   * The least cost in cents of a line that passes every check, has no section to spare and buys
-   * other goods than some plan.
+   * A section that could be left out never helps a line without stations. With them it may, by a
+   * hair: the rise is spread over more hose, so a device stands higher or lower. Nobody is sold a
+   * section for that.
+   */
+  private boolean needless(Candidate candidate) {
+    return candidate.spare() && !job.stationsFt().isEmpty();
+  }
+
+  /**
+   * The least cost in cents of a line that passes every check, has no section to spare or odd one
+   * and buys other goods than some plan.
    *
    * @param bought what that plan buys, by item number
    */
   Optional<Long> cheapestButFor(Map<String, Integer> bought) {
     return candidates.stream()
-        .filter(candidate -> !candidate.spare() && !candidate.bought().equals(bought))
+        .filter(candidate -> !candidate.spare() && !candidate.odd())
+        .filter(candidate -> !candidate.bought().equals(bought))
         .sorted(Comparator.comparingLong(Candidate::cents))
         .filter(this::passes)
         .map(Candidate::cents)
@@ -186,7 +199,7 @@ final class BruteForce {
     }
     int appliances = job.attack().isPresent() ? 2 : 1;
     overGaps.add(chains(open, job.to(), false, true, appliances));
-    List<List<Lay>> lays = frame.legs().stream().map(new PlainLays(job)::of).toList();
+    List<List<Lay>> lays = frame.legs().stream().map(plainLays::of).toList();
     long ways = 1;
     for (List<Lay> leg : lays) {
       ways *= leg.size();
@@ -211,7 +224,9 @@ final class BruteForce {
       Assembly line = Assembly.of(job, frame, lays, chosen);
       List<Basket.Purchase> purchases = bill.of(line);
       long cents = purchases.stream().mapToLong(PlainBill::cents).sum();
-      candidates.add(new Candidate(line, PlainLays.hasSpare(frame, lays), purchases, cents));
+      boolean spare = PlainLays.hasSpare(frame, lays);
+      boolean odd = plainLays.hasOdd(frame, lays, prices);
+      candidates.add(new Candidate(line, spare, odd, purchases, cents));
       return;
     }
     for (List<Placed> chain : overGaps.get(chosen.size())) {

@@ -25,7 +25,7 @@ final class PlainFrames {
 
   List<Frame> all() {
     List<Frame> frames = new ArrayList<>();
-    for (HoseLine hose : new HoseLines(job, catalogue, prices).all()) {
+    for (HoseLine hose : new HoseLines(job, catalogue, prices).withEverySection()) {
       for (List<Bridge.Link> atSource : devices(Asked::atSource)) {
         for (List<Leg.Midway> midway : midway()) {
           for (List<Bridge.Link> atAppliance : devices(Asked::atAppliance)) {
@@ -98,7 +98,7 @@ final class PlainFrames {
       double attackFt = attack.lengthFt() * (1 + job.run().slack());
       for (Item wye : usable(ItemKind.WYE)) {
         Leg supply = new Leg(hose, reversed, 1, neededFt, midway, List.of(asWye(wye)), 1);
-        for (HoseLine other : new HoseLines(ofAttack, catalogue, prices).all()) {
+        for (HoseLine other : new HoseLines(ofAttack, catalogue, prices).withEverySection()) {
           for (boolean turned : new boolean[] {false, true}) {
             Leg branch = new Leg(other, turned, 2, attackFt, List.of(), atAppliance, 2);
             frames.add(new Frame(1, atSource, List.of(supply, branch)));

@@ -1,13 +1,18 @@
 package hosewright.line;
 
+import hosewright.catalogue.NetPrice;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import org.joda.money.Money;
 
 /** Every lay that a search of every line looks at, found the plain way. */
 final class PlainLays {
   private final Job job;
+  private final Map<HoseLine, boolean[]> oddOf = new IdentityHashMap<>();
 
   PlainLays(Job job) {
     this.job = job;
@@ -22,6 +27,58 @@ final class PlainLays {
       spare |= more && spares(leg.hose(), lays.get(i), leg.neededFt()) > 0;
     }
     return spare;
+  }
+
+  /**
+   * Whether some section is laid for which another of its make and length costs no more however
+   * many are bought, weighs no more and can be had in any number; of two alike the later is odd.
+   */
+  boolean hasOdd(Frame frame, List<Lay> lays, NetPrice prices) {
+    for (int leg = 0; leg < lays.size(); leg++) {
+      boolean[] ofHose = oddOf.computeIfAbsent(frame.legs().get(leg).hose(), h -> odd(h, prices));
+      for (int i = 0; i < ofHose.length; i++) {
+        if (ofHose[i] && lays.get(leg).counts().get(i) > 0) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean[] odd(HoseLine hose, NetPrice prices) {
+    List<SectionOption> options = hose.options();
+    boolean[] odd = new boolean[options.size()];
+    for (int i = 0; i < odd.length; i++) {
+      for (int j = 0; j < odd.length; j++) {
+        odd[i] |=
+            i != j
+                && noWorse(options.get(j), options.get(i), prices)
+                && (j < i || !noWorse(options.get(i), options.get(j), prices));
+      }
+    }
+    return odd;
+  }
+
+  private boolean noWorse(SectionOption one, SectionOption other, NetPrice prices) {
+    if (one.lengthFt() != other.lengthFt()
+        || one.weightLb() > other.weightLb()
+        || one.isOwned()
+        || other.isOwned()
+        || one.bill().size() > 1
+        || other.bill().size() > 1
+        || !Availability.of(job).toBeHad(one.item().orElseThrow(), 1_000_000)) {
+      return false;
+    }
+    Money before = null;
+    for (int quantity = 1; quantity <= 100; quantity++) {
+      Money price = prices.unitPrice(one.item().orElseThrow(), quantity).orElseThrow();
+      Money rival = prices.unitPrice(other.item().orElseThrow(), quantity).orElseThrow();
+      if (price.isGreaterThan(rival) || before != null && price.isGreaterThan(before)) {
+        return false;
+      }
+      before = price;
+    }
+    return true;
   }
 
   /** Every lay of a leg, of one section where sections do not couple to each other. */

@@ -41,13 +41,13 @@ class SectionMixTest {
       Leg leg = new Leg(hose, false, 1, job.run().neededFt(), List.of(), List.of(), 1);
       Frame frame = new Frame(1, List.of(), List.of(leg));
 
-      LayChoices.Offer offer = new LayChoices(job, floor, none).of(frame).get(0);
+      LegLays lays = new LayChoices(job, floor, none).of(frame).get(0);
 
       double expected = leastCents(catalogue, hose, job.run().neededFt()) / 100.0;
-      assertThat(Choice.least(offer.lays()))
+      assertThat(lays.leastCost())
           .as("seed %d: %.1f ft of %s", seed, job.run().neededFt(), hose.options())
           .isCloseTo(expected, within(1e-6));
-      bought += offer.lays().get(0).value().sections();
+      bought += lays.cheapest().value().sections();
     }
     assertThat(bought).isGreaterThan(1_000);
   }

@@ -1,0 +1,112 @@
+package hosewright.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.catalogue.ItemKind;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** Long lines of hose that is sold in many lengths and jackets, which have billions of lays. */
+final class ManySectionsTest {
+  private static final List<Integer> LENGTHS_FT = List.of(10, 15, 25, 30, 50, 75, 100, 300);
+
+  private final SmallShop shop = new SmallShop();
+
+  @Test
+  @Timeout(120)
+  void two_miles_of_hose_in_eight_lengths_and_six_jackets_cost_what_the_best_length_costs() {
+    for (int jacket = 0; jacket < 6; jacket++) {
+      for (int lengthFt : LENGTHS_FT) {
+        // Every section has its couplings, 30.00 a pair: the longer, the less a foot costs.
+        hose(lengthFt, "J" + jacket, lengthFt * 200 + 3_000);
+      }
+    }
+
+    LinePlan plan = plan("10560 ft");
+
+    // 35 of 300 ft leave 60 ft, for which one of 75 ft costs less than 50 and 10.
+    assertThat(sections(plan)).isEqualTo(Map.of(300.0, 35, 75.0, 1));
+    assertThat(plan.total().getAmountMinorLong()).isEqualTo(35 * 63_000 + 18_000);
+  }
+
+  @Test
+  @Timeout(120)
+  void the_front_of_two_miles_in_eight_lengths_holds_the_line_with_the_fewest_sections() {
+    LENGTHS_FT.forEach(lengthFt -> hose(lengthFt, "J", lengthFt * 200 + 3_000));
+
+    List<LinePlan> front = shop.planner().front(job("10560 ft"), 7).plans();
+
+    assertThat(front)
+        .extracting(plan -> sections(plan).values().stream().mapToInt(n -> n).sum())
+        .contains(36);
+  }
+
+  @Test
+  void of_two_jackets_alike_the_first_is_laid_and_the_other_counted_among_what_was_left_out() {
+    hose(50, "RED", 9_000);
+    hose(50, "YEL", 9_000);
+
+    Planner.Explained explained = shop.planner().explain(job("200 ft"));
+
+    assertThat(explained.plan().items()).extracting(LinePlan.PlanItem::item).contains("RED50");
+    assertThat(explained.reasoning().considered().leftOut())
+        .containsExactly(
+            new Reasoning.Count("no better than another section of its make and length", 1));
+  }
+
+  @Test
+  void a_jacket_that_is_cheaper_from_ten_on_is_laid_where_ten_are_needed() {
+    hose(50, "RED", 9_000);
+    hose(50, "YEL", 9_500);
+    shop.price("YEL50", 10, 8_000);
+
+    assertThat(plan("400 ft").items()).extracting(LinePlan.PlanItem::item).contains("RED50");
+    assertThat(plan("600 ft").items()).extracting(LinePlan.PlanItem::item).contains("YEL50");
+  }
+
+  @Test
+  void a_cheaper_jacket_that_is_running_out_is_laid_as_far_as_it_goes() {
+    hose(50, "RED", 9_000);
+    shop.part("YEL50", ItemKind.HOSE, "2.5 Storz", "2.5 Storz")
+        .hose(2.5, 50, "Series")
+        .gasketsFitted()
+        .discontinued(3)
+        .at(8_500);
+
+    LinePlan plan = plan("250 ft");
+
+    assertThat(plan.items())
+        .filteredOn(item -> item.item().endsWith("50"))
+        .extracting(LinePlan.PlanItem::quantity)
+        .containsExactly(2, 3);
+  }
+
+  private void hose(int lengthFt, String jacket, int cents) {
+    shop.part(jacket + lengthFt, ItemKind.HOSE, "2.5 Storz", "2.5 Storz")
+        .hose(2.5, lengthFt, "Series")
+        .gasketsFitted()
+        .at(cents);
+  }
+
+  private LinePlan plan(String length) {
+    return shop.planner().plan(job(length));
+  }
+
+  private static Job job(String length) {
+    return DemoCatalogue.job(
+        "from", "2.5 Storz hydrant",
+        "to", "2.5 Storz appliance",
+        "length", length,
+        "slack", "0 %",
+        "flow", "20 gpm",
+        "need", "10 psi");
+  }
+
+  private static Map<Double, Integer> sections(LinePlan plan) {
+    return plan.sections().stream()
+        .collect(Collectors.toMap(LinePlan.SectionCount::lengthFt, LinePlan.SectionCount::count));
+  }
+}
