@@ -2,9 +2,11 @@ package hosewright.line;
 
 import hosewright.catalogue.Rating;
 import hosewright.thread.End;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Sections of one make that differ in length only, so that any of them couples to any other.
@@ -80,19 +82,18 @@ record HoseLine(
    */
   Optional<SectionOption> spare(Lay lay) {
     double longestFt = longestLaidFt(lay);
-    SectionOption spare = null;
-    boolean spareLaid = false;
-    for (int i = 0; i < options.size(); i++) {
-      SectionOption option = options.get(i);
-      boolean laid = lay.counts().get(i) > 0;
-      boolean longEnough = option.lengthFt() >= longestFt;
-      boolean shorter = spare == null || option.lengthFt() < spare.lengthFt();
-      if (!option.isOwned() && (spare == null || longEnough && (shorter || laid && !spareLaid))) {
-        spare = option;
-        spareLaid = laid;
-      }
-    }
-    return Optional.ofNullable(spare);
+    return IntStream.range(0, options.size())
+        .boxed()
+        .filter(i -> !options.get(i).isOwned())
+        .min(
+            Comparator.comparingDouble((Integer i) -> Math.max(0, longestFt - lengthFt(i)))
+                .thenComparingDouble(this::lengthFt)
+                .thenComparing(i -> lay.counts().get(i) == 0))
+        .map(options::get);
+  }
+
+  private double lengthFt(int option) {
+    return options.get(option).lengthFt();
   }
 
   /**

@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import hosewright.catalogue.ItemKind;
 import java.util.List;
@@ -82,6 +83,31 @@ final class ManySectionsTest {
         .filteredOn(item -> item.item().endsWith("50"))
         .extracting(LinePlan.PlanItem::quantity)
         .containsExactly(2, 3);
+  }
+
+  @Test
+  void a_spare_for_a_longer_section_of_the_buyers_own_is_of_the_jacket_that_is_laid() {
+    hose(25, "RED", 9_000);
+    hose(25, "YEL", 9_500);
+    shop.price("YEL25", 2, 3_000);
+
+    LinePlan plan =
+        shop.planner()
+            .plan(
+                DemoCatalogue.job(
+                    "from", "2.5 Storz hydrant",
+                    "to", "2.5 Storz appliance",
+                    "length", "65 ft",
+                    "slack", "0 %",
+                    "flow", "20 gpm",
+                    "need", "10 psi",
+                    "owned", "1 x 40 ft 2.5 Storz",
+                    "spare-sections", "1"));
+
+    assertThat(plan.items())
+        .filteredOn(item -> item.item().endsWith("25"))
+        .extracting(LinePlan.PlanItem::item, LinePlan.PlanItem::quantity)
+        .containsExactly(tuple("YEL25", 2));
   }
 
   private void hose(int lengthFt, String jacket, int cents) {
