@@ -104,7 +104,14 @@ final class PlanReasoning {
 
   /** The make, and whether its sections are made up on the bench. */
   private static String make(Rival rival) {
-    return rival.hoseSeries() + (rival.madeUp() ? ", made up" : "");
+    int madeUp = rival.madeUpSections();
+    String how =
+        madeUp == 0
+            ? ""
+            : madeUp == rival.sections()
+                ? ", made up"
+                : text(", %d of %d sections made up", madeUp, rival.sections());
+    return rival.hoseSeries() + how;
   }
 
   private static String counts(List<Reasoning.Count> counts) {

@@ -10,7 +10,8 @@ import org.joda.money.Money;
 
 /**
  * Finds sections that nobody would lay, because the same make has one as long that never costs
- * more, weighs no more and can be had in any number: jackets of another colour, mostly.
+ * more, weighs no more, is as strong and can be had in any number: jackets of another colour,
+ * mostly.
  */
 final class AlikeSections {
   private final NetPrice prices;
@@ -41,6 +42,7 @@ final class AlikeSections {
   private boolean replaces(SectionOption one, SectionOption other) {
     return one.lengthFt() == other.lengthFt()
         && one.weightLb() <= other.weightLb()
+        && LeastRating.of(List.of(one.rating(), other.rating())).equals(other.rating())
         && isOneItem(one)
         && isOneItem(other)
         && replaces(one.item().orElseThrow(), other.item().orElseThrow());

@@ -6,6 +6,8 @@ import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * A whole line put together: every part in its place, from source to appliance.
@@ -28,11 +30,25 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
 
   /** Sections to couple, of all lines together. */
   int sections() {
+    return sections(any -> true);
+  }
+
+  /** The same of a sort. */
+  int sections(Predicate<SectionOption> sort) {
     int sections = 0;
     for (int i = 0; i < lays.size(); i++) {
-      sections += lays.get(i).sections() * frame.legs().get(i).lines();
+      Leg leg = frame.legs().get(i);
+      sections += leg.hose().sections(lays.get(i), sort) * leg.lines();
     }
     return sections;
+  }
+
+  /** The least that hose in the line is rated for at a temperature, psi; empty when none is. */
+  OptionalDouble hoseWorkingPsi(double temperatureF) {
+    return parts().stream()
+        .filter(part -> part.role() == Placed.Role.HOSE)
+        .flatMapToDouble(part -> part.rating().workingPsiAt(temperatureF).stream())
+        .min();
   }
 
   /** Hose between source and appliance, ft. */

@@ -39,10 +39,7 @@ final class CautionFigures {
   }
 
   private static OptionalDouble workingPsi(Job job, Evaluated plan) {
-    return plan.assembly().frame().legs().stream()
-        .map(leg -> leg.hose().rating().workingPsiAt(job.service().temperatureOrUsualF()))
-        .flatMapToDouble(OptionalDouble::stream)
-        .min();
+    return plan.assembly().hoseWorkingPsi(job.service().temperatureOrUsualF());
   }
 
   String putInto(String sentence) {

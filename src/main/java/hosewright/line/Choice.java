@@ -8,7 +8,8 @@ import java.util.List;
  * @param <T> a lay, or the parts of a bridge
  * @param leastCost the least it can cost in any plan, in the currency's major unit
  * @param lossPsi pressure it takes at the job's flow, psi
- * @param ratedPsi lowest working pressure of adapters in it, psi; infinite where none is rated
+ * @param ratedPsi lowest pressure that hose or adapters in it may carry, psi; infinite where none
+ *     is rated
  */
 record Choice<T>(T value, double leastCost, double lossPsi, double ratedPsi) {
 

@@ -61,7 +61,8 @@ final class FrontSearch {
         begun -> front.covers(noBetterThan(frame, laid, begun, elsewhere, leastLostPsi)),
         choice -> {
           double lostPsi = lossPsi + choice.lossPsi();
-          if (frame.budget().allows(lostPsi + leastElsewherePsi)) {
+          PressureBudget left = frame.budget().carrying(choice.ratedPsi(), leg);
+          if (left.allows(lostPsi + leastElsewherePsi)) {
             laid.add(choice.value());
             lay(frame, laid, elsewhere + choice.leastCost(), lostPsi);
             laid.remove(leg);

@@ -1,11 +1,11 @@
 package hosewright.line;
 
-import hosewright.catalogue.Rating;
 import hosewright.thread.End;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -17,9 +17,9 @@ import java.util.stream.IntStream;
  * @param outlet the other end
  * @param frictionCoefficient the item's own C, if the catalogue gives one
  * @param boreIn bore to calculate with, in
- * @param rating the least of hose, couplings and attachments
  * @param options section lengths on offer, longest first
  * @param hoseMarkedTo the standard the hose is marked to
+ * @param madeUp whether sections are made up on the bench; some may still be bought coupled
  */
 record HoseLine(
     String series,
@@ -29,7 +29,6 @@ record HoseLine(
     OptionalDouble frictionCoefficient,
     double boreIn,
     OptionalDouble waveSpeedFtPerS,
-    Rating rating,
     List<SectionOption> options,
     String hoseMarkedTo,
     boolean gasketsFitted,
@@ -48,27 +47,24 @@ record HoseLine(
         frictionCoefficient,
         boreIn,
         waveSpeedFtPerS,
-        rating,
         kept,
         hoseMarkedTo,
         gasketsFitted,
         madeUp);
   }
 
-  HoseLine withRating(Rating other) {
-    return new HoseLine(
-        series,
-        sizeIn,
-        inlet,
-        outlet,
-        frictionCoefficient,
-        boreIn,
-        waveSpeedFtPerS,
-        other,
-        options,
-        hoseMarkedTo,
-        gasketsFitted,
-        madeUp);
+  /** Whether a lay is this line's: with nothing made up it is one of hose bought coupled. */
+  boolean mayBe(Lay lay) {
+    return !madeUp || sections(lay, option -> option.isMadeUp() || option.isOwned()) > 0;
+  }
+
+  /** How many sections of a lay are of a sort. */
+  int sections(Lay lay, Predicate<SectionOption> sort) {
+    int sections = 0;
+    for (int i = 0; i < options.size(); i++) {
+      sections += sort.test(options.get(i)) ? lay.counts().get(i) : 0;
+    }
+    return sections;
   }
 
   double couplingSizeIn() {

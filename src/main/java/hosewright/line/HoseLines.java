@@ -47,18 +47,48 @@ final class HoseLines {
   }
 
   private List<HoseLine> lines(UnaryOperator<HoseLine> kept) {
-    List<HoseLine> lines = new ArrayList<>(coupled());
-    lines.addAll(new MadeUpHose(catalogue, eligibility, job.wishes().sectionFt()).lines());
-    List<HoseLine> wished =
-        lines.stream()
-            .map(this::withSectionsWished)
-            .filter(line -> !line.options().isEmpty())
-            .filter(this::wished)
-            .map(kept)
-            .toList();
-    return job.conditions().owned().isEmpty()
-        ? wished
-        : new OwnedLines(job, catalogue).with(wished);
+    List<HoseLine> bought = wished(coupled()).map(kept).toList();
+    List<HoseLine> lines = new ArrayList<>(bought);
+    wished(new MadeUpHose(catalogue, eligibility, job.wishes().sectionFt()).lines())
+        .map(line -> withBought(line, bought))
+        .forEach(lines::add);
+    return job.conditions().owned().isEmpty() ? lines : new OwnedLines(job, catalogue).with(lines);
+  }
+
+  private Stream<HoseLine> wished(List<HoseLine> lines) {
+    return lines.stream()
+        .map(this::withSectionsWished)
+        .filter(line -> !line.options().isEmpty())
+        .filter(this::wished);
+  }
+
+  /** A line made up on the bench, and sections of the same make that are bought coupled. */
+  private static HoseLine withBought(HoseLine madeUp, List<HoseLine> bought) {
+    return bought.stream()
+        .filter(line -> goesWith(line, madeUp))
+        .findFirst()
+        .map(line -> madeUp.withOptions(longestFirst(line.options(), madeUp.options())))
+        .orElse(madeUp);
+  }
+
+  /** Of the same make and couplings. */
+  private static boolean goesWith(HoseLine bought, HoseLine madeUp) {
+    return bought.series().equals(madeUp.series())
+        && bought.sizeIn() == madeUp.sizeIn()
+        && bought.boreIn() == madeUp.boreIn()
+        && bought.inlet().equals(madeUp.inlet())
+        && bought.outlet().equals(madeUp.outlet())
+        && bought.frictionCoefficient().equals(madeUp.frictionCoefficient())
+        && bought.waveSpeedFtPerS().equals(madeUp.waveSpeedFtPerS())
+        && bought.hoseMarkedTo().equals(madeUp.hoseMarkedTo())
+        && bought.gasketsFitted() == madeUp.gasketsFitted();
+  }
+
+  private static List<SectionOption> longestFirst(
+      List<SectionOption> some, List<SectionOption> more) {
+    return Stream.concat(some.stream(), more.stream())
+        .sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed())
+        .toList();
   }
 
   /** Why hose of the catalogue is left out before any line is weighed, and how much of it. */
@@ -142,7 +172,8 @@ final class HoseLines {
                         item.hose().orElseThrow().lengthFt().orElseThrow(),
                         item.description(),
                         Map.of(item, 1),
-                        item.weightLb()))
+                        item.weightLb(),
+                        item.rating()))
             .sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed())
             .toList();
     return new HoseLine(
@@ -153,7 +184,6 @@ final class HoseLines {
         make.frictionCoefficient(),
         hose.boreOrNominalIn(),
         hose.waveSpeedFtPerS(),
-        LeastRating.of(items.stream().map(Item::rating).toList()),
         options,
         any.markedTo(),
         items.stream().allMatch(Item::comesWithGaskets),

@@ -87,6 +87,7 @@ final class LayChoices {
         Joining.allowedRemovable(hose.outlet(), hose.inlet()),
         hose.options().stream().mapToDouble(SectionOption::weightLb).toArray(),
         leastEach(hose, terms),
+        hose::mayBe,
         lay -> priced(hose, lay, terms),
         lay ->
             bill(hose, lay, run.lines()).stream()
@@ -174,7 +175,18 @@ final class LayChoices {
     double lossPsi = job.service().isWater() ? lossPsi(hose, lay, run) : 0;
     double cost =
         cost(bill(hose, lay, run.lines()), terms.sharedEach()) + jointsCost(hose, lay, terms);
-    return new Choice<>(lay, cost, lossPsi, Double.POSITIVE_INFINITY);
+    return new Choice<>(lay, cost, lossPsi, carriedPsi(hose, lay));
+  }
+
+  /** What the weakest section of a lay may carry, psi. */
+  private double carriedPsi(HoseLine hose, Lay lay) {
+    double psi = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < lay.counts().size(); i++) {
+      if (lay.counts().get(i) > 0) {
+        psi = Math.min(psi, PressureBudget.carriedPsi(job, hose.options().get(i).rating()));
+      }
+    }
+    return psi;
   }
 
   private double lossPsi(HoseLine hose, Lay lay, Run run) {

@@ -33,6 +33,7 @@ final class LegLays {
   private final double[] leastEach;
   private final double[] leastPerFtFrom;
   private final double[] leastLbPerFtFrom;
+  private final Predicate<Lay> wanted;
   private final Function<Lay, Choice<Lay>> priced;
   private final Predicate<Lay> toBeHad;
   private final DoubleSupplier lossPsi;
@@ -48,6 +49,7 @@ final class LegLays {
    * @param couples whether the sections couple to each other
    * @param emptyLb what one section of each option weighs, lb
    * @param leastEach the least that one section of each option can cost
+   * @param wanted which of the lays that cover the length are meant at all; some must be
    * @param priced what a lay costs, no less than its sections at their least, and loses
    * @param toBeHad whether enough can be had of what a lay is made of
    * @param lossPsi the least that any lay loses, psi; asked for when first needed
@@ -58,6 +60,7 @@ final class LegLays {
       boolean couples,
       double[] emptyLb,
       double[] leastEach,
+      Predicate<Lay> wanted,
       Function<Lay, Choice<Lay>> priced,
       Predicate<Lay> toBeHad,
       DoubleSupplier lossPsi) {
@@ -68,6 +71,7 @@ final class LegLays {
     this.leastEach = leastEach;
     this.leastPerFtFrom = leastPerFtFrom(cover.lengthsFt(), leastEach);
     this.leastLbPerFtFrom = leastPerFtFrom(cover.lengthsFt(), emptyLb);
+    this.wanted = wanted;
     this.priced = priced;
     this.toBeHad = toBeHad;
     this.lossPsi = lossPsi;
@@ -160,7 +164,7 @@ final class LegLays {
             (counts, option, coveredFt) ->
                 cut.cuts(counts, option, coveredFt) || !couples && sections(counts, option) > 1,
             lay -> {
-              if (!inStock || toBeHad.test(lay)) {
+              if (wanted.test(lay) && (!inStock || toBeHad.test(lay))) {
                 taker.accept(lay);
               }
             });

@@ -4,6 +4,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Rating;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -98,8 +99,6 @@ final class MadeUpHose {
         hose.frictionCoefficient(),
         hose.boreOrNominalIn(),
         hose.waveSpeedFtPerS(),
-        LeastRating.of(
-            List.of(bulk.rating(), inlet.rating(), outlet.rating(), attachment.rating())),
         options,
         bulk.markedTo(),
         inlet.comesWithGaskets() && outlet.comesWithGaskets(),
@@ -126,7 +125,10 @@ final class MadeUpHose {
             bulk.number(),
             inlet.ends().get(0),
             outlet.ends().get(0));
-    return SectionOption.bought(bulk, lengthFt, description, bill, weightLb);
+    Rating rating =
+        LeastRating.of(
+            List.of(bulk.rating(), inlet.rating(), outlet.rating(), attachment.rating()));
+    return SectionOption.bought(bulk, lengthFt, description, bill, weightLb, rating);
   }
 
   /**

@@ -73,18 +73,20 @@ final class OwnedLines {
         OptionalDouble.empty(),
         any.sizeIn(),
         OptionalDouble.empty(),
-        rating(Stream.empty(), alike),
         longestFirst(options(alike).stream()),
         "",
         true,
         false);
   }
 
+  /**
+   * Sections sold are rated no higher than those the buyer has: who names weak hose is told so, and
+   * not sold a line without it.
+   */
   private HoseLine together(HoseLine bought, List<OwnedHose> alike) {
-    return bought
-        .withOptions(
-            longestFirst(Stream.concat(options(alike).stream(), bought.options().stream())))
-        .withRating(rating(Stream.of(bought.rating()), alike));
+    Stream<SectionOption> sold =
+        bought.options().stream().map(option -> option.ratedLike(ratings(alike)));
+    return bought.withOptions(longestFirst(Stream.concat(options(alike).stream(), sold)));
   }
 
   private static List<SectionOption> longestFirst(Stream<SectionOption> options) {
@@ -105,6 +107,7 @@ final class OwnedLines {
                         + " in hose",
                     Map.of(),
                     owned.lengthFt() * heaviestLbPerFt(owned.sizeIn()),
+                    owned.rating(),
                     Optional.of(owned)))
         .toList();
   }
@@ -121,8 +124,8 @@ final class OwnedLines {
     return heaviest;
   }
 
-  private static Rating rating(Stream<Rating> bought, List<OwnedHose> alike) {
-    return LeastRating.of(Stream.concat(bought, alike.stream().map(OwnedHose::rating)).toList());
+  private static List<Rating> ratings(List<OwnedHose> alike) {
+    return alike.stream().map(OwnedHose::rating).toList();
   }
 
   private static String plain(double number) {

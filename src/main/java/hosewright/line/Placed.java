@@ -114,7 +114,7 @@ record Placed(
         Optional.of(reversed ? hose.inlet() : hose.outlet()),
         count,
         lines,
-        option.owned().map(OwnedHose::rating).orElse(hose.rating()),
+        option.rating(),
         Optional.of(hose),
         option.lengthFt());
   }

@@ -3,6 +3,8 @@ package hosewright.line;
 import hosewright.catalogue.Rating;
 import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Supply;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -17,15 +19,16 @@ import java.util.OptionalDouble;
  * @param sourcePsi what the source will hold without any loss in lay and bridges, psi; minus
  *     infinity where the source is stated, because their losses do not change it then
  * @param behindHosePsi the same as it stands between hose and appliance when nothing flows, psi
+ * @param hoseSeenPsi what hose of each leg sees at the least, without any loss where that adds to
+ *     it, psi; empty where nothing is calculated
  */
-record PressureBudget(double availablePsi, double sourcePsi, double behindHosePsi) {
+record PressureBudget(
+    double availablePsi, double sourcePsi, double behindHosePsi, List<Double> hoseSeenPsi) {
   private static final double HAIR_PSI = PressureChecks.HAIR_PSI;
+  private static final double NOT_ADDED_TO = Double.NEGATIVE_INFINITY;
 
-  static final PressureBudget UNLIMITED = stated(Double.POSITIVE_INFINITY);
-
-  private static PressureBudget stated(double availablePsi) {
-    return new PressureBudget(availablePsi, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
-  }
+  static final PressureBudget UNLIMITED =
+      new PressureBudget(Double.POSITIVE_INFINITY, NOT_ADDED_TO, NOT_ADDED_TO, List.of());
 
   /**
    * @param fixedLossPsi as {@link #fixedLossPsi} tells
@@ -36,28 +39,38 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
     }
     double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
     double takenPsi = job.needPsi() + risePsi + fixedLossPsi;
-    if (job.supply().isEmpty()) {
-      return unstated(job, frame, takenPsi, risePsi);
+    PressureBudget budget =
+        job.supply()
+            .map(supply -> stated(supply, job.flowGpm(), takenPsi, seen(frame, supply, risePsi)))
+            .orElseGet(() -> unstated(job, frame, takenPsi, risePsi));
+    for (int leg = 0; leg < frame.legs().size(); leg++) {
+      budget = budget.carrying(mostCarriedPsi(job, frame.legs().get(leg).hose()), leg);
     }
-    double closedPsi = job.supply().get().closedPsi();
-    for (int i = 0; i < frame.legs().size(); i++) {
-      OptionalDouble mayCarryPsi = hoseLimitPsi(job, frame.legs().get(i).hose().rating());
-      double seenPsi = closedPsi + aboveSourcePsi(frame, i, risePsi);
-      if (mayCarryPsi.isPresent() && seenPsi > mayCarryPsi.getAsDouble() + HAIR_PSI) {
-        return stated(Double.NEGATIVE_INFINITY);
-      }
+    return budget;
+  }
+
+  private static PressureBudget stated(
+      Supply supply, double flowGpm, double takenPsi, List<Double> hoseSeenPsi) {
+    double availablePsi = supply.pressurePsi(flowGpm) - takenPsi + HAIR_PSI;
+    return new PressureBudget(availablePsi, NOT_ADDED_TO, NOT_ADDED_TO, hoseSeenPsi);
+  }
+
+  private static List<Double> seen(Frame frame, Supply supply, double risePsi) {
+    return seen(frame, supply.closedPsi(), risePsi);
+  }
+
+  private static List<Double> seen(Frame frame, double sourcePsi, double risePsi) {
+    List<Double> seenPsi = new ArrayList<>();
+    for (int leg = 0; leg < frame.legs().size(); leg++) {
+      seenPsi.add(sourcePsi + aboveSourcePsi(frame, leg, risePsi));
     }
-    return stated(job.supply().get().pressurePsi(job.flowGpm()) - takenPsi + HAIR_PSI);
+    return List.copyOf(seenPsi);
   }
 
   private static PressureBudget unstated(Job job, Frame frame, double takenPsi, double risePsi) {
-    double mostPsi = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < frame.legs().size(); i++) {
-      OptionalDouble mayCarryPsi = hoseLimitPsi(job, frame.legs().get(i).hose().rating());
-      double seenPsi = takenPsi + aboveSourcePsi(frame, i, risePsi);
-      mostPsi = Math.min(mostPsi, mayCarryPsi.orElse(Double.POSITIVE_INFINITY) - seenPsi);
-    }
-    PressureBudget budget = new PressureBudget(mostPsi + HAIR_PSI, takenPsi, takenPsi - risePsi);
+    PressureBudget budget =
+        new PressureBudget(
+            Double.POSITIVE_INFINITY, takenPsi, takenPsi - risePsi, seen(frame, takenPsi, risePsi));
     for (Frame.Fixed fixed : frame.fixedParts()) {
       OptionalDouble rated =
           fixed.part().item().rating().workingPsiAt(job.service().temperatureOrUsualF());
@@ -84,19 +97,42 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
           case BETWEEN -> Math.min(sourcePsi, behindHosePsi);
           case BEHIND_HOSE -> behindHosePsi;
         };
-    double mostPsi = ratedPsi - seenPsi + HAIR_PSI;
-    return mostPsi >= availablePsi ? this : new PressureBudget(mostPsi, sourcePsi, behindHosePsi);
+    return atMost(ratedPsi - seenPsi + HAIR_PSI);
   }
 
-  /** The lower of working pressure and the share of the service test pressure. */
-  private static OptionalDouble hoseLimitPsi(Job job, Rating rating) {
-    OptionalDouble working = rating.workingPsiAt(job.service().temperatureOrUsualF());
-    OptionalDouble test = rating.serviceTestPsi();
-    if (test.isEmpty()) {
-      return working;
+  /** What is left to lose when a leg is laid with hose that may carry so much, psi. */
+  PressureBudget carrying(double ratedPsi, int leg) {
+    if (hoseSeenPsi.isEmpty()) {
+      return this;
     }
-    double byTestPsi = test.getAsDouble() / Limit.SERVICE_TEST_SHARE.value();
-    return OptionalDouble.of(Math.min(working.orElse(byTestPsi), byTestPsi));
+    double leftPsi = ratedPsi - hoseSeenPsi.get(leg) + HAIR_PSI;
+    boolean lossesAdd = sourcePsi != NOT_ADDED_TO;
+    return leftPsi < 0 || lossesAdd ? atMost(leftPsi) : this;
+  }
+
+  private PressureBudget atMost(double psi) {
+    return psi >= availablePsi
+        ? this
+        : new PressureBudget(psi, sourcePsi, behindHosePsi, hoseSeenPsi);
+  }
+
+  /** What the strongest sections of a hose line may carry, psi; infinite where one is unrated. */
+  private static double mostCarriedPsi(Job job, HoseLine hose) {
+    return hose.options().stream()
+        .mapToDouble(option -> carriedPsi(job, option.rating()))
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * What hose may carry, psi: the lower of its working pressure and the share of its service test
+   * pressure; infinite where neither is known.
+   */
+  static double carriedPsi(Job job, Rating rating) {
+    double workingPsi =
+        rating.workingPsiAt(job.service().temperatureOrUsualF()).orElse(Double.POSITIVE_INFINITY);
+    double testPsi = rating.serviceTestPsi().orElse(Double.POSITIVE_INFINITY);
+    return Math.min(workingPsi, testPsi / Limit.SERVICE_TEST_SHARE.value());
   }
 
   /** What the parts take that must stand in the line, psi. */
@@ -142,15 +178,9 @@ record PressureBudget(double availablePsi, double sourcePsi, double behindHosePs
       double fallPsi = Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT;
       return OptionalDouble.of(job.supply().get().closedPsi() + fallPsi);
     }
-    double mostPsi = 0;
-    for (Leg leg : frame.legs()) {
-      OptionalDouble mayCarryPsi = hoseLimitPsi(job, leg.hose().rating());
-      if (mayCarryPsi.isEmpty()) {
-        return OptionalDouble.empty();
-      }
-      mostPsi = Math.max(mostPsi, mayCarryPsi.getAsDouble());
-    }
-    return OptionalDouble.of(mostPsi);
+    double mostPsi =
+        frame.legs().stream().mapToDouble(leg -> mostCarriedPsi(job, leg.hose())).max().orElse(0);
+    return Double.isInfinite(mostPsi) ? OptionalDouble.empty() : OptionalDouble.of(mostPsi);
   }
 
   boolean allows(double lossPsi) {

@@ -26,8 +26,12 @@ final class RatingChecks {
 
   /** Said apart only where it fails, because then no source whatever would mend it. */
   Optional<Check> nozzlePressure() {
-    OptionalDouble rated =
-        line.frame().last().hose().rating().workingPsiAt(job.service().temperatureOrUsualF());
+    SeenPressure last =
+        seen.stream()
+            .filter(part -> part.part().role() == Placed.Role.HOSE)
+            .reduce((one, next) -> next)
+            .orElseThrow();
+    OptionalDouble rated = workingPsi(last.part());
     if (rated.isEmpty() || job.needPsi() <= rated.getAsDouble() + PressureChecks.HAIR_PSI) {
       return Optional.empty();
     }
@@ -73,30 +77,26 @@ final class RatingChecks {
     return part.rating().workingPsiAt(job.service().temperatureOrUsualF());
   }
 
+  /** The hose that comes closest to what its service test allows. */
   Optional<Check> serviceTest() {
-    return line.frame().legs().stream()
-        .flatMap(leg -> serviceTest(leg.hose()).stream())
+    return seen.stream()
+        .filter(part -> part.part().role() == Placed.Role.HOSE)
+        .flatMap(part -> serviceTest(part).stream())
         .min(Comparator.comparingDouble(check -> check.limit() - check.value()));
   }
 
-  private Optional<Check> serviceTest(HoseLine hose) {
-    OptionalDouble testPsi = hose.rating().serviceTestPsi();
+  private static Optional<Check> serviceTest(SeenPressure part) {
+    OptionalDouble testPsi = part.part().rating().serviceTestPsi();
     if (testPsi.isEmpty()) {
       return Optional.empty();
     }
     double limitPsi = testPsi.getAsDouble() / Limit.SERVICE_TEST_SHARE.value();
-    double highestPsi =
-        seen.stream()
-            .filter(part -> part.part().hose().filter(hose::equals).isPresent())
-            .mapToDouble(SeenPressure::highestPsi)
-            .max()
-            .orElseThrow();
-    boolean holds = highestPsi <= limitPsi + PressureChecks.HAIR_PSI;
+    boolean holds = part.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
     return Optional.of(
         check(
             "service test pressure",
             holds ? Outcome.PASS : Outcome.FAIL,
-            highestPsi,
+            part.highestPsi(),
             limitPsi,
             "psi",
             text(

@@ -51,8 +51,8 @@ public record Reasoning(
    * A plan that lost.
    *
    * @param couplings the ends of its sections
-   * @param madeUp whether its sections are made up on the bench, not bought coupled
    * @param sections sections laid in all
+   * @param madeUpSections how many of them are made up on the bench, not bought coupled
    * @param more what it costs beyond the plan; negative where it is cheaper but fails
    * @param requiredSourcePsi pressure the source must hold, psi
    * @param chargedWeightLb weight of all its hose full of water, lb
@@ -63,9 +63,9 @@ public record Reasoning(
       double sizeIn,
       String hoseSeries,
       String couplings,
-      boolean madeUp,
       int lines,
       int sections,
+      int madeUpSections,
       Optional<String> fails,
       Money total,
       Money more,

@@ -91,8 +91,7 @@ final class Remedies {
       return;
     }
     double requiredPsi = failed.hydraulics().requiredSourcePsi();
-    HoseLine hose = failed.assembly().frame().hose();
-    OptionalDouble working = hose.rating().workingPsiAt(job.service().temperatureOrUsualF());
+    OptionalDouble working = failed.assembly().hoseWorkingPsi(job.service().temperatureOrUsualF());
     boolean carries = working.isEmpty() || requiredPsi <= working.getAsDouble();
     instead.add(
         carries

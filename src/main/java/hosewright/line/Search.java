@@ -214,9 +214,10 @@ final class Search {
     for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
       Choice<Lay> choice = next.get();
       double lostPsi = lossPsi + choice.lossPsi();
-      if (budget.allows(lostPsi + leastElsewherePsi)) {
+      PressureBudget left = budget.carrying(choice.ratedPsi(), leg);
+      if (left.allows(lostPsi + leastElsewherePsi)) {
         laid.add(choice.value());
-        lay(frame, chosen, laid, elsewhere + choice.leastCost(), lostPsi, budget);
+        lay(frame, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);
         laid.remove(leg);
       }
       next = lays.at(++place, mostCost(elsewhere));

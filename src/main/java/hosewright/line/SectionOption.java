@@ -1,8 +1,12 @@
 package hosewright.line;
 
 import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Rating;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One way to get a section of a hose line: bought coupled, made up from parts, or there already.
@@ -12,6 +16,7 @@ import java.util.Optional;
  * @param description what a buyer reads
  * @param bill items and quantities one section takes; empty for what the buyer owns
  * @param weightLb empty weight of one section, lb
+ * @param rating the least of hose, couplings and attachments
  * @param owned what the buyer owns of these
  */
 record SectionOption(
@@ -20,16 +25,34 @@ record SectionOption(
     String description,
     Map<Item, Integer> bill,
     double weightLb,
+    Rating rating,
     Optional<OwnedHose> owned) {
 
   static SectionOption bought(
-      Item item, double lengthFt, String description, Map<Item, Integer> bill, double weightLb) {
+      Item item,
+      double lengthFt,
+      String description,
+      Map<Item, Integer> bill,
+      double weightLb,
+      Rating rating) {
     return new SectionOption(
-        Optional.of(item), lengthFt, description, bill, weightLb, Optional.empty());
+        Optional.of(item), lengthFt, description, bill, weightLb, rating, Optional.empty());
+  }
+
+  /** The same held to other ratings as well. */
+  SectionOption ratedLike(List<Rating> others) {
+    List<Rating> all = Stream.concat(Stream.of(rating), others.stream()).toList();
+    return new SectionOption(
+        item, lengthFt, description, bill, weightLb, LeastRating.of(all), owned);
   }
 
   boolean isOwned() {
     return owned.isPresent();
+  }
+
+  /** Whether it is made up on the bench. */
+  boolean isMadeUp() {
+    return item.filter(hose -> hose.kind() == ItemKind.BULK_HOSE).isPresent();
   }
 
   /** How many there are to be laid. */

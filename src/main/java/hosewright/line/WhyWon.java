@@ -164,12 +164,19 @@ final class WhyWon {
             plan ->
                 text(
                     madeUp
-                        ? "Sections made up on the bench from hose by the foot come to %s less than"
-                            + " the best bought coupled (%s)."
+                        ? madeUpSections()
+                            + " made up on the bench from hose by the foot come to %s less than the"
+                            + " best bought coupled (%s)."
                         : "Hose bought coupled comes to %s less than the best made up on the bench"
                             + " (%s).",
                     MoneyWords.of(plan.total().minus(best.total())),
                     plan.assembly().frame().hose().series()));
+  }
+
+  private String madeUpSections() {
+    int madeUp = best.assembly().sections(SectionOption::isMadeUp);
+    int all = best.assembly().sections();
+    return madeUp == all ? "Sections" : text("%d sections, %d of them", all, madeUp);
   }
 
   /** Where more is bought than used, because that costs less. */

@@ -110,6 +110,24 @@ final class ManySectionsTest {
         .containsExactly(tuple("YEL25", 2));
   }
 
+  @Test
+  void the_rest_of_a_run_is_made_up_on_the_bench_beside_sections_bought_coupled() {
+    hose(100, "J", 10_000);
+    shop.part("BULK", ItemKind.BULK_HOSE).hose(2.5, 0, "Series").at(150);
+    shop.part("COUPLING", ItemKind.COUPLING, "2.5 Storz").hose(2.5, 0, "").gasketsFitted().at(500);
+    shop.part("RING", ItemKind.ATTACHMENT).hose(2.5, 0, "").at(50);
+    shop.part("LABOUR", ItemKind.COUPLING_LABOUR).at(300);
+    shop.part("TEST", ItemKind.PRESSURE_TEST).at(200);
+
+    LinePlan plan = plan("420 ft");
+
+    assertThat(sections(plan)).isEqualTo(Map.of(100.0, 4, 25.0, 1));
+    // 26 ft of hose, two couplings with their rings and labour, one test.
+    assertThat(plan.total().getAmountMinorLong())
+        .isEqualTo(4 * 10_000 + 26 * 150 + 2 * (500 + 50 + 300) + 200);
+    assertThat(plan.cautions()).anyMatch(caution -> caution.contains("made up"));
+  }
+
   private void hose(int lengthFt, String jacket, int cents) {
     shop.part(jacket + lengthFt, ItemKind.HOSE, "2.5 Storz", "2.5 Storz")
         .hose(2.5, lengthFt, "Series")

@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import hosewright.catalogue.NetPrice;
+import hosewright.catalogue.Rating;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,7 +32,8 @@ final class PlainLays {
 
   /**
    * Whether some section is laid for which another of its make and length costs no more however
-   * many are bought, weighs no more and can be had in any number; of two alike the later is odd.
+   * many are bought, weighs no more, is no weaker and can be had in any number; of two alike the
+   * later is odd.
    */
   boolean hasOdd(Frame frame, List<Lay> lays, NetPrice prices) {
     for (int leg = 0; leg < lays.size(); leg++) {
@@ -62,6 +64,7 @@ final class PlainLays {
   private boolean noWorse(SectionOption one, SectionOption other, NetPrice prices) {
     if (one.lengthFt() != other.lengthFt()
         || one.weightLb() > other.weightLb()
+        || !noWeaker(one.rating(), other.rating())
         || one.isOwned()
         || other.isOwned()
         || one.bill().size() > 1
@@ -79,6 +82,19 @@ final class PlainLays {
       before = price;
     }
     return true;
+  }
+
+  private static boolean noWeaker(Rating one, Rating other) {
+    double unrated = Double.POSITIVE_INFINITY;
+    boolean noWeaker =
+        one.serviceTestPsi().orElse(unrated) >= other.serviceTestPsi().orElse(unrated)
+            && one.vacuumInHg().orElse(0) >= other.vacuumInHg().orElse(0);
+    for (double temperatureF = 60; temperatureF <= 160; temperatureF += 5) {
+      noWeaker &=
+          one.workingPsiAt(temperatureF).orElse(unrated)
+              >= other.workingPsiAt(temperatureF).orElse(unrated);
+    }
+    return noWeaker;
   }
 
   /** Every lay of a leg, of one section where sections do not couple to each other. */

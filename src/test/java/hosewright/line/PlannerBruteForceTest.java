@@ -2,6 +2,7 @@ package hosewright.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -57,33 +58,47 @@ class PlannerBruteForceTest {
   }
 
   @Test
+  void sections_bought_and_made_up_in_one_line_in_200_small_random_shops() {
+    int mixed = holds(200, 500, RandomShop::withBench, RandomShop::job);
+
+    assertThat(mixed).isGreaterThan(5);
+  }
+
+  @Test
   void valves_at_stations_and_the_runner_up_in_200_small_random_shops() {
-    holds(200, 500, RandomShop::stationJob);
+    holds(200, 500, RandomShop::new, RandomShop::stationJob);
   }
 
   @Test
   void a_wye_to_two_attack_lines_and_the_runner_up_in_200_small_random_shops() {
-    holds(200, 800, RandomShop::wyeJob);
+    holds(200, 800, RandomShop::new, RandomShop::wyeJob);
   }
 
   @Test
   void lines_from_two_outlets_and_the_runner_up_in_100_small_random_shops() {
-    holds(100, 800, RandomShop::outletsJob);
+    holds(100, 800, RandomShop::new, RandomShop::outletsJob);
   }
 
   @Test
   @Tag("long")
-  void stations_wyes_and_outlets_in_2000_small_random_shops_each() {
-    holds(2_000, MOST_LINES, RandomShop::stationJob);
-    holds(2_000, MOST_LINES, RandomShop::wyeJob);
-    holds(2_000, MOST_LINES, RandomShop::outletsJob);
+  void stations_wyes_outlets_and_made_up_hose_in_2000_small_random_shops_each() {
+    holds(2_000, MOST_LINES, RandomShop::new, RandomShop::stationJob);
+    holds(2_000, MOST_LINES, RandomShop::new, RandomShop::wyeJob);
+    holds(2_000, MOST_LINES, RandomShop::new, RandomShop::outletsJob);
+    holds(2_000, MOST_LINES, RandomShop::withBench, RandomShop::job);
   }
 
-  private static void holds(int wanted, int mostLines, Function<RandomShop, Job> jobOf) {
+  /** How many of the best plans lay sections bought coupled beside sections made up. */
+  private static int holds(
+      int wanted,
+      int mostLines,
+      Function<Random, RandomShop> shopOf,
+      Function<RandomShop, Job> jobOf) {
     int shops = 0;
     int served = 0;
+    int mixed = 0;
     for (int seed = 0; shops < wanted; seed++) {
-      RandomShop random = new RandomShop(new Random(seed));
+      RandomShop random = shopOf.apply(new Random(seed));
       Job job = jobOf.apply(random);
       BruteForce bruteForce = new BruteForce(job, random.shop());
       Optional<Map<Double, Long>> cheapest = bruteForce.cheapestBySize(mostLines);
@@ -95,8 +110,15 @@ class PlannerBruteForceTest {
       served += cheapest.get().isEmpty() ? 0 : 1;
       assertThat(bySize(random, job)).as("seed %d: %s", seed, job).isEqualTo(cheapest.get());
       runnerUpHolds(random, job, bruteForce, seed);
+      mixed += mixes(random.shop().planner().plan(job)) ? 1 : 0;
     }
     assertThat(served).isGreaterThan(wanted / 5);
+    return mixed;
+  }
+
+  private static boolean mixes(LinePlan plan) {
+    List<String> bought = plan.items().stream().map(LinePlan.PlanItem::item).toList();
+    return plan.feasible() && bought.containsAll(List.of("H0-0", "B"));
   }
 
   /** The next best plan that buys other goods, against every line there is. */

@@ -45,8 +45,32 @@ final class RandomShop {
     this.random = random;
     times(1 + random.nextInt(2), i -> hoseSeries("H" + i));
     if (random.nextInt(3) == 0) {
-      bulk();
+      bulk(pick(List.of(1.5, 2.5)), pick(PAIRS).split(" x "), "B");
     }
+    fittings();
+  }
+
+  private RandomShop(Random random, double sizeIn, String[] ends) {
+    this.random = random;
+    double lengthFt = pick(List.of(75.0, 100.0));
+    SmallShop.Part hose =
+        shop.part("H0-0", ItemKind.HOSE, ends).hose(sizeIn, lengthFt, "H0").markedTo("NFPA 1961");
+    rate(hose, 100);
+    priced(hose, (int) (lengthFt * 60), 3_000);
+    bulk(sizeIn, ends, "H0");
+    fittings();
+  }
+
+  /**
+   * A shop that sells one length of a make coupled, and the same make by the foot, so that the rest
+   * of a run may be made up on the bench.
+   */
+  static RandomShop withBench(Random random) {
+    String[] ends = PAIRS.get(random.nextInt(PAIRS.size())).split(" x ");
+    return new RandomShop(random, random.nextBoolean() ? 1.5 : 2.5, ends);
+  }
+
+  private void fittings() {
     times(3 + random.nextInt(4), i -> adapter("A" + i));
     times(random.nextInt(6), i -> gasket("G" + i));
     times(random.nextInt(3), i -> priced(shop.part("S" + i, ItemKind.SEALANT), 1, 900));
@@ -103,12 +127,10 @@ final class RandomShop {
   }
 
   /** Bulk hose, its couplings and the work; work has no quantity breaks here. */
-  private void bulk() {
-    double sizeIn = pick(List.of(1.5, 2.5));
-    SmallShop.Part hose = shop.part("B", ItemKind.BULK_HOSE).hose(sizeIn, 0, "B");
+  private void bulk(double sizeIn, String[] ends, String series) {
+    SmallShop.Part hose = shop.part("B", ItemKind.BULK_HOSE).hose(sizeIn, 0, series);
     rate(hose, 100);
     priced(hose.markedTo("NFPA 1961"), 80, 150);
-    String[] ends = pick(PAIRS).split(" x ");
     times(
         2,
         i ->
