@@ -3,7 +3,9 @@ package hosewright.line;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -12,7 +14,8 @@ final class Frames {
   private final Dividers dividers;
   private final List<List<Bridge.Link>> atSource;
   private final List<List<Bridge.Link>> atAppliance;
-  private final List<List<Leg.Midway>> midway;
+  private final Accessories accessories;
+  private final Map<Double, List<List<Leg.Midway>>> midway = new HashMap<>();
   private final List<HoseLine> attackHoses;
   private final Job job;
 
@@ -26,20 +29,23 @@ final class Frames {
       Accessories accessories,
       List<HoseLine> attackHoses) {
     this.job = job;
+    this.accessories = accessories;
     job.accessories().forEach(accessories::refuseLoose);
     this.attackHoses = List.copyOf(attackHoses);
     this.dividers = new Dividers(job, catalogue, eligibility);
-    this.atSource = devices(job, accessories, Asked::atSource);
-    this.atAppliance = devices(job, accessories, Asked::atAppliance);
-    this.midway = midway(job, accessories);
+    this.atSource = devices(Asked::atSource, 0);
+    this.atAppliance = devices(Asked::atAppliance, 0);
   }
 
-  /** Every way to choose one item for each device asked for at a place, in the order asked. */
-  private static List<List<Bridge.Link>> devices(
-      Job job, Accessories accessories, Predicate<Asked> place) {
+  /**
+   * Every way to choose one item for each device asked for at a place, in the order asked.
+   *
+   * @param sizeIn no end of a device is smaller, where one such is sold, in
+   */
+  private List<List<Bridge.Link>> devices(Predicate<Asked> place, double sizeIn) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String wanted : job.accessories()) {
-      List<Item> items = accessories.inLine(wanted);
+      List<Item> items = wideEnough(accessories.inLine(wanted), sizeIn);
       if (!items.isEmpty() && place.test(Asked.of(wanted))) {
         chosen =
             chosen.stream()
@@ -50,17 +56,28 @@ final class Frames {
     return chosen;
   }
 
+  private static List<Item> wideEnough(List<Item> items, double sizeIn) {
+    List<Item> wide =
+        items.stream()
+            .filter(item -> item.ends().stream().allMatch(end -> end.sizeIn() >= sizeIn))
+            .toList();
+    return wide.isEmpty() ? items : wide;
+  }
+
   /** Water enters a device by its first end. */
   private static Bridge.Link link(Item item) {
     return new Bridge.Link(item, item.ends().get(0), item.ends().get(1));
   }
 
-  /** The same for devices at stations along the hose; those of one station stand together. */
-  private static List<List<Leg.Midway>> midway(Job job, Accessories accessories) {
+  /**
+   * The same for devices at stations along the hose; those of one station stand together. None is
+   * narrower than the couplings it stands between, where one so wide is sold.
+   */
+  private List<List<Leg.Midway>> midway(double couplingSizeIn) {
     List<List<Leg.Midway>> chosen = List.of(List.of());
     for (double stationFt : job.stationsFt()) {
       List<List<Bridge.Link>> here =
-          devices(job, accessories, asked -> asked.isAt(stationFt)).stream()
+          devices(asked -> asked.isAt(stationFt), couplingSizeIn).stream()
               .filter(parts -> !parts.isEmpty())
               .toList();
       if (!here.isEmpty()) {
@@ -89,7 +106,8 @@ final class Frames {
     List<Frame> frames = new ArrayList<>();
     for (HoseLine hose : hoses) {
       for (List<Bridge.Link> before : atSource) {
-        for (List<Leg.Midway> stations : midway) {
+        for (List<Leg.Midway> stations :
+            midway.computeIfAbsent(hose.couplingSizeIn(), this::midway)) {
           addFrames(hose, lines, before, stations, frames);
         }
       }

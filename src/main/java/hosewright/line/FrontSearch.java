@@ -61,7 +61,7 @@ final class FrontSearch {
         begun -> front.covers(noBetterThan(frame, laid, begun, elsewhere, leastLostPsi)),
         choice -> {
           double lostPsi = lossPsi + choice.lossPsi();
-          PressureBudget left = frame.budget().carrying(choice.ratedPsi(), leg);
+          PressureBudget left = frame.budget().carrying(choice.ratedPsi());
           if (left.allows(lostPsi + leastElsewherePsi)) {
             laid.add(choice.value());
             lay(frame, laid, elsewhere + choice.leastCost(), lostPsi);

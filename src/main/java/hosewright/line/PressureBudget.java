@@ -3,8 +3,6 @@ package hosewright.line;
 import hosewright.catalogue.Rating;
 import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Supply;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -19,16 +17,16 @@ import java.util.OptionalDouble;
  * @param sourcePsi what the source will hold without any loss in lay and bridges, psi; minus
  *     infinity where the source is stated, because their losses do not change it then
  * @param behindHosePsi the same as it stands between hose and appliance when nothing flows, psi
- * @param hoseSeenPsi what hose of each leg sees at the least, without any loss where that adds to
- *     it, psi; empty where nothing is calculated
+ * @param hoseSeenPsi what hose sees at the least wherever it lies, without any loss where that adds
+ *     to it, psi
  */
 record PressureBudget(
-    double availablePsi, double sourcePsi, double behindHosePsi, List<Double> hoseSeenPsi) {
+    double availablePsi, double sourcePsi, double behindHosePsi, double hoseSeenPsi) {
   private static final double HAIR_PSI = PressureChecks.HAIR_PSI;
   private static final double NOT_ADDED_TO = Double.NEGATIVE_INFINITY;
 
   static final PressureBudget UNLIMITED =
-      new PressureBudget(Double.POSITIVE_INFINITY, NOT_ADDED_TO, NOT_ADDED_TO, List.of());
+      new PressureBudget(Double.POSITIVE_INFINITY, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
 
   /**
    * @param fixedLossPsi as {@link #fixedLossPsi} tells
@@ -39,38 +37,27 @@ record PressureBudget(
     }
     double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
     double takenPsi = job.needPsi() + risePsi + fixedLossPsi;
+    double standingPsi = job.supply().map(Supply::closedPsi).orElse(takenPsi);
     PressureBudget budget =
         job.supply()
-            .map(supply -> stated(supply, job.flowGpm(), takenPsi, seen(frame, supply, risePsi)))
-            .orElseGet(() -> unstated(job, frame, takenPsi, risePsi));
+            .map(supply -> stated(supply.pressurePsi(job.flowGpm()) - takenPsi))
+            .orElseGet(() -> unstated(job, frame, takenPsi, risePsi))
+            .withHoseSeenPsi(standingPsi + Math.min(0, -risePsi));
     for (int leg = 0; leg < frame.legs().size(); leg++) {
-      budget = budget.carrying(mostCarriedPsi(job, frame.legs().get(leg).hose()), leg);
+      double seenPsi = standingPsi + aboveSourcePsi(frame, leg, risePsi);
+      double carriedPsi = mostCarriedPsi(job, frame.legs().get(leg).hose());
+      budget = budget.seeing(seenPsi, carriedPsi);
     }
     return budget;
   }
 
-  private static PressureBudget stated(
-      Supply supply, double flowGpm, double takenPsi, List<Double> hoseSeenPsi) {
-    double availablePsi = supply.pressurePsi(flowGpm) - takenPsi + HAIR_PSI;
-    return new PressureBudget(availablePsi, NOT_ADDED_TO, NOT_ADDED_TO, hoseSeenPsi);
-  }
-
-  private static List<Double> seen(Frame frame, Supply supply, double risePsi) {
-    return seen(frame, supply.closedPsi(), risePsi);
-  }
-
-  private static List<Double> seen(Frame frame, double sourcePsi, double risePsi) {
-    List<Double> seenPsi = new ArrayList<>();
-    for (int leg = 0; leg < frame.legs().size(); leg++) {
-      seenPsi.add(sourcePsi + aboveSourcePsi(frame, leg, risePsi));
-    }
-    return List.copyOf(seenPsi);
+  private static PressureBudget stated(double leftPsi) {
+    return new PressureBudget(leftPsi + HAIR_PSI, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
   }
 
   private static PressureBudget unstated(Job job, Frame frame, double takenPsi, double risePsi) {
     PressureBudget budget =
-        new PressureBudget(
-            Double.POSITIVE_INFINITY, takenPsi, takenPsi - risePsi, seen(frame, takenPsi, risePsi));
+        new PressureBudget(Double.POSITIVE_INFINITY, takenPsi, takenPsi - risePsi, NOT_ADDED_TO);
     for (Frame.Fixed fixed : frame.fixedParts()) {
       OptionalDouble rated =
           fixed.part().item().rating().workingPsiAt(job.service().temperatureOrUsualF());
@@ -100,14 +87,19 @@ record PressureBudget(
     return atMost(ratedPsi - seenPsi + HAIR_PSI);
   }
 
-  /** What is left to lose when a leg is laid with hose that may carry so much, psi. */
-  PressureBudget carrying(double ratedPsi, int leg) {
-    if (hoseSeenPsi.isEmpty()) {
-      return this;
-    }
-    double leftPsi = ratedPsi - hoseSeenPsi.get(leg) + HAIR_PSI;
+  /** What is left to lose when hose is laid somewhere that may carry so much, psi. */
+  PressureBudget carrying(double carriedPsi) {
+    return seeing(hoseSeenPsi, carriedPsi);
+  }
+
+  private PressureBudget seeing(double seenPsi, double carriedPsi) {
+    double leftPsi = carriedPsi - seenPsi + HAIR_PSI;
     boolean lossesAdd = sourcePsi != NOT_ADDED_TO;
     return leftPsi < 0 || lossesAdd ? atMost(leftPsi) : this;
+  }
+
+  private PressureBudget withHoseSeenPsi(double psi) {
+    return new PressureBudget(availablePsi, sourcePsi, behindHosePsi, psi);
   }
 
   private PressureBudget atMost(double psi) {

@@ -214,7 +214,7 @@ final class Search {
     for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
       Choice<Lay> choice = next.get();
       double lostPsi = lossPsi + choice.lossPsi();
-      PressureBudget left = budget.carrying(choice.ratedPsi(), leg);
+      PressureBudget left = budget.carrying(choice.ratedPsi());
       if (left.allows(lostPsi + leastElsewherePsi)) {
         laid.add(choice.value());
         lay(frame, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);

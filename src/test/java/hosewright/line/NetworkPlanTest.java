@@ -245,4 +245,25 @@ class NetworkPlanTest {
     all.addAll(List.of(more));
     return all.toArray(String[]::new);
   }
+
+  @Test
+  void a_valve_at_a_station_is_as_wide_as_the_couplings_around_it_where_one_is_sold() {
+    SmallShop shop = shop();
+    shop.part("v", ItemKind.VALVE, "1.5 NH female swivel", "1.5 NH male").at(100);
+    shop.part("down", ItemKind.ADAPTER, "2.5 NH female swivel", "1.5 NH male").at(100);
+    shop.part("up", ItemKind.ADAPTER, "1.5 NH female swivel", "2.5 NH male").at(100);
+    String[] job =
+        answers(
+            "to", "2.5 NH female tank",
+            "flow", "100 gpm",
+            "size", "2.5 in",
+            "accessories", "valve at 150 ft");
+
+    assertThat(shop.plan(job).items()).extracting(LinePlan.PlanItem::item).contains("V");
+    job[job.length - 1] = "v at 150 ft";
+    assertThat(shop.plan(job).items())
+        .extracting(LinePlan.PlanItem::item)
+        .contains("v")
+        .doesNotContain("V");
+  }
 }

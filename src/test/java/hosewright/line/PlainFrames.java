@@ -26,9 +26,9 @@ final class PlainFrames {
   List<Frame> all() {
     List<Frame> frames = new ArrayList<>();
     for (HoseLine hose : new HoseLines(job, catalogue, prices).withEverySection()) {
-      for (List<Bridge.Link> atSource : devices(Asked::atSource)) {
-        for (List<Leg.Midway> midway : midway()) {
-          for (List<Bridge.Link> atAppliance : devices(Asked::atAppliance)) {
+      for (List<Bridge.Link> atSource : devices(Asked::atSource, 0)) {
+        for (List<Leg.Midway> midway : midway(hose)) {
+          for (List<Bridge.Link> atAppliance : devices(Asked::atAppliance, 0)) {
             for (boolean reversed : new boolean[] {false, true}) {
               addFrames(hose, reversed, atSource, midway, atAppliance, frames);
             }
@@ -39,8 +39,11 @@ final class PlainFrames {
     return frames;
   }
 
-  /** Valves asked for by kind or number: each choice of them. */
-  private List<List<Bridge.Link>> devices(Predicate<Asked> place) {
+  /**
+   * Valves asked for by kind or number: each choice of them; where some are as wide as a hose's
+   * couplings, those.
+   */
+  private List<List<Bridge.Link>> devices(Predicate<Asked> place, double couplingSizeIn) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String asked : job.accessories()) {
       if (!place.test(Asked.of(asked))) {
@@ -51,6 +54,13 @@ final class PlainFrames {
           wanted.equals("valve")
               ? usable(ItemKind.VALVE)
               : catalogue.item(wanted).filter(i -> i.kind() == ItemKind.VALVE).stream().toList();
+      Predicate<Item> wide =
+          valve ->
+              valve.ends().get(0).sizeIn() >= couplingSizeIn
+                  && valve.ends().get(1).sizeIn() >= couplingSizeIn;
+      if (valves.stream().anyMatch(wide)) {
+        valves = valves.stream().filter(wide).toList();
+      }
       if (!valves.isEmpty()) {
         List<List<Bridge.Link>> more = new ArrayList<>();
         for (List<Bridge.Link> before : chosen) {
@@ -65,12 +75,13 @@ final class PlainFrames {
   }
 
   /** Each choice of valves at the stations asked for. */
-  private List<List<Leg.Midway>> midway() {
+  private List<List<Leg.Midway>> midway(HoseLine hose) {
     List<List<Leg.Midway>> chosen = List.of(List.of());
     for (double stationFt : job.stationsFt()) {
       List<List<Leg.Midway>> more = new ArrayList<>();
       for (List<Leg.Midway> before : chosen) {
-        for (List<Bridge.Link> parts : devices(asked -> asked.isAt(stationFt))) {
+        for (List<Bridge.Link> parts :
+            devices(asked -> asked.isAt(stationFt), hose.inlet().sizeIn())) {
           more.add(and(before, new Leg.Midway(stationFt, parts)));
         }
       }

@@ -86,6 +86,7 @@ final class RandomShop {
             "1.5 NH female swivel",
             "1.5 NH female swivel",
             wide + " male"));
+    fitting(shop.part("V2", ItemKind.VALVE, "2.5 NH female swivel", "2.5 NH male"));
   }
 
   private static void times(int count, IntConsumer action) {
