@@ -6,6 +6,8 @@ import java.util.List;
 
 /** Tells what joins the hose to its ends, and what stands between hose and hose. */
 final class WhyJoined {
+  private static final String NOTHING = "nothing has to be adapted";
+
   private final List<String> told = new ArrayList<>();
   private final List<Placed> joining = new ArrayList<>();
 
@@ -28,6 +30,9 @@ final class WhyJoined {
       hoseSeen = true;
     }
     joined.tell("at the appliance ");
+    if (joined.told.stream().allMatch(one -> one.endsWith(NOTHING))) {
+      return "Nothing has to be adapted at either end.";
+    }
     return String.join("; ", joined.told) + ".";
   }
 
@@ -37,8 +42,7 @@ final class WhyJoined {
             .filter(part -> part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE)
             .map(WhyJoined::step)
             .toList();
-    told.add(
-        where + (steps.isEmpty() ? "nothing has to be adapted" : String.join(", then ", steps)));
+    told.add(where + (steps.isEmpty() ? NOTHING : String.join(", then ", steps)));
     joining.clear();
   }
 
