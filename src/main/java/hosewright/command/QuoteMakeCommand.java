@@ -61,7 +61,8 @@ final class QuoteMakeCommand extends ShellCommand {
         return Answer.noSafePlan(
             plan, screen -> PlanText.of(plan, screen) + "\nNothing was quoted.");
       }
-      Quote quote = keep(in, open, job.title(), JobFile.write(answers.get()), planned);
+      String jobText = JobFile.write(answers.get());
+      Quote quote = keep(in, open, job.title(), jobText, planned, papers);
       List<String> files =
           papers.map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
       return Answer.of(
@@ -71,8 +72,14 @@ final class QuoteMakeCommand extends ShellCommand {
     }
   }
 
+  /** Nothing is kept where the papers asked for have no place to go to. */
   private static Quote keep(
-      Invocation in, Books open, String title, String jobText, Planning.Planned planned) {
+      Invocation in,
+      Books open,
+      String title,
+      String jobText,
+      Planning.Planned planned,
+      Optional<Papers> papers) {
     Customer customer = planned.customer().orElseThrow();
     QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
     Amendments amendments =
@@ -83,19 +90,21 @@ final class QuoteMakeCommand extends ShellCommand {
     PriceList prices = new PriceList(open.catalogue(), customer, planned.date());
     return open.quotes()
         .saveNew(
-            number ->
-                maker.make(
-                    new QuoteMaker.Draft(
-                        number,
-                        1,
-                        customer,
-                        planned.date(),
-                        title,
-                        jobText,
-                        planned.plan(),
-                        amendments,
-                        open.now()),
-                    prices),
+            number -> {
+              papers.ifPresent(all -> all.places(number, 1));
+              return maker.make(
+                  new QuoteMaker.Draft(
+                      number,
+                      1,
+                      customer,
+                      planned.date(),
+                      title,
+                      jobText,
+                      planned.plan(),
+                      amendments,
+                      open.now()),
+                  prices);
+            },
             Signing.as(in, Step.MAKE, open.now(), ""));
   }
 }

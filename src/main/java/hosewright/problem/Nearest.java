@@ -3,6 +3,7 @@ package hosewright.problem;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds what a user probably meant. */
@@ -22,6 +23,9 @@ public final class Nearest {
         .filter(c -> distance.apply(wanted, c.toLowerCase(Locale.ROOT)) >= 0)
         .min(
             Comparator.<String>comparingInt(c -> distance.apply(wanted, c.toLowerCase(Locale.ROOT)))
+                // Of as many changed letters, two that changed places are the likelier slip.
+                .thenComparing(
+                    c -> -new JaroWinklerSimilarity().apply(wanted, c.toLowerCase(Locale.ROOT)))
                 .thenComparing(Comparator.naturalOrder()))
         .orElse("");
   }

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -55,6 +56,30 @@ final class QuoteLifeCommandsTest {
     assertThat(quote.get("freight").asString()).isEqualTo("132.00 USD");
     assertThat(quote.get("tax").asString()).isEqualTo("153.97 USD");
     assertThat(quote.get("total").asString()).isEqualTo("2617.48 USD");
+  }
+
+  @Test
+  void a_quote_whose_papers_have_no_place_is_not_made_and_uses_up_no_number() throws IOException {
+    String[] make = {
+      "quote", "make", "--job", TradingDesk.JOB, "--customer", "COUNTER", "--export", "csv", "--out"
+    };
+    Path papers = folder.resolve("papers");
+
+    assertThat(desk.refused(with(make, papers.toString()))).contains("a folder that exists");
+    Files.createDirectory(papers);
+    Files.createFile(papers.resolve("Q-000001-r1.csv"));
+    assertThat(desk.refused(with(make, papers.toString()))).contains("the file exists");
+
+    assertThat(desk.done("quote", "list").findValues("number")).isEmpty();
+    Files.delete(papers.resolve("Q-000001-r1.csv"));
+    desk.done(with(make, papers.toString()));
+    assertThat(papers.resolve("Q-000001-r1.csv")).isNotEmptyFile();
+  }
+
+  private static String[] with(String[] words, String last) {
+    String[] all = Arrays.copyOf(words, words.length + 1);
+    all[words.length] = last;
+    return all;
   }
 
   @Test
