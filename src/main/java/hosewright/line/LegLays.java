@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,10 +30,9 @@ final class LegLays {
   private final Cover cover;
   private final Cover ofStock;
   private final boolean couples;
-  private final double[] emptyLb;
-  private final double[] leastEach;
-  private final double[] leastPerFtFrom;
-  private final double[] leastLbPerFtFrom;
+  private final double cheapestSection;
+  private final CoverFloor leastCost;
+  private final CoverFloor leastEmptyLb;
   private final Predicate<Lay> wanted;
   private final Function<Lay, Choice<Lay>> priced;
   private final Predicate<Lay> toBeHad;
@@ -67,24 +67,14 @@ final class LegLays {
     this.cover = cover;
     this.ofStock = ofStock;
     this.couples = couples;
-    this.emptyLb = emptyLb;
-    this.leastEach = leastEach;
-    this.leastPerFtFrom = leastPerFtFrom(cover.lengthsFt(), leastEach);
-    this.leastLbPerFtFrom = leastPerFtFrom(cover.lengthsFt(), emptyLb);
+    this.cheapestSection = Arrays.stream(leastEach).filter(each -> each > 0).min().orElse(1);
+    this.leastCost = new CoverFloor(cover, leastEach);
+    this.leastEmptyLb = new CoverFloor(cover, emptyLb);
     this.wanted = wanted;
     this.priced = priced;
     this.toBeHad = toBeHad;
     this.lossPsi = lossPsi;
     this.inStock = isPossible(ofStock);
-  }
-
-  private static double[] leastPerFtFrom(List<Double> lengthsFt, double[] leastEach) {
-    double[] least = new double[leastEach.length + 1];
-    least[leastEach.length] = Double.POSITIVE_INFINITY;
-    for (int i = leastEach.length - 1; i >= 0; i--) {
-      least[i] = Math.min(least[i + 1], leastEach[i] / lengthsFt.get(i));
-    }
-    return least;
   }
 
   /** Whether there is none: too little hose, or sections that do not couple to each other. */
@@ -98,7 +88,7 @@ final class LegLays {
 
   /** No lay costs less; known without looking for one. */
   double bound() {
-    return cover.neededFt() * leastPerFtFrom[0];
+    return leastCost.ofAll();
   }
 
   /** The least that any lay loses, psi. */
@@ -153,9 +143,9 @@ final class LegLays {
       more = (int) Math.ceil(leftFt / cover.lengthsFt().get(option + 1) - ROUNDING);
     }
     return new Begun(
-        least(leastEach, leastPerFtFrom, counts, option, coveredFt),
+        leastCost.ofBegun(counts, option, coveredFt),
         sections(counts, option) + more,
-        least(emptyLb, leastLbPerFtFrom, counts, option, coveredFt));
+        leastEmptyLb.ofBegun(counts, option, coveredFt));
   }
 
   private void each(Cover.Cut cut, Consumer<Lay> taker) {
@@ -171,7 +161,7 @@ final class LegLays {
   }
 
   private void findMore(double mostCost) {
-    double gap = Math.max(cheapestSection(), (foundUpTo - bound()) * GROWTH);
+    double gap = Math.max(cheapestSection, (foundUpTo - bound()) * GROWTH);
     find(Math.min(bound() + gap, mostCost));
     if (foundAll && found.isEmpty() && inStock) {
       inStock = false;
@@ -180,22 +170,13 @@ final class LegLays {
     }
   }
 
-  private double cheapestSection() {
-    double least = Double.POSITIVE_INFINITY;
-    for (double each : leastEach) {
-      least = each > 0 ? Math.min(least, each) : least;
-    }
-    return least == Double.POSITIVE_INFINITY ? 1 : least;
-  }
-
   /** Finds every lay up to a cost. */
   private void find(double cost) {
     List<Choice<Lay>> lays = new ArrayList<>();
     boolean[] more = new boolean[1];
     each(
         (counts, option, coveredFt) -> {
-          double least = least(leastEach, leastPerFtFrom, counts, option, coveredFt);
-          boolean tooDear = least > cost + ROUNDING;
+          boolean tooDear = leastCost.ofBegun(counts, option, coveredFt) > cost + ROUNDING;
           more[0] |= tooDear;
           return tooDear;
         },
@@ -211,17 +192,6 @@ final class LegLays {
     found = List.copyOf(lays);
     foundUpTo = cost;
     foundAll = !more[0];
-  }
-
-  /** The least that lays add up to which begin with some sections, at so much a section. */
-  private double least(
-      double[] each, double[] leastPerFt, int[] counts, int option, double coveredFt) {
-    double sum = 0;
-    for (int i = 0; i <= option; i++) {
-      sum += counts[i] * each[i];
-    }
-    double leftFt = cover.neededFt() - coveredFt;
-    return option + 1 < counts.length && leftFt > 0 ? sum + leftFt * leastPerFt[option + 1] : sum;
   }
 
   private static int sections(int[] counts, int option) {

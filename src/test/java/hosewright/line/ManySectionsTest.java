@@ -46,6 +46,28 @@ final class ManySectionsTest {
   }
 
   @Test
+  @Timeout(120)
+  void two_miles_beside_sections_of_the_buyers_own_are_planned_as_well() {
+    LENGTHS_FT.forEach(lengthFt -> hose(lengthFt, "J", lengthFt * 200 + 3_000));
+
+    LinePlan plan =
+        shop.planner()
+            .plan(
+                DemoCatalogue.job(
+                    "from", "2.5 Storz hydrant",
+                    "to", "2.5 Storz appliance",
+                    "length", "10560 ft",
+                    "slack", "0 %",
+                    "flow", "20 gpm",
+                    "need", "10 psi",
+                    "owned", "8 x 40 ft 2.5 Storz"));
+
+    // All 320 ft of theirs leave 10,240 ft: 34 of 300 ft and one of 50 ft.
+    assertThat(sections(plan)).isEqualTo(Map.of(300.0, 34, 50.0, 1, 40.0, 8));
+    assertThat(plan.total().getAmountMinorLong()).isEqualTo(34 * 63_000 + 13_000);
+  }
+
+  @Test
   void of_two_jackets_alike_the_first_is_laid_and_the_other_counted_among_what_was_left_out() {
     hose(50, "RED", 9_000);
     hose(50, "YEL", 9_000);
