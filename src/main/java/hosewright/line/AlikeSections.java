@@ -29,7 +29,7 @@ final class AlikeSections {
   }
 
   /** Of two that are alike in everything the first stays. */
-  boolean isNeedless(SectionOption option, List<SectionOption> options) {
+  private boolean isNeedless(SectionOption option, List<SectionOption> options) {
     int place = options.indexOf(option);
     return IntStream.range(0, options.size())
         .anyMatch(

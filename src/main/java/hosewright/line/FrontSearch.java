@@ -87,10 +87,9 @@ final class FrontSearch {
         lb += LegFigures.chargedWeightLb(leg, laid.get(i));
         sections += laid.get(i).sections() * leg.lines();
       } else {
-        boolean next = i == laid.size();
-        double emptyLb = next ? begun.emptyLb() : leg.leastEmptyLb();
-        lb += LegFigures.chargedWeightLb(leg, emptyLb, leg.neededFt());
-        sections += (next ? begun.sections() : leg.leastSections()) * leg.lines();
+        LegLays.Begun least = i == laid.size() ? begun : frame.lays().get(i).begunWithNothing();
+        lb += LegFigures.chargedWeightLb(leg, least.emptyLb(), leg.neededFt());
+        sections += least.sections() * leg.lines();
       }
     }
     double leastPsi = water ? fixedPsi(frame) + leastLossPsi : 0;

@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  * @param outlet the other end
  * @param frictionCoefficient the item's own C, if the catalogue gives one
  * @param boreIn bore to calculate with, in
- * @param options section lengths on offer, longest first
+ * @param options section lengths on offer, in any order; kept longest first
  * @param hoseMarkedTo the standard the hose is marked to
  * @param madeUp whether sections are made up on the bench; some may still be bought coupled
  */
@@ -35,7 +35,10 @@ record HoseLine(
     boolean madeUp) {
 
   HoseLine {
-    options = List.copyOf(options);
+    options =
+        options.stream()
+            .sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed())
+            .toList();
   }
 
   HoseLine withOptions(List<SectionOption> kept) {

@@ -8,7 +8,6 @@ import hosewright.catalogue.NetPrice;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +66,10 @@ final class HoseLines {
     return bought.stream()
         .filter(line -> goesWith(line, madeUp))
         .findFirst()
-        .map(line -> madeUp.withOptions(longestFirst(line.options(), madeUp.options())))
+        .map(
+            line ->
+                madeUp.withOptions(
+                    Stream.concat(line.options().stream(), madeUp.options().stream()).toList()))
         .orElse(madeUp);
   }
 
@@ -82,13 +84,6 @@ final class HoseLines {
         && bought.waveSpeedFtPerS().equals(madeUp.waveSpeedFtPerS())
         && bought.hoseMarkedTo().equals(madeUp.hoseMarkedTo())
         && bought.gasketsFitted() == madeUp.gasketsFitted();
-  }
-
-  private static List<SectionOption> longestFirst(
-      List<SectionOption> some, List<SectionOption> more) {
-    return Stream.concat(some.stream(), more.stream())
-        .sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed())
-        .toList();
   }
 
   /** Why hose of the catalogue is left out before any line is weighed, and how much of it. */
@@ -174,7 +169,6 @@ final class HoseLines {
                         Map.of(item, 1),
                         item.weightLb(),
                         item.rating()))
-            .sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed())
             .toList();
     return new HoseLine(
         make.series(),

@@ -55,21 +55,6 @@ record Leg(
     return midway.size() + 1;
   }
 
-  /** No lay of one of its lines has fewer sections. */
-  int leastSections() {
-    double longestFt = hose.options().get(0).lengthFt();
-    return Math.max(fewestSections(), (int) Math.ceil(neededFt / longestFt - 1e-9));
-  }
-
-  /** No lay of one of its lines weighs less, empty, lb. */
-  double leastEmptyLb() {
-    return neededFt
-        * hose.options().stream()
-            .mapToDouble(option -> option.weightLb() / option.lengthFt())
-            .min()
-            .orElse(0);
-  }
-
   /**
    * Behind how many of its sections each group of devices stands: at the coupling nearest to the
    * station asked for, of two as near the one nearer to the source, no two at one.

@@ -136,6 +136,11 @@ final class LegLays {
         lay -> taker.accept(priced.apply(lay)));
   }
 
+  /** The least of everything that any lay has. */
+  Begun begunWithNothing() {
+    return begun(new int[cover.lengthsFt().size()], -1, 0);
+  }
+
   private Begun begun(int[] counts, int option, double coveredFt) {
     int more = 0;
     double leftFt = cover.neededFt() - coveredFt;
@@ -144,7 +149,7 @@ final class LegLays {
     }
     return new Begun(
         leastCost.ofBegun(counts, option, coveredFt),
-        sections(counts, option) + more,
+        Math.max(cover.fewest(), sections(counts, option) + more),
         leastEmptyLb.ofBegun(counts, option, coveredFt));
   }
 

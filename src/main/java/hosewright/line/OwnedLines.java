@@ -7,7 +7,6 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,7 +72,7 @@ final class OwnedLines {
         OptionalDouble.empty(),
         any.sizeIn(),
         OptionalDouble.empty(),
-        longestFirst(options(alike).stream()),
+        options(alike),
         "",
         true,
         false);
@@ -86,11 +85,7 @@ final class OwnedLines {
   private HoseLine together(HoseLine bought, List<OwnedHose> alike) {
     Stream<SectionOption> sold =
         bought.options().stream().map(option -> option.ratedLike(ratings(alike)));
-    return bought.withOptions(longestFirst(Stream.concat(options(alike).stream(), sold)));
-  }
-
-  private static List<SectionOption> longestFirst(Stream<SectionOption> options) {
-    return options.sorted(Comparator.comparingDouble(SectionOption::lengthFt).reversed()).toList();
+    return bought.withOptions(Stream.concat(options(alike).stream(), sold).toList());
   }
 
   private List<SectionOption> options(List<OwnedHose> alike) {

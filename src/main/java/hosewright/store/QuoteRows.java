@@ -41,6 +41,15 @@ final class QuoteRows {
         .fetch();
   }
 
+  /** A revision that somebody has seen, if it has a status. */
+  static Condition as(Quote seen, Quote.Status status) {
+    return QUOTE
+        .QUOTE_NUMBER
+        .eq(seen.number())
+        .and(QUOTE.REVISION.eq(seen.revision()))
+        .and(QUOTE.STATUS.eq(status.name()));
+  }
+
   /** The revision of a quote that nothing has replaced. */
   static Select<Record1<Integer>> latestOf(String number) {
     return latestOf(val(number));

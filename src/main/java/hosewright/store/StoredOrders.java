@@ -175,15 +175,10 @@ public final class StoredOrders implements OrderBook {
   private static void stillAccepted(DSLContext inside, Quote quote) {
     QuoteRows.hold(inside, quote.number());
     boolean accepted =
-        inside
-            .select(QUOTE.STATUS)
-            .from(QUOTE)
-            .where(QUOTE.QUOTE_NUMBER.eq(quote.number()))
-            .and(QUOTE.REVISION.eq(quote.revision()))
-            .and(QUOTE.REVISION.eq(QuoteRows.latestOf(quote.number())))
-            .fetchOptional(QUOTE.STATUS)
-            .filter(Quote.Status.ACCEPTED.name()::equals)
-            .isPresent();
+        inside.fetchExists(
+            QUOTE,
+            QuoteRows.as(quote, Quote.Status.ACCEPTED)
+                .and(QUOTE.REVISION.eq(QuoteRows.latestOf(quote.number()))));
     if (!accepted) {
       throw new BadInputException(
           "quote",

@@ -101,10 +101,8 @@ public final class StoredQuotes implements QuoteStore {
                   .set(QUOTE.STATUS, next.name())
                   .set(QUOTE.VALID_UNTIL, promised.validUntil())
                   .set(QUOTE.LEAD_DAYS, promised.leadDays())
-                  .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
-                  .and(QUOTE.REVISION.eq(seen.revision()))
+                  .where(QuoteRows.as(seen, seen.status()))
                   .and(QUOTE.REVISION.eq(QuoteRows.latestOf(seen.number())))
-                  .and(QUOTE.STATUS.eq(seen.status().name()))
                   .execute();
           if (changed == 0) {
             throw revisedMeanwhile(
@@ -116,16 +114,7 @@ public final class StoredQuotes implements QuoteStore {
   }
 
   private static void stillAs(DSLContext inside, Quote seen) {
-    boolean same =
-        inside
-            .select(QUOTE.STATUS)
-            .from(QUOTE)
-            .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
-            .and(QUOTE.REVISION.eq(seen.revision()))
-            .fetchOptional(QUOTE.STATUS)
-            .filter(seen.status().name()::equals)
-            .isPresent();
-    if (!same) {
+    if (!inside.fetchExists(QUOTE, QuoteRows.as(seen, seen.status()))) {
       throw revisedMeanwhile(seen, "it is no longer " + seen.status());
     }
     if (inside.fetchExists(CUSTOMER_ORDER, OrderRows.standing(seen.number()))) {

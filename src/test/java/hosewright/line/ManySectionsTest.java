@@ -7,6 +7,7 @@ import hosewright.catalogue.ItemKind;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -50,17 +51,7 @@ final class ManySectionsTest {
   void two_miles_beside_sections_of_the_buyers_own_are_planned_as_well() {
     LENGTHS_FT.forEach(lengthFt -> hose(lengthFt, "J", lengthFt * 200 + 3_000));
 
-    LinePlan plan =
-        shop.planner()
-            .plan(
-                DemoCatalogue.job(
-                    "from", "2.5 Storz hydrant",
-                    "to", "2.5 Storz appliance",
-                    "length", "10560 ft",
-                    "slack", "0 %",
-                    "flow", "20 gpm",
-                    "need", "10 psi",
-                    "owned", "8 x 40 ft 2.5 Storz"));
+    LinePlan plan = shop.planner().plan(job("10560 ft", "owned", "8 x 40 ft 2.5 Storz"));
 
     // All 320 ft of theirs leave 10,240 ft: 34 of 300 ft and one of 50 ft.
     assertThat(sections(plan)).isEqualTo(Map.of(300.0, 34, 50.0, 1, 40.0, 8));
@@ -114,17 +105,7 @@ final class ManySectionsTest {
     shop.price("YEL25", 2, 3_000);
 
     LinePlan plan =
-        shop.planner()
-            .plan(
-                DemoCatalogue.job(
-                    "from", "2.5 Storz hydrant",
-                    "to", "2.5 Storz appliance",
-                    "length", "65 ft",
-                    "slack", "0 %",
-                    "flow", "20 gpm",
-                    "need", "10 psi",
-                    "owned", "1 x 40 ft 2.5 Storz",
-                    "spare-sections", "1"));
+        shop.planner().plan(job("65 ft", "owned", "1 x 40 ft 2.5 Storz", "spare-sections", "1"));
 
     assertThat(plan.items())
         .filteredOn(item -> item.item().endsWith("25"))
@@ -161,14 +142,16 @@ final class ManySectionsTest {
     return shop.planner().plan(job(length));
   }
 
-  private static Job job(String length) {
-    return DemoCatalogue.job(
-        "from", "2.5 Storz hydrant",
-        "to", "2.5 Storz appliance",
-        "length", length,
-        "slack", "0 %",
-        "flow", "20 gpm",
-        "need", "10 psi");
+  private static Job job(String length, String... more) {
+    Stream<String> asked =
+        Stream.of(
+            "from", "2.5 Storz hydrant",
+            "to", "2.5 Storz appliance",
+            "length", length,
+            "slack", "0 %",
+            "flow", "20 gpm",
+            "need", "10 psi");
+    return DemoCatalogue.job(Stream.concat(asked, Stream.of(more)).toArray(String[]::new));
   }
 
   private static Map<Double, Integer> sections(LinePlan plan) {
