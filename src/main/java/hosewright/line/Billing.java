@@ -47,7 +47,7 @@ final class Billing {
     List<String> unpriced = new ArrayList<>();
     int spares = job.conditions().spareSections();
     for (int i = 0; i < line.lays().size(); i++) {
-      Leg leg = line.frame().legs().get(i);
+      LegShape leg = line.topology().legs().get(i);
       basket.addSections(leg.hose(), line.lays().get(i), leg.lines(), spares);
     }
     addFittings(line, basket, unpriced);
@@ -58,7 +58,7 @@ final class Billing {
         continue;
       }
       accessories
-          .find(job.accessories(), wanted, line.frame().hose())
+          .find(job.accessories(), wanted, line.topology().hose())
           .ifPresentOrElse(item -> basket.add(item, 1), () -> unpriced.add(wanted));
     }
     List<Basket.Purchase> purchases = basket.purchases(prices, availability);

@@ -52,7 +52,7 @@ final class Caution {
     add(
         when,
         "made up",
-        plan.assembly().frame().legs().stream().anyMatch(leg -> leg.hose().madeUp()));
+        plan.assembly().topology().legs().stream().anyMatch(leg -> leg.hose().madeUp()));
     add(when, "local thread", warns(checks, DistrictCheck.NAME));
     add(when, "crossing", job.accessories().contains("ramp"));
     add(when, "design ratio", job.service().use() != Use.FIRE && CautionFigures.rated(job, plan));

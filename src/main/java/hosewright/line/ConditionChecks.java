@@ -75,7 +75,7 @@ final class ConditionChecks {
     int bought = 0;
     boolean sold = true;
     for (int i = 0; i < line.lays().size(); i++) {
-      Leg leg = line.frame().legs().get(i);
+      LegShape leg = line.topology().legs().get(i);
       int ofLeg = leg.hose().sparesToBuy(line.lays().get(i), leg.lines(), wanted);
       bought += ofLeg;
       sold &= ofLeg == 0 || leg.hose().spare(line.lays().get(i)).isPresent();
@@ -189,7 +189,7 @@ final class ConditionChecks {
   }
 
   private List<OwnedHose> ownLaid() {
-    List<SectionOption> options = line.frame().hose().options();
+    List<SectionOption> options = line.topology().hose().options();
     List<OwnedHose> laid = new ArrayList<>();
     for (int i = 0; i < options.size(); i++) {
       if (line.lay().counts().get(i) > 0) {

@@ -119,7 +119,7 @@ final class FlowChecks {
 
   /** Said apart only where it fails: a tip is no larger than the hose before it. */
   Optional<Check> tipFits() {
-    HoseLine hose = line.frame().last().hose();
+    HoseLine hose = line.topology().last().hose();
     if (!tipTooLarge(job, hose)) {
       return Optional.empty();
     }
@@ -139,7 +139,7 @@ final class FlowChecks {
 
   /** Flow, pressure and tip state one thing twice. */
   Optional<Check> tipFlow() {
-    if (job.tipIn().isEmpty() || tipTooLarge(job, line.frame().last().hose())) {
+    if (job.tipIn().isEmpty() || tipTooLarge(job, line.topology().last().hose())) {
       return Optional.empty();
     }
     double flowGpm = new Demand.SmoothBore(job.tipIn().getAsDouble()).flowGpm(job.needPsi());

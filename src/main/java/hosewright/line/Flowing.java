@@ -48,13 +48,13 @@ public record Flowing(
     List<LineElement> elements = PlanHydraulics.elements(job, line);
     Demand demand = demand(job);
     Arrival arrival = LineHydraulics.arriving(elements, job.supply().orElseThrow(), demand);
-    HoseLine hose = line.frame().hose();
+    HoseLine hose = line.topology().hose();
     List<Check> checks = checks(job, line, arrival);
     return new Flowing(
         hose.sizeIn(),
         hose.couplingSizeIn(),
         hose.series(),
-        line.frame().lines(),
+        line.topology().lines(),
         line.lay().lengthFt(),
         arrival.flowGpm(),
         arrival.deliveredPsi(),

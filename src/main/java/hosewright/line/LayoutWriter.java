@@ -19,20 +19,20 @@ final class LayoutWriter {
   static Layout of(Job job, Assembly line, LineHydraulicsResult hydraulics) {
     LayoutWriter writer = new LayoutWriter(job, line);
     return new Layout(
-        line.frame().outlets(),
-        line.frame().legs().size() > 1
+        line.topology().outlets(),
+        line.topology().legs().size() > 1
             ? Optional.of(writer.attackLines(hydraulics))
             : Optional.empty(),
         writer.devices());
   }
 
   private List<StationDevice> devices() {
-    Leg leg = line.frame().supply();
+    LegShape leg = line.topology().supply();
     double[] endsFt = leg.sectionEndsFt(line.lay());
     List<Integer> couplings = leg.couplings(line.lay());
     List<StationDevice> devices = new ArrayList<>();
     for (int i = 0; i < couplings.size(); i++) {
-      Leg.Midway midway = leg.midway().get(i);
+      LegShape.Midway midway = leg.midway().get(i);
       double atFt = endsFt[couplings.get(i) - 1];
       for (Bridge.Link part : midway.parts()) {
         devices.add(
@@ -45,7 +45,7 @@ final class LayoutWriter {
 
   private AttackLines attackLines(LineHydraulicsResult hydraulics) {
     LegFigures figures = LegFigures.of(job, line).get(1);
-    Leg leg = figures.leg();
+    LegShape leg = figures.leg();
     HoseLine hose = leg.hose();
     FrictionChoice friction = FrictionChoice.of(job, hose);
     int wyePlace = wyePlace();

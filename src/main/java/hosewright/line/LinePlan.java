@@ -101,12 +101,12 @@ public record LinePlan(
   /**
    * What a search looked at.
    *
-   * @param frames choices of hose, direction and number of lines
-   * @param cutByPrice frames that could not be cheaper than a plan already found
-   * @param cutByPressure frames through which not enough pressure could arrive
+   * @param topologies choices of hose, direction and number of lines
+   * @param cutByPrice topologies that could not be cheaper than a plan already found
+   * @param cutByPressure topologies through which not enough pressure could arrive
    * @param plans whole plans priced and checked
    */
-  public record Searched(int frames, int cutByPrice, int cutByPressure, int plans) {}
+  public record Searched(int topologies, int cutByPrice, int cutByPressure, int plans) {}
 
   /**
    * What a list of the parts of one line does not say by itself, in sentences with a full stop: how

@@ -31,7 +31,7 @@ final class OneShutCheck {
     if (job.attack().isEmpty() || !job.appliance().handHeld() || !hydraulics.calculated()) {
       return Optional.empty();
     }
-    if (FlowChecks.tipTooLarge(job, line.frame().last().hose()) || job.needPsi() <= 0) {
+    if (FlowChecks.tipTooLarge(job, line.topology().last().hose()) || job.needPsi() <= 0) {
       return Optional.empty();
     }
     double heldPsi = hydraulics.profile().get(0).flowingPsi();

@@ -121,7 +121,7 @@ final class PlanHydraulics {
     if (!job.service().isWater()) {
       return LineHydraulicsResult.notCalculated("not calculated: the fluid is not water");
     }
-    HoseLine hose = line.frame().hose();
+    HoseLine hose = line.topology().hose();
     List<LineElement> elements = elements(job, line);
     Solution needed = LineHydraulics.required(elements, job.flowGpm(), job.needPsi());
     double sourcePsi =

@@ -39,7 +39,7 @@ final class PlanWriter {
       List<LinePlan.Alternative> alternatives,
       LinePlan.Searched searched) {
     Assembly line = plan.assembly();
-    HoseLine hose = line.frame().hose();
+    HoseLine hose = line.topology().hose();
     List<Check> checks =
         Stream.of(
                 plan.checks().stream(),
@@ -56,7 +56,7 @@ final class PlanWriter {
         hose.sizeIn(),
         hose.couplingSizeIn(),
         hose.series(),
-        line.frame().lines(),
+        line.topology().lines(),
         job.run().neededFt(),
         line.lay().lengthFt(),
         sections(line, 0),
@@ -135,7 +135,7 @@ final class PlanWriter {
 
   /** The sections of all lines of a leg. */
   static List<SectionCount> sections(Assembly line, int leg) {
-    Leg of = line.frame().legs().get(leg);
+    LegShape of = line.topology().legs().get(leg);
     List<Integer> counts = line.lays().get(leg).counts();
     List<SectionCount> sections = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
@@ -157,7 +157,7 @@ final class PlanWriter {
   private List<SectionCount> spare(Assembly line) {
     List<SectionCount> spare = new ArrayList<>();
     for (int i = 0; i < line.lays().size(); i++) {
-      Leg leg = line.frame().legs().get(i);
+      LegShape leg = line.topology().legs().get(i);
       Lay lay = line.lays().get(i);
       int spares = leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
       leg.hose().spare(lay).stream()

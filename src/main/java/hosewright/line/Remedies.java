@@ -63,13 +63,13 @@ final class Remedies {
                     text(
                         "%s in hose (%s): delivers %.1f psi for %s",
                         size(plan),
-                        plan.assembly().frame().hose().series(),
+                        plan.assembly().topology().hose().series(),
                         plan.hydraulics().deliveredPsi(),
                         MoneyWords.of(plan.total()))));
   }
 
   private void moreLines(Evaluated failed, List<String> instead) {
-    int now = failed.assembly().frame().lines();
+    int now = failed.assembly().topology().lines();
     for (int lines = now + 1; lines <= Planner.MOST_LINES; lines++) {
       int count = lines;
       var plan = planner.bestWith(job.withWishes(job.wishes().withLines(count)), count);
@@ -125,7 +125,7 @@ final class Remedies {
   }
 
   private static String size(Evaluated plan) {
-    return plain(plan.assembly().frame().hose().sizeIn());
+    return plain(plan.assembly().topology().hose().sizeIn());
   }
 
   private static String plain(double sizeIn) {
@@ -144,8 +144,8 @@ final class Remedies {
                     text(
                         "%s in hose with %s couplings (%s) for %s",
                         size(plan),
-                        plan.assembly().frame().hose().inlet(),
-                        plan.assembly().frame().hose().series(),
+                        plan.assembly().topology().hose().inlet(),
+                        plan.assembly().topology().hose().series(),
                         MoneyWords.of(plan.total()))));
     if (instead.isEmpty()) {
       long hoses = catalogue.ofKind(ItemKind.HOSE).stream().map(Item::number).count();

@@ -5,7 +5,7 @@ import java.util.TreeMap;
 
 /** Counts what a search looked at, to explain it. */
 final class SearchTally {
-  int frames;
+  int topologies;
   int unjoined;
   int cutByPrice;
   int cutByPressure;
@@ -23,6 +23,6 @@ final class SearchTally {
   }
 
   LinePlan.Searched searched() {
-    return new LinePlan.Searched(frames, cutByPrice, cutByPressure, plans);
+    return new LinePlan.Searched(topologies, cutByPrice, cutByPressure, plans);
   }
 }

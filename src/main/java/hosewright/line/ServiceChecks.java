@@ -53,7 +53,7 @@ final class ServiceChecks {
         1,
         "",
         "the hose is marked to "
-            + line.frame().legs().stream()
+            + line.topology().legs().stream()
                 .map(leg -> leg.hose().hoseMarkedTo())
                 .distinct()
                 .collect(Collectors.joining(" and ")),

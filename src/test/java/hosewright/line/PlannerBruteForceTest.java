@@ -141,7 +141,7 @@ class PlannerBruteForceTest {
         .forEach(
             plan ->
                 found.put(
-                    plan.assembly().frame().hose().sizeIn(), plan.total().getAmountMinorLong()));
+                    plan.assembly().topology().hose().sizeIn(), plan.total().getAmountMinorLong()));
     return found;
   }
 }

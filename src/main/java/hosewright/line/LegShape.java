@@ -13,7 +13,7 @@ import java.util.List;
  * @param after what stands behind it, in order: a wye or siamese first, then devices
  * @param afterLines how many times those parts stand side by side
  */
-record Leg(
+record LegShape(
     HoseLine hose,
     boolean reversed,
     int lines,
@@ -22,7 +22,7 @@ record Leg(
     List<Bridge.Link> after,
     int afterLines) {
 
-  Leg {
+  LegShape {
     midway = List.copyOf(midway);
     after = List.copyOf(after);
   }
@@ -38,8 +38,8 @@ record Leg(
     }
   }
 
-  Leg turned() {
-    return new Leg(hose, !reversed, lines, neededFt, midway, after, afterLines);
+  LegShape turned() {
+    return new LegShape(hose, !reversed, lines, neededFt, midway, after, afterLines);
   }
 
   End inlet() {
