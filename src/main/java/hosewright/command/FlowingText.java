@@ -1,7 +1,7 @@
 package hosewright.command;
 
+import hosewright.line.Check;
 import hosewright.line.Flowing;
-import hosewright.line.LinePlan.Check;
 import hosewright.measure.UnitSystem;
 import hosewright.report.PressureDrawing;
 import hosewright.report.PressureDrawing.LimitLine;

@@ -1,8 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.line.Check;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
 import hosewright.measure.Scale;
 import hosewright.measure.UnitSystem;
 import hosewright.report.LineDrawing;

@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;

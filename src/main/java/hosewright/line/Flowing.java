@@ -6,7 +6,6 @@ import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Working;
 import hosewright.line.LineHydraulicsResult.Station;
-import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.RunPart;
 import java.util.List;
 
@@ -100,7 +99,7 @@ public record Flowing(
     }
     Job atThatFlow = job.flowing(arrival.flowGpm(), arrival.deliveredPsi());
     return PressureChecks.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line)).stream()
-        .filter(check -> !check.name().equals(FlowChecks.DELIVERED))
+        .filter(check -> check.id() != CheckId.DELIVERED_PRESSURE)
         .toList();
   }
 }

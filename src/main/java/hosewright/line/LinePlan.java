@@ -187,33 +187,6 @@ public record LinePlan(
   public record Gaskets(int fitted, int bought, int spare) {}
 
   /**
-   * One check.
-   *
-   * @param unit unit of value and limit, for example psi
-   * @param note one sentence: what the number means or what to do
-   */
-  public record Check(
-      String name,
-      Outcome outcome,
-      double value,
-      double limit,
-      String unit,
-      String note,
-      String source) {
-    /** How a check came out. */
-    public enum Outcome {
-      PASS,
-      WARN,
-      FAIL
-    }
-
-    /** Whether it has no figure to show, only an outcome. */
-    public boolean isYesOrNo() {
-      return unit.isEmpty() && value == Math.rint(value) && limit == Math.rint(limit);
-    }
-  }
-
-  /**
    * One thing bought.
    *
    * @param spare how many of the quantity are not laid: bought because a price break makes more

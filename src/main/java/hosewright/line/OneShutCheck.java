@@ -8,8 +8,7 @@ import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Supply;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,8 +17,6 @@ import java.util.Optional;
  * then loses less, and whoever holds the nozzle gets the difference. It only ever warns.
  */
 final class OneShutCheck {
-  static final String NAME = "other nozzles shut";
-
   private OneShutCheck() {}
 
   /**
@@ -49,7 +46,7 @@ final class OneShutCheck {
     return Optional.of(
         check(
             Limit.HAND_HELD_REACTION_LBF,
-            NAME,
+            CheckId.OTHER_NOZZLES_SHUT,
             light ? Outcome.PASS : Outcome.WARN,
             lbf,
             text(

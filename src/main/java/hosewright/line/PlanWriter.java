@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Gaskets;
 import hosewright.line.LinePlan.ItemCount;
 import hosewright.line.LinePlan.Joint;

@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,8 +22,10 @@ final class PressureChecks {
     source.hydrantLossKnown().ifPresent(all::add);
     source.hydrantTested().ifPresent(all::add);
     source.suctionLift().ifPresent(all::add);
-    ratings.workingPressure(Placed.Role.HOSE, "hose working pressure").ifPresent(all::add);
-    ratings.workingPressure(Placed.Role.ADAPTER, "fitting working pressure").ifPresent(all::add);
+    ratings.workingPressure(Placed.Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
+    ratings
+        .workingPressure(Placed.Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE)
+        .ifPresent(all::add);
     ratings.serviceTest().ifPresent(all::add);
     all.add(ratings.noSuction());
     all.add(flow.velocity());

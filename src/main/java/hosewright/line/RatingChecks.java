@@ -3,8 +3,7 @@ package hosewright.line;
 import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +36,7 @@ final class RatingChecks {
     }
     return Optional.of(
         check(
-            "pressure needed",
+            CheckId.PRESSURE_NEEDED,
             Outcome.FAIL,
             job.needPsi(),
             rated.getAsDouble(),
@@ -49,7 +48,7 @@ final class RatingChecks {
   }
 
   /** The part of a sort that comes closest to its working pressure; all fittings are one sort. */
-  Optional<Check> workingPressure(Placed.Role role, String name) {
+  Optional<Check> workingPressure(Placed.Role role, CheckId id) {
     return seen.stream()
         .filter(part -> (part.part().role() == Placed.Role.HOSE) == (role == Placed.Role.HOSE))
         .filter(part -> workingPsi(part.part()).isPresent())
@@ -61,7 +60,7 @@ final class RatingChecks {
               double limitPsi = workingPsi(worst.part()).getAsDouble();
               boolean holds = worst.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
               return check(
-                  name,
+                  id,
                   holds ? Outcome.PASS : Outcome.FAIL,
                   worst.highestPsi(),
                   limitPsi,
@@ -94,7 +93,7 @@ final class RatingChecks {
     boolean holds = part.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
     return Optional.of(
         check(
-            "service test pressure",
+            CheckId.SERVICE_TEST_PRESSURE,
             holds ? Outcome.PASS : Outcome.FAIL,
             part.highestPsi(),
             limitPsi,
@@ -111,7 +110,7 @@ final class RatingChecks {
     boolean suction = lowest.lowestPsi() < -PressureChecks.HAIR_PSI;
     boolean rated = lowest.part().rating().vacuumInHg().isPresent();
     return check(
-        "pressure above zero",
+        CheckId.PRESSURE_ABOVE_ZERO,
         suction && !rated ? Outcome.FAIL : Outcome.PASS,
         lowest.lowestPsi(),
         0,
@@ -140,7 +139,7 @@ final class RatingChecks {
     boolean holds = surgedPsi <= working.getAsDouble();
     return Optional.of(
         check(
-            "sudden closure",
+            CheckId.SUDDEN_CLOSURE,
             holds ? Outcome.PASS : Outcome.WARN,
             surgedPsi,
             working.getAsDouble(),

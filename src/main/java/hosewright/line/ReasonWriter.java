@@ -77,7 +77,7 @@ final class ReasonWriter {
         lines,
         plan.assembly().sections(),
         plan.assembly().sections(SectionOption::isMadeUp),
-        WhyLost.failed(plan).map(LinePlan.Check::name),
+        WhyLost.failed(plan).map(Check::name),
         plan.total(),
         plan.total().minus(best.total()),
         plan.hydraulics().requiredSourcePsi(),

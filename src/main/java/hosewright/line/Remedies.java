@@ -8,7 +8,6 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.LineHydraulics;
-import hosewright.line.LinePlan.Check;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,8 +43,7 @@ final class Remedies {
     strongerSource(failed, instead);
     flowThatArrives(failed, instead);
     failed.checks().stream()
-        .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .filter(check -> check.name().equals("backflow protection"))
+        .filter(check -> check.fails(CheckId.BACKFLOW_PROTECTION))
         .forEach(check -> instead.add("accessories: backflow, which puts a preventer in the line"));
     return instead;
   }
@@ -87,7 +85,7 @@ final class Remedies {
   }
 
   private void strongerSource(Evaluated failed, List<String> instead) {
-    if (job.supply().isEmpty() || !fails(failed, "delivered pressure")) {
+    if (job.supply().isEmpty() || !fails(failed, CheckId.DELIVERED_PRESSURE)) {
       return;
     }
     double requiredPsi = failed.hydraulics().requiredSourcePsi();
@@ -103,7 +101,9 @@ final class Remedies {
   }
 
   private void flowThatArrives(Evaluated failed, List<String> instead) {
-    if (job.supply().isEmpty() || !fails(failed, "delivered pressure") || job.needPsi() <= 0) {
+    if (job.supply().isEmpty()
+        || !fails(failed, CheckId.DELIVERED_PRESSURE)
+        || job.needPsi() <= 0) {
       return;
     }
     Arrival arrival =
@@ -119,9 +119,8 @@ final class Remedies {
     }
   }
 
-  private static boolean fails(Evaluated plan, String check) {
-    return plan.checks().stream()
-        .anyMatch(c -> c.name().equals(check) && c.outcome() == Check.Outcome.FAIL);
+  private static boolean fails(Evaluated plan, CheckId check) {
+    return plan.checks().stream().anyMatch(c -> c.fails(check));
   }
 
   private static String size(Evaluated plan) {

@@ -19,7 +19,7 @@ final class SearchTally {
   void countChecked(Evaluated plan) {
     plan.mendableFailures().stream()
         .findFirst()
-        .ifPresentOrElse(name -> failed.merge(name, 1, Integer::sum), () -> passed++);
+        .ifPresentOrElse(id -> failed.merge(id.displayName(), 1, Integer::sum), () -> passed++);
   }
 
   LinePlan.Searched searched() {

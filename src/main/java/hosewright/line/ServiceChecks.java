@@ -4,8 +4,7 @@ import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
 import hosewright.catalogue.ItemKind;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +29,7 @@ final class ServiceChecks {
     if (job.appliance() == ApplianceKind.TANK) {
       checks.add(
           check(
-              "air gap",
+              CheckId.AIR_GAP,
               Outcome.WARN,
               0,
               0,
@@ -47,7 +46,7 @@ final class ServiceChecks {
   /** Hose without the mark was never considered, so this can only pass. */
   private static Check fireMarked(Assembly line) {
     return check(
-        "fire hose mark",
+        CheckId.FIRE_HOSE_MARK,
         Outcome.PASS,
         1,
         1,
@@ -62,7 +61,7 @@ final class ServiceChecks {
 
   private static Check drinkingMarked() {
     return check(
-        "drinking-water marks",
+        CheckId.DRINKING_WATER_MARKS,
         Outcome.PASS,
         1,
         1,
@@ -82,7 +81,7 @@ final class ServiceChecks {
     Outcome missing = drinking ? Outcome.FAIL : Outcome.WARN;
     return Optional.of(
         check(
-            "backflow protection",
+            CheckId.BACKFLOW_PROTECTION,
             protectedMain ? Outcome.PASS : missing,
             protectedMain ? 1 : 0,
             1,
@@ -103,7 +102,7 @@ final class ServiceChecks {
             .toList();
     List<String> numbers = last.stream().map(purchase -> purchase.item().number()).toList();
     return check(
-        "discontinued items",
+        CheckId.DISCONTINUED_ITEMS,
         tooFew.isEmpty() ? Outcome.WARN : Outcome.FAIL,
         numbers.size(),
         0,

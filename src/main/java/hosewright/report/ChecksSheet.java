@@ -1,8 +1,8 @@
 package hosewright.report;
 
+import hosewright.line.Check;
+import hosewright.line.Check.Outcome;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.lang3.StringUtils;

@@ -1,8 +1,8 @@
 package hosewright.report;
 
+import hosewright.line.Check;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.SectionCount;
 import hosewright.quote.Quote;
 import hosewright.report.LaidLine.Shape;

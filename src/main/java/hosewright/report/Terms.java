@@ -1,7 +1,7 @@
 package hosewright.report;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.line.LinePlan.Check;
+import hosewright.line.Check;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;

@@ -3,6 +3,8 @@ package hosewright.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.line.Check;
+import hosewright.line.CheckId;
 import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LinePlan;
@@ -150,8 +152,12 @@ final class JsonTest {
         50,
         hydraulics(),
         List.of(
-            new LinePlan.Check(
-                "delivered pressure", LinePlan.Check.Outcome.FAIL, -6.9, 50, "psi", "n", "s")),
+            new Check(
+                CheckId.DELIVERED_PRESSURE,
+                Check.Outcome.FAIL,
+                new Check.Figure(-6.9, 50, "psi"),
+                "n",
+                "s")),
         List.of(
             new LinePlan.PlanItem(
                 "H-1",

@@ -3,7 +3,6 @@ package hosewright.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.SectionCount;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;

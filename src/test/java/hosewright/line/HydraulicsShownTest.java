@@ -145,7 +145,7 @@ class HydraulicsShownTest {
         .anySatisfy(
             check -> {
               assertThat(check.name()).isEqualTo("hydrant test");
-              assertThat(check.outcome()).isEqualTo(LinePlan.Check.Outcome.WARN);
+              assertThat(check.outcome()).isEqualTo(Check.Outcome.WARN);
             });
   }
 

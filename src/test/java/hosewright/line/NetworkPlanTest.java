@@ -141,7 +141,7 @@ class NetworkPlanTest {
   void what_one_nozzle_gets_when_the_other_is_shut_is_said() {
     LinePlan plan = plan(WYED);
     assertThat(plan.checks())
-        .filteredOn(check -> check.name().equals(OneShutCheck.NAME))
+        .filteredOn(check -> check.id() == CheckId.OTHER_NOZZLES_SHUT)
         .singleElement()
         .satisfies(
             check -> {

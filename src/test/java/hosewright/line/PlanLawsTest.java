@@ -184,8 +184,7 @@ class PlanLawsTest {
   void every_job_comes_to_an_answer_that_passes_or_says_what_fails() {
     for (int seed = 0; seed < JOBS; seed++) {
       LinePlan plan = PLANS.get(seed);
-      boolean fails =
-          plan.checks().stream().anyMatch(c -> c.outcome() == LinePlan.Check.Outcome.FAIL);
+      boolean fails = plan.checks().stream().anyMatch(c -> c.outcome() == Check.Outcome.FAIL);
       assertThat(plan.feasible()).as("seed %d", seed).isEqualTo(!fails && !plan.run().isEmpty());
       assertThat(plan.limitedBy().isPresent()).as("seed %d", seed).isEqualTo(!plan.feasible());
     }

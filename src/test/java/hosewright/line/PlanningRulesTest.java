@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import hosewright.catalogue.ItemKind;
-import hosewright.line.LinePlan.Check;
 import hosewright.problem.BadInputException;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;

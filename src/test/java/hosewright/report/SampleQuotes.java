@@ -2,12 +2,13 @@ package hosewright.report;
 
 import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.hydraulics.HazenWilliams;
+import hosewright.line.Check;
+import hosewright.line.CheckId;
 import hosewright.line.Layout;
 import hosewright.line.LineHydraulicsResult;
 import hosewright.line.LineHydraulicsResult.CrossCheck;
 import hosewright.line.LineHydraulicsResult.Station;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
 import hosewright.line.LinePlan.Gaskets;
 import hosewright.line.LinePlan.ItemCount;
 import hosewright.line.LinePlan.Joint;
@@ -158,8 +159,10 @@ final class SampleQuotes {
             Optional.empty(),
             List.of(),
             List.of(
-                "Open and close the nozzle slowly: sudden closure can raise the pressure far above the hose's rating.",
-                "The nozzle pushes back with about 34 lbf; keep two people on it until the line is steady."),
+                "Open and close the nozzle slowly: sudden closure can raise the pressure far above"
+                    + " the hose's rating.",
+                "The nozzle pushes back with about 34 lbf; keep two people on it until the line is"
+                    + " steady."),
             "A 1.75 in line of nine 50 ft sections (450 ft for a 400 ft run with 5 % slack) from a "
                 + "2.5 NH male hydrant outlet to a 1.5 NH hand nozzle, carrying 95 gpm with 57 psi "
                 + "arriving where 50 psi is needed.",
@@ -192,35 +195,35 @@ final class SampleQuotes {
             hydraulics,
             List.of(
                 check(
-                    "Delivered pressure",
+                    CheckId.DELIVERED_PRESSURE,
                     Check.Outcome.PASS,
                     57.3,
                     50,
                     "psi",
                     "Enough arrives at the nozzle."),
                 check(
-                    "Working pressure, hose, closed",
+                    CheckId.HOSE_WORKING_PRESSURE,
                     Check.Outcome.PASS,
                     130,
                     270,
                     "psi",
                     "Highest pressure the hose sees with the nozzle shut."),
                 check(
-                    "Velocity",
+                    CheckId.VELOCITY,
                     Check.Outcome.PASS,
                     12.67,
                     20,
                     "ft/s",
                     "Below the usual limit for mains laid long."),
                 check(
-                    "Sudden closure",
+                    CheckId.SUDDEN_CLOSURE,
                     Check.Outcome.WARN,
                     784,
                     300,
                     "psi",
                     "Upper bound with the fastest wave; close slowly."),
                 check(
-                    "Nozzle reaction",
+                    CheckId.NOZZLE_REACTION,
                     Check.Outcome.PASS,
                     33.9,
                     75,
@@ -321,7 +324,8 @@ final class SampleQuotes {
                 "A source of 58.7 psi at the hydrant would do.",
                 "Three lines in place of two would do with 47.6 psi at the source."),
             List.of("Charge the lines slowly and let the air out first."),
-            "Two 5 in sexless supply lines of ten 100 ft sections each, carrying 1,000 gpm in all to a relay valve 20 ft above the hydrant.",
+            "Two 5 in sexless supply lines of ten 100 ft sections each, carrying 1,000 gpm in all"
+                + " to a relay valve 20 ft above the hydrant.",
             5,
             5,
             "LDH5",
@@ -345,14 +349,14 @@ final class SampleQuotes {
             hydraulics,
             List.of(
                 check(
-                    "Delivered pressure",
+                    CheckId.DELIVERED_PRESSURE,
                     Check.Outcome.FAIL,
                     1.32,
                     20,
                     "psi",
                     "Too little arrives at the relay valve."),
                 check(
-                    "Working pressure, hose, closed",
+                    CheckId.HOSE_WORKING_PRESSURE,
                     Check.Outcome.PASS,
                     60,
                     200,
@@ -428,7 +432,8 @@ final class SampleQuotes {
               "Item "
                   + position
                   + (position % 7 == 0
-                      ? " with a description that runs on for more than one line of its cell, as makers' do"
+                      ? " with a description that runs on for more than one line of its cell, as"
+                            + " makers' do"
                       : ""),
               position,
               0.5 * position,
@@ -696,8 +701,9 @@ final class SampleQuotes {
   }
 
   private static Check check(
-      String name, Check.Outcome outcome, double value, double limit, String unit, String note) {
-    return new Check(name, outcome, value, limit, unit, note, "common practice, no source");
+      CheckId id, Check.Outcome outcome, double value, double limit, String unit, String note) {
+    return new Check(
+        id, outcome, new Check.Figure(value, limit, unit), note, "common practice, no source");
   }
 
   private static Money usd(double amount) {
