@@ -2,8 +2,11 @@ package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.line.Job;
+import hosewright.line.Layout;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
+import hosewright.line.SectionCount;
 import hosewright.measure.UnitSystem;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
@@ -57,16 +60,13 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
     least(plan, all, p -> p.hydraulics().requiredSourcePsi(), "pressure", bestIn);
     least(plan, all, p -> p.hydraulics().chargedWeightLb(), "weight", bestIn);
     least(plan, all, TradeOffTable::sections, "coupling", bestIn);
+    LinePlan.HoseChoice hose = plan.hose().orElseThrow();
     return new Row(
-        plan.sizeIn(),
-        plan.couplingSizeIn(),
-        plan.hoseSeries(),
-        plan.lines(),
-        laid(plan.sections())
-            + plan.layout()
-                .attackLines()
-                .map(a -> "; " + Prose.plain(a.sizeIn()) + " in: " + laid(a.sections()))
-                .orElse(""),
+        hose.sizeIn(),
+        hose.couplingSizeIn(),
+        hose.series(),
+        hose.lines(),
+        laid(plan.layout()),
         plan.total(),
         plan.hydraulics().requiredSourcePsi(),
         plan.hydraulics().deliveredPsi(),
@@ -88,14 +88,24 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
     }
   }
 
-  private static String laid(List<LinePlan.SectionCount> sections) {
+  /** Sections of each leg; the first leg's size has a column of its own. */
+  private static String laid(Layout layout) {
+    List<String> legs = new ArrayList<>();
+    for (Leg leg : layout.hoseLegs()) {
+      String size = legs.isEmpty() ? "" : Prose.plain(leg.hose().orElseThrow().sizeIn()) + " in: ";
+      legs.add(size + laid(leg.sectionCounts()));
+    }
+    return String.join("; ", legs);
+  }
+
+  private static String laid(List<SectionCount> sections) {
     return sections.stream()
         .map(s -> s.count() + " x " + Prose.plain(s.lengthFt()) + " ft")
         .collect(Collectors.joining(" + "));
   }
 
   private static int sections(LinePlan plan) {
-    return plan.sectionsInAll();
+    return plan.layout().sectionsInAll();
   }
 
   String text(Screen screen, UnitSystem units) {

@@ -46,7 +46,7 @@ record Assembly(Topology topology, List<Lay> lays, List<Placed> parts, List<Made
   /** The least that hose in the line is rated for at a temperature, psi; empty when none is. */
   OptionalDouble hoseWorkingPsi(double temperatureF) {
     return parts().stream()
-        .filter(part -> part.role() == Placed.Role.HOSE)
+        .filter(part -> part.role() == Role.HOSE)
         .flatMapToDouble(part -> part.rating().workingPsiAt(temperatureF).stream())
         .min();
   }
@@ -97,7 +97,7 @@ record Assembly(Topology topology, List<Lay> lays, List<Placed> parts, List<Made
       List<Bridge.Link> devices, int lines, Iterator<List<Placed>> bridge, List<Placed> parts) {
     for (Bridge.Link device : devices) {
       parts.addAll(bridge.next());
-      parts.add(Placed.fitting(Placed.Role.DEVICE, device, lines));
+      parts.add(Placed.inLine(device, lines));
     }
   }
 
@@ -177,7 +177,7 @@ record Assembly(Topology topology, List<Lay> lays, List<Placed> parts, List<Made
   }
 
   int adapters() {
-    return (int) parts.stream().filter(part -> part.role() == Placed.Role.ADAPTER).count();
+    return (int) parts.stream().filter(part -> part.role() == Role.ADAPTER).count();
   }
 
   /** Every part in order, in words: the same for no two lines that differ. */
@@ -199,7 +199,6 @@ record Assembly(Topology topology, List<Lay> lays, List<Placed> parts, List<Made
   }
 
   boolean hasPartToSource() {
-    return parts.stream()
-        .anyMatch(part -> part.role() == Placed.Role.ADAPTER && part.item().isEmpty());
+    return parts.stream().anyMatch(part -> part.role() == Role.ADAPTER && part.item().isEmpty());
   }
 }

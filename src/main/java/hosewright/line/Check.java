@@ -1,13 +1,26 @@
 package hosewright.line;
 
+import java.util.Optional;
+
 /**
  * One check on a plan, with what it was held against.
  *
  * @param figure the value found and its limit
  * @param note one sentence: what the number means or what to do
  * @param source where the limit comes from
+ * @param leg the leg of the part that it comes to; empty where it is about the whole line
  */
-public record Check(CheckId id, Outcome outcome, Figure figure, String note, String source) {
+public record Check(
+    CheckId id, Outcome outcome, Figure figure, String note, String source, Optional<String> leg) {
+
+  public Check(CheckId id, Outcome outcome, Figure figure, String note, String source) {
+    this(id, outcome, figure, note, source, Optional.empty());
+  }
+
+  /** Of a part in a leg. */
+  Check in(String where) {
+    return new Check(id, outcome, figure, note, source, Optional.of(where));
+  }
 
   /** How a check came out. */
   public enum Outcome {

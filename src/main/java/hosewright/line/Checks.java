@@ -11,7 +11,7 @@ final class Checks {
   private Checks() {}
 
   static List<Check> of(
-      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+      Job job, Assembly line, Hydraulics hydraulics, List<Basket.Purchase> purchases) {
     List<Check> checks = new ArrayList<>();
     checks.add(JointChecks.everyJointMates(line));
     checks.add(JointChecks.canBeMadeUp(line, job.appliance()));

@@ -16,11 +16,11 @@ final class ConditionChecks {
 
   private final Job job;
   private final Assembly line;
-  private final LineHydraulicsResult hydraulics;
+  private final Hydraulics hydraulics;
   private final List<Basket.Purchase> purchases;
 
   private ConditionChecks(
-      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+      Job job, Assembly line, Hydraulics hydraulics, List<Basket.Purchase> purchases) {
     this.job = job;
     this.line = line;
     this.hydraulics = hydraulics;
@@ -28,7 +28,7 @@ final class ConditionChecks {
   }
 
   static List<Check> of(
-      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+      Job job, Assembly line, Hydraulics hydraulics, List<Basket.Purchase> purchases) {
     ConditionChecks checks = new ConditionChecks(job, line, hydraulics, purchases);
     List<Check> all = new ArrayList<>();
     checks.inTime().ifPresent(all::add);

@@ -95,7 +95,7 @@ final class DistrictCheck {
       ends.put(job.from().sizeAndFamily(), job.from());
     }
     for (Placed part : line.parts()) {
-      if (part.role() == Placed.Role.HOSE) {
+      if (part.role() == Role.HOSE) {
         part.upstream().ifPresent(end -> ends.put(end.sizeAndFamily(), end));
       }
     }

@@ -11,9 +11,9 @@ record Evaluated(
     Assembly assembly,
     List<GasketCount> gaskets,
     List<Basket.Purchase> purchases,
-    List<String> unpriced,
+    List<Unpriced> unpriced,
     Money total,
-    LineHydraulicsResult hydraulics,
+    Hydraulics hydraulics,
     List<Check> checks) {
 
   /**

@@ -15,9 +15,9 @@ import org.apache.commons.lang3.StringUtils;
 final class FlowChecks {
   private final Job job;
   private final Assembly line;
-  private final LineHydraulicsResult hydraulics;
+  private final Hydraulics hydraulics;
 
-  FlowChecks(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  FlowChecks(Job job, Assembly line, Hydraulics hydraulics) {
     this.job = job;
     this.line = line;
     this.hydraulics = hydraulics;

@@ -88,9 +88,8 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   private static int column(Placed part) {
     return switch (part.role()) {
       case SOURCE, APPLIANCE -> OWNED;
-      case HOSE ->
-          part.isOwnedHose() ? OWNED : part.hose().orElseThrow().gasketsFitted() ? FITTED : BOUGHT;
-      case ADAPTER, DEVICE ->
+      case HOSE -> part.isOwnedHose() ? OWNED : part.hose().gasketsFitted() ? FITTED : BOUGHT;
+      case ADAPTER, DEVICE, SPLIT, JOIN ->
           part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
     };
   }

@@ -68,7 +68,7 @@ final class JointChecks {
     int longest = 0;
     int chain = 0;
     for (Placed part : line.parts()) {
-      chain = part.role() == Placed.Role.ADAPTER ? chain + 1 : 0;
+      chain = part.role() == Role.ADAPTER ? chain + 1 : 0;
       longest = Math.max(longest, chain);
     }
     boolean few = longest <= Limit.ADAPTERS.value();

@@ -34,8 +34,8 @@ final class MakeUpOrder {
         .filter(MakeUpOrder::needsTurning)
         .filter(
             joint ->
-                joint.upstreamPart().role() == Placed.Role.HOSE
-                    && joint.downstreamPart().role() == Placed.Role.APPLIANCE)
+                joint.upstreamPart().role() == Role.HOSE
+                    && joint.downstreamPart().role() == Role.APPLIANCE)
         .toList();
   }
 

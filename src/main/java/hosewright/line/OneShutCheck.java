@@ -24,7 +24,7 @@ final class OneShutCheck {
    *
    * @return empty where there are no attack lines to nozzles held by hand, or no figures
    */
-  static Optional<Check> of(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  static Optional<Check> of(Job job, Assembly line, Hydraulics hydraulics) {
     if (job.attack().isEmpty() || !job.appliance().handHeld() || !hydraulics.calculated()) {
       return Optional.empty();
     }

@@ -204,10 +204,11 @@ public final class Planner {
             plan -> {
               HoseLine hose = plan.assembly().topology().hose();
               return new Alternative(
-                  hose.sizeIn(),
-                  hose.couplingSizeIn(),
-                  hose.series(),
-                  plan.assembly().topology().lines(),
+                  new LinePlan.HoseChoice(
+                      hose.sizeIn(),
+                      hose.couplingSizeIn(),
+                      hose.series(),
+                      plan.assembly().topology().lines()),
                   plan.passes(),
                   plan.total(),
                   plan.hydraulics().requiredSourcePsi(),

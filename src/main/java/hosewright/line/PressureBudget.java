@@ -132,7 +132,7 @@ record PressureBudget(
   static double fixedLossPsi(Job job, Topology topology) {
     double lossPsi = 0;
     for (Topology.Fixed fixed : topology.fixedParts()) {
-      Placed placed = Placed.fitting(Placed.Role.DEVICE, fixed.part(), fixed.lines());
+      Placed placed = Placed.inLine(fixed.part(), fixed.lines());
       lossPsi += PlanHydraulics.fitting(placed).lossPsi(job.flowGpm());
     }
     return lossPsi;

@@ -10,7 +10,7 @@ final class PressureChecks {
 
   private PressureChecks() {}
 
-  static List<Check> of(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  static List<Check> of(Job job, Assembly line, Hydraulics hydraulics) {
     SourceChecks source = new SourceChecks(job);
     FlowChecks flow = new FlowChecks(job, line, hydraulics);
     RatingChecks ratings = new RatingChecks(job, line, hydraulics);
@@ -22,10 +22,8 @@ final class PressureChecks {
     source.hydrantLossKnown().ifPresent(all::add);
     source.hydrantTested().ifPresent(all::add);
     source.suctionLift().ifPresent(all::add);
-    ratings.workingPressure(Placed.Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
-    ratings
-        .workingPressure(Placed.Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE)
-        .ifPresent(all::add);
+    ratings.workingPressure(Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
+    ratings.workingPressure(Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE).ifPresent(all::add);
     ratings.serviceTest().ifPresent(all::add);
     all.add(ratings.noSuction());
     all.add(flow.velocity());

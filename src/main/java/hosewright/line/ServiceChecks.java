@@ -17,8 +17,7 @@ final class ServiceChecks {
   static List<Check> of(Job job, Assembly line, List<Basket.Purchase> purchases) {
     List<Check> checks = new ArrayList<>();
     boolean anyBought =
-        line.parts().stream()
-            .anyMatch(part -> part.role() == Placed.Role.HOSE && !part.isOwnedHose());
+        line.parts().stream().anyMatch(part -> part.role() == Role.HOSE && !part.isOwnedHose());
     if (job.service().use() == Use.FIRE && anyBought) {
       checks.add(fireMarked(line));
     }

@@ -46,7 +46,7 @@ final class WhyWon {
   }
 
   private String pressure() {
-    LineHydraulicsResult h = best.hydraulics();
+    Hydraulics h = best.hydraulics();
     if (!h.calculated()) {
       return "Pressures were not weighed: " + h.frictionBasis() + ".";
     }
@@ -63,7 +63,7 @@ final class WhyWon {
         h.sourcePsi().get(), job.flowGpm(), job.needPsi(), takes, h.deliveredPsi() - job.needPsi());
   }
 
-  private String taken(LineHydraulicsResult h) {
+  private String taken(Hydraulics h) {
     List<String> taken = new ArrayList<>();
     if (topology.legs().size() > 1) {
       double attackPsi = LegFigures.of(job, best.assembly()).get(1).frictionLossPsi();

@@ -1,7 +1,7 @@
 package hosewright.report;
 
 import hosewright.line.Check;
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics.Station;
 import hosewright.line.LinePlan;
 import hosewright.measure.UnitSystem;
 import java.util.ArrayList;

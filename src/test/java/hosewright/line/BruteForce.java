@@ -143,10 +143,10 @@ final class BruteForce {
   }
 
   private TradeOff tradeOff(Candidate candidate) {
-    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, candidate.line());
+    Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
     int sections = 0;
     for (Placed part : candidate.line().parts()) {
-      sections += part.role() == Placed.Role.HOSE ? part.count() * part.lines() : 0;
+      sections += part.role() == Role.HOSE ? part.count() * part.lines() : 0;
     }
     return new TradeOff(
         candidate.cents(),
@@ -164,7 +164,7 @@ final class BruteForce {
   }
 
   private boolean passes(Candidate candidate) {
-    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, candidate.line());
+    Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
     return Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
         .noneMatch(check -> check.outcome() == Outcome.FAIL);
   }

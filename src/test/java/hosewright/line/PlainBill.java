@@ -55,7 +55,7 @@ final class PlainBill {
                               need(needs, item, each * spareSections(hose, lay, beside))));
     }
     for (Placed part : line.parts()) {
-      if (part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE) {
+      if (part.role() == Role.ADAPTER || part.role() == Role.DEVICE) {
         need(needs, part.item().orElseThrow(), part.lines());
       }
     }
@@ -129,8 +129,8 @@ final class PlainBill {
     boolean there =
         switch (part.role()) {
           case SOURCE, APPLIANCE -> true;
-          case HOSE -> part.item().isEmpty() || part.hose().orElseThrow().gasketsFitted();
-          case ADAPTER, DEVICE -> part.item().orElseThrow().comesWithGaskets();
+          case HOSE -> part.item().isEmpty() || part.hose().gasketsFitted();
+          case ADAPTER, DEVICE, SPLIT, JOIN -> part.item().orElseThrow().comesWithGaskets();
         };
     count(end, there, times, allAndBought, ends);
   }

@@ -3,8 +3,8 @@ package hosewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import hosewright.line.LineHydraulicsResult;
-import hosewright.line.LineHydraulicsResult.CrossCheck;
+import hosewright.line.Hydraulics;
+import hosewright.line.Hydraulics.CrossCheck;
 import hosewright.line.LinePlan;
 import hosewright.quote.Discount;
 import hosewright.quote.Quote;
@@ -157,12 +157,12 @@ final class RecalculationTest {
   }
 
   private static void holdsPressures(XSSFWorkbook workbook, LinePlan plan) {
-    LineHydraulicsResult result = plan.hydraulics();
+    Hydraulics result = plan.hydraulics();
     double attackPsi = 0;
-    if (plan.layout().attackLines().isPresent()) {
+    if (plan.layout().branchLeg().isPresent()) {
       attackPsi = WorkbookReader.figure(workbook, "attack_friction_psi");
       assertThat(attackPsi)
-          .isCloseTo(plan.layout().attackLines().get().frictionLossPsi(), offset(0.01));
+          .isCloseTo(plan.layout().branchLeg().get().water().friction().lossPsi(), offset(0.01));
     }
     assertThat(WorkbookReader.figure(workbook, "friction_psi") + attackPsi)
         .isCloseTo(result.frictionLossPsi(), offset(0.01));
