@@ -55,7 +55,7 @@ final class Caution {
     add(when, "local thread", warns(checks, CheckId.LOCAL_THREAD));
     add(when, "crossing", job.accessories().contains("ramp"));
     add(when, "design ratio", job.service().use() != Use.FIRE && CautionFigures.rated(job, plan));
-    add(when, "suction", job.run().suction().isPresent());
+    add(when, "suction", job.run().lifted().isPresent());
     add(when, "drain", plan.hydraulics().calculated());
     return when;
   }
