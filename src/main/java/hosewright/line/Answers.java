@@ -64,6 +64,12 @@ public record Answers(Map<JobField, String> texts, Map<JobField, Object> values)
     return given(question) ? said(question) : question.usual();
   }
 
+  /** What was said, or else is usual, of a question not known by its type. */
+  Optional<Object> value(JobField field) {
+    Question<?> question = (Question<?>) field;
+    return of(question).map(Object.class::cast);
+  }
+
   /** A number that was said, or else is usual. */
   OptionalDouble number(Question<Double> question) {
     return of(question).map(OptionalDouble::of).orElse(OptionalDouble.empty());
