@@ -126,10 +126,10 @@ final class AnswerReading {
       try {
         return Money.parse(CurrencyUnit.of(code) + " " + sum.group(2).replace(",", "") + cents);
       } catch (IllegalArgumentException | ArithmeticException e) {
-        throw refusal(field, text, "a sum with its currency's code", "2500 USD");
+        throw refusal(field, text, "a sum with its currency's code", JobField.BUDGET.example());
       }
     }
-    throw refusal(field, text, "a sum with its currency's code", "2500 USD");
+    throw refusal(field, text, "a sum with its currency's code", JobField.BUDGET.example());
   }
 
   static List<PumpCurve.Point> pumpPoints(String field, String text) {
@@ -143,7 +143,7 @@ final class AnswerReading {
           field,
           point,
           "points such as '180 psi at 0 gpm', separated by semicolons",
-          "180 psi at 0 gpm; 150 psi at 500 gpm");
+          JobField.PUMP_CURVE.example());
     }
     double flowGpm = Measures.flowOrNoneGpm(field, sides[1].strip());
     return new PumpCurve.Point(flowGpm, Measures.lossPsi(field, sides[0].strip()));

@@ -207,12 +207,21 @@ final class InterviewTest {
     interview(
         false,
         new Person()
-            .to(JobField.FROM, "?", "? swivel", "? NPSH", "? swivvel", "? xylophone", CTRL_C));
+            .to(
+                JobField.FROM,
+                "?",
+                "? swivel",
+                "? NPSH",
+                "? slack",
+                "? swivvel",
+                "? xylophone",
+                CTRL_C));
 
     assertThat(screen)
         .contains("from: end of the source")
         .contains("swivel: A female that turns on its own")
         .contains("NPSH: straight iron pipe hose thread")
+        .contains("because a line lies in curves. 5 % unless you say otherwise.")
         .contains("'swivel' is: ? swivel")
         .contains("'xylophone' is not explained here");
   }
