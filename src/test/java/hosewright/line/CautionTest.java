@@ -151,12 +151,12 @@ final class CautionTest {
             DemoCatalogue.job(
                 "from", "2.5 NH male hydrant",
                 "to", "1.5 NH nozzle",
-                "length", "100 ft",
+                "length", "30.48 m",
                 "flow", "95 gpm",
                 "need", "50 psi"),
             null,
             List.of());
-    assertThat(Caution.of(2, "length over 50 ft", "Walk {length} first.").told(planned))
-        .isEqualTo("Walk 100 ft first.");
+    assertThat(Caution.of(2, "length over 50 ft", "Walk {length} and {slack}.").told(planned))
+        .isEqualTo("Walk 100 ft and 5 %.");
   }
 }
