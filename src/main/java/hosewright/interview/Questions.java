@@ -36,6 +36,6 @@ final class Questions {
   boolean needed(JobField field, Map<JobField, String> answers) {
     return field.required()
         || field.asking().needed().test(answers)
-        || forQuote && field == JobField.CUSTOMER;
+        || (forQuote && field.equals(JobField.CUSTOMER));
   }
 }

@@ -24,6 +24,7 @@ public final class Question<T> extends JobField {
    *
    * @throws BadInputException naming this field, what is allowed and the nearest right thing
    */
+  @Override
   public T read(String text) {
     try {
       return reader.apply(word(), text.strip());

@@ -142,7 +142,8 @@ final class When {
             .answers()
             .value(asked)
             .filter(
-                said -> said.equals(value) || said instanceof List<?> list && includes(list, value))
+                said ->
+                    said.equals(value) || (said instanceof List<?> list && includes(list, value)))
             .isPresent();
   }
 
