@@ -16,9 +16,9 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Makes a new revision of a quote from what is to be different; prices quoted before stay. */
@@ -92,7 +92,7 @@ final class QuoteReviseCommand extends ShellCommand {
   }
 
   private static Map<JobField, String> withoutTitle(Map<JobField, String> answers) {
-    Map<JobField, String> rest = new EnumMap<>(JobField.class);
+    Map<JobField, String> rest = new TreeMap<>();
     rest.putAll(answers);
     rest.remove(JobField.TITLE);
     return rest;
