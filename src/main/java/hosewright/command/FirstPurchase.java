@@ -10,6 +10,7 @@ import hosewright.line.JobField;
 import hosewright.line.LinePlan;
 import hosewright.line.LinePlan.PlanItem;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.PriceList;
@@ -51,8 +52,11 @@ final class FirstPurchase {
   Quote quote(Signed signed) {
     List<Need> needs = budget.needs().stream().filter(need -> need.firstYear() > 0).toList();
     if (needs.isEmpty()) {
-      throw new BadInputException(
-          "quote", customer.id(), "a budget whose first year buys hose; this one buys none");
+      throw ConflictException.stateForbids(
+          "budget",
+          "for " + customer.id(),
+          "buys no hose in its first year",
+          "there is nothing to quote");
     }
     LinePlan plan = plan(needs);
     String title =

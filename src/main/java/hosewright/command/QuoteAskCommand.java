@@ -3,6 +3,7 @@ package hosewright.command;
 import hosewright.catalogue.Supplier;
 import hosewright.order.Asked;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.quote.Quote;
@@ -56,8 +57,11 @@ final class QuoteAskCommand extends ShellCommand {
       quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
       asked = Asked.of(quote);
       if (asked.isEmpty()) {
-        throw new BadInputException(
-            "number", quote.number(), "a quote with something still to be sourced");
+        throw ConflictException.stateForbids(
+            "quote",
+            quote.number(),
+            "has nothing still to be sourced",
+            "no supplier need be asked");
       }
       List<AskSheet.Row> rows =
           asked.stream()

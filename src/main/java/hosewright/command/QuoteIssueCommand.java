@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Dealer;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
@@ -118,12 +119,11 @@ final class QuoteIssueCommand extends ShellCommand {
     Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
     Margin.Standing standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
     if (standing == Margin.Standing.BELOW && !in.flag("allow-below-floor")) {
-      throw new BadInputException(
+      throw ConflictException.stateForbids(
           "quote",
           quote.number() + "-r" + quote.revision(),
-          "it earns less than the floor for "
-              + quote.customer().customerClass()
-              + " customers; see 'quote show --internal', or say --allow-below-floor");
+          "earns less than the floor for " + quote.customer().customerClass() + " customers",
+          "see 'quote show --internal', or say --allow-below-floor");
     }
     return step.at(standing);
   }

@@ -7,6 +7,7 @@ import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
 import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
 import hosewright.quote.Customer;
 import hosewright.quote.Customers;
@@ -103,7 +104,7 @@ public final class TenderPricing {
         throw new BadInputException(row.problems());
       }
       return price(row, answers);
-    } catch (BadInputException e) {
+    } catch (BadInputException | NoSuchThingException e) {
       return refused(row, answers, Outcome.BAD_INPUT, e.problems());
     } catch (RuntimeException | StackOverflowError e) {
       Problem ours =

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueFiles;
 import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -49,7 +50,8 @@ final class CustomerReaderTest {
     Customers customers = CustomerReader.read(files.readers(), CATALOGUE);
 
     assertThatThrownBy(() -> customers.get("PHDF", LocalDate.of(2026, 7, 1)))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(NoSuchThingException.class)
+        .hasMessageStartingWith("There is no customer PHDF: ")
         .hasMessageEndingWith("Did you mean 'PHFD'?");
   }
 

@@ -8,7 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueFiles;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.CustomerFiles;
 import hosewright.quote.CustomerReader;
 import hosewright.quote.QuoteLife;
@@ -90,8 +90,8 @@ final class MoveTest {
     quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE);
 
     assertThatThrownBy(() -> Move.copy(from, to))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("there are books in it already");
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("has books in it already");
     assertThat(to.context().fetchCount(ITEM)).isZero();
     assertThat(to.context().fetchCount(QUOTE)).isEqualTo(1);
   }
