@@ -77,7 +77,7 @@ public final class Catalogue {
   }
 
   /**
-   * The same, for what cannot be done without prices.
+   * The one currency of every price, for what cannot be done without prices.
    *
    * @throws BadInputException while nothing is priced
    */

@@ -84,7 +84,7 @@ public final class CatalogueReader {
     return readTables(CsvText.all(files));
   }
 
-  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
+  /** The catalogue in tables however they are kept, each under its name in {@link #FILES}. */
   public static Catalogue readTables(Map<String, CellRows> tables) {
     return new CatalogueReader(tables).catalogue();
   }

@@ -13,11 +13,11 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
+import hosewright.quote.CustomerTerms;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.Signed;
-import hosewright.quote.Terms;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +90,7 @@ final class FirstPurchase {
   private LinePlan plan(List<Need> needs) {
     Catalogue catalogue = books.catalogue();
     LocalDate today = books.today();
-    Terms terms = new Terms(catalogue, customer, today);
+    CustomerTerms terms = new CustomerTerms(catalogue, customer, today);
     CurrencyUnit currency = catalogue.currency().orElseThrow();
     List<PlanItem> items =
         needs.stream()
@@ -106,7 +106,7 @@ final class FirstPurchase {
         currency);
   }
 
-  private static PlanItem item(Item item, int quantity, Terms terms) {
+  private static PlanItem item(Item item, int quantity, CustomerTerms terms) {
     Money unit = terms.unitPrice(item, quantity).orElseThrow();
     return new PlanItem(
         item.number(),

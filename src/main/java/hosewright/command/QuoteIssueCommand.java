@@ -74,7 +74,7 @@ final class QuoteIssueCommand extends ShellCommand {
       papers.ifPresent(all -> all.places(seen.number(), seen.revision()));
       Signed step = signed(in, open, seen);
       Quote issued = open.quotes().issue(seen, validUntil, leadDays, step);
-      if (step.floor() == Margin.Standing.UNKNOWN) {
+      if (step.floor() == Margin.Floor.UNKNOWN) {
         notices.say(
             ("Not every cost is known, so nobody can tell whether the margin floor is kept: see"
                     + " 'quote show %s --internal'.")
@@ -117,8 +117,8 @@ final class QuoteIssueCommand extends ShellCommand {
   /** The step, marked when it goes out under the floor or nobody can tell. */
   private static Signed signed(Invocation in, Books open, Quote quote) {
     Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
-    Margin.Standing standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
-    if (standing == Margin.Standing.BELOW && !in.flag("allow-below-floor")) {
+    Margin.Floor standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
+    if (standing == Margin.Floor.BELOW && !in.flag("allow-below-floor")) {
       throw ConflictException.stateForbids(
           "quote",
           quote.number() + "-r" + quote.revision(),

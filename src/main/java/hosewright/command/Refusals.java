@@ -23,7 +23,7 @@ final class Refusals {
     }
   }
 
-  /** The same with every problem named after the option it was typed behind. */
+  /** What the reader gives; its problems are named after the option it was typed behind. */
   <T> Optional<T> read(String option, Supplier<T> reader) {
     return read(() -> named(option, reader));
   }

@@ -19,7 +19,7 @@ public record AgencyLimits(
       new AgencyLimits(
           OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), TestRule.USUAL_EDITION);
 
-  /** The same with another age limit, as a what-if asks. */
+  /** These limits with another age limit, as a what-if asks. */
   public AgencyLimits withAge(int years) {
     return new AgencyLimits(OptionalInt.of(years), repairs, failureStreak, edition);
   }

@@ -15,7 +15,7 @@ final class ItemDemand {
   private final Map<String, Map<Item, double[]>> byLocation = new LinkedHashMap<>();
   private final Map<HoseKind, Double> unpriced = new LinkedHashMap<>();
 
-  ItemDemand(Demand demand, BudgetPrices prices) {
+  ItemDemand(Replacements demand, BudgetPrices prices) {
     this.years = demand.years();
     for (HoseAges.Place place : demand.places()) {
       Optional<Item> item = prices.item(place.kind());

@@ -21,7 +21,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
     records = List.copyOf(ordered);
   }
 
-  /** The same with one more record. */
+  /** This life with one more record. */
   public SectionLife with(ServiceRecord record) {
     List<ServiceRecord> more = new ArrayList<>(records);
     more.add(record);

@@ -226,12 +226,12 @@ public record Job(
     return with(flowGpm, needPsi, wishes, changed, date);
   }
 
-  /** The same job with its prices of a day, where it names none. */
+  /** This job with its prices of a day, where it names none. */
   Job on(LocalDate day) {
     return date.isPresent() ? this : with(flowGpm, needPsi, wishes, conditions, Optional.of(day));
   }
 
-  /** The same line with another flow and the pressure that goes with it. */
+  /** This job with another flow and the pressure that goes with it. */
   Job flowing(double otherFlowGpm, double otherNeedPsi) {
     return with(otherFlowGpm, otherNeedPsi, wishes, conditions, date);
   }

@@ -86,7 +86,7 @@ public record LineHydraulicsResult(
         List.of());
   }
 
-  /** The same, with what an engineer needs to check it by hand. */
+  /** These figures with what an engineer needs to check it by hand. */
   LineHydraulicsResult shown(List<OtherCoefficient> others, List<Working.Step> steps) {
     return new LineHydraulicsResult(
         frictionLossPsi,

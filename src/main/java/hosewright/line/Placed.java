@@ -119,7 +119,7 @@ record Placed(
         option.lengthFt());
   }
 
-  /** The same part with nothing beside it. */
+  /** This part with nothing beside it. */
   Placed alone() {
     return new Placed(
         role, item, description, upstream, downstream, count, 1, rating, hose, lengthFt);

@@ -33,7 +33,7 @@ final class PlanHydraulics {
   }
 
   /**
-   * The same.
+   * The line as the water meets it, all of it or one alone of lines side by side.
    *
    * @param alone whether of lines side by side only one is open
    */

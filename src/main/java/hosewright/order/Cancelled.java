@@ -75,7 +75,7 @@ public record Cancelled(Order before, Order after) {
                   "order",
                   order.number(),
                   "is cancelled already",
-                  before.by() + " cancelled it, " + before.reason());
+                  before.by() + " cancelled it: " + before.reason());
             });
     if (order.lines().stream().anyMatch(line -> line.shipped() > 0)) {
       throw ConflictException.stateForbids(

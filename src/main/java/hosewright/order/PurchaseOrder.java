@@ -66,12 +66,12 @@ public record PurchaseOrder(
     }
   }
 
-  /** The same purchase order under a number. */
+  /** This purchase order under a number. */
   public PurchaseOrder numbered(String given) {
     return new PurchaseOrder(given, orderNumber, supplier, supplierName, expectedOn, remark, lines);
   }
 
-  /** The same purchase order when nothing more of it is awaited. */
+  /** This purchase order when nothing more of it is awaited. */
   PurchaseOrder closed() {
     return new PurchaseOrder(
         number,

@@ -66,13 +66,13 @@ public final class CustomerReader {
     return readTables(CsvText.all(files), catalogue);
   }
 
-  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
+  /** The buyers in tables however they are kept, each under its name in {@link #FILES}. */
   public static Customers readTables(Map<String, CellRows> tables, Catalogue catalogue) {
     return readTables(tables, catalogue, MarginFloors.NONE);
   }
 
   /**
-   * The same where classes of customers are kept.
+   * The buyers where classes of customers are kept.
    *
    * @param floors the classes a customer may be of; any where there are none
    */

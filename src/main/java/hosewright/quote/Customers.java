@@ -36,7 +36,7 @@ public record Customers(List<Customer> customers, List<ContractPrice> contractPr
   }
 
   /**
-   * The same for an id somebody typed.
+   * The buyer of an id somebody typed, at the contract prices of a day.
    *
    * @throws BadInputException naming the nearest id when there is no such buyer
    */

@@ -12,7 +12,7 @@ final class PlanPrices {
   private PlanPrices() {}
 
   /**
-   * The same plan priced anew.
+   * A plan with its parts at the prices of another day.
    *
    * <p>Its alternatives are left out: they were priced on another day and cannot be compared.
    */

@@ -48,7 +48,7 @@ public final class TermsReader {
     return readTables(CsvText.all(files), currency);
   }
 
-  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
+  /** The terms in tables however they are kept, each under its name in {@link #FILES}. */
   public static DealerTerms readTables(
       Map<String, CellRows> tables, Optional<CurrencyUnit> currency) {
     List<Problem> problems = new ArrayList<>();

@@ -69,7 +69,7 @@ final class Lettering {
     }
   }
 
-  /** The same for bold text. */
+  /** How wide a text is in bold, in points. */
   double boldWidthPt(String text, double sizePt) {
     return widthPt(text, sizePt) * BOLD_FACTOR;
   }

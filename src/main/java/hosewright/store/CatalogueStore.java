@@ -53,7 +53,7 @@ public final class CatalogueStore {
   }
 
   /**
-   * The same, noting what it came from.
+   * Puts a catalogue in the place of the one kept and notes what it came from.
    *
    * @param source file or folder, at most 300 characters of it are kept
    */
@@ -84,7 +84,7 @@ public final class CatalogueStore {
     return load(Optional.of(numbers));
   }
 
-  /** The same as {@link #load()}, with what nobody asks who only plans and quotes left unread. */
+  /** The catalogue kept, without what nobody asks who only plans and quotes. */
   public Catalogue loadWithoutCosts() {
     return new Catalogue(
         new ItemQuery(context).items(Optional.empty()),

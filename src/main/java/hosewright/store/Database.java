@@ -65,7 +65,7 @@ public final class Database implements AutoCloseable {
   }
 
   /**
-   * The same, with another limit to waiting for a process that has the store open.
+   * Opens the store of a data folder within another limit to waiting for who has it open.
    *
    * @param patience zero to be told at once
    */

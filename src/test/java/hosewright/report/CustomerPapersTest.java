@@ -8,7 +8,7 @@ import hosewright.quote.Amendments;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.KeptPrices;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
@@ -81,7 +81,7 @@ final class CustomerPapersTest {
             .withDiscount("DJ175-50-NH15", new Discount(new BigDecimal("0.10"), "first order"))
             .withLine(
                 new ExtraLine(
-                    Standing.OPTIONAL,
+                    Inclusion.OPTIONAL,
                     Optional.empty(),
                     "Hydrant training",
                     1,

@@ -10,12 +10,12 @@ import hosewright.line.Planner;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.CustomerReader;
+import hosewright.quote.CustomerTerms;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
-import hosewright.quote.Terms;
 import hosewright.quote.TermsReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -163,7 +163,7 @@ final class PlannedQuotes {
     Job job = JobForm.read(JobFile.parse(text));
     Customer customer = customers.get(job.customer().orElse("COUNTER"));
     LinePlan plan =
-        new Planner(catalogue, new Terms(catalogue, customer, DATE), DATE, CurrencyUnit.USD)
+        new Planner(catalogue, new CustomerTerms(catalogue, customer, DATE), DATE, CurrencyUnit.USD)
             .plan(job);
     return new QuoteMaker(catalogue, terms)
         .make(

@@ -9,7 +9,7 @@ import hosewright.quote.Amendments;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.KeptPrices;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
@@ -111,7 +111,7 @@ final class QuoteTotalsPropertyTest {
       Item item = catalogue.items().get(random.nextInt(catalogue.items().size()));
       boolean free = random.nextBoolean();
       boolean priced = catalogue.listPrice(item.number(), 1, DAY).isPresent();
-      Standing standing = Standing.values()[random.nextInt(2)];
+      Inclusion standing = Inclusion.values()[random.nextInt(2)];
       ExtraLine line =
           free || !priced
               ? new ExtraLine(

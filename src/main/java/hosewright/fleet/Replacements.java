@@ -8,11 +8,11 @@ import java.util.Set;
  * How many sections are to be replaced in each year, by place and kind. Under an age limit they are
  * whole numbers, under a law of survival expected ones.
  */
-public final class Demand {
+public final class Replacements {
   private final int years;
   private final Map<HoseAges.Place, double[]> byPlace = new LinkedHashMap<>();
 
-  Demand(int years) {
+  Replacements(int years) {
     this.years = years;
   }
 

@@ -13,14 +13,15 @@ import java.util.regex.Pattern;
  * @param line 1 for the first
  * @param wanted what it is, in the words the quote names it by, without a count
  */
-public record Asked(int line, String wanted, int quantity) {
+public record RequestForPrice(int line, String wanted, int quantity) {
   private static final Pattern COUNTED = Pattern.compile("(\\d{1,6}) x .*");
 
   /** What the quote still has no price for. */
-  public static List<Asked> of(Quote quote) {
-    List<Asked> asked = new ArrayList<>();
+  public static List<RequestForPrice> of(Quote quote) {
+    List<RequestForPrice> asked = new ArrayList<>();
     for (String wanted : quote.stillToSource()) {
-      asked.add(new Asked(asked.size() + 1, Quote.uncounted(wanted), quantity(quote, wanted)));
+      asked.add(
+          new RequestForPrice(asked.size() + 1, Quote.uncounted(wanted), quantity(quote, wanted)));
     }
     return asked;
   }
