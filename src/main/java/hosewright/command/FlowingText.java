@@ -7,7 +7,6 @@ import hosewright.report.PressureDrawing;
 import hosewright.report.PressureDrawing.LimitLine;
 import hosewright.shell.Screen;
 import java.util.List;
-import java.util.Locale;
 
 /** What a source brings through a line, as a person reads it. */
 final class FlowingText {
@@ -58,17 +57,5 @@ final class FlowingText {
                 screen.width()));
     prose.line("Local codes come first; have a qualified person check this before water flows.");
     return prose.toString();
-  }
-
-  private static String sentence(Check check) {
-    return String.format(
-        Locale.ROOT,
-        "%s %s (%.1f against %.1f %s): %s.",
-        check.outcome(),
-        check.name(),
-        check.value(),
-        check.limit(),
-        check.unit(),
-        check.note());
   }
 }

@@ -43,10 +43,6 @@ final class ItemDemand {
     return byItem;
   }
 
-  Map<String, Map<Item, double[]>> byLocation() {
-    return byLocation;
-  }
-
   Money cost(int year, BudgetPrices prices, Money nothing) {
     Money sum = nothing;
     for (Map.Entry<Item, double[]> need : byItem.entrySet()) {

@@ -32,13 +32,6 @@ public final class Replacements {
     return byPlace.get(place)[year];
   }
 
-  /** Sections of each kind in a year, 1 for the first. */
-  public Map<HoseKind, Double> byKind(int year) {
-    Map<HoseKind, Double> kinds = new LinkedHashMap<>();
-    byPlace.forEach((place, counts) -> kinds.merge(place.kind(), counts[year], Double::sum));
-    return kinds;
-  }
-
   /** All sections of a year. */
   public double in(int year) {
     return byPlace.values().stream().mapToDouble(counts -> counts[year]).sum();

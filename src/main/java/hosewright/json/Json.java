@@ -1,6 +1,5 @@
 package hosewright.json;
 
-import hosewright.line.LinePlan;
 import hosewright.quote.Quote;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -50,15 +49,6 @@ public final class Json {
         .writer()
         .without(SerializationFeature.INDENT_OUTPUT)
         .writeValueAsString(document);
-  }
-
-  /**
-   * A plan as {@link #write} wrote it.
-   *
-   * @throws IllegalArgumentException when the text is not such a document
-   */
-  public static LinePlan readPlan(String text) {
-    return read(text, LinePlan.class);
   }
 
   /**

@@ -15,8 +15,6 @@ public final class Measures {
   private static final Range MEASURED =
       Range.above(0, 100, TradeUnit.INCH, "1.99 in")
           .in(TradeUnit.INCH, TradeUnit.MILLIMETRE, TradeUnit.CENTIMETRE);
-  private static final Range ROUGHNESS =
-      Range.from(0, 1, TradeUnit.INCH, "0.0015 mm").in(TradeUnit.INCH, TradeUnit.MILLIMETRE);
   // From 30 threads per inch down to 2.
   private static final Range PITCH =
       Range.from(1 / 32.0, 0.52, TradeUnit.INCH, "2.82 mm")
@@ -29,9 +27,7 @@ public final class Measures {
   private static final Range LOSS = Range.from(0, 2_000, TradeUnit.POUND_PER_SQUARE_INCH, "5 psi");
   private static final Range TEMPERATURE = Range.from(-60, 600, TradeUnit.FAHRENHEIT, "60 F");
   private static final Range SPEED = Range.above(0, 10_000, TradeUnit.FOOT_PER_SECOND, "600 ft/s");
-  private static final Range VOLUME = Range.above(0, 10_000_000, TradeUnit.GALLON, "500 gal");
   private static final Range WEIGHT = Range.above(0, 1_000_000, TradeUnit.POUND, "38 lb");
-  private static final Range FORCE = Range.above(0, 100_000, TradeUnit.POUND_FORCE, "75 lbf");
 
   private Measures() {}
 
@@ -93,11 +89,6 @@ public final class Measures {
     return Conversion.convert(PITCH.read(field, text), TradeUnit.INCH, TradeUnit.MILLIMETRE);
   }
 
-  /** An absolute roughness, in: 0 to 1. */
-  public static double roughnessIn(String field, String text) {
-    return ROUGHNESS.read(field, text);
-  }
-
   /** A temperature, °F: -60 to 600. */
   public static double temperatureF(String field, String text) {
     return TEMPERATURE.read(field, text);
@@ -108,19 +99,9 @@ public final class Measures {
     return SPEED.read(field, text);
   }
 
-  /** A volume, US gal: over 0, up to 10,000,000. */
-  public static double volumeGal(String field, String text) {
-    return VOLUME.read(field, text);
-  }
-
   /** A weight, lb: over 0, up to 1,000,000. */
   public static double weightLb(String field, String text) {
     return WEIGHT.read(field, text);
-  }
-
-  /** A force, lbf: over 0, up to 100,000. */
-  public static double forceLbf(String field, String text) {
-    return FORCE.read(field, text);
   }
 
   /**

@@ -2,7 +2,6 @@ package hosewright.order;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -91,12 +90,7 @@ public record PurchaseOrder(
     /** All that was bought came. */
     RECEIVED,
     /** Nothing more is awaited; some of it, or all, never came. */
-    CLOSED;
-
-    /** As a person reads it. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
+    CLOSED
   }
 
   /** Where it stands. */

@@ -40,10 +40,6 @@ final class PdfSheet implements AutoCloseable {
     return size.getWidth() - 2 * MARGIN;
   }
 
-  double y() {
-    return y;
-  }
-
   void down(double points) {
     y += points;
   }

@@ -43,16 +43,6 @@ public final class CatalogueStore {
   public record LoadedPrice(PriceRow price, Load broughtBy, Optional<Load> replacedBy) {}
 
   /**
-   * Puts a catalogue in the place of the one kept, whole or, when anything fails, not at all.
-   * Prices it no longer has stay readable as {@link #priceHistory}.
-   *
-   * @param loadedAt the moment to note in the history
-   */
-  public void replace(Catalogue catalogue, Instant loadedAt) {
-    replace(catalogue, loadedAt, "");
-  }
-
-  /**
    * Puts a catalogue in the place of the one kept and notes what it came from.
    *
    * @param source file or folder, at most 300 characters of it are kept

@@ -1,5 +1,6 @@
 package hosewright.catalogue;
 
+import hosewright.csv.CsvText;
 import java.io.Reader;
 import java.io.StringReader;
 import java.time.LocalDate;
@@ -93,6 +94,6 @@ public final class CatalogueFiles {
   }
 
   public Catalogue read() {
-    return CatalogueReader.read(readers());
+    return CatalogueReader.readTables(CsvText.all(readers()));
   }
 }

@@ -37,7 +37,7 @@ final class JsonTest {
   @Test
   void a_plan_comes_back_as_it_was_written() {
     LinePlan plan = plan("USD");
-    assertThat(Json.readPlan(Json.write(plan))).isEqualTo(plan);
+    assertThat(Json.read(Json.write(plan), LinePlan.class)).isEqualTo(plan);
   }
 
   @Test
@@ -100,10 +100,10 @@ final class JsonTest {
 
   @Test
   void text_that_is_no_plan_is_refused_as_such() {
-    assertThatThrownBy(() -> Json.readPlan("{\"feasible\":"))
+    assertThatThrownBy(() -> Json.read("{\"feasible\":", LinePlan.class))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("not a stored LinePlan");
-    assertThatThrownBy(() -> Json.readPlan("{\"total\":\"twelve\"}"))
+    assertThatThrownBy(() -> Json.read("{\"total\":\"twelve\"}", LinePlan.class))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -119,7 +119,7 @@ final class CustomerPapersTest {
 
   private static String workbook(Quote quote) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, bytes);
+    QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, bytes);
     StringBuilder text = new StringBuilder();
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes.toByteArray()))) {
       DataFormatter shown = new DataFormatter(Locale.ROOT);

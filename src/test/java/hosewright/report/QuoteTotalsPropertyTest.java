@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
 import hosewright.catalogue.Item;
+import hosewright.csv.CsvText;
 import hosewright.quote.Amendments;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
@@ -167,6 +168,6 @@ final class QuoteTotalsPropertyTest {
     for (String file : CatalogueReader.FILES) {
       files.put(file, Files.newBufferedReader(Path.of("catalogue", file)));
     }
-    return CatalogueReader.read(files);
+    return CatalogueReader.readTables(CsvText.all(files));
   }
 }

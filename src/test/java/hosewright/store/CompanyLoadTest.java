@@ -59,7 +59,7 @@ final class CompanyLoadTest {
   @BeforeEach
   void fill_one_shelf() {
     try (Database database = BooksOn.SERVER.open(folder)) {
-      new CatalogueStore(database).replace(new CatalogueFiles().read(), Instant.EPOCH);
+      new CatalogueStore(database).replace(new CatalogueFiles().read(), Instant.EPOCH, "");
       database
           .context()
           .transaction(

@@ -177,7 +177,7 @@ final class ServerPoolTest {
               steady -> {
                 CatalogueStore store = new CatalogueStore(steady);
                 int before = store.load().items().size();
-                new CatalogueStore(other).replace(new CatalogueFiles().read(), Instant.EPOCH);
+                new CatalogueStore(other).replace(new CatalogueFiles().read(), Instant.EPOCH, "");
                 assertThat(store.load().items()).hasSize(before);
                 return before;
               });
