@@ -1,6 +1,7 @@
 package hosewright.catalogue;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -76,7 +77,7 @@ public final class Catalogue {
   }
 
   /**
-   * The same, for what cannot be done without prices.
+   * The one currency of every price, for what cannot be done without prices.
    *
    * @throws BadInputException while nothing is priced
    */
@@ -84,8 +85,8 @@ public final class Catalogue {
     return currency()
         .orElseThrow(
             () ->
-                new BadInputException(
-                    "catalogue", "", "load one that has prices: catalogue load FOLDER"));
+                ConflictException.stateForbids(
+                    "catalogue", "", "has no prices", "load one that has, catalogue load FOLDER"));
   }
 
   /** Quantity breaks in force on a date, smallest quantity first. */

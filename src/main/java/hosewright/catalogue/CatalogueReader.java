@@ -2,7 +2,6 @@ package hosewright.catalogue;
 
 import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
-import hosewright.csv.CsvText;
 import hosewright.csv.Limits;
 import hosewright.csv.OneCurrency;
 import hosewright.csv.Periods;
@@ -10,7 +9,6 @@ import hosewright.csv.Repeats;
 import hosewright.csv.TableForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -73,18 +71,12 @@ public final class CatalogueReader {
   }
 
   /**
-   * The catalogue the files describe.
+   * The catalogue in tables however they are kept, each under its name in {@link #FILES}.
    *
-   * @param files the text of each of {@link #FILES} by name; closed by this method
    * @throws BadInputException with every problem found: a missing or unknown column, a bad cell, a
    *     number that stands twice, a price without its item, overlapping periods, prices in more
    *     than one currency
    */
-  public static Catalogue read(Map<String, Reader> files) {
-    return readTables(CsvText.all(files));
-  }
-
-  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
   public static Catalogue readTables(Map<String, CellRows> tables) {
     return new CatalogueReader(tables).catalogue();
   }

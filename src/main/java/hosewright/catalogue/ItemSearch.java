@@ -80,8 +80,8 @@ public final class ItemSearch {
   /** What can still be had comes first among equals; then the order of the catalogue. */
   private Comparator<Hit> bestFirst() {
     return Comparator.comparingDouble((Hit hit) -> -hit.score())
-        .thenComparing(hit -> listings.get(hit.place()).discontinued())
-        .thenComparing(hit -> listings.get(hit.place()).onHand() == 0)
+        .thenComparing(hit -> listings.get(hit.place()).shelf().discontinued())
+        .thenComparing(hit -> listings.get(hit.place()).shelf().onHand() == 0)
         .thenComparing(Hit::place);
   }
 

@@ -18,24 +18,10 @@ public record Listing(
     List<End> ends,
     OptionalDouble hoseSizeIn,
     OptionalDouble lengthFt,
-    boolean discontinued,
-    int onHand) {
+    Shelf shelf) {
 
-  public static Listing of(Item item) {
-    return new Listing(
-        item.number(),
-        item.kind(),
-        words(
-            item.description(),
-            item.material(),
-            item.hose().map(HoseFacts::series).orElse(""),
-            item.markedTo()),
-        item.ends(),
-        item.hose().map(facts -> OptionalDouble.of(facts.sizeIn())).orElse(OptionalDouble.empty()),
-        item.hose().map(HoseFacts::lengthFt).orElse(OptionalDouble.empty()),
-        item.discontinued(),
-        item.stocking().onHand());
-  }
+  /** Whether and how many of it could be had; of things alike the ones at hand come first. */
+  public record Shelf(boolean discontinued, int onHand) {}
 
   /** Texts about an item as one; null stands for none. */
   public static String words(String... texts) {

@@ -9,10 +9,4 @@ import org.joda.money.Money;
  * @param leadDays calendar days from order to dock
  * @param minimumOrder the least an order comes to; empty for any
  */
-public record Supplier(String code, String name, int leadDays, Optional<Money> minimumOrder) {
-
-  /** A supplier who takes any order. */
-  public Supplier(String code, String name, int leadDays) {
-    this(code, name, leadDays, Optional.empty());
-  }
-}
+public record Supplier(String code, String name, int leadDays, Optional<Money> minimumOrder) {}

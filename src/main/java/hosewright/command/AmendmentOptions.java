@@ -2,12 +2,12 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.measure.Measures;
-import hosewright.order.Asked;
+import hosewright.order.RequestForPrice;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
@@ -81,9 +81,11 @@ final class AmendmentOptions {
     each(in, "take", this::take);
     each(in, "drop", this::drop);
     each(in, "source", this::source);
-    each(in, "add", (option, text) -> extra(option, text, Standing.INCLUDED, Optional.empty()));
+    each(in, "add", (option, text) -> extra(option, text, Inclusion.INCLUDED, Optional.empty()));
     each(
-        in, "optional", (option, text) -> extra(option, text, Standing.OPTIONAL, Optional.empty()));
+        in,
+        "optional",
+        (option, text) -> extra(option, text, Inclusion.OPTIONAL, Optional.empty()));
     each(in, "alternate", this::alternate);
     each(in, "quantity", this::quantity);
     discounts(in);
@@ -163,8 +165,8 @@ final class AmendmentOptions {
 
   private Amendments source(String option, String text) {
     String[] parts = halves(option, text, "=", "a part and its price, such as 1=62.00");
-    List<Asked> asked = Asked.of(quote);
-    Asked part =
+    List<RequestForPrice> asked = RequestForPrice.of(quote);
+    RequestForPrice part =
         asked.stream()
             .filter(one -> String.valueOf(one.line()).equals(parts[0]))
             .findFirst()
@@ -178,7 +180,7 @@ final class AmendmentOptions {
                             : "a part among 1 to " + asked.size()));
     return amendments.withLine(
         new ExtraLine(
-            Standing.INCLUDED,
+            Inclusion.INCLUDED,
             Optional.empty(),
             part.wanted(),
             part.quantity(),
@@ -190,11 +192,11 @@ final class AmendmentOptions {
     String[] parts =
         halves(option, text, ":", "the line it replaces, then what: '3: 1 x W-SPAN-1'");
     String replaced = LineChoice.key(option, parts[0], quote.lines());
-    return extra(option, parts[1], Standing.ALTERNATE, Optional.of(replaced));
+    return extra(option, parts[1], Inclusion.ALTERNATE, Optional.of(replaced));
   }
 
   private Amendments extra(
-      String option, String text, Standing standing, Optional<String> insteadOf) {
+      String option, String text, Inclusion standing, Optional<String> insteadOf) {
     ExtraLine line = wanted.read(option, text, standing, insteadOf);
     boolean left = amendments.quantities().getOrDefault(line.key(), 1) == 0;
     boolean there =

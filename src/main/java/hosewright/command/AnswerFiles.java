@@ -1,7 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Supplier;
-import hosewright.order.Asked;
+import hosewright.order.RequestForPrice;
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -25,11 +25,11 @@ final class AnswerFiles {
   private static final int LONGEST_LEAD = 3650;
 
   private final String quote;
-  private final List<Asked> asked;
+  private final List<RequestForPrice> asked;
   private final List<String> suppliers;
   private final List<Problem> problems = new ArrayList<>();
 
-  AnswerFiles(String quote, List<Asked> asked, List<Supplier> suppliers) {
+  AnswerFiles(String quote, List<RequestForPrice> asked, List<Supplier> suppliers) {
     this.quote = quote;
     this.asked = asked;
     this.suppliers = suppliers.stream().map(Supplier::code).toList();
@@ -77,7 +77,7 @@ final class AnswerFiles {
     if (!cells.get("quote").equals(quote)) {
       refuse(row, "quote", "the answer to " + quote);
     }
-    Optional<Asked> line =
+    Optional<RequestForPrice> line =
         asked.stream()
             .filter(one -> String.valueOf(one.line()).equals(cells.get("line")))
             .findFirst();

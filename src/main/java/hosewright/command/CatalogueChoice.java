@@ -1,8 +1,8 @@
 package hosewright.command;
 
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
+import hosewright.problem.RefusalException;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.Invocation;
 import hosewright.store.CatalogueStore;
@@ -36,7 +36,7 @@ final class CatalogueChoice {
       ObjectProvider<Books> books, Function<Books, List<String>> values) {
     try (Books open = books.getObject()) {
       return values.apply(open);
-    } catch (BadInputException e) {
+    } catch (RefusalException e) {
       return List.of();
     }
   }
@@ -54,13 +54,7 @@ final class CatalogueChoice {
         .findFirst()
         .orElseThrow(
             () ->
-                new BadInputException(
-                    List.of(
-                        new Problem(
-                            "ITEM",
-                            typed,
-                            "the number of an item in the catalogue; 'catalogue find' searches by"
-                                + " words, sizes and ends",
-                            Nearest.to(typed, numbers)))));
+                new NoSuchThingException(
+                    "item", typed, numbers, "'catalogue find' searches by words, sizes and ends"));
   }
 }

@@ -10,7 +10,7 @@ import hosewright.command.ShownItem.BreakPrice;
 import hosewright.command.ShownItem.CostAndMargin;
 import hosewright.command.ShownItem.SupplierTerms;
 import hosewright.line.PlanUse;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Margin;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -56,11 +56,11 @@ final class CatalogueShowCommand extends ShellCommand {
           part.item(number)
               .orElseThrow(
                   () ->
-                      new BadInputException(
-                          "ITEM",
+                      ConflictException.stateForbids(
+                          "item",
                           number,
-                          "an item still listed; this one no longer is, 'catalogue history' has"
-                              + " its prices"));
+                          "is no longer listed",
+                          "'catalogue history' has its prices"));
       LocalDate today = open.today();
       ShownItem shown =
           new ShownItem(

@@ -57,7 +57,7 @@ final class Costs {
     }
     String wanted = floor.map(least -> ", floor " + percent(least)).orElse("");
     String unknown = String.join("; ", earnings.all().unknownBecause());
-    boolean untold = earnings.all().against(floor) == Margin.Standing.UNKNOWN;
+    boolean untold = earnings.all().against(floor) == Margin.Floor.UNKNOWN;
     return "For your eyes only\n\n"
         + table.on(screen)
         + "\n\nMargin "

@@ -5,6 +5,7 @@ import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
+import hosewright.problem.RefusalException;
 import hosewright.quote.ContractPrice;
 import hosewright.quote.Customer;
 import hosewright.shell.Invocation;
@@ -26,7 +27,8 @@ import org.springframework.beans.factory.ObjectProvider;
 /** A customer's terms as somebody types them. */
 final class CustomerForm {
   private static final String CONTRACT =
-      "item, price and first day, such as 'H175-DJ-50-15NH 165.00 from 2026-01-01 until 2026-12-31'";
+      "item, price and first day, such as 'H175-DJ-50-15NH 165.00 from 2026-01-01 until"
+          + " 2026-12-31'";
   private static final Pattern CONTRACT_PARTS =
       Pattern.compile("(\\S+)\\s+(\\S+)\\s+from\\s+(\\S+)(?:\\s+until\\s+(\\S+))?");
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
@@ -64,7 +66,7 @@ final class CustomerForm {
   private static List<String> classes(ObjectProvider<Books> books) {
     try (Books open = books.getObject()) {
       return open.marginFloors().classes();
-    } catch (BadInputException e) {
+    } catch (RefusalException e) {
       return List.of();
     }
   }

@@ -21,16 +21,20 @@ final class EndFigures {
     add(figures, "pitch", thread.pitchIn(), "in");
     add(figures, "male, over the threads, at most", thread.majorMaxIn(), "in");
     add(figures, "the same in millimetres", millimetres(thread.majorMaxIn()), "mm");
-    add(figures, "male, over the threads, at least", thread.majorMinIn(), "in");
-    add(figures, "male, over the threads, small end", thread.smallEndMajorIn(), "in");
-    add(figures, "male pitch diameter, at most", thread.pitchMaxIn(), "in");
-    add(figures, "male pitch diameter, at least", thread.pitchMinIn(), "in");
-    add(figures, "male pitch diameter, small end", thread.e0In(), "in");
-    add(figures, "length made up by hand", thread.l1In(), "in");
-    add(figures, "female, inside the threads, at least", thread.femaleMinorMinIn(), "in");
-    add(figures, "female, inside the threads, at most", thread.femaleMinorMaxIn(), "in");
-    add(figures, "female pitch diameter, at least", thread.femalePitchMinIn(), "in");
-    add(figures, "female, bottom of the threads, at least", thread.femaleMajorMinIn(), "in");
+    add(figures, "male, over the threads, at least", thread.male().majorMinIn(), "in");
+    add(
+        figures,
+        "male, over the threads, small end",
+        thread.male().taper().smallEndMajorIn(),
+        "in");
+    add(figures, "male pitch diameter, at most", thread.male().pitchMaxIn(), "in");
+    add(figures, "male pitch diameter, at least", thread.male().pitchMinIn(), "in");
+    add(figures, "male pitch diameter, small end", thread.male().taper().e0In(), "in");
+    add(figures, "length made up by hand", thread.male().taper().l1In(), "in");
+    add(figures, "female, inside the threads, at least", thread.female().minorMinIn(), "in");
+    add(figures, "female, inside the threads, at most", thread.female().minorMaxIn(), "in");
+    add(figures, "female pitch diameter, at least", thread.female().pitchMinIn(), "in");
+    add(figures, "female, bottom of the threads, at least", thread.female().majorMinIn(), "in");
     return figures;
   }
 

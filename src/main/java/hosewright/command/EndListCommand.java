@@ -107,8 +107,8 @@ final class EndListCommand extends ShellCommand {
             ? null
             : figures.flatMap(f -> boxed(f.majorMaxIn())).orElse(null),
         figures.flatMap(f -> boxed(f.threadsPerInch())).orElse(null),
-        figures.map(ThreadDimensions::standard).orElse(""),
-        figures.map(ThreadDimensions::source).orElse(""));
+        figures.map(held -> held.origin().standard()).orElse(""),
+        figures.map(held -> held.origin().source()).orElse(""));
   }
 
   private static String text(Family family, List<EndRow> rows, Screen screen) {

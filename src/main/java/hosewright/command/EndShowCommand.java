@@ -88,19 +88,22 @@ final class EndShowCommand extends ShellCommand {
         family.seal(),
         thread.map(EndFigures::of).or(() -> coupling.map(EndFigures::of)).orElse(List.of()),
         thread
-            .map(ThreadDimensions::standard)
-            .or(() -> coupling.map(CouplingSize::standard))
+            .map(held -> held.origin().standard())
+            .or(() -> coupling.map(held -> held.origin().standard()))
             .orElse(""),
-        thread.map(ThreadDimensions::table).orElse(""),
+        thread.map(held -> held.origin().table()).orElse(""),
         thread
-            .map(ThreadDimensions::confidence)
-            .or(() -> coupling.map(CouplingSize::confidence))
+            .map(held -> held.origin().confidence())
+            .or(() -> coupling.map(held -> held.origin().confidence()))
             .orElse(""),
         thread
-            .map(ThreadDimensions::source)
-            .or(() -> coupling.map(CouplingSize::source))
+            .map(held -> held.origin().source())
+            .or(() -> coupling.map(held -> held.origin().source()))
             .orElse(family.source()),
-        thread.map(ThreadDimensions::note).or(() -> coupling.map(CouplingSize::note)).orElse(""),
+        thread
+            .map(held -> held.origin().note())
+            .or(() -> coupling.map(held -> held.origin().note()))
+            .orElse(""),
         joins,
         picture);
   }

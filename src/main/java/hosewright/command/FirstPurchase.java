@@ -11,13 +11,14 @@ import hosewright.line.JobField;
 import hosewright.line.LinePlan;
 import hosewright.line.Unpriced;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
+import hosewright.quote.CustomerTerms;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.Signed;
-import hosewright.quote.Terms;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -52,8 +53,11 @@ final class FirstPurchase {
   Quote quote(Signed signed) {
     List<Need> needs = budget.needs().stream().filter(need -> need.firstYear() > 0).toList();
     if (needs.isEmpty()) {
-      throw new BadInputException(
-          "quote", customer.id(), "a budget whose first year buys hose; this one buys none");
+      throw ConflictException.stateForbids(
+          "budget",
+          "for " + customer.id(),
+          "buys no hose in its first year",
+          "there is nothing to quote");
     }
     LinePlan plan = plan(needs);
     String title =
@@ -87,7 +91,7 @@ final class FirstPurchase {
   private LinePlan plan(List<Need> needs) {
     Catalogue catalogue = books.catalogue();
     LocalDate today = books.today();
-    Terms terms = new Terms(catalogue, customer, today);
+    CustomerTerms terms = new CustomerTerms(catalogue, customer, today);
     CurrencyUnit currency = catalogue.currency().orElseThrow();
     List<Bill.Item> items =
         needs.stream()
@@ -103,7 +107,7 @@ final class FirstPurchase {
         currency);
   }
 
-  private static Bill.Item item(Item item, int quantity, Terms terms) {
+  private static Bill.Item item(Item item, int quantity, CustomerTerms terms) {
     Money unit = terms.unitPrice(item, quantity).orElseThrow();
     return new Bill.Item(
         item.number(),

@@ -10,9 +10,9 @@ import hosewright.fleet.FleetTally;
 import hosewright.fleet.ReplacementItems;
 import hosewright.fleet.SurvivalStudy;
 import hosewright.quote.Customer;
+import hosewright.quote.CustomerTerms;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Terms;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -111,7 +111,7 @@ final class FleetBudgetCommand extends ShellCommand {
     fleet.each(tally::add);
     Catalogue catalogue = open.catalogue();
     CurrencyUnit currency = catalogue.currencyNeeded();
-    NetPrice prices = Terms.of(catalogue, buyer, open.today());
+    NetPrice prices = CustomerTerms.of(catalogue, buyer, open.today());
     return new BudgetMaker(
             tally.ages(),
             tally.usableFt(),

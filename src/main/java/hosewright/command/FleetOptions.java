@@ -2,7 +2,7 @@ package hosewright.command;
 
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
-import hosewright.problem.Problem;
+import hosewright.problem.ConflictException;
 import hosewright.shell.Invocation;
 import hosewright.store.FleetStore;
 import java.math.BigDecimal;
@@ -78,13 +78,11 @@ final class FleetOptions {
   static FleetStore loaded(Books books) {
     FleetStore fleet = books.fleet();
     if (fleet.isEmpty()) {
-      throw new BadInputException(
-          List.of(
-              new Problem(
-                  "fleet",
-                  "",
-                  "no hose is on record yet; load an inventory first",
-                  "fleet load catalogue/fleet")));
+      throw ConflictException.stateForbids(
+          "fleet",
+          "",
+          "has no hose on record yet",
+          "load an inventory first, such as 'fleet load catalogue/fleet'");
     }
     return fleet;
   }

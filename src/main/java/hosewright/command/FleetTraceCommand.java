@@ -6,8 +6,8 @@ import hosewright.fleet.Retirement;
 import hosewright.fleet.SectionLife;
 import hosewright.fleet.ServiceRecord;
 import hosewright.fleet.Standing;
-import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
@@ -80,7 +80,12 @@ final class FleetTraceCommand extends ShellCommand {
     try (Books open = books.getObject()) {
       FleetStore fleet = FleetOptions.loaded(open);
       SectionLife life =
-          fleet.find(id).orElseThrow(() -> new BadInputException(List.of(unknown(id, fleet))));
+          fleet
+              .find(id)
+              .orElseThrow(
+                  () ->
+                      new NoSuchThingException(
+                          "section", id, fleet.ids(), "none so numbered is on record"));
       trace = trace(life, fleet.limits(), open.today());
     }
     return Answer.of(trace, screen -> text(trace, screen));

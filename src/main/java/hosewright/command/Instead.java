@@ -2,7 +2,7 @@ package hosewright.command;
 
 import hosewright.line.StockBridges;
 import hosewright.line.StockBridges.Way;
-import hosewright.problem.BadInputException;
+import hosewright.problem.RefusalException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import java.util.Optional;
@@ -21,7 +21,7 @@ record Instead(BridgeDocument bridge, String sentence) {
   static Instead of(End a, End b, ObjectProvider<Books> books) {
     try (Books open = books.getObject()) {
       return of(a, b, Stock.bridges(open));
-    } catch (BadInputException e) {
+    } catch (RefusalException e) {
       // A verdict is a matter of safety: it is given even where the books are out of reach.
       return new Instead(null, "the catalogue cannot be read. " + e.getMessage());
     }

@@ -1,8 +1,7 @@
 package hosewright.command;
 
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.List;
 
@@ -26,13 +25,13 @@ final class LineChoice {
         .orElseThrow(() -> unknown(option, typed, among));
   }
 
-  private static BadInputException unknown(String option, String typed, List<QuoteLine> among) {
-    String allowed =
+  private static NoSuchThingException unknown(String option, String typed, List<QuoteLine> among) {
+    String next =
         among.isEmpty()
-            ? "the quote has no such lines"
-            : "a line among %d to %d, or its item"
-                .formatted(among.get(0).position(), among.get(among.size() - 1).position());
-    String nearest = Nearest.to(typed, among.stream().map(QuoteLine::key).toList());
-    return new BadInputException(List.of(new Problem(option, typed, allowed, nearest)));
+            ? "the quote has no lines that --" + option + " could mean"
+            : "--%s takes a line among %d to %d, or its item"
+                .formatted(option, among.get(0).position(), among.get(among.size() - 1).position());
+    return new NoSuchThingException(
+        "line", typed, among.stream().map(QuoteLine::key).toList(), next);
   }
 }

@@ -2,7 +2,7 @@ package hosewright.command;
 
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.report.Slip;
 import hosewright.shell.Answer;
@@ -40,7 +40,8 @@ final class OrderPickCommand extends ShellCommand {
     try (Books open = books.getObject()) {
       order = OrderChoice.order(in, open);
       if (order.cancellation().isPresent()) {
-        throw new BadInputException("number", order.number(), "an order that is not cancelled");
+        throw ConflictException.stateForbids(
+            "order", order.number(), "is cancelled", "pick one that stands");
       }
       Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
       card = BenchCard.of(order, quote, open.itemsOf(quote));

@@ -3,7 +3,7 @@ package hosewright.command;
 import hosewright.order.Order;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -37,8 +37,11 @@ final class OrderReceiveCommand extends ShellCommand {
       Map<Integer, Integer> came =
           OrderChoice.quantities(in).orElseGet(() -> outstanding(purchase));
       if (came.isEmpty()) {
-        throw new BadInputException(
-            "number", purchase.number(), "a purchase order of which something is still to come");
+        throw ConflictException.stateForbids(
+            "purchase order",
+            purchase.number(),
+            "has nothing still to come",
+            "receive against one that has");
       }
       Order order = open.orders().receive(purchase.number(), came, OrderChoice.actor(in, open));
       return OrderShowCommand.answer(order, false);

@@ -2,7 +2,7 @@ package hosewright.command;
 
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -38,8 +38,11 @@ final class OrderShipCommand extends ShellCommand {
       if (order.state() == Order.State.SHIPPED
           || order.state() == Order.State.CANCELLED
           || (going.isEmpty() && !onlyWork)) {
-        throw new BadInputException(
-            "number", order.number(), "an order for which something is reserved");
+        throw ConflictException.stateForbids(
+            "order",
+            order.number(),
+            "has nothing reserved that could go",
+            "'order show' tells where it stands");
       }
       Order shipped = open.orders().ship(order.number(), going, OrderChoice.actor(in, open));
       return OrderShowCommand.answer(shipped, false);

@@ -1,9 +1,7 @@
 package hosewright.command;
 
 import hosewright.order.OrderBook.StockLine;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -99,8 +97,9 @@ final class OrderStockCommand extends ShellCommand {
                   ? ("\nThe books balance: for each of %d items, stock in is stock out and on hand,"
                           + " and what is reserved is what orders hold.")
                       .formatted(all.size())
-                  : "\nThe books do not balance: some stock on hand has no record, or some of what is"
-                      + " reserved no order.");
+                  : "\n"
+                      + "The books do not balance: some stock on hand has no record, or some of"
+                      + " what is reserved no order.");
         });
   }
 
@@ -114,9 +113,11 @@ final class OrderStockCommand extends ShellCommand {
     List<StockLine> found =
         all.stream().filter(line -> line.stockCode().equalsIgnoreCase(typed)).toList();
     if (found.isEmpty()) {
-      String nearest = Nearest.to(typed, all.stream().map(StockLine::stockCode).toList());
-      throw new BadInputException(
-          List.of(new Problem("item", typed, "an item that was ever in stock", nearest)));
+      throw new NoSuchThingException(
+          "item",
+          typed,
+          all.stream().map(StockLine::stockCode).toList(),
+          "none so numbered was ever in stock");
     }
     return found;
   }

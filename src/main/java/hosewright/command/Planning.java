@@ -6,7 +6,7 @@ import hosewright.line.Job;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
 import hosewright.quote.Customer;
-import hosewright.quote.Terms;
+import hosewright.quote.CustomerTerms;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -58,7 +58,11 @@ final class Planning {
   static Planner planner(
       Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
     return new Planner(
-        catalogue, Terms.of(catalogue, customer, date), date, catalogue.currencyNeeded(), register);
+        catalogue,
+        CustomerTerms.of(catalogue, customer, date),
+        date,
+        catalogue.currencyNeeded(),
+        register);
   }
 
   private LocalDate date(Job job) {

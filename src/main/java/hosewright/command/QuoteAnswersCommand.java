@@ -1,8 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.order.Asked;
 import hosewright.order.Comparison;
+import hosewright.order.RequestForPrice;
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
@@ -68,7 +68,7 @@ final class QuoteAnswersCommand extends ShellCommand {
       boolean chosen,
       String reason) {}
 
-  record Answers(String number, List<Offer> answers, List<Asked> unanswered) {}
+  record Answers(String number, List<Offer> answers, List<RequestForPrice> unanswered) {}
 
   @Override
   protected Answer answer(Invocation in) {
@@ -77,7 +77,7 @@ final class QuoteAnswersCommand extends ShellCommand {
     Map<Integer, String> overrides = overrides(in);
     try (Books open = books.getObject()) {
       Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
-      List<Asked> asked = Asked.of(quote);
+      List<RequestForPrice> asked = RequestForPrice.of(quote);
       List<SupplierAnswer> answers =
           new AnswerFiles(quote.number(), asked, open.shelf().suppliers())
               .read(in.arguments().subList(1, in.arguments().size()), kept(open, quote));
@@ -118,7 +118,7 @@ final class QuoteAnswersCommand extends ShellCommand {
     return new Answers(quote.number(), offers, unanswered(comparison));
   }
 
-  private static List<Asked> unanswered(Comparison comparison) {
+  private static List<RequestForPrice> unanswered(Comparison comparison) {
     return comparison.lines().stream()
         .filter(line -> line.answers().isEmpty())
         .map(Comparison.Line::asked)

@@ -1,8 +1,9 @@
 package hosewright.command;
 
 import hosewright.catalogue.Supplier;
-import hosewright.order.Asked;
+import hosewright.order.RequestForPrice;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.quote.Quote;
@@ -43,21 +44,24 @@ final class QuoteAskCommand extends ShellCommand {
     this.books = books;
   }
 
-  record AskedFor(String number, List<Asked> asked, List<String> files) {}
+  record AskedFor(String number, List<RequestForPrice> asked, List<String> files) {}
 
   @Override
   protected Answer answer(Invocation in) {
     Paper paper = Papers.paper(in.value("paper").orElse("letter"));
     Path folder = Papers.folder(in.value("out"));
     List<AskSheet> sheets = new ArrayList<>();
-    List<Asked> asked;
+    List<RequestForPrice> asked;
     Quote quote;
     try (Books open = books.getObject()) {
       quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
-      asked = Asked.of(quote);
+      asked = RequestForPrice.of(quote);
       if (asked.isEmpty()) {
-        throw new BadInputException(
-            "number", quote.number(), "a quote with something still to be sourced");
+        throw ConflictException.stateForbids(
+            "quote",
+            quote.number(),
+            "has nothing still to be sourced",
+            "no supplier need be asked");
       }
       List<AskSheet.Row> rows =
           asked.stream()

@@ -1,8 +1,8 @@
 package hosewright.command;
 
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.ConflictException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteStore;
@@ -73,13 +73,11 @@ final class QuoteChoice {
     Quote named = named(in.argument(0).orElseThrow(), books.quotes());
     Quote latest = books.quotes().find(named.number()).orElseThrow();
     if (named.revision() != latest.revision()) {
-      throw new BadInputException(
-          List.of(
-              new Problem(
-                  "number",
-                  in.argument(0).orElseThrow(),
-                  "the latest revision, since earlier ones stay as they are",
-                  named.number() + "-r" + latest.revision())));
+      throw ConflictException.stateForbids(
+          "quote",
+          named.number() + "-r" + named.revision(),
+          "stays as it is, since it is not the latest revision",
+          "take " + named.number() + "-r" + latest.revision());
     }
     return latest;
   }
@@ -90,9 +88,10 @@ final class QuoteChoice {
         .flatMap(text -> quotes.find(latest.number(), Integer.parseInt(text)))
         .orElseThrow(
             () ->
-                new BadInputException(
+                new NoSuchThingException(
                     "revision",
                     revision,
+                    List.of(),
                     latest.number() + " has revisions 1 to " + latest.revision()));
   }
 
@@ -100,11 +99,10 @@ final class QuoteChoice {
     return String.format(Locale.ROOT, "Q-%06d", Integer.parseInt(digits));
   }
 
-  private static BadInputException unknown(String number, List<String> known) {
-    String allowed =
-        known.isEmpty() ? "there are no quotes yet: quote make" : "the number of a quote on file";
-    return new BadInputException(
-        List.of(new Problem("number", number, allowed, Nearest.to(number, known))));
+  private static NoSuchThingException unknown(String number, List<String> known) {
+    String next =
+        known.isEmpty() ? "none is made yet, 'quote make' makes one" : "'quote list' shows all";
+    return new NoSuchThingException("quote", number, known, next);
   }
 
   private static List<String> numbers(QuoteStore quotes) {

@@ -67,12 +67,11 @@ final class QuoteHistoryCommand extends ShellCommand {
         logged.step().by(),
         logged.step().at(),
         logged.step().note(),
-        asked(internal, logged, Margin.Standing.BELOW),
-        asked(internal, logged, Margin.Standing.UNKNOWN));
+        asked(internal, logged, Margin.Floor.BELOW),
+        asked(internal, logged, Margin.Floor.UNKNOWN));
   }
 
-  private static Optional<Boolean> asked(
-      boolean internal, Logged logged, Margin.Standing standing) {
+  private static Optional<Boolean> asked(boolean internal, Logged logged, Margin.Floor standing) {
     return internal ? Optional.of(logged.step().floor() == standing) : Optional.empty();
   }
 
@@ -85,7 +84,7 @@ final class QuoteHistoryCommand extends ShellCommand {
         + (internal ? floor(logged.step().floor()) : "");
   }
 
-  private static String floor(Margin.Standing standing) {
+  private static String floor(Margin.Floor standing) {
     return switch (standing) {
       case KEPT -> "";
       case BELOW -> " (under the margin floor)";

@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Dealer;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
@@ -73,7 +74,7 @@ final class QuoteIssueCommand extends ShellCommand {
       papers.ifPresent(all -> all.places(seen.number(), seen.revision()));
       Signed step = signed(in, open, seen);
       Quote issued = open.quotes().issue(seen, validUntil, leadDays, step);
-      if (step.floor() == Margin.Standing.UNKNOWN) {
+      if (step.floor() == Margin.Floor.UNKNOWN) {
         notices.say(
             ("Not every cost is known, so nobody can tell whether the margin floor is kept: see"
                     + " 'quote show %s --internal'.")
@@ -116,14 +117,13 @@ final class QuoteIssueCommand extends ShellCommand {
   /** The step, marked when it goes out under the floor or nobody can tell. */
   private static Signed signed(Invocation in, Books open, Quote quote) {
     Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
-    Margin.Standing standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
-    if (standing == Margin.Standing.BELOW && !in.flag("allow-below-floor")) {
-      throw new BadInputException(
+    Margin.Floor standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
+    if (standing == Margin.Floor.BELOW && !in.flag("allow-below-floor")) {
+      throw ConflictException.stateForbids(
           "quote",
           quote.number() + "-r" + quote.revision(),
-          "it earns less than the floor for "
-              + quote.customer().customerClass()
-              + " customers; see 'quote show --internal', or say --allow-below-floor");
+          "earns less than the floor for " + quote.customer().customerClass() + " customers",
+          "see 'quote show --internal', or say --allow-below-floor");
     }
     return step.at(standing);
   }

@@ -38,7 +38,7 @@ final class QuoteShowCommand extends ShellCommand {
    * @param standing how that is to the floor; unknown while a cost is not known
    */
   record Internal(
-      Quote quote, Earnings earnings, Optional<BigDecimal> floor, Margin.Standing standing) {}
+      Quote quote, Earnings earnings, Optional<BigDecimal> floor, Margin.Floor standing) {}
 
   @Override
   protected Answer answer(Invocation in) {

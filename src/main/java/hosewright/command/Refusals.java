@@ -1,7 +1,9 @@
 package hosewright.command;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
+import hosewright.problem.RefusalException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,39 +11,42 @@ import java.util.function.Supplier;
 
 /** Gathers everything wrong with what was typed, so that it is all said at once. */
 final class Refusals {
-  private final List<Problem> problems = new ArrayList<>();
+  private final List<RefusalException> refused = new ArrayList<>();
 
   /** What the reader gives; empty when it refuses, and then its problems are kept. */
   <T> Optional<T> read(Supplier<T> reader) {
     try {
       return Optional.of(reader.get());
-    } catch (BadInputException e) {
-      problems.addAll(e.problems());
+    } catch (BadInputException | NoSuchThingException e) {
+      refused.add(e);
       return Optional.empty();
     }
   }
 
-  /** The same with every problem named after the option it was typed behind. */
+  /** What the reader gives; its problems are named after the option it was typed behind. */
   <T> Optional<T> read(String option, Supplier<T> reader) {
     return read(() -> named(option, reader));
   }
 
   void add(String field, String value, String allowed) {
-    problems.add(Problem.of(field, value, allowed));
+    add(Problem.of(field, value, allowed));
   }
 
   void add(Problem problem) {
-    problems.add(problem);
+    refused.add(new BadInputException(List.of(problem)));
   }
 
   /**
    * Ends the reading.
    *
-   * @throws BadInputException when anything was refused
+   * @throws RefusalException when anything was refused
    */
   void throwAny() {
-    if (!problems.isEmpty()) {
-      throw new BadInputException(problems);
+    if (refused.size() == 1) {
+      throw refused.get(0);
+    }
+    if (!refused.isEmpty()) {
+      throw BadInputException.ofAll(refused);
     }
   }
 

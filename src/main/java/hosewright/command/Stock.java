@@ -3,7 +3,7 @@ package hosewright.command;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.StockBridges;
-import hosewright.quote.Terms;
+import hosewright.quote.CustomerTerms;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -22,7 +22,7 @@ final class Stock {
     Catalogue catalogue = books.catalogue();
     LocalDate today = books.today();
     NetPrice prices =
-        Terms.of(catalogue, customer.map(id -> books.customers().get(id, today)), today);
+        CustomerTerms.of(catalogue, customer.map(id -> books.customers().get(id, today)), today);
     return new StockBridges(catalogue, prices, catalogue.currencyNeeded());
   }
 }

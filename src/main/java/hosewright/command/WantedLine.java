@@ -6,7 +6,7 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.quote.ExtraLine;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ final class WantedLine {
    * The line. What is an item number is that item, priced as every other line; anything else is
    * free text and needs its price.
    */
-  ExtraLine read(String option, String text, Standing standing, Optional<String> insteadOf) {
+  ExtraLine read(String option, String text, Inclusion standing, Optional<String> insteadOf) {
     Matcher parts = FORM.matcher(text.strip());
     if (!parts.matches()) {
       throw new BadInputException(

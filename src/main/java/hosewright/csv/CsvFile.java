@@ -53,7 +53,7 @@ public final class CsvFile {
     return of(CsvText.all(files), new TableForm(name, columns, List.of()), problems);
   }
 
-  /** The same for a table however it is kept. */
+  /** Reads a table however it is kept; whatever is wrong with it is added to {@code problems}. */
   public static CsvFile of(Map<String, CellRows> tables, TableForm form, List<Problem> problems) {
     List<CsvRow> rows = new ArrayList<>();
     boolean understood = stream(tables, form, problems, rows::add);

@@ -29,7 +29,7 @@ public final class CsvText implements CellRows {
     this(title, text, ',');
   }
 
-  /** The same with another mark between the cells. */
+  /** Text with another mark than the comma between its cells. */
   public CsvText(String title, Reader text, char separator) {
     this.title = title;
     this.text = text;

@@ -9,8 +9,8 @@ package hosewright.fleet;
 final class AgeLimitForecast {
   private AgeLimitForecast() {}
 
-  static Demand of(HoseAges ages, int limitYears, int years) {
-    Demand demand = new Demand(years);
+  static Replacements of(HoseAges ages, int limitYears, int years) {
+    Replacements demand = new Replacements(years);
     ages.mustGo().forEach((place, count) -> repeat(demand, place, 1, count, limitYears));
     ages.counts()
         .forEach(
@@ -31,7 +31,7 @@ final class AgeLimitForecast {
   }
 
   private static void repeat(
-      Demand demand, HoseAges.Place place, int first, int count, int limitYears) {
+      Replacements demand, HoseAges.Place place, int first, int count, int limitYears) {
     for (int year = first; year <= demand.years(); year += limitYears) {
       demand.add(place, year, count);
     }

@@ -19,11 +19,6 @@ public record AgencyLimits(
       new AgencyLimits(
           OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), TestRule.USUAL_EDITION);
 
-  /** The same with another age limit, as a what-if asks. */
-  public AgencyLimits withAge(int years) {
-    return new AgencyLimits(OptionalInt.of(years), repairs, failureStreak, edition);
-  }
-
   /** How long a test must be held, minutes, and where that is published. */
   public Optional<TestRule> hold() {
     return TestRule.find(edition, "hold");

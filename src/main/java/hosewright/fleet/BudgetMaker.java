@@ -57,12 +57,12 @@ public final class BudgetMaker {
 
   public FleetBudget make(BudgetRequest request) {
     BudgetPrices prices = new BudgetPrices(items, request);
-    Optional<Demand> byAge =
+    Optional<Replacements> byAge =
         request.ageLimitYears().isPresent()
             ? Optional.of(
                 AgeLimitForecast.of(ages, request.ageLimitYears().getAsInt(), request.years()))
             : Optional.empty();
-    Optional<Demand> bySurvival =
+    Optional<Replacements> bySurvival =
         Optional.ofNullable(study.attempt().fit())
             .map(fit -> SurvivalForecast.of(ages, fit.law(), request.years()));
     Optional<ItemDemand> bought =
@@ -94,7 +94,7 @@ public final class BudgetMaker {
   }
 
   private Method method(
-      Demand demand, BudgetPrices prices, BudgetRequest request, Map<Integer, Band[]> bands) {
+      Replacements demand, BudgetPrices prices, BudgetRequest request, Map<Integer, Band[]> bands) {
     ItemDemand byItem = new ItemDemand(demand, prices);
     List<MethodYear> years = new ArrayList<>();
     double sections = 0;
@@ -207,7 +207,7 @@ public final class BudgetMaker {
     for (int limit : limits(request)) {
       for (BigDecimal change : PRICE_CHANGES) {
         BudgetRequest asked = request.whatIf(limit, request.priceChange().add(change));
-        Demand demand = AgeLimitForecast.of(ages, limit, request.years());
+        Replacements demand = AgeLimitForecast.of(ages, limit, request.years());
         Method method = method(demand, new BudgetPrices(items, asked), asked, new TreeMap<>());
         answers.add(
             new WhatIf(

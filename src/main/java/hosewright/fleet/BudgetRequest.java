@@ -26,7 +26,7 @@ public record BudgetRequest(
     int overdueAllowed,
     long seed) {
 
-  /** The same with another age limit and prices changed. */
+  /** This request with another age limit and prices changed. */
   BudgetRequest whatIf(int ageLimit, BigDecimal change) {
     return new BudgetRequest(
         from,

@@ -33,10 +33,6 @@ public final class HoseAges {
     this.day = day;
   }
 
-  public LocalDate day() {
-    return day;
-  }
-
   /**
    * Counts a usable section.
    *

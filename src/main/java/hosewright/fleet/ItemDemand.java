@@ -15,7 +15,7 @@ final class ItemDemand {
   private final Map<String, Map<Item, double[]>> byLocation = new LinkedHashMap<>();
   private final Map<HoseKind, Double> unpriced = new LinkedHashMap<>();
 
-  ItemDemand(Demand demand, BudgetPrices prices) {
+  ItemDemand(Replacements demand, BudgetPrices prices) {
     this.years = demand.years();
     for (HoseAges.Place place : demand.places()) {
       Optional<Item> item = prices.item(place.kind());
@@ -41,10 +41,6 @@ final class ItemDemand {
 
   Map<Item, double[]> byItem() {
     return byItem;
-  }
-
-  Map<String, Map<Item, double[]>> byLocation() {
-    return byLocation;
   }
 
   Money cost(int year, BudgetPrices prices, Money nothing) {

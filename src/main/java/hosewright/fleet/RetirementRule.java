@@ -3,7 +3,6 @@ package hosewright.fleet;
 import hosewright.csv.ReferenceTable;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -13,23 +12,23 @@ import org.apache.commons.csv.CSVRecord;
  * Why a section leaves service; the rules are data, {@code fleet/retirement-rules.csv}.
  *
  * @param code its name in records and answers
- * @param trigger what fires it
- * @param before the day before which hose must not be made, for {@link Trigger#MADE_BEFORE}
- * @param needsLimit whether it fires only where the agency has set its limit
+ * @param firing when it fires
  * @param failure whether hose that leaves by it has worn out; else it is a life cut off at that age
  * @param force whether a standard asks for it, the agency does, or somebody declared it
  * @param sentence the rule in one sentence
  * @param source where the rule stands
  */
 public record RetirementRule(
-    String code,
-    Trigger trigger,
-    Optional<LocalDate> before,
-    boolean needsLimit,
-    boolean failure,
-    Force force,
-    String sentence,
-    String source) {
+    String code, Firing firing, boolean failure, Force force, String sentence, String source) {
+
+  /**
+   * When a rule fires.
+   *
+   * @param trigger what fires it
+   * @param before the day before which hose must not be made, for {@link Trigger#MADE_BEFORE}
+   * @param needsLimit whether it fires only where the agency has set its limit
+   */
+  public record Firing(Trigger trigger, Optional<LocalDate> before, boolean needsLimit) {}
 
   /** What fires a rule. */
   public enum Trigger {
@@ -58,10 +57,6 @@ public record RetirementRule(
 
   private static final Map<String, RetirementRule> ALL = load();
 
-  public static List<RetirementRule> all() {
-    return List.copyOf(ALL.values());
-  }
-
   /**
    * The rule of that code.
    *
@@ -86,9 +81,10 @@ public record RetirementRule(
     String before = row.get("before");
     return new RetirementRule(
         row.get("code"),
-        Trigger.valueOf(constant(row.get("trigger"))),
-        before.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(before)),
-        row.get("needs_limit").equals("yes"),
+        new Firing(
+            Trigger.valueOf(constant(row.get("trigger"))),
+            before.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(before)),
+            row.get("needs_limit").equals("yes")),
         row.get("counts_as").equals("failure"),
         Force.valueOf(constant(row.get("force"))),
         row.get("sentence"),

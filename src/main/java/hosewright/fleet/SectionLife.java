@@ -21,7 +21,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
     records = List.copyOf(ordered);
   }
 
-  /** The same with one more record. */
+  /** This life with one more record. */
   public SectionLife with(ServiceRecord record) {
     List<ServiceRecord> more = new ArrayList<>(records);
     more.add(record);
@@ -52,7 +52,8 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
   }
 
   static Optional<Retirement> due(HoseRecord section, AgencyLimits limits, LocalDate day) {
-    LocalDate earliest = RetirementRule.of(RetirementRule.MADE_BEFORE).before().orElseThrow();
+    LocalDate earliest =
+        RetirementRule.of(RetirementRule.MADE_BEFORE).firing().before().orElseThrow();
     LocalDate known = section.made().or(section::inService).orElse(LocalDate.MAX);
     if (known.isBefore(earliest)) {
       return Optional.of(new Retirement(RetirementRule.MADE_BEFORE, 0, day));

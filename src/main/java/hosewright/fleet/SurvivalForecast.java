@@ -20,10 +20,10 @@ final class SurvivalForecast {
     fill(ofNew, firstFailures(0));
   }
 
-  static Demand of(HoseAges ages, Weibull law, int years) {
+  static Replacements of(HoseAges ages, Weibull law, int years) {
     SurvivalForecast forecast = new SurvivalForecast(law, years);
     double[][] ofAge = new double[HoseAges.OLDEST_MONTHS + 1][];
-    Demand demand = new Demand(years);
+    Replacements demand = new Replacements(years);
     ages.counts()
         .forEach(
             (place, months) -> {
@@ -54,7 +54,7 @@ final class SurvivalForecast {
     return expected;
   }
 
-  private void add(Demand demand, HoseAges.Place place, int count, double[] each) {
+  private void add(Replacements demand, HoseAges.Place place, int count, double[] each) {
     for (int year = 1; year <= years; year++) {
       demand.add(place, year, count * each[year]);
     }

@@ -31,10 +31,6 @@ public record TestRule(
                   row.get("unit"),
                   row.get("source")));
 
-  public static List<TestRule> all() {
-    return ALL;
-  }
-
   /** Editions whose hold time is known. */
   public static List<String> editions() {
     return ALL.stream()

@@ -42,7 +42,7 @@ public record Fitting(
     return new Fitting(name, fromIn < toIn ? open * open : 0.5 * open, smallIn, 1, BORDA_CARNOT);
   }
 
-  /** The same on each of so many equal lines side by side. */
+  /** This fitting on each of so many equal lines side by side. */
   public Fitting onEachOf(int lines) {
     return new Fitting(name, lossCoefficient, boreIn, lines, source);
   }

@@ -33,7 +33,7 @@ record Assembly(Topology topology, List<Lay> lays, List<Placed> parts, List<Made
     return sections(any -> true);
   }
 
-  /** The same of a sort. */
+  /** Sections of a sort to couple, of all lines together. */
   int sections(Predicate<SectionOption> sort) {
     int sections = 0;
     for (int i = 0; i < lays.size(); i++) {

@@ -40,7 +40,7 @@ final class HoseLines {
     return lines(alike::without);
   }
 
-  /** The same with every section. */
+  /** Every eligible hose line that the buyer's wishes allow, with every section. */
   List<HoseLine> withEverySection() {
     return lines(line -> line);
   }

@@ -126,14 +126,14 @@ public record Job(
     return new Job(heading, ends, run, water, equipment, changed, answers);
   }
 
-  /** The same job with its prices of a day, where it names none. */
+  /** This job with its prices of a day, where it names none. */
   Job on(LocalDate day) {
     return date().isPresent()
         ? this
         : new Job(heading.on(day), ends, run, water, equipment, conditions, answers);
   }
 
-  /** The same line with another flow and the pressure that goes with it. */
+  /** This job with another flow and the pressure that goes with it. */
   Job flowing(double otherFlowGpm, double otherNeedPsi) {
     Water other = water.flowing(otherFlowGpm, otherNeedPsi);
     return new Job(heading, ends, run, other, equipment, conditions, answers);

@@ -14,7 +14,7 @@ final class LayChoices {
   private final Availability availability;
   private final PriceFloor floor;
   private final Gaskets gaskets;
-  private final Map<HoseLine, Map<Terms, LegLays>> known = new IdentityHashMap<>();
+  private final Map<HoseLine, Map<PricedWith, LegLays>> known = new IdentityHashMap<>();
   private final Map<HoseLine, Map<HoseLine, Map<List<Run>, List<LegLays>>>> ofPairs =
       new IdentityHashMap<>();
 
@@ -39,13 +39,13 @@ final class LayChoices {
    *     price break may be reached together
    * @param ownGaskets whether no other leg may use the same gaskets
    */
-  private record Terms(Run run, Map<String, Double> sharedEach, boolean ownGaskets) {}
+  private record PricedWith(Run run, Map<String, Double> sharedEach, boolean ownGaskets) {}
 
   /** The lays of each leg of a topology: alike for all topologies of the same hose. */
   List<LegLays> of(Topology topology) {
     List<LegShape> legs = topology.legs();
     if (legs.size() == 1) {
-      return List.of(lays(topology.hose(), new Terms(Run.of(legs.get(0)), Map.of(), true)));
+      return List.of(lays(topology.hose(), new PricedWith(Run.of(legs.get(0)), Map.of(), true)));
     }
     return ofPairs
         .computeIfAbsent(topology.hose(), hose -> new IdentityHashMap<>())
@@ -67,18 +67,18 @@ final class LayChoices {
     boolean ownGaskets = gaskets.apart(legs.get(0).hose().inlet(), legs.get(1).hose().inlet());
     List<LegLays> lays = new ArrayList<>();
     for (int i = 0; i < legs.size(); i++) {
-      lays.add(lays(legs.get(i).hose(), new Terms(runs.get(i), sharedEach, ownGaskets)));
+      lays.add(lays(legs.get(i).hose(), new PricedWith(runs.get(i), sharedEach, ownGaskets)));
     }
     return lays;
   }
 
-  private LegLays lays(HoseLine hose, Terms terms) {
+  private LegLays lays(HoseLine hose, PricedWith terms) {
     return known
         .computeIfAbsent(hose, h -> new HashMap<>())
         .computeIfAbsent(terms, t -> find(hose, t));
   }
 
-  private LegLays find(HoseLine hose, Terms terms) {
+  private LegLays find(HoseLine hose, PricedWith terms) {
     Run run = terms.run();
     Cover cover = cover(hose, run, hose.mostOfEach(run.lines()));
     return new LegLays(
@@ -139,7 +139,7 @@ final class LayChoices {
   }
 
   /** The least that one section of each option may cost, side by side with its likes. */
-  private double[] leastEach(HoseLine hose, Terms terms) {
+  private double[] leastEach(HoseLine hose, PricedWith terms) {
     Map<String, MostOf> mostOfEach = mostOfEach(hose, terms.run());
     double[] least = new double[hose.options().size()];
     for (int i = 0; i < least.length; i++) {
@@ -170,7 +170,7 @@ final class LayChoices {
         .orElse(0);
   }
 
-  private Choice<Lay> priced(HoseLine hose, Lay lay, Terms terms) {
+  private Choice<Lay> priced(HoseLine hose, Lay lay, PricedWith terms) {
     Run run = terms.run();
     double lossPsi = job.service().isWater() ? lossPsi(hose, lay, run) : 0;
     double cost =
@@ -215,7 +215,7 @@ final class LayChoices {
    * The gaskets between sections; those at either end come on top in the whole plan. Where two legs
    * may use the same, none is counted: they share their spares and their price breaks.
    */
-  private double jointsCost(HoseLine hose, Lay lay, Terms terms) {
+  private double jointsCost(HoseLine hose, Lay lay, PricedWith terms) {
     if (!terms.ownGaskets()) {
       return 0;
     }

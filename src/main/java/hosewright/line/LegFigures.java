@@ -84,7 +84,7 @@ record LegFigures(
   }
 
   /**
-   * The same of lines of a length.
+   * Weight of a leg's lines of a length, full of water, lb.
    *
    * @param lineLb weight of one line, empty, lb
    */

@@ -39,7 +39,7 @@ final class ReasonWriter {
         .filter(plan -> plan != best && plan.passes() && best.passes())
         .filter(plan -> !plan.buysTheSame(best))
         .filter(plan -> !plan.assembly().hasPartToSource())
-        .min(Standing.BEST_FIRST);
+        .min(PlanRank.BEST_FIRST);
   }
 
   private static Considered considered(

@@ -94,7 +94,7 @@ record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
       }
     }
     List<List<Evaluated>> groups = new ArrayList<>(byKind.values());
-    groups.sort(Comparator.comparing(plans -> plans.get(0), Standing.BEST_FIRST));
+    groups.sort(Comparator.comparing(plans -> plans.get(0), PlanRank.BEST_FIRST));
     return new SearchResult(List.copyOf(groups), tally);
   }
 
@@ -105,7 +105,7 @@ record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
 
   private static List<Evaluated> best(List<Evaluated> old, List<Evaluated> more, int places) {
     return Stream.concat(old.stream(), more.stream())
-        .sorted(Standing.BEST_FIRST)
+        .sorted(PlanRank.BEST_FIRST)
         .limit(places)
         .toList();
   }

@@ -39,7 +39,7 @@ record SectionOption(
         Optional.of(item), lengthFt, description, bill, weightLb, rating, Optional.empty());
   }
 
-  /** The same held to other ratings as well. */
+  /** This section, held to other ratings as well. */
   SectionOption ratedLike(List<Rating> others) {
     List<Rating> all = Stream.concat(Stream.of(rating), others.stream()).toList();
     return new SectionOption(

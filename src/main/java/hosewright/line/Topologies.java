@@ -70,8 +70,8 @@ final class Topologies {
   }
 
   /**
-   * The same for devices at stations along the hose; those of one station stand together. None is
-   * narrower than the couplings it stands between, where one so wide is sold.
+   * Every choice of devices at stations along the hose; those of one station stand together. None
+   * is narrower than the couplings it stands between, where one so wide is sold.
    */
   private List<List<LegShape.Midway>> midway(double couplingSizeIn) {
     List<List<LegShape.Midway>> chosen = List.of(List.of());

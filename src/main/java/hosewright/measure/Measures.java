@@ -15,8 +15,6 @@ public final class Measures {
   private static final Range MEASURED =
       Range.above(0, 100, TradeUnit.INCH, "1.99 in")
           .in(TradeUnit.INCH, TradeUnit.MILLIMETRE, TradeUnit.CENTIMETRE);
-  private static final Range ROUGHNESS =
-      Range.from(0, 1, TradeUnit.INCH, "0.0015 mm").in(TradeUnit.INCH, TradeUnit.MILLIMETRE);
   // From 30 threads per inch down to 2.
   private static final Range PITCH =
       Range.from(1 / 32.0, 0.52, TradeUnit.INCH, "2.82 mm")
@@ -96,11 +94,6 @@ public final class Measures {
   /** The pitch of a thread, mm: 0.8 to 13; in or mm must be written. */
   public static double pitchMm(String field, String text) {
     return Conversion.convert(PITCH.read(field, text), TradeUnit.INCH, TradeUnit.MILLIMETRE);
-  }
-
-  /** An absolute roughness, in: 0 to 1. */
-  public static double roughnessIn(String field, String text) {
-    return ROUGHNESS.read(field, text);
   }
 
   /** A temperature, °F: -60 to 600. */

@@ -54,7 +54,7 @@ record Range(
     return inRange(field, text, convert(field, text, numeral));
   }
 
-  /** The same, taking a bare number to be in {@link #unit}. */
+  /** The value in {@link #unit}, which a bare number is taken to be in. */
   double readBareAllowed(String field, String text) {
     return inRange(field, text, convert(field, text, numeral(field, text)));
   }

@@ -46,11 +46,6 @@ public enum UnitSystem {
     return scale(TradeUnit.FOOT, TradeUnit.METRE, 1, 1);
   }
 
-  /** Diameters given in inches: in or mm. */
-  public Scale diameter() {
-    return scale(TradeUnit.INCH, TradeUnit.MILLIMETRE, 3, 1);
-  }
-
   /** Flows given in gpm: gpm or L/min. */
   public Scale flow() {
     return scale(TradeUnit.GALLON_PER_MINUTE, TradeUnit.LITRE_PER_MINUTE, 1, 0);

@@ -37,21 +37,28 @@ final class Buying {
   }
 
   /**
-   * Something to buy, with whom to buy it from.
+   * Something to buy.
    *
-   * @param pack pieces in the supplier's pack
    * @param kept whether more of it than is needed is of use on a shelf
    */
   record Want(
-      String supplier,
-      String stockCode,
-      String description,
-      String unit,
-      int needed,
-      int pack,
-      int leadDays,
-      Optional<Money> unitCost,
-      boolean kept) {}
+      String stockCode, String description, String unit, int needed, Source source, boolean kept) {
+
+    String supplier() {
+      return source.supplier();
+    }
+
+    int leadDays() {
+      return source.leadDays();
+    }
+  }
+
+  /**
+   * Where something is bought.
+   *
+   * @param pack pieces in the supplier's pack
+   */
+  record Source(String supplier, int pack, int leadDays, Optional<Money> unitCost) {}
 
   /** Where an item is bought; empty when nobody supplies it any more. */
   Optional<Want> want(Item item, int needed) {
@@ -61,14 +68,15 @@ final class Buying {
     }
     return Optional.of(
         new Want(
-            supplier,
             item.number(),
             item.description(),
             item.unit().word(),
             needed,
-            item.stocking().packSize(),
-            item.stocking().leadDays(),
-            cost(item.number(), supplier),
+            new Source(
+                supplier,
+                item.stocking().packSize(),
+                item.stocking().leadDays(),
+                cost(item.number(), supplier)),
             true));
   }
 
@@ -118,10 +126,10 @@ final class Buying {
               want.description(),
               want.unit(),
               want.needed(),
-              wholePacks(want.needed(), want.pack()),
+              wholePacks(want.needed(), want.source().pack()),
               0,
               0,
-              want.unitCost()));
+              want.source().unitCost()));
     }
     return lines;
   }
@@ -147,7 +155,7 @@ final class Buying {
           bought, MoneyWords.of(missing) + " under the minimum order " + MoneyWords.of(minimum));
     }
     int line = best.getAsInt();
-    int more = packsFor(missing, bought.lines().get(line), wanted.get(line).pack());
+    int more = packsFor(missing, bought.lines().get(line), wanted.get(line).source().pack());
     return remarked(
         withMore(bought, line, more),
         "%d more of line %d to reach the minimum order %s"
@@ -162,7 +170,7 @@ final class Buying {
       PurchaseLine line = bought.lines().get(i);
       Money cost = line.unitCost().orElseThrow();
       if (cost.isPositive() && wanted.get(i).kept()) {
-        Money spent = cost.multipliedBy(packsFor(missing, line, wanted.get(i).pack()));
+        Money spent = cost.multipliedBy(packsFor(missing, line, wanted.get(i).source().pack()));
         if (least == null || spent.isLessThan(least)) {
           least = spent;
           best = OptionalInt.of(i);

@@ -2,6 +2,7 @@ package hosewright.order;
 
 import hosewright.order.Order.Cancellation;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -70,16 +71,18 @@ public record Cancelled(Order before, Order after) {
         .cancellation()
         .ifPresent(
             before -> {
-              throw new BadInputException(
+              throw ConflictException.stateForbids(
                   "order",
                   order.number(),
-                  "an order that stands: " + before.by() + " cancelled it: " + before.reason());
+                  "is cancelled already",
+                  before.by() + " cancelled it: " + before.reason());
             });
     if (order.lines().stream().anyMatch(line -> line.shipped() > 0)) {
-      throw new BadInputException(
+      throw ConflictException.stateForbids(
           "order",
           order.number(),
-          "an order of which nothing has shipped; what has is taken back by hand");
+          "has shipped in part or whole",
+          "what has shipped is taken back by hand");
     }
     List<Problem> problems = new ArrayList<>();
     for (PurchaseOrder purchase : order.purchases()) {

@@ -21,7 +21,7 @@ import org.joda.money.Money;
 public record Comparison(List<Line> lines) {
 
   /** One thing asked for. */
-  public record Line(Asked asked, List<Landed> answers) {}
+  public record Line(RequestForPrice asked, List<Landed> answers) {}
 
   /**
    * An answer on the dealer's dock.
@@ -41,7 +41,7 @@ public record Comparison(List<Line> lines) {
    *     reason is given
    */
   public static Comparison of(
-      List<Asked> asked,
+      List<RequestForPrice> asked,
       List<SupplierAnswer> answers,
       CurrencyUnit currency,
       Map<CurrencyUnit, BigDecimal> rates,
@@ -90,7 +90,7 @@ public record Comparison(List<Line> lines) {
   }
 
   private static Line line(
-      Asked asked,
+      RequestForPrice asked,
       List<SupplierAnswer> answers,
       CurrencyUnit currency,
       Map<CurrencyUnit, BigDecimal> rates,

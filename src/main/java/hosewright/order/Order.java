@@ -55,12 +55,12 @@ public record Order(
     }
   }
 
-  /** The same order with these purchase orders. */
+  /** This order with these purchase orders. */
   public Order with(List<PurchaseOrder> bought) {
     return as(cancellation, lines, bought);
   }
 
-  /** The same order when nothing of it is wanted any more. */
+  /** This order when nothing of it is wanted any more. */
   Order cancelled(Cancellation by) {
     return as(Optional.of(by), lines.stream().map(OrderLine::unwanted).toList(), purchases);
   }

@@ -21,22 +21,22 @@ public record OrderLine(
     int shipped,
     int cancelled) {
 
-  /** The same line with so many more reserved for it. */
+  /** This line with so many more reserved for it. */
   public OrderLine reserving(int more) {
     return moved(reserved + more, shipped, cancelled);
   }
 
-  /** The same line when so many of what was reserved have gone. */
+  /** This line when so many of what was reserved have gone. */
   public OrderLine shipping(int gone) {
     return moved(reserved - gone, shipped + gone, cancelled);
   }
 
-  /** The same line of work, which counts as shipped when it is done. */
+  /** This line of work, done, which counts as shipped. */
   public OrderLine done() {
     return moved(0, quantity - cancelled, cancelled);
   }
 
-  /** The same line when nothing more of it is wanted. */
+  /** This line when nothing more of it is wanted. */
   OrderLine unwanted() {
     return moved(0, shipped, quantity - shipped);
   }

@@ -2,7 +2,6 @@ package hosewright.order;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -66,12 +65,12 @@ public record PurchaseOrder(
     }
   }
 
-  /** The same purchase order under a number. */
+  /** This purchase order under a number. */
   public PurchaseOrder numbered(String given) {
     return new PurchaseOrder(given, orderNumber, supplier, supplierName, expectedOn, remark, lines);
   }
 
-  /** The same purchase order when nothing more of it is awaited. */
+  /** This purchase order when nothing more of it is awaited. */
   PurchaseOrder closed() {
     return new PurchaseOrder(
         number,
@@ -91,12 +90,7 @@ public record PurchaseOrder(
     /** All that was bought came. */
     RECEIVED,
     /** Nothing more is awaited; some of it, or all, never came. */
-    CLOSED;
-
-    /** As a person reads it. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
+    CLOSED
   }
 
   /** Where it stands. */

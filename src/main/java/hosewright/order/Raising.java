@@ -2,6 +2,7 @@ package hosewright.order;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
+import hosewright.order.Buying.Source;
 import hosewright.order.Buying.Want;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
@@ -114,14 +115,12 @@ public final class Raising {
         .map(
             answer ->
                 new Want(
-                    answer.supplier(),
                     line.stockCode(),
                     line.description(),
                     line.unit(),
                     needed,
-                    1,
-                    answer.leadDays(),
-                    Optional.of(answer.unitCost()),
+                    new Source(
+                        answer.supplier(), 1, answer.leadDays(), Optional.of(answer.unitCost())),
                     false));
   }
 

@@ -33,7 +33,7 @@ public record SupplierAnswer(
     return unitCost.getCurrencyUnit();
   }
 
-  /** The same answer, taken or left. */
+  /** This answer, taken or left. */
   public SupplierAnswer chosen(boolean taken, Optional<String> why) {
     return new SupplierAnswer(
         wanted,

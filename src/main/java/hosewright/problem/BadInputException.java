@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What a user gave cannot be used; carries every problem found, not just the first. */
-public class BadInputException extends RuntimeException {
+public final class BadInputException extends RefusalException {
   private static final long serialVersionUID = 1L;
 
-  private final transient List<Problem> problems;
+  private BadInputException(String sentences, List<Problem> problems) {
+    super(Kind.BAD_INPUT, sentences, problems);
+  }
 
   public BadInputException(List<Problem> problems) {
-    super(problems.stream().map(Problem::sentence).collect(Collectors.joining("\n")));
-    this.problems = List.copyOf(problems);
+    this(sentences(problems), problems);
   }
 
   /**
@@ -20,18 +21,21 @@ public class BadInputException extends RuntimeException {
    * @param closing a sentence that says how many there are and how to see them
    */
   public BadInputException(List<Problem> problems, String closing) {
-    super(
-        problems.stream().map(Problem::sentence).collect(Collectors.joining("\n"))
-            + "\n"
-            + closing);
-    this.problems = List.copyOf(problems);
+    this(sentences(problems) + "\n" + closing, problems);
   }
 
   public BadInputException(String field, String value, String allowed) {
     this(List.of(Problem.of(field, value, allowed)));
   }
 
-  public List<Problem> problems() {
-    return problems;
+  /** All that was refused of one input, each in its own words. */
+  public static BadInputException ofAll(List<? extends RefusalException> refused) {
+    return new BadInputException(
+        refused.stream().map(RefusalException::getMessage).collect(Collectors.joining("\n")),
+        refused.stream().flatMap(refusal -> refusal.problems().stream()).toList());
+  }
+
+  private static String sentences(List<Problem> problems) {
+    return problems.stream().map(Problem::sentence).collect(Collectors.joining("\n"));
   }
 }

@@ -114,7 +114,7 @@ public record Amendments(
     Amendments taken =
         withLines(
             extraLines.stream()
-                .map(line -> line.key().equals(key) ? line.as(ExtraLine.Standing.INCLUDED) : line)
+                .map(line -> line.key().equals(key) ? line.as(ExtraLine.Inclusion.INCLUDED) : line)
                 .toList());
     return extraLines.stream()
         .filter(line -> line.key().equals(key))

@@ -28,7 +28,7 @@ public record Customer(
     Optional<Exemption> exemption,
     String freightTerms) {
 
-  /** The same buyer with other contract prices, as on another day. */
+  /** This buyer with other contract prices, as on another day. */
   public Customer withContractPrices(Map<String, Money> prices) {
     return new Customer(
         id,

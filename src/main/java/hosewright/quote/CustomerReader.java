@@ -5,14 +5,12 @@ import hosewright.catalogue.Item;
 import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
 import hosewright.csv.CsvRow;
-import hosewright.csv.CsvText;
 import hosewright.csv.Limits;
 import hosewright.csv.OneCurrency;
 import hosewright.csv.Periods;
 import hosewright.csv.TableForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,25 +54,11 @@ public final class CustomerReader {
   private CustomerReader() {}
 
   /**
-   * The buyers the files describe.
+   * The buyers in tables however they are kept, each under its name in {@link #FILES}.
    *
-   * @param files the text of each of {@link #FILES} by name; closed by this method
    * @param catalogue what contract prices may be about, and their currency
-   * @throws BadInputException with every problem found
-   */
-  public static Customers read(Map<String, Reader> files, Catalogue catalogue) {
-    return readTables(CsvText.all(files), catalogue);
-  }
-
-  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
-  public static Customers readTables(Map<String, CellRows> tables, Catalogue catalogue) {
-    return readTables(tables, catalogue, MarginFloors.NONE);
-  }
-
-  /**
-   * The same where classes of customers are kept.
-   *
    * @param floors the classes a customer may be of; any where there are none
+   * @throws BadInputException with every problem found
    */
   public static Customers readTables(
       Map<String, CellRows> tables, Catalogue catalogue, MarginFloors floors) {

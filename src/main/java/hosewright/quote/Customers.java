@@ -1,8 +1,7 @@
 package hosewright.quote;
 
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +36,7 @@ public record Customers(List<Customer> customers, List<ContractPrice> contractPr
   }
 
   /**
-   * The same for an id somebody typed.
+   * The buyer of an id somebody typed, at the contract prices of a day.
    *
    * @throws BadInputException naming the nearest id when there is no such buyer
    */
@@ -45,10 +44,11 @@ public record Customers(List<Customer> customers, List<ContractPrice> contractPr
     return find(id, date)
         .orElseThrow(
             () ->
-                new BadInputException(
-                    List.of(
-                        new Problem(
-                            "customer", id, "the id of a customer on file", nearestId(id)))));
+                new NoSuchThingException(
+                    "customer",
+                    id,
+                    customers.stream().map(Customer::id).toList(),
+                    "'customer list' shows all"));
   }
 
   /** Buyers by id. */
@@ -61,9 +61,5 @@ public record Customers(List<Customer> customers, List<ContractPrice> contractPr
   public BadInputException noneNamed() {
     String ids = customers.stream().map(Customer::id).sorted().collect(Collectors.joining(", "));
     return new BadInputException("customer", "", "a quote is made for one of " + ids);
-  }
-
-  private String nearestId(String id) {
-    return Nearest.to(id, customers.stream().map(Customer::id).toList());
   }
 }

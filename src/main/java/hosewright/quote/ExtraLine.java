@@ -12,7 +12,7 @@ import org.joda.money.Money;
  * @param insteadOf the {@link Quote.QuoteLine#key} of the line an alternate would replace
  */
 public record ExtraLine(
-    Standing standing,
+    Inclusion standing,
     Optional<String> item,
     String description,
     int quantity,
@@ -20,7 +20,7 @@ public record ExtraLine(
     Optional<String> insteadOf) {
 
   /** Whether a line is part of the total. */
-  public enum Standing {
+  public enum Inclusion {
     INCLUDED,
     /** Shown beside the total; the buyer may have it too. */
     OPTIONAL,
@@ -33,7 +33,7 @@ public record ExtraLine(
     return item.orElse(description);
   }
 
-  ExtraLine as(Standing other) {
+  ExtraLine as(Inclusion other) {
     return new ExtraLine(other, item, description, quantity, unitPrice, Optional.empty());
   }
 

@@ -4,7 +4,7 @@ import hosewright.line.Bill;
 import hosewright.line.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.LinePrices.Priced;
 import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.OfferedLine;
@@ -43,7 +43,7 @@ final class LineWriter {
       }
     }
     for (ExtraLine extra : amendments.extraLines()) {
-      if (extra.standing() == Standing.INCLUDED) {
+      if (extra.standing() == Inclusion.INCLUDED) {
         extra(lines.size() + 1, extra, problems).ifPresent(lines::add);
       }
     }
@@ -56,7 +56,7 @@ final class LineWriter {
     List<OfferedLine> offered = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (ExtraLine extra : amendments.extraLines()) {
-      if (extra.standing() != Standing.INCLUDED) {
+      if (extra.standing() != Inclusion.INCLUDED) {
         int position = lines.size() + offered.size() + 1;
         Optional<Integer> insteadOf =
             extra.insteadOf().flatMap(key -> positions(lines, key).findFirst());

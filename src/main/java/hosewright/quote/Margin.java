@@ -39,7 +39,7 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
   }
 
   /** How a margin stands to the least that is wanted. */
-  public enum Standing {
+  public enum Floor {
     /** At the floor or above, or there is no floor. */
     KEPT,
     BELOW,
@@ -91,12 +91,12 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
   }
 
   /** How it stands to the least wanted, a fraction. */
-  public Standing against(Optional<BigDecimal> floor) {
+  public Floor against(Optional<BigDecimal> floor) {
     if (floor.isEmpty()) {
-      return Standing.KEPT;
+      return Floor.KEPT;
     }
     return fraction
-        .map(known -> known.compareTo(floor.get()) < 0 ? Standing.BELOW : Standing.KEPT)
-        .orElse(Standing.UNKNOWN);
+        .map(known -> known.compareTo(floor.get()) < 0 ? Floor.BELOW : Floor.KEPT)
+        .orElse(Floor.UNKNOWN);
   }
 }

@@ -12,12 +12,12 @@ import org.joda.money.Money;
 /** The prices one customer pays on one day, from the catalogue as it stands. */
 public final class PriceList implements LinePrices {
   private final Catalogue catalogue;
-  private final Terms terms;
+  private final CustomerTerms terms;
   private final LocalDate date;
 
   public PriceList(Catalogue catalogue, Customer customer, LocalDate date) {
     this.catalogue = catalogue;
-    this.terms = new Terms(catalogue, customer, date);
+    this.terms = new CustomerTerms(catalogue, customer, date);
     this.date = date;
   }
 

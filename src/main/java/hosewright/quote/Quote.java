@@ -56,12 +56,12 @@ public record Quote(
     amendments = amendments == null ? Amendments.NONE : amendments;
   }
 
-  /** The same quote at another stage of its life. */
+  /** This quote at another stage of its life. */
   public Quote withStatus(Status next) {
     return with(next, validUntil, leadDays);
   }
 
-  /** The same quote with what is promised on issuing it. */
+  /** This quote with what is promised on issuing it. */
   public Quote promising(LocalDate lastDay, int readyInDays) {
     return with(status, lastDay, readyInDays);
   }
@@ -70,7 +70,7 @@ public record Quote(
   public List<Unpriced> stillToSource() {
     List<String> priced =
         amendments.extraLines().stream()
-            .filter(line -> line.standing() == ExtraLine.Standing.INCLUDED)
+            .filter(line -> line.standing() == ExtraLine.Inclusion.INCLUDED)
             .map(ExtraLine::description)
             .toList();
     return plan.bill().unpriced().stream()
@@ -162,7 +162,7 @@ public record Quote(
    * @param insteadOf position of the line an alternate would replace
    */
   public record OfferedLine(
-      ExtraLine.Standing standing, Optional<Integer> insteadOf, QuoteLine line) {
+      ExtraLine.Inclusion standing, Optional<Integer> insteadOf, QuoteLine line) {
 
     /** Whether and for what the buyer may have it: {@code instead of line 3}. */
     public String words() {

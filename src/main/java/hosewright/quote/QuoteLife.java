@@ -7,6 +7,7 @@ import static hosewright.quote.Quote.Status.EXPIRED;
 import static hosewright.quote.Quote.Status.ISSUED;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote.Status;
 import java.util.Arrays;
 import java.util.List;
@@ -105,15 +106,11 @@ public final class QuoteLife {
     return after(quote.status(), step)
         .orElseThrow(
             () ->
-                new BadInputException(
+                ConflictException.stateForbids(
                     "quote",
                     quote.number() + "-r" + quote.revision(),
-                    "it is "
-                        + word(quote.status())
-                        + ", so '"
-                        + step.word()
-                        + "' cannot be done; what can: "
-                        + possible(quote.status())));
+                    "is " + word(quote.status()) + ", so '" + step.word() + "' cannot be done",
+                    "what can is " + possible(quote.status())));
   }
 
   /** The state as a person reads it. */

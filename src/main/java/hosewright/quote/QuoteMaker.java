@@ -30,7 +30,7 @@ public final class QuoteMaker {
   /**
    * A first revision, as a draft.
    *
-   * @param plan priced with the customer's {@link Terms} on the date
+   * @param plan priced with the customer's {@link CustomerTerms} on the date
    * @param jobText the job file it was made from
    * @param madeAt stamped into the quote
    */

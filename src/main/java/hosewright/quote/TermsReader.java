@@ -3,13 +3,11 @@ package hosewright.quote;
 import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
 import hosewright.csv.CsvRow;
-import hosewright.csv.CsvText;
 import hosewright.csv.Limits;
 import hosewright.csv.OneCurrency;
 import hosewright.csv.TableForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import java.io.Reader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,17 +36,11 @@ public final class TermsReader {
   private TermsReader() {}
 
   /**
-   * The terms the files describe.
+   * The terms in tables however they are kept, each under its name in {@link #FILES}.
    *
-   * @param files the text of each of {@link #FILES} by name; closed by this method
    * @param currency the catalogue's currency, which freight must share; empty while it has none
    * @throws BadInputException with every problem found
    */
-  public static DealerTerms read(Map<String, Reader> files, Optional<CurrencyUnit> currency) {
-    return readTables(CsvText.all(files), currency);
-  }
-
-  /** The same from tables however they are kept, each under its name in {@link #FILES}. */
   public static DealerTerms readTables(
       Map<String, CellRows> tables, Optional<CurrencyUnit> currency) {
     List<Problem> problems = new ArrayList<>();

@@ -20,7 +20,7 @@ final class BreaksSheet {
       return unitPriceAt(quantityCell, SheetNames.BREAKS, "D", "E");
     }
 
-    /** The same on another sheet of breaks, with the columns of quantity and price. */
+    /** A formula for the unit price by another sheet of breaks, in these columns of it. */
     String unitPriceAt(String quantityCell, String sheet, String quantities, String prices) {
       // Below the smallest break the first price holds.
       String quantity = "MAX(%s,%s!$%s$%d)".formatted(quantityCell, sheet, quantities, first);

@@ -127,37 +127,32 @@ final class BudgetSurvivalSheet {
     XDDFScatterChartData data =
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, age, fraction);
     data.setStyle(ScatterStyle.LINE);
-    series(data, sheet, first, last, 3, "Product limit", PresetLineDash.SOLID, 1.0);
+    new Curve(3, "Product limit", PresetLineDash.SOLID, 1.0).add(data, sheet, first, last);
     if (budget.survival().shape().isPresent()) {
-      series(data, sheet, first, last, 5, "Weibull law", PresetLineDash.DASH, 2.0);
+      new Curve(5, "Weibull law", PresetLineDash.DASH, 2.0).add(data, sheet, first, last);
     }
     chart.plot(data);
   }
 
-  private static void series(
-      XDDFScatterChartData data,
-      XSSFSheet sheet,
-      int first,
-      int last,
-      int column,
-      String name,
-      PresetLineDash dash,
-      double widthPt) {
-    XDDFScatterChartData.Series series =
-        (XDDFScatterChartData.Series)
-            data.addSeries(
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet, new CellRangeAddress(first, last, 0, 0)),
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet, new CellRangeAddress(first, last, column, column)));
-    series.setTitle(name, null);
-    series.setSmooth(false);
-    series.setMarkerStyle(MarkerStyle.NONE);
-    XDDFLineProperties line =
-        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
-    line.setWidth(widthPt);
-    // Dashes tell the two apart on a black-and-white printer.
-    line.setPresetDash(new XDDFPresetLineDash(dash));
-    series.setLineProperties(line);
+  /** One curve, of the fractions in a column over the ages in the first. */
+  private record Curve(int column, String name, PresetLineDash dash, double widthPt) {
+    void add(XDDFScatterChartData data, XSSFSheet sheet, int first, int last) {
+      XDDFScatterChartData.Series series =
+          (XDDFScatterChartData.Series)
+              data.addSeries(
+                  XDDFDataSourcesFactory.fromNumericCellRange(
+                      sheet, new CellRangeAddress(first, last, 0, 0)),
+                  XDDFDataSourcesFactory.fromNumericCellRange(
+                      sheet, new CellRangeAddress(first, last, column, column)));
+      series.setTitle(name, null);
+      series.setSmooth(false);
+      series.setMarkerStyle(MarkerStyle.NONE);
+      XDDFLineProperties line =
+          new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
+      line.setWidth(widthPt);
+      // Dashes tell the two apart on a black-and-white printer.
+      line.setPresetDash(new XDDFPresetLineDash(dash));
+      series.setLineProperties(line);
+    }
   }
 }

@@ -43,7 +43,7 @@ final class EndRuler {
     ruler.scale(Math.max(1, Math.max(across.getAsDouble(), end.sizeIn())));
     ruler.bar(thread.isPresent() ? "across the male" : "lug to lug", across.getAsDouble(), '=');
     thread
-        .flatMap(t -> present(t.smallEndMajorIn()))
+        .flatMap(t -> present(t.male().taper().smallEndMajorIn()))
         .ifPresent(small -> ruler.bar("at its small end", small, '='));
     ruler.bar("size (only a name)", end.sizeIn(), '-');
     thread.flatMap(t -> present(t.threadsPerInch())).ifPresent(ruler::threads);

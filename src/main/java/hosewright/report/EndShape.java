@@ -53,8 +53,8 @@ record EndShape(End end, double diameterIn, double pitchIn, boolean drawnByFigur
         .majorMaxIn()
         .orElseGet(
             () ->
-                thread.pitchMaxIn().isPresent()
-                    ? thread.pitchMaxIn().getAsDouble() + HEIGHT_OF_PITCH * pitchIn
+                thread.male().pitchMaxIn().isPresent()
+                    ? thread.male().pitchMaxIn().getAsDouble() + HEIGHT_OF_PITCH * pitchIn
                     : 0);
   }
 

@@ -24,9 +24,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 final class Lettering {
   private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-  /** Bold Arial runs about this much wider than regular, measured over plain English text. */
-  private static final double BOLD_FACTOR = 1.09;
-
   private static final Lettering SANS = new Lettering();
 
   private final TrueTypeFont font;
@@ -67,11 +64,6 @@ final class Lettering {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** The same for bold text. */
-  double boldWidthPt(String text, double sizePt) {
-    return widthPt(text, sizePt) * BOLD_FACTOR;
   }
 
   /**

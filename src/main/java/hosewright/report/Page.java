@@ -183,7 +183,7 @@ final class Page {
     finishedBelow(headingRow);
   }
 
-  /** The same where no row repeats. */
+  /** Ends a sheet of which no row repeats on every page. */
   void finishedBelow(int frozenRow) {
     sheet.createFreezePane(0, frozenRow);
     SheetSetup.locked(sheet);

@@ -40,10 +40,6 @@ final class PdfSheet implements AutoCloseable {
     return size.getWidth() - 2 * MARGIN;
   }
 
-  double y() {
-    return y;
-  }
-
   void down(double points) {
     y += points;
   }
@@ -69,7 +65,7 @@ final class PdfSheet implements AutoCloseable {
     show(content, MARGIN + x, size.getHeight() - y - sizePt, sizePt, bold, text);
   }
 
-  /** The same, ending at x. */
+  /** One line of text that ends at x from the margin. */
   void textEndingAt(String text, double x, double sizePt, boolean bold) throws IOException {
     text(text, x - Lettering.sans().widthPt(shown(text), sizePt), sizePt, bold);
   }

@@ -31,7 +31,7 @@ public final class PlainSummary {
         new Part("What you get", goods(quote)),
         new Part("What it does", work(quote.plan())),
         new Part("What you must check on site", onSite(quote.plan())),
-        new Part("Cautions", Terms.cautions(quote)),
+        new Part("Cautions", PrintedTerms.cautions(quote)),
         new Part("What it costs", cost(quote)));
   }
 
@@ -164,7 +164,9 @@ public final class PlainSummary {
         .forEach(
             check ->
                 sentences.add(
-                    StringUtils.capitalize(check.name()) + ": " + Terms.ended(check.note())));
+                    StringUtils.capitalize(check.name())
+                        + ": "
+                        + PrintedTerms.ended(check.note())));
     return sentences;
   }
 
@@ -186,7 +188,7 @@ public final class PlainSummary {
             + quote.total().getAmount()
             + ".");
     sentences.add("The prices hold until " + quote.validUntil() + ".");
-    Terms.offers(quote).forEach(offer -> sentences.add("Not in that: " + offer + "."));
+    PrintedTerms.offers(quote).forEach(offer -> sentences.add("Not in that: " + offer + "."));
     sentences.addAll(quote.amendments().notes());
     sentences.addAll(quote.amendments().terms());
     return sentences;

@@ -77,7 +77,7 @@ public final class QuotePdf {
     sheet.down(6);
     new PdfLines(sheet, quote).write();
     totals();
-    for (Map.Entry<String, List<String>> part : Terms.sections(quote).entrySet()) {
+    for (Map.Entry<String, List<String>> part : PrintedTerms.sections(quote).entrySet()) {
       section(part.getKey(), part.getValue());
     }
     signature();
@@ -105,7 +105,7 @@ public final class QuotePdf {
                 + ")",
             "Date " + quote.date(),
             "Valid until " + quote.validUntil(),
-            "Lead time: " + Terms.lead(quote));
+            "Lead time: " + PrintedTerms.lead(quote));
     // A long note must not run into the quote's number and dates beside it.
     left =
         left.stream()

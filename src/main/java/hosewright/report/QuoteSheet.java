@@ -86,7 +86,7 @@ final class QuoteSheet {
     headFact("Valid until", quote.validUntil().toString());
     page.next();
     page.span(NUMBER, DESCRIPTION, quote.customer().address(), Look.TEXT);
-    headFact("Lead time", Terms.lead(quote));
+    headFact("Lead time", PrintedTerms.lead(quote));
   }
 
   private void headFact(String label, String value) {

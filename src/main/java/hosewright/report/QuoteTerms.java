@@ -17,7 +17,7 @@ final class QuoteTerms {
   }
 
   void write() {
-    Terms.sections(quote).forEach(this::section);
+    PrintedTerms.sections(quote).forEach(this::section);
     signature();
   }
 

@@ -34,11 +34,6 @@ public final class QuoteWorkbook {
     this.looks = new Looks(workbook, quote.total().getCurrencyUnit());
   }
 
-  /** Writes the workbook for Letter paper. The stream stays open. */
-  public static void write(Quote quote, Dealer dealer, OutputStream out) throws IOException {
-    write(quote, dealer, Paper.LETTER, out);
-  }
-
   /**
    * Writes the workbook. The stream stays open.
    *

@@ -13,7 +13,7 @@ import java.util.function.Function;
 public record Answer(Object document, Function<Screen, String> text, int exitCode) {
   static final int DONE = 0;
   static final int OUR_FAULT = 1;
-  static final int BAD_INPUT = 2;
+  static final int REFUSED = 2;
   static final int NO_SAFE_PLAN = 3;
 
   public static Answer of(Object document, Function<Screen, String> text) {

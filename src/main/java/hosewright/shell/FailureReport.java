@@ -1,9 +1,10 @@
 package hosewright.shell;
 
 import hosewright.json.Json;
-import hosewright.problem.BadInputException;
 import hosewright.problem.FullDisk;
 import hosewright.problem.Problem;
+import hosewright.problem.RefusalException;
+import hosewright.problem.TroubleException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -39,9 +40,10 @@ final class FailureReport {
   /**
    * Why it failed.
    *
-   * @param problems what is wrong with the input; empty when the input is not to blame
+   * @param kind what is to be done next, as {@link Told} has it
+   * @param problems what stands in the way; empty when the program is to blame
    */
-  record Failed(String message, List<Problem> problems) {}
+  record Failed(String kind, String message, List<Problem> problems) {}
 
   /**
    * Reports a failure.
@@ -53,22 +55,19 @@ final class FailureReport {
    * @return the exit code
    */
   int of(Throwable failure, boolean json, boolean verbose, String where, Screen screen) {
-    Optional<BadInputException> badInput =
-        ExceptionUtils.getThrowableList(failure).stream()
-            .filter(BadInputException.class::isInstance)
-            .map(BadInputException.class::cast)
-            .findFirst()
-            .or(() -> fullDisk(failure));
+    Optional<RefusalException> refusal = refusal(failure);
+    Told told = refusal.map(RefusalException::kind).map(Told::of).orElse(Told.OUR_FAULT);
     Failed failed =
-        badInput
-            .map(bad -> new Failed(bad.getMessage(), bad.problems()))
-            .orElseGet(() -> new Failed(sentence(failure), List.of()));
+        new Failed(
+            told.kind(),
+            refusal.map(RefusalException::getMessage).orElseGet(() -> sentence(failure)),
+            refusal.map(RefusalException::problems).orElse(List.of()));
     failed
         .message()
         .lines()
         .map(line -> fitted(where + line, screen))
         .forEach(standard.err()::println);
-    if (badInput.isEmpty()) {
+    if (refusal.isEmpty()) {
       standard
           .err()
           .println(verbose ? keep(failure) : "Add --verbose to keep the details in a log.");
@@ -76,7 +75,15 @@ final class FailureReport {
     if (json) {
       standard.out().println(Json.write(new Failure(failed)));
     }
-    return badInput.isPresent() ? Answer.BAD_INPUT : Answer.OUR_FAULT;
+    return told.exitCode();
+  }
+
+  private static Optional<RefusalException> refusal(Throwable failure) {
+    return ExceptionUtils.getThrowableList(failure).stream()
+        .filter(RefusalException.class::isInstance)
+        .map(RefusalException.class::cast)
+        .findFirst()
+        .or(() -> fullDisk(failure));
   }
 
   private static String fitted(String line, Screen screen) {
@@ -85,7 +92,7 @@ final class FailureReport {
         : WordUtils.wrap(line, screen.proseWidth() - 2, "\n  ", false);
   }
 
-  private static Optional<BadInputException> fullDisk(Throwable failure) {
+  private static Optional<RefusalException> fullDisk(Throwable failure) {
     return ExceptionUtils.getThrowableList(failure).stream()
         .filter(IOException.class::isInstance)
         .map(Throwable::getMessage)
@@ -93,11 +100,8 @@ final class FailureReport {
         .findFirst()
         .map(
             said ->
-                new BadInputException(
-                    "disk",
-                    said,
-                    "a disk with room left; look whether the last step was kept before you"
-                        + " repeat it"));
+                new TroubleException(
+                    "disk", said, "it has no room left", TroubleException.Kept.MAYBE));
   }
 
   private static String sentence(Throwable failure) {
@@ -118,7 +122,7 @@ final class FailureReport {
       Files.writeString(
           log, details.toString(), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
       return "The details are in " + log + ".";
-    } catch (IOException | BadInputException e) {
+    } catch (IOException | RefusalException e) {
       return "The details could not be kept: the data folder cannot be written to.";
     }
   }

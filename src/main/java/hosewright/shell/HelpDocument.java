@@ -44,6 +44,6 @@ record HelpDocument(
         o.description(),
         o.required(),
         o.repeatable(),
-        Optional.of(o.standardSaid()).filter(s -> !s.isEmpty()));
+        Optional.of(o.unsaid().said()).filter(s -> !s.isEmpty()));
   }
 }

@@ -95,8 +95,8 @@ final class HelpText {
     if (option.repeatable()) {
       text.append(" (may be repeated)");
     }
-    if (!option.standardSaid().isEmpty()) {
-      text.append(" (default: ").append(option.standardSaid()).append(")");
+    if (!option.unsaid().said().isEmpty()) {
+      text.append(" (default: ").append(option.unsaid().said()).append(")");
     }
     return text.toString();
   }

@@ -83,10 +83,6 @@ public final class Invocation {
     return json() || !(reader instanceof Asker asker) ? Optional.empty() : Optional.of(asker);
   }
 
-  CommandContext context() {
-    return context;
-  }
-
   private OptionSpec declared(String option) {
     return spec.option(option)
         .orElseThrow(

@@ -1,6 +1,6 @@
 package hosewright.shell;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.RefusalException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,7 +26,7 @@ final class LineCompleter implements Completer {
   public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
     try {
       offer(line, candidates);
-    } catch (BadInputException e) {
+    } catch (RefusalException e) {
       // The books cannot be had just now; the command itself will say why.
     }
   }

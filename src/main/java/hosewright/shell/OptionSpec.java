@@ -13,8 +13,7 @@ import java.util.function.Supplier;
  * @param description one line
  * @param required whether the command refuses to run without it
  * @param repeatable whether it may be given more than once
- * @param standard the value taken when none is given
- * @param standardSaid what help says is taken when none is given, where that is no fixed value
+ * @param unsaid what is taken when none is given
  * @param candidates values offered by completion for what is typed so far, fetched only when asked
  *     for
  */
@@ -24,20 +23,33 @@ public record OptionSpec(
     String description,
     boolean required,
     boolean repeatable,
-    Optional<String> standard,
-    String standardSaid,
+    Unsaid unsaid,
     Function<String, List<String>> candidates) {
+
+  /**
+   * What is taken when none is given.
+   *
+   * @param value a fixed value; empty where there is none
+   * @param said what help says of it, which may also be of a value the command works out
+   */
+  public record Unsaid(Optional<String> value, String said) {
+    static final Unsaid NOTHING = new Unsaid(Optional.empty(), "");
+  }
 
   /** An option that takes a value. */
   public static OptionSpec value(String name, String placeholder, String description) {
     return new OptionSpec(
-        name, placeholder, description, false, false, Optional.empty(), "", typed -> List.of());
+        name, placeholder, description, false, false, Unsaid.NOTHING, typed -> List.of());
   }
 
   /** An option that is on when it is there. */
   public static OptionSpec flag(String name, String description) {
-    return new OptionSpec(
-        name, "", description, false, false, Optional.empty(), "", typed -> List.of());
+    return new OptionSpec(name, "", description, false, false, Unsaid.NOTHING, typed -> List.of());
+  }
+
+  /** The value taken when none is given. */
+  public Optional<String> standard() {
+    return unsaid.value();
   }
 
   public boolean isFlag() {
@@ -45,13 +57,11 @@ public record OptionSpec(
   }
 
   public OptionSpec asRequired() {
-    return new OptionSpec(
-        name, placeholder, description, true, repeatable, standard, standardSaid, candidates);
+    return new OptionSpec(name, placeholder, description, true, repeatable, unsaid, candidates);
   }
 
   public OptionSpec asRepeatable() {
-    return new OptionSpec(
-        name, placeholder, description, required, true, standard, standardSaid, candidates);
+    return new OptionSpec(name, placeholder, description, required, true, unsaid, candidates);
   }
 
   /** With a value that {@link Invocation#value} gives when none was typed. */
@@ -62,15 +72,20 @@ public record OptionSpec(
         description,
         required,
         repeatable,
-        Optional.of(value),
-        value,
+        new Unsaid(Optional.of(value), value),
         candidates);
   }
 
   /** With words for help only, such as "today": the command works the value out itself. */
   public OptionSpec withDefaultSaid(String words) {
     return new OptionSpec(
-        name, placeholder, description, required, repeatable, standard, words, candidates);
+        name,
+        placeholder,
+        description,
+        required,
+        repeatable,
+        new Unsaid(unsaid.value(), words),
+        candidates);
   }
 
   public OptionSpec completing(Supplier<List<String>> values) {
@@ -102,8 +117,7 @@ public record OptionSpec(
 
   /** Offers what fits what is typed so far, for lists too long to be fetched whole. */
   public OptionSpec completing(Function<String, List<String>> values) {
-    return new OptionSpec(
-        name, placeholder, description, required, repeatable, standard, standardSaid, values);
+    return new OptionSpec(name, placeholder, description, required, repeatable, unsaid, values);
   }
 
   /** As it is typed, for example {@code --length FEET}. */

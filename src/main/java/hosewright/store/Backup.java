@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.InputStream;
@@ -190,8 +191,8 @@ public final class Backup {
       Database.open(scratch).close();
     } catch (DamagedStoreException e) {
       throw notABackup(backup, "its store is damaged");
-    } catch (BadInputException e) {
-      throw new BadInputException("backup", backup.toString(), e.problems().get(0).allowed());
+    } catch (ConflictException e) {
+      throw notABackup(backup, "its store " + e.problems().get(0).allowed());
     }
   }
 

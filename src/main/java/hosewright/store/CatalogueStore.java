@@ -43,17 +43,7 @@ public final class CatalogueStore {
   public record LoadedPrice(PriceRow price, Load broughtBy, Optional<Load> replacedBy) {}
 
   /**
-   * Puts a catalogue in the place of the one kept, whole or, when anything fails, not at all.
-   * Prices it no longer has stay readable as {@link #priceHistory}.
-   *
-   * @param loadedAt the moment to note in the history
-   */
-  public void replace(Catalogue catalogue, Instant loadedAt) {
-    replace(catalogue, loadedAt, "");
-  }
-
-  /**
-   * The same, noting what it came from.
+   * Puts a catalogue in the place of the one kept and notes what it came from.
    *
    * @param source file or folder, at most 300 characters of it are kept
    */
@@ -84,7 +74,7 @@ public final class CatalogueStore {
     return load(Optional.of(numbers));
   }
 
-  /** The same as {@link #load()}, with what nobody asks who only plans and quotes left unread. */
+  /** The catalogue kept, without what nobody asks who only plans and quotes. */
   public Catalogue loadWithoutCosts() {
     return new Catalogue(
         new ItemQuery(context).items(Optional.empty()),

@@ -1,10 +1,10 @@
 package hosewright.store;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.TroubleException;
 import java.nio.file.Path;
 
 /** The store's file is there but is not, or no longer, a store. */
-public final class DamagedStoreException extends BadInputException {
+public final class DamagedStoreException extends TroubleException {
   private static final long serialVersionUID = 1;
 
   /**
@@ -17,6 +17,7 @@ public final class DamagedStoreException extends BadInputException {
         "its file "
             + Backup.STORE
             + " is damaged or not a store of this program: restore a backup"
-            + advice);
+            + advice,
+        Kept.NOTHING);
   }
 }

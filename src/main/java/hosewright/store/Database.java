@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.RefusalException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,7 +65,7 @@ public final class Database implements AutoCloseable {
   }
 
   /**
-   * The same, with another limit to waiting for a process that has the store open.
+   * Opens the store of a data folder within another limit to waiting for who has it open.
    *
    * @param patience zero to be told at once
    */
@@ -78,7 +79,7 @@ public final class Database implements AutoCloseable {
           EmbeddedPool.open(folder, patience),
           SQLDialect.H2,
           damage);
-    } catch (BadInputException e) {
+    } catch (RefusalException e) {
       throw e;
     } catch (RuntimeException e) {
       throw damage.of(e).map(RuntimeException.class::cast).orElse(e);

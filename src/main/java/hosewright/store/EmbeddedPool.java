@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.TroubleException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -50,11 +51,12 @@ final class EmbeddedPool {
           throw unreadable(folder, e);
         }
         if (!Instant.now().isBefore(deadline)) {
-          throw new BadInputException(
+          throw new TroubleException(
               "data folder",
               folder.toString(),
               "another hosewright has this store open: close it or wait until it is done, or name"
-                  + " another data folder");
+                  + " another data folder",
+              TroubleException.Kept.NOTHING);
         }
       }
       pause();
@@ -82,12 +84,14 @@ final class EmbeddedPool {
               .map(RuntimeException.class::cast)
               .orElseGet(
                   () ->
-                      new BadInputException(
+                      new TroubleException(
                           "data folder",
                           folder.toString(),
-                          "a folder whose file store.mv.db may be read and written"));
+                          "its file store.mv.db may not be read and written",
+                          TroubleException.Kept.NOTHING));
       default ->
           StoreTrouble.of(e, "data folder " + folder)
+              .map(RuntimeException.class::cast)
               .or(() -> damage.of(e))
               .orElseGet(() -> new IllegalStateException("cannot open the store in " + folder, e));
     };

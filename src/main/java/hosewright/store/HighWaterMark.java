@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.TroubleException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -25,6 +26,11 @@ record HighWaterMark(Series series, Path file, boolean shared) {
   /** A mark so far ahead of the store was not made by restoring a backup of it. */
   private static final int LARGEST_GAP = 100_000;
 
+  private TroubleException unusable(String why) {
+    return new TroubleException(
+        "mark of the highest number", file.toString(), why, TroubleException.Kept.NOTHING);
+  }
+
   /** 0 before the first. */
   int read() {
     if (!Files.exists(file)) {
@@ -33,10 +39,12 @@ record HighWaterMark(Series series, Path file, boolean shared) {
     try {
       String text = Files.readString(file).strip();
       if (!text.matches("\\d{1,9}")) {
-        throw new BadInputException(
-            file.toString(),
-            text,
-            "the highest " + series.paper() + " number ever used, in digits");
+        throw unusable(
+            "it should hold the highest "
+                + series.paper()
+                + " number ever used, in digits, and holds '"
+                + text
+                + "'");
       }
       return Integer.parseInt(text);
     } catch (IOException e) {
@@ -53,10 +61,11 @@ record HighWaterMark(Series series, Path file, boolean shared) {
   int above(int stored) {
     int highest = Math.max(stored, read());
     if (highest - stored > LARGEST_GAP) {
-      throw new BadInputException(
-          file.toString(),
-          String.valueOf(highest),
-          "a number near the last one in the store, " + stored + ": it belongs to another store");
+      throw unusable(
+          "it belongs to another store: it says "
+              + highest
+              + ", and the last number in this one is "
+              + stored);
     }
     return highest;
   }

@@ -105,8 +105,8 @@ final class ItemQuery {
                       ends.getOrDefault(row.value1(), List.of()),
                       ItemRows.orEmpty(row.value7()),
                       ItemRows.orEmpty(row.value8()),
-                      row.value9(),
-                      Math.max(0, free.getOrDefault(row.value1(), 0)))));
+                      new Listing.Shelf(
+                          row.value9(), Math.max(0, free.getOrDefault(row.value1(), 0))))));
     }
     return listings;
   }

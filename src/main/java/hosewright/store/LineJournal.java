@@ -1,6 +1,8 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.TroubleException;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -57,7 +59,11 @@ public final class LineJournal implements AutoCloseable {
       channel.position(end);
       return journal;
     } catch (IOException e) {
-      throw new BadInputException("journal", file.toString(), "a file that can be written");
+      throw new TroubleException(
+          "journal",
+          file.toString(),
+          "it should be a file that can be written",
+          TroubleException.Kept.NOTHING);
     }
   }
 
@@ -71,8 +77,8 @@ public final class LineJournal implements AutoCloseable {
     }
     if (lock == null) {
       channel.close();
-      throw new BadInputException(
-          "journal", file.toString(), "another run is writing it: wait until it is done");
+      throw ConflictException.stateForbids(
+          "journal", file.toString(), "is being written by another run", "wait until it is done");
     }
   }
 

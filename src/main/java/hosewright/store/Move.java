@@ -1,6 +1,7 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.store.db.DefaultSchema;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -51,8 +52,11 @@ public final class Move {
     try (Database unused = Database.unused()) {
       for (Table<?> table : tables) {
         if (!rows(target, table).equals(rows(unused.context(), table))) {
-          throw new BadInputException(
-              "store", where, "an unused one: there are books in it already, nothing was copied");
+          throw ConflictException.stateForbids(
+              "store",
+              "in " + where,
+              "has books in it already, nothing was copied",
+              "name one that is not used yet");
         }
       }
     }

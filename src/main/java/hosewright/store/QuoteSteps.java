@@ -34,8 +34,8 @@ final class QuoteSteps {
             signed.at().atOffset(ZoneOffset.UTC),
             signed.by(),
             signed.note(),
-            signed.floor() == Margin.Standing.BELOW,
-            signed.floor() == Margin.Standing.UNKNOWN));
+            signed.floor() == Margin.Floor.BELOW,
+            signed.floor() == Margin.Floor.UNKNOWN));
   }
 
   static List<Logged> of(DSLContext context, String number) {
@@ -56,10 +56,10 @@ final class QuoteSteps {
                         floor(row))));
   }
 
-  private static Margin.Standing floor(QuoteStepRecord row) {
+  private static Margin.Floor floor(QuoteStepRecord row) {
     if (row.getFloorUnknown()) {
-      return Margin.Standing.UNKNOWN;
+      return Margin.Floor.UNKNOWN;
     }
-    return row.getBelowFloor() ? Margin.Standing.BELOW : Margin.Standing.KEPT;
+    return row.getBelowFloor() ? Margin.Floor.BELOW : Margin.Floor.KEPT;
   }
 }

@@ -4,7 +4,7 @@ import static org.jooq.impl.DSL.field;
 import static org.jooq.impl.DSL.quotedName;
 import static org.jooq.impl.DSL.table;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.flywaydb.core.Flyway;
@@ -29,11 +29,12 @@ final class Schema {
   static void bringUpToDate(Database database) {
     OptionalInt found = version(database);
     if (found.isPresent() && found.getAsInt() > VERSION) {
-      throw new BadInputException(
+      throw ConflictException.stateForbids(
           "store",
-          database.where(),
-          "a newer version of this program wrote it (schema %s, this one knows %s): use that one"
-              .formatted(found.getAsInt(), VERSION));
+          "in " + database.where(),
+          "was written by a newer version of this program (schema %s, this one knows %s)"
+              .formatted(found.getAsInt(), VERSION),
+          "use that one");
     }
     if (found.isEmpty() || found.getAsInt() < VERSION) {
       Migrations.run(database);
@@ -73,12 +74,13 @@ final class Schema {
             .migrate();
       } catch (FlywayException e) {
         if (e.getErrorCode() == CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE) {
-          throw new BadInputException(
+          throw ConflictException.stateForbids(
               "store",
-              database.where(),
-              "an empty one, or one of this program: it holds others' tables");
+              "in " + database.where(),
+              "holds others' tables",
+              "name an empty one, or one of this program");
         }
-        throw StoreTrouble.of(e, database.where()).orElse(e);
+        throw StoreTrouble.of(e, database.where()).map(RuntimeException.class::cast).orElse(e);
       }
     }
   }

@@ -1,10 +1,14 @@
 package hosewright.store;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.NoSuchThingException;
+import hosewright.problem.TroubleException;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.postgresql.ds.PGConnectionPoolDataSource;
 
@@ -63,12 +67,12 @@ final class ServerPool {
                 "SELECT current_setting('server_encoding') = 'UTF8' AND 'B' < 'a' AND 'z' < 'é'")) {
       row.next();
       if (!row.getBoolean(1)) {
-        throw new BadInputException(
+        throw ConflictException.stateForbids(
             "database",
             server.address(),
-            "one that keeps UTF-8 and sorts by code point: CREATE DATABASE %s TEMPLATE template0"
-                    .formatted(server.database())
-                + " ENCODING 'UTF8' LC_COLLATE 'C' LC_CTYPE 'C'");
+            "does not keep UTF-8 or does not sort by code point",
+            "make one with CREATE DATABASE %s TEMPLATE template0 ENCODING 'UTF8' LC_COLLATE 'C' LC_CTYPE 'C'"
+                .formatted(server.database()));
       }
     }
   }
@@ -86,21 +90,21 @@ final class ServerPool {
     }
     return switch (state) {
       case "3D000" ->
-          new BadInputException(
-              "database",
-              server.address(),
-              "a database that is there: the server has none so named");
-      case "53300" ->
-          new BadInputException(
-              "database", server.address(), "the server has no connection left: try again later");
-      case "57P03" ->
-          new BadInputException(
-              "database", server.address(), "the server is starting or stopping: try again later");
+          new NoSuchThingException(
+              "database", server.address(), List.of(), "the server has none so named");
+      case "53300" -> trouble(server, "the server has no connection left: try again later");
+      case "57P03" -> trouble(server, "the server is starting or stopping: try again later");
       case "08001", "08004", "08006", "08P01" ->
-          new BadInputException(
-              "database", server.address(), "a PostgreSQL server that answers there");
-      default -> StoreTrouble.of(e, "database " + server.address()).orElseGet(() -> unforeseen(e));
+          trouble(server, "no PostgreSQL server answers there");
+      default ->
+          StoreTrouble.of(e, "database " + server.address())
+              .map(RuntimeException.class::cast)
+              .orElseGet(() -> unforeseen(e));
     };
+  }
+
+  private static TroubleException trouble(Server server, String what) {
+    return new TroubleException("database", server.address(), what, TroubleException.Kept.NOTHING);
   }
 
   private static RuntimeException unforeseen(SQLException e) {

@@ -1,7 +1,10 @@
 package hosewright.store;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.problem.FullDisk;
+import hosewright.problem.RefusalException;
+import hosewright.problem.TroubleException;
+import hosewright.problem.TroubleException.Kept;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,36 +32,42 @@ record StoreTrouble(String where) implements ExecuteListener {
    *
    * @param where the store, as the user knows it
    */
-  static Optional<RuntimeException> of(Throwable failure, String where) {
+  static Optional<RefusalException> of(Throwable failure, String where) {
     Optional<SQLException> first =
         ExceptionUtils.getThrowableList(failure).stream()
             .filter(SQLException.class::isInstance)
             .map(SQLException.class::cast)
             .findFirst();
-    return first.flatMap(e -> words(e)).map(words -> new BadInputException("store", where, words));
+    return first.flatMap(e -> told(e, where));
   }
 
-  private static Optional<String> words(SQLException e) {
+  private static Optional<RefusalException> told(SQLException e, String where) {
     String state = Optional.ofNullable(e.getSQLState()).orElse("");
     if (diskIsFull(e, state)) {
-      return Optional.of("a disk with room left: nothing was kept");
+      return Optional.of(trouble(where, "its disk has no room left", Kept.NOTHING));
     }
     if (Stream.of("40001", "40P01", "55P03", "HYT00").anyMatch(state::equals)) {
       return Optional.of(
-          "somebody else is changing the same just now, nothing was kept: try again");
+          ConflictException.somebodyWasFirst(
+              "store",
+              "in " + where,
+              "is being changed in the same place by somebody else just now, nothing was kept"));
     }
     if (state.startsWith("08") || state.startsWith("57P")) {
-      return Optional.of(
-          "the server is gone: whether the last step was kept is not known, look before you"
-              + " repeat it");
+      return Optional.of(trouble(where, "the server is gone", Kept.MAYBE));
     }
     if (state.equals("25006") || e.getErrorCode() == ErrorCode.DATABASE_IS_READ_ONLY) {
-      return Optional.of("a store that may be written to");
+      return Optional.of(trouble(where, "it may not be written to", Kept.NOTHING));
     }
     if (state.equals("42501")) {
-      return Optional.of("a database in which this user may make tables and write");
+      return Optional.of(
+          trouble(where, "this user may not make tables and write in it", Kept.NOTHING));
     }
     return Optional.empty();
+  }
+
+  private static RefusalException trouble(String where, String what, Kept kept) {
+    return new TroubleException("store", where, what, kept);
   }
 
   /** The embedded store passes on the words of the system. */

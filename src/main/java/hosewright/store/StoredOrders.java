@@ -12,7 +12,7 @@ import hosewright.order.Portion;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.order.SupplierAnswer;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.Signed;
@@ -173,6 +173,13 @@ public final class StoredOrders implements OrderBook {
   }
 
   private static void stillAccepted(DSLContext inside, Quote quote) {
+    if (quote.status() != Quote.Status.ACCEPTED) {
+      throw ConflictException.stateForbids(
+          "quote",
+          quote.number() + "-r" + quote.revision(),
+          "is " + QuoteLife.word(quote.status()),
+          "only an accepted quote is ordered from");
+    }
     QuoteRows.hold(inside, quote.number());
     boolean accepted =
         inside.fetchExists(
@@ -180,15 +187,18 @@ public final class StoredOrders implements OrderBook {
             QuoteRows.as(quote, Quote.Status.ACCEPTED)
                 .and(QUOTE.REVISION.eq(QuoteRows.latestOf(quote.number()))));
     if (!accepted) {
-      throw new BadInputException(
+      throw ConflictException.somebodyWasFirst(
           "quote",
           quote.number() + "-r" + quote.revision(),
-          "the latest revision of a quote, accepted");
+          "is no longer the latest revision, or no longer accepted");
     }
     List<Order> there = OrderRows.fetch(inside, OrderRows.standing(quote.number()));
     if (!there.isEmpty()) {
-      throw new BadInputException(
-          "quote", quote.number(), "a quote without an order: it has " + there.get(0).number());
+      throw ConflictException.stateForbids(
+          "quote",
+          quote.number(),
+          "has order " + there.get(0).number() + " already",
+          "cancel that one first, or copy the quote");
     }
   }
 

@@ -4,7 +4,8 @@ import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteHeading;
@@ -68,10 +69,12 @@ public final class StoredQuotes implements QuoteStore {
           QuoteRows.hold(inside, next.number());
           Integer latest = inside.fetchSingle(QuoteRows.latestOf(next.number())).value1();
           if (latest == null) {
-            throw new BadInputException("quote", next.number(), "the number of a quote on file");
+            throw new NoSuchThingException(
+                "quote", next.number(), List.of(), "'quote list' shows all");
           }
           if (next.revision() != latest + 1) {
-            throw revisedMeanwhile(next, "revision " + latest + " is the latest on file");
+            throw revisedMeanwhile(
+                next, "cannot be kept, since revision " + latest + " is the latest on file");
           }
           stillAs(inside, seen);
           inside.executeInsert(rows.of(next));
@@ -106,7 +109,8 @@ public final class StoredQuotes implements QuoteStore {
                   .execute();
           if (changed == 0) {
             throw revisedMeanwhile(
-                seen, "it is no longer the latest revision, or no longer " + seen.status());
+                seen,
+                "is no longer the latest revision, or no longer " + QuoteLife.word(seen.status()));
           }
           QuoteSteps.log(inside, seen.number(), seen.revision(), signed);
         });
@@ -115,11 +119,11 @@ public final class StoredQuotes implements QuoteStore {
 
   private static void stillAs(DSLContext inside, Quote seen) {
     if (!inside.fetchExists(QUOTE, QuoteRows.as(seen, seen.status()))) {
-      throw revisedMeanwhile(seen, "it is no longer " + seen.status());
+      throw revisedMeanwhile(seen, "is no longer " + QuoteLife.word(seen.status()));
     }
     if (inside.fetchExists(CUSTOMER_ORDER, OrderRows.standing(seen.number()))) {
-      throw new BadInputException(
-          "quote", seen.number(), "a quote without an order; copy it to quote the job again");
+      throw ConflictException.stateForbids(
+          "quote", seen.number(), "has an order", "copy it to quote the job again");
     }
   }
 
@@ -198,10 +202,8 @@ public final class StoredQuotes implements QuoteStore {
         .fetch(QUOTE_VOID.QUOTE_NUMBER);
   }
 
-  private static BadInputException revisedMeanwhile(Quote quote, String why) {
-    return new BadInputException(
-        "quote",
-        quote.number() + " revision " + quote.revision(),
-        why + ": look at it again first");
+  private static ConflictException revisedMeanwhile(Quote quote, String why) {
+    return ConflictException.somebodyWasFirst(
+        "quote", quote.number() + " revision " + quote.revision(), why);
   }
 }

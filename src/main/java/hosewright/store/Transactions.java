@@ -17,7 +17,7 @@ record Transactions(TransactionProvider usual, String where) implements Transact
     try {
       usual.commit(context);
     } catch (DataAccessException e) {
-      throw StoreTrouble.of(e, where).orElse(e);
+      throw StoreTrouble.of(e, where).map(RuntimeException.class::cast).orElse(e);
     }
   }
 

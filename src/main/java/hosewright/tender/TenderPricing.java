@@ -7,10 +7,11 @@ import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
 import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
 import hosewright.quote.Customer;
+import hosewright.quote.CustomerTerms;
 import hosewright.quote.Customers;
-import hosewright.quote.Terms;
 import hosewright.tender.TenderResult.Outcome;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
@@ -42,7 +43,7 @@ public final class TenderPricing {
   /** Identical jobs are planned once while they stand no further apart than this. */
   private static final int FIGURES = 5_000;
 
-  /** The same where whole plans must be kept for their quotes. */
+  /** How far apart they may stand where whole plans must be kept for their quotes. */
   private static final int PLANS = 200;
 
   /**
@@ -103,7 +104,7 @@ public final class TenderPricing {
         throw new BadInputException(row.problems());
       }
       return price(row, answers);
-    } catch (BadInputException e) {
+    } catch (BadInputException | NoSuchThingException e) {
       return refused(row, answers, Outcome.BAD_INPUT, e.problems());
     } catch (RuntimeException | StackOverflowError e) {
       Problem ours =
@@ -165,7 +166,11 @@ public final class TenderPricing {
             new Buyer(customer.map(Customer::id), date),
             buyer ->
                 new Planner(
-                    catalogue, Terms.of(catalogue, customer, date), date, currency, register));
+                    catalogue,
+                    CustomerTerms.of(catalogue, customer, date),
+                    date,
+                    currency,
+                    register));
   }
 
   private static String terms(Optional<Customer> customer) {

@@ -118,7 +118,7 @@ public record TenderResult(
         row.line(), row.id(), title, outcome, "", List.of(), problems, Optional.empty());
   }
 
-  /** The same with the quote that was kept for it. */
+  /** This result with the quote that was kept for it. */
   public TenderResult quoted(String number, Money total) {
     return new TenderResult(
         line,

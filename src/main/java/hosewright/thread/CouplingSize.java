@@ -16,10 +16,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param letter the letter that names the size; or empty
  * @param hoseMm the hose it is put on, millimetres
  * @param lugSpacingMm distance between lugs, which decides what a sexless coupling mates
- * @param standard the standard that sets it; or empty
- * @param confidence how sure the figures are
- * @param source where the figures were read
- * @param note what else to know
+ * @param origin who says so
  */
 public record CouplingSize(
     String family,
@@ -27,10 +24,7 @@ public record CouplingSize(
     String letter,
     double hoseMm,
     OptionalDouble lugSpacingMm,
-    String standard,
-    String confidence,
-    String source,
-    String note) {
+    Origin origin) {
 
   private static final List<CouplingSize> ROWS =
       ReferenceTable.rows("threads/coupling-sizes.csv", CouplingSize::row);
@@ -52,9 +46,7 @@ public record CouplingSize(
         row.get("letter"),
         Double.parseDouble(row.get("hose_mm")),
         number(row, "lug_spacing_mm"),
-        row.get("standard"),
-        row.get("confidence"),
-        row.get("source"),
-        row.get("note"));
+        new Origin(
+            row.get("standard"), "", row.get("confidence"), row.get("source"), row.get("note")));
   }
 }

@@ -117,7 +117,7 @@ public record Identification(
     if (difference > 0) {
       return bell(difference / error);
     }
-    double fall = (major - male.smallEndMajorIn().orElse(major)) / 2;
+    double fall = (major - male.male().taper().smallEndMajorIn().orElse(major)) / 2;
     return bell(difference / Math.hypot(error * READS_SMALL, fall));
   }
 

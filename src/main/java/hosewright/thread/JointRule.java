@@ -12,9 +12,7 @@ import org.apache.commons.csv.CSVRecord;
  * for two families stands above the row for their groups.
  *
  * @param name what the rule is called
- * @param males the families of the entering half: codes, or one group word
- * @param females the families of the receiving half; "same" and "other" look at the male
- * @param turned whether the rule holds as well with the two families exchanged
+ * @param families the families it speaks about
  * @param role joined, alike, sexless or any
  * @param sizes any, same, differ, same-lugs, or pairs such as {@code 0.75/1}
  * @param femaleTurns any, fixed or swivel
@@ -23,14 +21,36 @@ import org.apache.commons.csv.CSVRecord;
  */
 record JointRule(
     String name,
-    List<String> males,
-    List<String> females,
-    boolean turned,
+    Halves families,
     String role,
     List<String> sizes,
     String femaleTurns,
     String figures,
     Verdict verdict) {
+
+  /**
+   * The families of the two halves.
+   *
+   * @param males of the entering half: codes, or one group word
+   * @param females of the receiving half; "same" and "other" look at the male
+   * @param turned whether the rule holds as well with the two exchanged
+   */
+  private record Halves(List<String> males, List<String> females, boolean turned) {
+    boolean fit(Pair pair) {
+      return fit(pair.male(), pair.female()) || (turned && fit(pair.female(), pair.male()));
+    }
+
+    private boolean fit(End entering, End receiving) {
+      if (!inGroup(males, Families.ofCode(entering.family()).orElseThrow())) {
+        return false;
+      }
+      return switch (females.get(0)) {
+        case "same" -> entering.family().equals(receiving.family());
+        case "other" -> !entering.family().equals(receiving.family());
+        default -> inGroup(females, Families.ofCode(receiving.family()).orElseThrow());
+      };
+    }
+  }
 
   private static final double FIGURES_AGREE_IN = 0.02;
   private static final List<String> HOSE_THREADS = List.of("NH", "GHT", "NPSH");
@@ -38,9 +58,10 @@ record JointRule(
   static JointRule of(CSVRecord row) {
     return new JointRule(
         row.get("rule"),
-        ReferenceTable.list(row, "male", " "),
-        ReferenceTable.list(row, "female", " "),
-        row.get("turned").equals("yes"),
+        new Halves(
+            ReferenceTable.list(row, "male", " "),
+            ReferenceTable.list(row, "female", " "),
+            row.get("turned").equals("yes")),
         row.get("role"),
         ReferenceTable.list(row, "size", " "),
         row.get("female_turns"),
@@ -56,8 +77,7 @@ record JointRule(
 
   boolean speaksOf(Pair pair) {
     return roleFits(pair)
-        && (familiesFit(pair.male(), pair.female())
-            || (turned && familiesFit(pair.female(), pair.male())))
+        && families.fit(pair)
         && sizeFits(pair)
         && turnsFits(pair)
         && figuresFit(pair);
@@ -65,17 +85,6 @@ record JointRule(
 
   private boolean roleFits(Pair pair) {
     return role.equals("any") || role.equals(pair.role());
-  }
-
-  private boolean familiesFit(End entering, End receiving) {
-    if (!inGroup(males, Families.ofCode(entering.family()).orElseThrow())) {
-      return false;
-    }
-    return switch (females.get(0)) {
-      case "same" -> entering.family().equals(receiving.family());
-      case "other" -> !entering.family().equals(receiving.family());
-      default -> inGroup(females, Families.ofCode(receiving.family()).orElseThrow());
-    };
   }
 
   private static boolean inGroup(List<String> words, Family family) {

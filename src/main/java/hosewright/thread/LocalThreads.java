@@ -4,6 +4,7 @@ import hosewright.csv.CsvFile;
 import hosewright.csv.CsvRow;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
 import java.io.Reader;
 import java.time.LocalDate;
@@ -101,13 +102,11 @@ public record LocalThreads(List<LocalThread> rows) {
   public List<LocalThread> of(String district) {
     List<LocalThread> found = find(district);
     if (found.isEmpty()) {
-      throw new BadInputException(
-          List.of(
-              new Problem(
-                  "district",
-                  district,
-                  "it is not in " + FILE + ": check with the local fire service, then add it",
-                  Nearest.to(district, districts()))));
+      throw new NoSuchThingException(
+          "district",
+          district,
+          districts(),
+          "it is not in " + FILE + ", check with the local fire service, then add it");
     }
     return found;
   }

@@ -9,50 +9,67 @@ import java.util.OptionalDouble;
  * @param sizeIn nominal size, inches
  * @param threadsPerInch threads in one inch of length
  * @param sharedWith the code of another family whose name is also used for this thread; or empty
- * @param majorMaxIn largest diameter over the male thread; for a taper thread at the pipe or gauge
- *     plane
- * @param majorMinIn smallest diameter over a new male thread
- * @param pitchMaxIn largest pitch diameter of the male; of a taper thread the one at the hand-tight
- *     plane
- * @param pitchMinIn smallest pitch diameter of the male
- * @param femaleMinorMinIn smallest minor diameter of the female
- * @param femaleMinorMaxIn largest minor diameter of the female
- * @param femalePitchMinIn smallest pitch diameter of the female
- * @param femaleMajorMinIn smallest major diameter of the female
- * @param smallEndMajorIn diameter over the first thread of a taper male
- * @param e0In pitch diameter at the small end of a taper male (E0)
- * @param l1In hand-tight engagement length of a taper thread (L1)
- * @param standard the standard that sets the thread
- * @param table the table in that standard
- * @param confidence how sure the figures are
- * @param source where the figures were read
- * @param note what else to know
+ * @param male what is measured over the male
+ * @param female what is measured inside the female
+ * @param origin who says so
  */
 public record ThreadDimensions(
     String family,
     double sizeIn,
     OptionalDouble threadsPerInch,
     String sharedWith,
-    OptionalDouble majorMaxIn,
-    OptionalDouble majorMinIn,
-    OptionalDouble pitchMaxIn,
-    OptionalDouble pitchMinIn,
-    OptionalDouble femaleMinorMinIn,
-    OptionalDouble femaleMinorMaxIn,
-    OptionalDouble femalePitchMinIn,
-    OptionalDouble femaleMajorMinIn,
-    OptionalDouble smallEndMajorIn,
-    OptionalDouble e0In,
-    OptionalDouble l1In,
-    String standard,
-    String table,
-    String confidence,
-    String source,
-    String note) {
+    Male male,
+    Female female,
+    Origin origin) {
+
+  /**
+   * Diameters of a male thread, inches.
+   *
+   * @param majorMaxIn largest diameter over the thread; for a taper thread at the pipe or gauge
+   *     plane
+   * @param majorMinIn smallest diameter over a new thread
+   * @param pitchMaxIn largest pitch diameter; of a taper thread the one at the hand-tight plane
+   * @param pitchMinIn smallest pitch diameter
+   */
+  public record Male(
+      OptionalDouble majorMaxIn,
+      OptionalDouble majorMinIn,
+      OptionalDouble pitchMaxIn,
+      OptionalDouble pitchMinIn,
+      Taper taper) {}
+
+  /**
+   * What only a taper thread has, inches.
+   *
+   * @param smallEndMajorIn diameter over the first thread
+   * @param e0In pitch diameter at the small end (E0)
+   * @param l1In hand-tight engagement length (L1)
+   */
+  public record Taper(OptionalDouble smallEndMajorIn, OptionalDouble e0In, OptionalDouble l1In) {}
+
+  /**
+   * Diameters of a female thread, inches.
+   *
+   * @param minorMinIn smallest minor diameter
+   * @param minorMaxIn largest minor diameter
+   * @param pitchMinIn smallest pitch diameter
+   * @param majorMinIn smallest major diameter
+   */
+  public record Female(
+      OptionalDouble minorMinIn,
+      OptionalDouble minorMaxIn,
+      OptionalDouble pitchMinIn,
+      OptionalDouble majorMinIn) {}
+
+  /** The figure most is told by: the largest diameter over the male. */
+  public OptionalDouble majorMaxIn() {
+    return male.majorMaxIn();
+  }
 
   /** Whether any diameter and the pitch are known. */
   public boolean figuresHeld() {
-    return threadsPerInch.isPresent() && (majorMaxIn.isPresent() || pitchMaxIn.isPresent());
+    return threadsPerInch.isPresent()
+        && (male.majorMaxIn().isPresent() || male.pitchMaxIn().isPresent());
   }
 
   /** Distance from thread to thread, inches. */

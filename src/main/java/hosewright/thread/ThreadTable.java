@@ -59,21 +59,23 @@ public final class ThreadTable {
         Double.parseDouble(row.get("size_in")),
         number(row, "tpi"),
         row.get("shared_with"),
-        number(row, "major_max_in"),
-        number(row, "major_min_in"),
-        number(row, "pitch_max_in"),
-        number(row, "pitch_min_in"),
-        number(row, "female_minor_min_in"),
-        number(row, "female_minor_max_in"),
-        number(row, "female_pitch_min_in"),
-        number(row, "female_major_min_in"),
-        number(row, "small_end_major_in"),
-        number(row, "e0_in"),
-        number(row, "l1_in"),
-        row.get("standard"),
-        row.get("table"),
-        row.get("confidence"),
-        row.get("source"),
-        row.get("note"));
+        new ThreadDimensions.Male(
+            number(row, "major_max_in"),
+            number(row, "major_min_in"),
+            number(row, "pitch_max_in"),
+            number(row, "pitch_min_in"),
+            new ThreadDimensions.Taper(
+                number(row, "small_end_major_in"), number(row, "e0_in"), number(row, "l1_in"))),
+        new ThreadDimensions.Female(
+            number(row, "female_minor_min_in"),
+            number(row, "female_minor_max_in"),
+            number(row, "female_pitch_min_in"),
+            number(row, "female_major_min_in")),
+        new Origin(
+            row.get("standard"),
+            row.get("table"),
+            row.get("confidence"),
+            row.get("source"),
+            row.get("note")));
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.catalogue;
 
+import hosewright.csv.CsvText;
 import java.io.Reader;
 import java.io.StringReader;
 import java.time.LocalDate;
@@ -22,14 +23,14 @@ public final class CatalogueFiles {
       String.join(",", ItemCells.COLUMNS)
           + """
 
-      H25-50,hose,"Attack hose 2.5 in, 50 ft",2.5 NH male x 2.5 NH female swivel,each,31.5,polyester,water,300,300,,,2.5,50,mainline,2,2.5,2.72,1400,,,,,no,no,NFPA 1961,yes,PH,5,,40
-      B15,bulk-hose,Washdown hose by the foot,,foot,0.42,EPDM,water;foam,250,,73:250;120:200;180:120.5,,1.5,,washdown,24,,1.81,,,,,,yes,no,,no,GW,500,30,1250
-      C15-M,coupling,Coupling 1.5 in male,1.5 NH male,each,1.1,aluminum,water,300,,,,1.5,,,,,1.81,,,,,,no,no,,no,GW,,,12
-      R25-15,adapter,Reducer,2.5 NH female swivel x 1.5 NH male,each,1.9,brass,water,500,,,,,,,,,,,0.35,,,,yes,yes,,yes,PH,1,,3
-      V40,valve,Suction valve,4 NPT female x 4 NPT male,each,18,bronze,water,200,,,26,,,,,,,,,4,3.5,,no,no,,no,PH,1,14,0
-      N95,nozzle,Fog nozzle,1.5 NH female swivel,each,3.2,aluminum,water,200,,,,,,,,,,,,,1.125,9.5,no,no,,yes,GW,1,,6
-      TEST,service,Pressure test and tag,,each,0,,,,,,,,,,,,,,,,,,no,no,,no,,,,
-      """;
+          H25-50,hose,"Attack hose 2.5 in, 50 ft",2.5 NH male x 2.5 NH female swivel,each,31.5,polyester,water,300,300,,,2.5,50,mainline,2,2.5,2.72,1400,,,,,no,no,NFPA 1961,yes,PH,5,,40
+          B15,bulk-hose,Washdown hose by the foot,,foot,0.42,EPDM,water;foam,250,,73:250;120:200;180:120.5,,1.5,,washdown,24,,1.81,,,,,,yes,no,,no,GW,500,30,1250
+          C15-M,coupling,Coupling 1.5 in male,1.5 NH male,each,1.1,aluminum,water,300,,,,1.5,,,,,1.81,,,,,,no,no,,no,GW,,,12
+          R25-15,adapter,Reducer,2.5 NH female swivel x 1.5 NH male,each,1.9,brass,water,500,,,,,,,,,,,0.35,,,,yes,yes,,yes,PH,1,,3
+          V40,valve,Suction valve,4 NPT female x 4 NPT male,each,18,bronze,water,200,,,26,,,,,,,,,4,3.5,,no,no,,no,PH,1,14,0
+          N95,nozzle,Fog nozzle,1.5 NH female swivel,each,3.2,aluminum,water,200,,,,,,,,,,,,,1.125,9.5,no,no,,yes,GW,1,,6
+          TEST,service,Pressure test and tag,,each,0,,,,,,,,,,,,,,,,,,no,no,,no,,,,
+          """;
 
   private static final String PRICES =
       """
@@ -60,7 +61,7 @@ public final class CatalogueFiles {
     texts.put("costs.csv", COSTS);
   }
 
-  /** The same files with one piece of text changed, which must be there. */
+  /** These files with one piece of text changed, which must be there. */
   public CatalogueFiles with(String file, String piece, String replacement) {
     if (!texts.get(file).contains(piece)) {
       throw new IllegalArgumentException(file + " has no " + piece);
@@ -69,13 +70,13 @@ public final class CatalogueFiles {
     return this;
   }
 
-  /** The same files with one more row. */
+  /** These files with one more row. */
   public CatalogueFiles plus(String file, String row) {
     texts.put(file, texts.get(file) + row + "\n");
     return this;
   }
 
-  /** The same files with one price in all. */
+  /** These files with one price in all. */
   CatalogueFiles withOnlyPrice(String row) {
     texts.put("prices.csv", PRICES.lines().findFirst().orElseThrow() + "\n" + row + "\n");
     return this;
@@ -93,6 +94,6 @@ public final class CatalogueFiles {
   }
 
   public Catalogue read() {
-    return CatalogueReader.read(readers());
+    return CatalogueReader.readTables(CsvText.all(readers()));
   }
 }

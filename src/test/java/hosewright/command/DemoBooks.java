@@ -16,7 +16,7 @@ final class DemoBooks {
     return at(trial, DAY);
   }
 
-  /** The same, told the time by a clock of the test's. */
+  /** The demo books, told the time by a clock of the test's. */
   static ObjectProvider<Books> at(CommandTrial trial, Clock clock) {
     return new ObjectProvider<>() {
       @Override

@@ -182,7 +182,7 @@ final class FleetCommandsTest {
     Ended ended = empty.run("fleet", "load", folder.toString());
     assertThat(ended.exitCode()).isEqualTo(2);
     assertThat(ended.err()).contains("inventory.csv line 3 column size_in").contains("'wide'");
-    assertThat(empty.run("fleet", "status").err()).contains("no hose is on record yet");
+    assertThat(empty.run("fleet", "status").err()).contains("has no hose on record yet");
   }
 
   private Path copyOfDemo() throws IOException {

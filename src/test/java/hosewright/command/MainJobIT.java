@@ -214,7 +214,9 @@ final class MainJobIT {
             "--customer",
             "COUNTR");
     assertThat(ended.exitCode()).isEqualTo(2);
-    assertThat(ended.err()).contains("'COUNTR'").contains("Did you mean 'COUNTER'?");
+    assertThat(ended.err())
+        .contains("There is no customer COUNTR")
+        .contains("Did you mean 'COUNTER'?");
     assertThat(program.run("quote", "list").out()).startsWith("No quotes yet");
   }
 

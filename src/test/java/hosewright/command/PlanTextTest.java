@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
+import hosewright.csv.CsvText;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.line.LinePlan;
@@ -33,7 +34,7 @@ class PlanTextTest {
     for (String file : CatalogueReader.FILES) {
       files.put(file, Files.newBufferedReader(Path.of("catalogue", file)));
     }
-    Catalogue catalogue = CatalogueReader.read(files);
+    Catalogue catalogue = CatalogueReader.readTables(CsvText.all(files));
     plan =
         new Planner(catalogue, catalogue.listPricesOn(DAY), DAY, CurrencyUnit.USD)
             .plan(

@@ -112,8 +112,8 @@ final class TradingYearTest {
     assertThat(desk.done("order", "stock").get("balanced").asBoolean()).isTrue();
     assertThat(shelf(desk.done("order", "stock"), "H175-DJ-50-15NH"))
         .isEqualTo(shelf(before, "H175-DJ-50-15NH"));
-    assertThat(desk.refused("order", "pick", "3")).contains("an order that is not cancelled");
-    assertThat(desk.refused("order", "ship", "3")).contains("something is reserved");
+    assertThat(desk.refused("order", "pick", "3")).contains("is cancelled");
+    assertThat(desk.refused("order", "ship", "3")).contains("has nothing reserved");
     assertThat(desk.run("order", "purchase", "P-000003").out())
         .contains("Please deliver nothing more of it");
   }

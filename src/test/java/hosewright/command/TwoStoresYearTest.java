@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The same year of quoting and ordering on one machine and in a team, told the same way. */
+/** One year of quoting and ordering, on one machine and in a team, told the same way. */
 final class TwoStoresYearTest {
   private static final long SEED = 20261108;
   private static final List<String> JOBS =

@@ -31,7 +31,7 @@ final class ForecastTest {
           expected[due]++;
         }
       }
-      Demand demand = AgeLimitForecast.of(ages, limit, 12);
+      Replacements demand = AgeLimitForecast.of(ages, limit, 12);
       for (int year = 1; year <= 12; year++) {
         assertThat(demand.in(year)).as("seed %d year %d", seed, year).isEqualTo(expected[year]);
       }
@@ -45,7 +45,7 @@ final class ForecastTest {
     for (int i = 0; i < 3_000; i++) {
       ages.add(Sections.made("H-" + i, DAY.minusMonths(6L + 12L * (i % 15))), i % 100 == 0);
     }
-    Demand expected = SurvivalForecast.of(ages, law, 10);
+    Replacements expected = SurvivalForecast.of(ages, law, 10);
     List<Map<HoseKind, int[]>> runs =
         new FailureSimulation(ages, new WeibullFit(law, 0, 0, 0, 0), 10)
             .runs(new SplittableRandom(11));
@@ -67,7 +67,7 @@ final class ForecastTest {
     for (int i = 0; i < 100; i++) {
       ages.add(Sections.made("H-" + i, DAY.minusMonths(i)), false);
     }
-    Demand demand = SurvivalForecast.of(ages, new Weibull(1, 10), 8);
+    Replacements demand = SurvivalForecast.of(ages, new Weibull(1, 10), 8);
     double yearly = 100 * (1 - Math.exp(-0.1));
     for (int year = 1; year <= 8; year++) {
       assertThat(demand.in(year)).isCloseTo(yearly, within(1e-9));

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -144,7 +145,14 @@ final class InventoryReaderTest {
   void the_age_limit_is_taken_at_its_word_only_where_it_is_reached() {
     SectionLife life = new SectionLife(Sections.made("H-1", LocalDate.of(2014, 3, 1)), List.of());
     DaysRecords day =
-        new DaysRecords(AgencyLimits.NONE.withAge(12), id -> Optional.of(life), problems);
+        new DaysRecords(
+            new AgencyLimits(
+                OptionalInt.of(12),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                TestRule.USUAL_EDITION),
+            id -> Optional.of(life),
+            problems);
 
     day.take(Sections.record("H-1", "2026-02-28", "age-limit"));
     assertThat(problems).singleElement().satisfies(p -> assertThat(p.allowed()).contains("fire"));

@@ -208,7 +208,9 @@ final class SectionLifeTest {
     RetirementRule rule = left.ruleInWords();
     assertThat(rule.source()).as("seed %d", seed).isNotEmpty();
     if (left.record() == 0) {
-      assertThat(rule.trigger()).as("seed %d", seed).isEqualTo(RetirementRule.Trigger.INVENTORY);
+      assertThat(rule.firing().trigger())
+          .as("seed %d", seed)
+          .isEqualTo(RetirementRule.Trigger.INVENTORY);
       assertThat(life.section().status().usable()).as("seed %d", seed).isFalse();
       assertThat(life.section().leftOn()).as("seed %d", seed).contains(left.date());
       return;
@@ -219,7 +221,7 @@ final class SectionLifeTest {
         life.records().subList(0, left.record()).stream()
             .filter(r -> r.outcome().effect() == Outcome.Effect.REPAIR)
             .count();
-    switch (rule.trigger()) {
+    switch (rule.firing().trigger()) {
       case RECORD, AGE, MADE_BEFORE ->
           assertThat(record.outcome().rule()).as("seed %d", seed).isEqualTo(rule.code());
       case REPAIRS ->

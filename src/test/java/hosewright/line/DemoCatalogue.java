@@ -2,6 +2,7 @@ package hosewright.line;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
+import hosewright.csv.CsvText;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -57,6 +58,6 @@ public final class DemoCatalogue {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return CatalogueReader.read(files);
+    return CatalogueReader.readTables(CsvText.all(files));
   }
 }

@@ -70,7 +70,7 @@ class NetworkPlanTest {
     "1.5 in"
   };
 
-  /** The same line for the laws of hydraulics alone: C of 2 and 24 by the size table. */
+  /** That line for the laws of hydraulics alone: C of 2 and 24 by the size table. */
   private static WyedLine wyed() {
     Branch branch =
         new Branch(

@@ -21,7 +21,7 @@ final class PlainBill {
   private final NetPrice prices;
   private final List<Item> gaskets;
   private final List<Item> sealants;
-  private final Map<Asked, Basket.Purchase> known = new LinkedHashMap<>();
+  private final Map<Counted, Basket.Purchase> known = new LinkedHashMap<>();
 
   PlainBill(Job job, Catalogue catalogue, NetPrice prices) {
     Eligibility eligibility = new Eligibility(job, prices);
@@ -33,7 +33,7 @@ final class PlainBill {
         catalogue.ofKind(ItemKind.SEALANT).stream().filter(eligibility::wetted).toList();
   }
 
-  private record Asked(String number, int quantity) {}
+  private record Counted(String number, int quantity) {}
 
   List<Basket.Purchase> of(Assembly line) {
     Map<String, Integer> needs = new LinkedHashMap<>();
@@ -168,7 +168,7 @@ final class PlainBill {
 
   private Basket.Purchase cheapest(Item item, int needed) {
     return known.computeIfAbsent(
-        new Asked(item.number(), needed), asked -> tryEveryQuantity(item, needed));
+        new Counted(item.number(), needed), asked -> tryEveryQuantity(item, needed));
   }
 
   /** Looks at every quantity up to where the last break sets in. */

@@ -3,6 +3,7 @@ package hosewright.line;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
 import hosewright.catalogue.LargeCatalogue;
+import hosewright.csv.CsvText;
 import java.io.IOException;
 import java.io.Reader;
 import java.lang.management.ManagementFactory;
@@ -52,7 +53,7 @@ public class PlanBenchmark {
     for (String file : CatalogueReader.FILES) {
       files.put(file, Files.newBufferedReader(folder.resolve(file)));
     }
-    catalogue = CatalogueReader.read(files);
+    catalogue = CatalogueReader.readTables(CsvText.all(files));
     job =
         DemoCatalogue.job(
             "from", "2.5 NH male hydrant",

@@ -16,7 +16,7 @@ import org.apache.commons.codec.digest.DigestUtils;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 
-/** The same job on the same catalogue gives the same bytes, in whatever process. */
+/** One job on one catalogue gives the same bytes, in whatever process. */
 class SamePlansTest {
   private static final int SHOPS = 150;
 

@@ -224,7 +224,6 @@ class MeasuresTest {
     assertThat(UnitSystem.SI.force().of(75)).isEqualTo("334 N");
     assertThat(UnitSystem.SI.volume().of(25.5)).isEqualTo("96.5 L");
     assertThat(UnitSystem.SI.speed().of(10)).isEqualTo("3.05 m/s");
-    assertThat(UnitSystem.SI.diameter().of(2.5)).isEqualTo("63.5 mm");
     assertThat(UnitSystem.US.pressure().figure(50)).isEqualTo("50.0");
     assertThat(UnitSystem.SI.pressure().figure(0)).isEqualTo("0.00");
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Supplier;
+import hosewright.order.Buying.Source;
 import hosewright.order.Buying.Want;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import java.time.LocalDate;
@@ -54,14 +55,11 @@ final class BuyingTest {
   void nobody_buys_more_of_what_was_made_for_one_order_only() {
     Want special =
         new Want(
-            "BRASS",
             "O-000001/6",
             "part",
             "each",
             1,
-            1,
-            18,
-            Optional.of(Money.parse("USD 30.00")),
+            new Source("BRASS", 1, 18, Optional.of(Money.parse("USD 30.00"))),
             false);
 
     PurchaseOrder bought = buying(true).buy("O-000001", List.of(special)).get(0);
@@ -82,7 +80,7 @@ final class BuyingTest {
   void a_minimum_order_is_not_judged_by_a_cost_that_is_not_known_or_in_other_money() {
     for (Optional<Money> cost :
         List.of(Optional.<Money>empty(), Optional.of(Money.parse("CAD 1.00")))) {
-      Want unknown = new Want("BRASS", "B-3", "part", "each", 1, 1, 18, cost, true);
+      Want unknown = new Want("B-3", "part", "each", 1, new Source("BRASS", 1, 18, cost), true);
 
       PurchaseOrder bought = buying(true).buy("O-000001", List.of(unknown)).get(0);
 
@@ -107,8 +105,8 @@ final class BuyingTest {
             List.of(),
             List.of(),
             List.of(
-                new Supplier("COUPL", "Couplings", 14),
-                new Supplier("WEAVE", "Weaving", 21),
+                new Supplier("COUPL", "Couplings", 14, Optional.empty()),
+                new Supplier("WEAVE", "Weaving", 21, Optional.empty()),
                 new Supplier("BRASS", "Brass", 18, Optional.of(Money.parse("USD 100.00")))));
     return new Buying(catalogue, DAY, reachMinimum);
   }
@@ -116,14 +114,11 @@ final class BuyingTest {
   private static Want want(
       String supplier, String code, int needed, int pack, int leadDays, String cost) {
     return new Want(
-        supplier,
         code,
         "part " + code,
         "each",
         needed,
-        pack,
-        leadDays,
-        Optional.of(Money.parse("USD " + cost)),
+        new Source(supplier, pack, leadDays, Optional.of(Money.parse("USD " + cost))),
         true);
   }
 }

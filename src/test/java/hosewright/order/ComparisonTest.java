@@ -14,7 +14,7 @@ import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 final class ComparisonTest {
-  private static final List<Asked> ASKED = List.of(new Asked(1, "adapter", 2));
+  private static final List<RequestForPrice> ASKED = List.of(new RequestForPrice(1, "adapter", 2));
   private static final Map<CurrencyUnit, BigDecimal> RATES =
       Map.of(CurrencyUnit.CAD, new BigDecimal("0.73"));
 

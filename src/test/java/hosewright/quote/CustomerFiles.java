@@ -43,7 +43,7 @@ public final class CustomerFiles {
         """);
   }
 
-  /** The same files with one piece of text changed, which must be there. */
+  /** These files with one piece of text changed, which must be there. */
   public CustomerFiles with(String file, String piece, String replacement) {
     if (!texts.get(file).contains(piece)) {
       throw new IllegalArgumentException(file + " has no " + piece);

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueFiles;
+import hosewright.csv.CsvText;
 import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -25,7 +27,8 @@ final class CustomerReaderTest {
 
   @Test
   void a_buyer_has_the_contract_prices_of_the_day() {
-    Customers customers = CustomerReader.read(files.readers(), CATALOGUE);
+    Customers customers =
+        CustomerReader.readTables(CsvText.all(files.readers()), CATALOGUE, MarginFloors.NONE);
 
     assertThat(customers.find("PHFD", LocalDate.of(2026, 6, 30)))
         .contains(
@@ -46,10 +49,12 @@ final class CustomerReaderTest {
 
   @Test
   void an_id_nobody_has_is_refused_with_the_nearest_one() {
-    Customers customers = CustomerReader.read(files.readers(), CATALOGUE);
+    Customers customers =
+        CustomerReader.readTables(CsvText.all(files.readers()), CATALOGUE, MarginFloors.NONE);
 
     assertThatThrownBy(() -> customers.get("PHDF", LocalDate.of(2026, 7, 1)))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(NoSuchThingException.class)
+        .hasMessageStartingWith("There is no customer PHDF: ")
         .hasMessageEndingWith("Did you mean 'PHFD'?");
   }
 
@@ -74,7 +79,10 @@ final class CustomerReaderTest {
 
     BadInputException refused =
         catchThrowableOfType(
-            BadInputException.class, () -> CustomerReader.read(files.readers(), CATALOGUE));
+            BadInputException.class,
+            () ->
+                CustomerReader.readTables(
+                    CsvText.all(files.readers()), CATALOGUE, MarginFloors.NONE));
 
     assertThat(refused).isNotNull();
     assertThat(refused.problems()).extracting(Problem::field).containsExactly(field);
@@ -82,7 +90,8 @@ final class CustomerReaderTest {
 
   @Test
   void freight_is_that_of_the_first_band_heavy_enough_and_unknown_above_the_last() {
-    DealerTerms terms = TermsReader.read(files.readers(), Optional.of(CurrencyUnit.USD));
+    DealerTerms terms =
+        TermsReader.readTables(CsvText.all(files.readers()), Optional.of(CurrencyUnit.USD));
 
     assertThat(terms.freightFor(0)).contains(usd("14.50"));
     assertThat(terms.freightFor(70)).contains(usd("14.50"));
@@ -92,7 +101,7 @@ final class CustomerReaderTest {
 
   @Test
   void dealer_settings_are_read_by_key() {
-    DealerTerms terms = TermsReader.read(files.readers(), Optional.empty());
+    DealerTerms terms = TermsReader.readTables(CsvText.all(files.readers()), Optional.empty());
 
     assertThat(terms.settings())
         .isEqualTo(Map.of("name", "Quillback Hose & Coupling", "town", "Port Harlow", "note", ""));
@@ -114,7 +123,9 @@ final class CustomerReaderTest {
     BadInputException refused =
         catchThrowableOfType(
             BadInputException.class,
-            () -> TermsReader.read(files.readers(), Optional.of(CurrencyUnit.USD)));
+            () ->
+                TermsReader.readTables(
+                    CsvText.all(files.readers()), Optional.of(CurrencyUnit.USD)));
 
     assertThat(refused).isNotNull();
     assertThat(refused.problems()).extracting(Problem::field).containsExactly(field);

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hosewright.catalogue.CatalogueFiles;
 import hosewright.csv.CsvText;
 import hosewright.problem.BadInputException;
+import hosewright.quote.Margin.Floor;
 import hosewright.quote.Margin.Part;
-import hosewright.quote.Margin.Standing;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.util.List;
@@ -78,19 +78,19 @@ final class MarginTest {
     // (1,000,000.00 - 800,000.01) / 1,000,000.00 = 0.19999999
     Margin margin = Margin.of(usd("1000000.00"), Optional.of(usd("800000.01")));
 
-    assertThat(margin.against(Optional.of(new BigDecimal("0.2")))).isEqualTo(Standing.BELOW);
+    assertThat(margin.against(Optional.of(new BigDecimal("0.2")))).isEqualTo(Floor.BELOW);
     assertThat(
             Margin.of(usd("10.00"), Optional.of(usd("8.00")))
                 .against(Optional.of(new BigDecimal("0.2"))))
-        .isEqualTo(Standing.KEPT);
+        .isEqualTo(Floor.KEPT);
   }
 
   @Test
   void without_a_floor_every_margin_is_kept_and_against_one_an_unknown_stays_unknown() {
     Margin unknown = Margin.of(usd("25.00"), Optional.empty());
 
-    assertThat(unknown.against(Optional.empty())).isEqualTo(Standing.KEPT);
-    assertThat(unknown.against(Optional.of(BigDecimal.ZERO))).isEqualTo(Standing.UNKNOWN);
+    assertThat(unknown.against(Optional.empty())).isEqualTo(Floor.KEPT);
+    assertThat(unknown.against(Optional.of(BigDecimal.ZERO))).isEqualTo(Floor.UNKNOWN);
   }
 
   @Test

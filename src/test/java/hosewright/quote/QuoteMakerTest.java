@@ -96,7 +96,7 @@ final class QuoteMakerTest {
   }
 
   private static Quote quote(Customer customer, int hoses, int adapters) {
-    Terms terms = new Terms(CATALOGUE, customer, DATE);
+    CustomerTerms terms = new CustomerTerms(CATALOGUE, customer, DATE);
     List<Bill.Item> items = new ArrayList<>();
     for (Map.Entry<String, Integer> bought :
         Map.of("HOSE", hoses, "ADAPTER", adapters).entrySet()) {

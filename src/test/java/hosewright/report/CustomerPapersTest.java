@@ -8,7 +8,7 @@ import hosewright.quote.Amendments;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.KeptPrices;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
@@ -81,7 +81,7 @@ final class CustomerPapersTest {
             .withDiscount("DJ175-50-NH15", new Discount(new BigDecimal("0.10"), "first order"))
             .withLine(
                 new ExtraLine(
-                    Standing.OPTIONAL,
+                    Inclusion.OPTIONAL,
                     Optional.empty(),
                     "Hydrant training",
                     1,
@@ -119,7 +119,7 @@ final class CustomerPapersTest {
 
   private static String workbook(Quote quote) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, bytes);
+    QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, bytes);
     StringBuilder text = new StringBuilder();
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes.toByteArray()))) {
       DataFormatter shown = new DataFormatter(Locale.ROOT);

@@ -2,6 +2,7 @@ package hosewright.report;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
+import hosewright.csv.CsvText;
 import hosewright.jobfile.JobFile;
 import hosewright.line.Job;
 import hosewright.line.JobForm;
@@ -10,12 +11,13 @@ import hosewright.line.Planner;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.CustomerReader;
+import hosewright.quote.CustomerTerms;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
+import hosewright.quote.MarginFloors;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
-import hosewright.quote.Terms;
 import hosewright.quote.TermsReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -115,9 +117,13 @@ final class PlannedQuotes {
   private final DealerTerms terms;
 
   private PlannedQuotes() {
-    catalogue = CatalogueReader.read(files(CatalogueReader.FILES));
-    terms = TermsReader.read(files(TermsReader.FILES), Optional.of(CurrencyUnit.USD));
-    var read = CustomerReader.read(files(CustomerReader.FILES), catalogue);
+    catalogue = CatalogueReader.readTables(CsvText.all(files(CatalogueReader.FILES)));
+    terms =
+        TermsReader.readTables(
+            CsvText.all(files(TermsReader.FILES)), Optional.of(CurrencyUnit.USD));
+    var read =
+        CustomerReader.readTables(
+            CsvText.all(files(CustomerReader.FILES)), catalogue, MarginFloors.NONE);
     read.customers().forEach(c -> customers.put(c.id(), read.get(c.id(), DATE)));
   }
 
@@ -163,7 +169,7 @@ final class PlannedQuotes {
     Job job = JobForm.read(JobFile.parse(text));
     Customer customer = customers.get(job.customer().orElse("COUNTER"));
     LinePlan plan =
-        new Planner(catalogue, new Terms(catalogue, customer, DATE), DATE, CurrencyUnit.USD)
+        new Planner(catalogue, new CustomerTerms(catalogue, customer, DATE), DATE, CurrencyUnit.USD)
             .plan(job);
     return new QuoteMaker(catalogue, terms)
         .make(

@@ -47,7 +47,7 @@ public class QuoteExportBenchmark {
   @Benchmark
   public int two_thousand_lines() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    QuoteWorkbook.write(quote, DEALER, out);
+    QuoteWorkbook.write(quote, DEALER, Paper.LETTER, out);
     return out.size();
   }
 

@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
 import hosewright.catalogue.Item;
+import hosewright.csv.CsvText;
 import hosewright.quote.Amendments;
 import hosewright.quote.DealerTerms;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
-import hosewright.quote.ExtraLine.Standing;
+import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.KeptPrices;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
@@ -111,7 +112,7 @@ final class QuoteTotalsPropertyTest {
       Item item = catalogue.items().get(random.nextInt(catalogue.items().size()));
       boolean free = random.nextBoolean();
       boolean priced = catalogue.listPrice(item.number(), 1, DAY).isPresent();
-      Standing standing = Standing.values()[random.nextInt(2)];
+      Inclusion standing = Inclusion.values()[random.nextInt(2)];
       ExtraLine line =
           free || !priced
               ? new ExtraLine(
@@ -167,6 +168,6 @@ final class QuoteTotalsPropertyTest {
     for (String file : CatalogueReader.FILES) {
       files.put(file, Files.newBufferedReader(Path.of("catalogue", file)));
     }
-    return CatalogueReader.read(files);
+    return CatalogueReader.readTables(CsvText.all(files));
   }
 }

@@ -181,7 +181,7 @@ final class QuoteWorkbookTest {
   static byte[] bytes(Quote quote) {
     try {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
-      QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, out);
+      QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, out);
       return out.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

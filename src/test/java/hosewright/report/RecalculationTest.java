@@ -227,6 +227,6 @@ final class RecalculationTest {
 
   private static Path saved(Quote quote, String name) throws IOException {
     return Export.to(folder, name, false)
-        .write(out -> QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, out));
+        .write(out -> QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, out));
   }
 }

@@ -44,7 +44,7 @@ public final class CommandTrial {
     return of(data, Map.of(), commands);
   }
 
-  /** The same, with more in the environment. */
+  /** A trial of commands with more in the environment. */
   public static CommandTrial of(
       Path data, Map<String, String> more, Function<CommandTrial, List<Command>> commands) {
     Map<String, String> environment = new HashMap<>(more);

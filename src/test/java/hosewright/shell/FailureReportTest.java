@@ -26,6 +26,21 @@ final class FailureReportTest {
     assertThat(said(Screen.PIPED).lines()).hasSize(1);
   }
 
+  @Test
+  void another_program_is_told_the_kind_beside_the_words() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream before = System.out;
+    System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+    try {
+      Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
+      new FailureReport(new Workspace(Map.of()), standard).of(LONG, true, false, "", Screen.PIPED);
+    } finally {
+      System.setOut(before);
+    }
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("\"kind\" : \"bad_input\"", "\"message\" : ", "\"problems\" : ");
+  }
+
   private static String said(Screen screen) {
     PrintStream before = System.err;
     ByteArrayOutputStream err = new ByteArrayOutputStream();

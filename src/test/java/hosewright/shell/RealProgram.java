@@ -31,7 +31,7 @@ public final class RealProgram {
     this.more = more;
   }
 
-  /** The same program with more in its environment. */
+  /** This program with more in its environment. */
   public RealProgram with(Map<String, String> environment) {
     return new RealProgram(start, folder, environment);
   }
@@ -139,7 +139,7 @@ public final class RealProgram {
     return builder.start();
   }
 
-  /** The same program where no file may grow beyond so many blocks of 512 bytes. */
+  /** This program where no file may grow beyond so many blocks of 512 bytes. */
   public RealProgram withFilesUpTo(long blocks) {
     List<String> limited = new ArrayList<>();
     limited.addAll(List.of("sh", "-c", "ulimit -f " + blocks + "; exec \"$@\"", "limited"));

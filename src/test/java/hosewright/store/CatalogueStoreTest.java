@@ -10,10 +10,12 @@ import hosewright.catalogue.CatalogueFiles;
 import hosewright.catalogue.CostRow;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.PriceRow;
+import hosewright.csv.CsvText;
 import hosewright.quote.CustomerFiles;
 import hosewright.quote.CustomerReader;
 import hosewright.quote.Customers;
 import hosewright.quote.DealerTerms;
+import hosewright.quote.MarginFloors;
 import hosewright.quote.TermsReader;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -53,7 +55,8 @@ final class CatalogueStoreTest {
               () ->
                   database.together(
                       inside -> {
-                        new CatalogueStore(inside).replace(new CatalogueFiles().read(), JANUARY);
+                        new CatalogueStore(inside)
+                            .replace(new CatalogueFiles().read(), JANUARY, "");
                         throw new IllegalStateException("the customers would not go in");
                       }))
           .isInstanceOf(IllegalStateException.class);
@@ -164,8 +167,11 @@ final class CatalogueStoreTest {
   @Test
   void a_reopened_store_gives_customers_and_terms_back_with_every_field() {
     Catalogue catalogue = new CatalogueFiles().read();
-    Customers customers = CustomerReader.read(new CustomerFiles().readers(), catalogue);
-    DealerTerms terms = TermsReader.read(new CustomerFiles().readers(), catalogue.currency());
+    Customers customers =
+        CustomerReader.readTables(
+            CsvText.all(new CustomerFiles().readers()), catalogue, MarginFloors.NONE);
+    DealerTerms terms =
+        TermsReader.readTables(CsvText.all(new CustomerFiles().readers()), catalogue.currency());
     replace(catalogue, JANUARY);
     for (int time = 1; time <= 2; time++) {
       try (Database database = books.open(folder)) {
@@ -186,7 +192,9 @@ final class CatalogueStoreTest {
   @Test
   void one_buyer_may_be_added_or_changed_alone() {
     Catalogue catalogue = new CatalogueFiles().read();
-    Customers customers = CustomerReader.read(new CustomerFiles().readers(), catalogue);
+    Customers customers =
+        CustomerReader.readTables(
+            CsvText.all(new CustomerFiles().readers()), catalogue, MarginFloors.NONE);
     replace(catalogue, JANUARY);
     try (Database database = books.open(folder)) {
       CustomerStore store = new CustomerStore(database);
@@ -202,7 +210,7 @@ final class CatalogueStoreTest {
 
   private void replace(Catalogue catalogue, Instant at) {
     try (Database database = books.open(folder)) {
-      new CatalogueStore(database).replace(catalogue, at);
+      new CatalogueStore(database).replace(catalogue, at, "");
     }
   }
 

@@ -6,7 +6,7 @@ import hosewright.catalogue.CatalogueFiles;
 import hosewright.order.Order;
 import hosewright.order.OrderBook;
 import hosewright.order.OrderLine;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteLife;
@@ -59,7 +59,7 @@ final class CompanyLoadTest {
   @BeforeEach
   void fill_one_shelf() {
     try (Database database = BooksOn.SERVER.open(folder)) {
-      new CatalogueStore(database).replace(new CatalogueFiles().read(), Instant.EPOCH);
+      new CatalogueStore(database).replace(new CatalogueFiles().read(), Instant.EPOCH, "");
       database
           .context()
           .transaction(
@@ -113,7 +113,7 @@ final class CompanyLoadTest {
         long before = System.nanoTime();
         try {
           step(quotes, book, random);
-        } catch (BadInputException e) {
+        } catch (ConflictException e) {
           // Told that somebody else was quicker; anything else is a fault.
           turnedAway.add(e.getMessage());
         }

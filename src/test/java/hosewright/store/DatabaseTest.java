@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.TroubleException;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -54,7 +56,7 @@ final class DatabaseTest {
     Path file = Files.writeString(folder.resolve("store.mv.db"), "shopping list".repeat(1000));
 
     assertThatThrownBy(() -> Database.open(folder))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(TroubleException.class)
         .hasMessageContaining("restore a backup");
     assertThat(file).hasContent("shopping list".repeat(1000));
   }
@@ -98,7 +100,7 @@ final class DatabaseTest {
     }
 
     assertThatThrownBy(() -> Database.open(folder))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(ConflictException.class)
         .hasMessageContaining("newer version");
   }
 
@@ -109,7 +111,7 @@ final class DatabaseTest {
       assertThat(said.readLine()).isEqualTo("open");
 
       assertThatThrownBy(() -> Database.open(folder, Duration.ZERO))
-          .isInstanceOf(BadInputException.class)
+          .isInstanceOf(TroubleException.class)
           .hasMessageContaining("another hosewright has this store open");
     } finally {
       holder.destroyForcibly().waitFor();

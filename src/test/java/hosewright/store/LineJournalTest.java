@@ -3,7 +3,7 @@ package hosewright.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,7 +79,7 @@ final class LineJournalTest {
   void two_runs_cannot_write_one_journal() throws IOException {
     try (LineJournal journal = LineJournal.open(file(), line -> {})) {
       assertThatThrownBy(() -> LineJournal.open(file(), line -> {}))
-          .isInstanceOf(BadInputException.class)
+          .isInstanceOf(ConflictException.class)
           .hasMessageContaining("another run");
       journal.append("still mine");
     }

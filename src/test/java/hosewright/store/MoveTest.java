@@ -8,9 +8,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueFiles;
-import hosewright.problem.BadInputException;
+import hosewright.csv.CsvText;
+import hosewright.problem.ConflictException;
 import hosewright.quote.CustomerFiles;
 import hosewright.quote.CustomerReader;
+import hosewright.quote.MarginFloors;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.Signed;
 import hosewright.store.db.DefaultSchema;
@@ -41,8 +43,11 @@ final class MoveTest {
     to = BooksOn.SERVER.open(other);
     from = Database.open(folder);
     Catalogue catalogue = new CatalogueFiles().read();
-    new CatalogueStore(from).replace(catalogue, CLOCK.instant());
-    new CustomerStore(from).replace(CustomerReader.read(new CustomerFiles().readers(), catalogue));
+    new CatalogueStore(from).replace(catalogue, CLOCK.instant(), "");
+    new CustomerStore(from)
+        .replace(
+            CustomerReader.readTables(
+                CsvText.all(new CustomerFiles().readers()), catalogue, MarginFloors.NONE));
     quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Quay line"), MADE);
     quotes(from).saveNew(number -> SampleQuotes.quote(number, 1, "Mole line, ½ in, 多"), MADE);
   }
@@ -90,8 +95,8 @@ final class MoveTest {
     quotes(to).saveNew(number -> SampleQuotes.quote(number, 1, "Slip line"), MADE);
 
     assertThatThrownBy(() -> Move.copy(from, to))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("there are books in it already");
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("has books in it already");
     assertThat(to.context().fetchCount(ITEM)).isZero();
     assertThat(to.context().fetchCount(QUOTE)).isEqualTo(1);
   }

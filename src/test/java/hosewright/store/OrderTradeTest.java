@@ -9,7 +9,7 @@ import hosewright.order.OrderBook.StockLine;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
-import hosewright.problem.BadInputException;
+import hosewright.problem.RefusalException;
 import hosewright.quote.Quote;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -125,7 +125,7 @@ final class OrderTradeTest {
     try {
       orders.cancel(order.number(), bought, SAM, "no longer wanted");
       assertThat(refused).isFalse();
-    } catch (BadInputException e) {
+    } catch (RefusalException e) {
       assertThat(refused).as(e.getMessage()).isTrue();
       assertThat(orders.find(order.number())).contains(order);
     }

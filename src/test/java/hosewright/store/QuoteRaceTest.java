@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.order.OrderBook;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteLife.Step;
@@ -62,7 +62,7 @@ final class QuoteRaceTest {
     goOn.countDown();
 
     assertThat(revised.get().revision()).isEqualTo(2);
-    assertThatThrownBy(issued::get).hasRootCauseInstanceOf(BadInputException.class);
+    assertThatThrownBy(issued::get).hasRootCauseInstanceOf(ConflictException.class);
     assertThat(quotes.steps(draft.number()))
         .extracting(QuoteStore.Logged::revision)
         .containsExactly(1, 2);
@@ -88,7 +88,7 @@ final class QuoteRaceTest {
 
     assertThat(reopened.get().revision()).isEqualTo(2);
     assertThatThrownBy(ordered::get)
-        .hasRootCauseInstanceOf(BadInputException.class)
+        .hasRootCauseInstanceOf(ConflictException.class)
         .hasMessageContaining("latest");
   }
 

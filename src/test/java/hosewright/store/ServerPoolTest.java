@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.catalogue.CatalogueFiles;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.NoSuchThingException;
+import hosewright.problem.TroubleException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -57,7 +60,7 @@ final class ServerPoolTest {
   @Test
   void a_database_that_is_not_there_is_told() {
     assertThatThrownBy(() -> Database.open(cluster.server("nowhere"), folder))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(NoSuchThingException.class)
         .hasMessageContaining("none so named");
   }
 
@@ -70,8 +73,8 @@ final class ServerPoolTest {
             new Server.Login(PostgresCluster.USER, Optional.of(PostgresCluster.PASSWORD)));
 
     assertThatThrownBy(() -> Database.open(server, folder))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("a PostgreSQL server that answers there");
+        .isInstanceOf(TroubleException.class)
+        .hasMessageContaining("no PostgreSQL server answers there");
   }
 
   @Test
@@ -80,7 +83,7 @@ final class ServerPoolTest {
         "CREATE DATABASE dictionary TEMPLATE template0 LOCALE_PROVIDER icu ICU_LOCALE 'en-US'");
 
     assertThatThrownBy(() -> Database.open(cluster.server("dictionary"), folder))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(ConflictException.class)
         .hasMessageContaining("CREATE DATABASE dictionary TEMPLATE template0");
   }
 
@@ -91,7 +94,7 @@ final class ServerPoolTest {
     cluster.executeIn("elsewhere", "CREATE TABLE shopping (item TEXT)");
 
     assertThatThrownBy(() -> Database.open(server, folder))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(ConflictException.class)
         .hasMessageContaining("others' tables");
   }
 
@@ -137,8 +140,8 @@ final class ServerPoolTest {
                                       waiting.dsl().execute("SET LOCAL lock_timeout = '50ms'");
                                       waiting.dsl().selectFrom(QUOTE_COUNTER).forUpdate().fetch();
                                     }))
-                    .isInstanceOf(BadInputException.class)
-                    .hasMessageContaining("try again");
+                    .isInstanceOf(ConflictException.class)
+                    .hasMessageContaining("somebody else just now, nothing was kept");
               });
     }
   }
@@ -160,7 +163,7 @@ final class ServerPoolTest {
                             cluster.execute("SELECT pg_terminate_backend(%d)".formatted(self));
                             dsl.fetchCount(QUOTE);
                           }))
-          .isInstanceOf(BadInputException.class)
+          .isInstanceOf(TroubleException.class)
           .hasMessageContaining("the server is gone");
     }
   }
@@ -174,7 +177,7 @@ final class ServerPoolTest {
               steady -> {
                 CatalogueStore store = new CatalogueStore(steady);
                 int before = store.load().items().size();
-                new CatalogueStore(other).replace(new CatalogueFiles().read(), Instant.EPOCH);
+                new CatalogueStore(other).replace(new CatalogueFiles().read(), Instant.EPOCH, "");
                 assertThat(store.load().items()).hasSize(before);
                 return before;
               });

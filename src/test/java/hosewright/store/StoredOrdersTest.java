@@ -13,6 +13,7 @@ import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife.Step;
 import java.nio.file.Path;
@@ -141,14 +142,15 @@ final class StoredOrdersTest {
     Quote quote = SampleQuotes.accepted(quotes, NOW);
     raiser(quote, 2).call();
 
-    assertThatThrownBy(() -> raiser(quote, 2).call()).hasMessageContaining("it has O-000001");
+    assertThatThrownBy(() -> raiser(quote, 2).call())
+        .hasMessageContaining("has order O-000001 already");
     assertThatThrownBy(
             () ->
                 quotes.saveRevision(
                     quote,
                     SampleQuotes.quote(quote.number(), 2, "again"),
                     SampleQuotes.signed(Step.REOPEN, NOW)))
-        .hasMessageContaining("a quote without an order");
+        .hasMessageContaining("has an order: copy it");
     assertThat(shelf().reserved()).isEqualTo(2);
   }
 
@@ -158,7 +160,9 @@ final class StoredOrdersTest {
         quotes.saveNew(
             number -> SampleQuotes.quote(number, 1, "Quay"), SampleQuotes.signed(Step.MAKE, NOW));
 
-    assertThatThrownBy(() -> raiser(draft, 1).call()).hasMessageContaining("of a quote, accepted");
+    assertThatThrownBy(() -> raiser(draft, 1).call())
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("is draft: only an accepted quote is ordered from");
   }
 
   @Test
@@ -220,8 +224,8 @@ final class StoredOrdersTest {
     orders.ship(order.number(), Map.of(1, 1), SAM);
 
     assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("nothing has shipped");
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("has shipped in part or whole");
     assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 1, 3, 3, 3, 6));
   }
 

@@ -3,7 +3,9 @@ package hosewright.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.NoSuchThingException;
+import hosewright.problem.TroubleException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteLife;
@@ -170,7 +172,7 @@ final class StoredQuotesTest {
 
     assertThatThrownBy(
             () -> quotes.saveRevision(first, SampleQuotes.quote(number, 2, "theirs"), REVISED))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(ConflictException.class)
         .hasMessageContaining("Q-000001 revision 2")
         .hasMessageContaining("look at it again");
     assertThat(quotes.find(number)).contains(mine);
@@ -181,8 +183,8 @@ final class StoredQuotesTest {
     Quote never = SampleQuotes.quote("Q-000009", 1, "x");
     assertThatThrownBy(
             () -> quotes.saveRevision(never, SampleQuotes.quote("Q-000009", 2, "x"), REVISED))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("the number of a quote on file");
+        .isInstanceOf(NoSuchThingException.class)
+        .hasMessageContaining("There is no quote Q-000009");
   }
 
   @Test
@@ -194,7 +196,7 @@ final class StoredQuotesTest {
     assertThat(quotes.find(draft.number())).contains(issued);
     assertThat(issued).isEqualTo(draft.withStatus(Quote.Status.ISSUED));
     assertThatThrownBy(() -> quotes.changeStatus(draft, Quote.Status.DECLINED, ISSUED))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
     assertThat(quotes.find(draft.number())).contains(issued);
   }
 
@@ -204,7 +206,7 @@ final class StoredQuotesTest {
     quotes.saveRevision(first, SampleQuotes.quote(first.number(), 2, "shorter"), REVISED);
 
     assertThatThrownBy(() -> quotes.changeStatus(first, Quote.Status.ISSUED, ISSUED))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
   }
 
   @Test
@@ -231,7 +233,7 @@ final class StoredQuotesTest {
       Files.writeString(mark, text);
 
       assertThatThrownBy(() -> saveNew("x"))
-          .isInstanceOf(BadInputException.class)
+          .isInstanceOf(TroubleException.class)
           .hasMessageContaining("highest-quote-number");
     }
     Files.delete(mark);
@@ -270,7 +272,7 @@ final class StoredQuotesTest {
         .containsExactly(QuoteLife.Step.MAKE, QuoteLife.Step.ISSUE, QuoteLife.Step.EXPIRE);
     assertThatThrownBy(
             () -> quotes.changeStatus(issued, Quote.Status.ACCEPTED, signed(QuoteLife.Step.ACCEPT)))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
   }
 
   @Test
@@ -278,7 +280,7 @@ final class StoredQuotesTest {
     Quote first = saveNew("Quay line");
     quotes.saveRevision(first, SampleQuotes.quote(first.number(), 2, "shorter"), REVISED);
     assertThatThrownBy(() -> quotes.changeStatus(first, Quote.Status.ISSUED, ISSUED))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
 
     assertThat(quotes.steps(first.number()))
         .containsExactly(
@@ -295,8 +297,8 @@ final class StoredQuotesTest {
             () ->
                 quotes.saveRevision(
                     issued, SampleQuotes.quote(issued.number(), 2, "late"), REVISED))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("no longer ISSUED");
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("no longer issued");
   }
 
   private static Signed signed(QuoteLife.Step step) {

@@ -46,12 +46,12 @@ final class ThreadTableTest {
 
     assertThat(row.threadsPerInch()).hasValue(tpi);
     assertThat(row.majorMaxIn()).hasValue(major);
-    assertThat(row.majorMinIn()).hasValue(majorLow);
-    assertThat(row.pitchMaxIn()).hasValue(pitch);
-    assertThat(row.pitchMinIn()).hasValue(pitchLow);
-    assertThat(row.femaleMinorMinIn()).hasValue(femaleMinor);
-    assertThat(row.femalePitchMinIn()).hasValue(femalePitch);
-    assertThat(row.femaleMajorMinIn()).hasValue(femaleMajor);
+    assertThat(row.male().majorMinIn()).hasValue(majorLow);
+    assertThat(row.male().pitchMaxIn()).hasValue(pitch);
+    assertThat(row.male().pitchMinIn()).hasValue(pitchLow);
+    assertThat(row.female().minorMinIn()).hasValue(femaleMinor);
+    assertThat(row.female().pitchMinIn()).hasValue(femalePitch);
+    assertThat(row.female().majorMinIn()).hasValue(femaleMajor);
   }
 
   // ASME B1.20.1 Table 2 (secondary print): pipe outside diameter, E1, E0, L1.
@@ -79,9 +79,9 @@ final class ThreadTableTest {
 
     assertThat(row.threadsPerInch()).hasValue(tpi);
     assertThat(row.majorMaxIn()).hasValue(pipe);
-    assertThat(row.pitchMaxIn()).hasValue(e1);
-    assertThat(row.e0In()).hasValue(e0);
-    assertThat(row.l1In()).hasValue(l1);
+    assertThat(row.male().pitchMaxIn()).hasValue(e1);
+    assertThat(row.male().taper().e0In()).hasValue(e0);
+    assertThat(row.male().taper().l1In()).hasValue(l1);
   }
 
   // ASME B1.20.7 Tables 2-3 (secondary prints) for 0.75 to 2 in; the others are derived from the
@@ -107,7 +107,7 @@ final class ThreadTableTest {
 
     assertThat(row.threadsPerInch()).hasValue(tpi);
     assertThat(row.majorMaxIn()).hasValue(major);
-    assertThat(row.pitchMaxIn()).hasValue(pitch);
+    assertThat(row.male().pitchMaxIn()).hasValue(pitch);
   }
 
   // ISO 228-1 Table 1 (secondary print): threads per inch, major and minor diameter in mm. The
@@ -134,10 +134,10 @@ final class ThreadTableTest {
 
     assertThat(row.threadsPerInch()).hasValue(tpi);
     assertThat(row.majorMaxIn().orElseThrow()).isCloseTo(majorMm / 25.4, within(PRINTED));
-    assertThat(row.pitchMaxIn().orElseThrow())
+    assertThat(row.male().pitchMaxIn().orElseThrow())
         .isCloseTo((majorMm + minorMm) / 2 / 25.4, within(PRINTED));
     if (size == 1) {
-      assertThat(row.pitchMaxIn().orElseThrow()).isCloseTo(31.770 / 25.4, within(PRINTED));
+      assertThat(row.male().pitchMaxIn().orElseThrow()).isCloseTo(31.770 / 25.4, within(PRINTED));
     }
   }
 
@@ -162,7 +162,7 @@ final class ThreadTableTest {
 
     assertThat(row.threadsPerInch()).hasValue(tpi);
     assertThat(row.majorMaxIn().orElseThrow()).isCloseTo(majorMm / 25.4, within(PRINTED));
-    assertThat(row.smallEndMajorIn().orElseThrow())
+    assertThat(row.male().taper().smallEndMajorIn().orElseThrow())
         .isCloseTo((majorMm - gaugeMm / 16) / 25.4, within(PRINTED));
     assertThat(row("Rp", size).majorMaxIn()).isEqualTo(row.majorMaxIn());
   }
@@ -180,10 +180,12 @@ final class ThreadTableTest {
   void taper_pipe_thread_grows_by_one_in_sixteen_to_the_hand_tight_plane() {
     // ASME B1.20.1: E1 = E0 + 0.0625 L1. L1 is printed to 0.001 in.
     for (ThreadDimensions row : rows("NPT")) {
-      assertThat(row.pitchMaxIn().orElseThrow())
+      assertThat(row.male().pitchMaxIn().orElseThrow())
           .as(row.sizeIn() + " NPT")
           .isCloseTo(
-              row.e0In().orElseThrow() + row.l1In().orElseThrow() / 16, within(0.0625 * 0.0006));
+              row.male().taper().e0In().orElseThrow()
+                  + row.male().taper().l1In().orElseThrow() / 16,
+              within(0.0625 * 0.0006));
     }
   }
 
@@ -193,11 +195,11 @@ final class ThreadTableTest {
     for (ThreadDimensions row : rows("NPT")) {
       double pipe = row.majorMaxIn().orElseThrow();
       double pitch = row.pitchIn().orElseThrow();
-      assertThat(row.e0In().orElseThrow())
+      assertThat(row.male().taper().e0In().orElseThrow())
           .as(row.sizeIn() + " NPT")
           .isCloseTo(pipe - (0.05 * pipe + 1.1) * pitch, within(0.00002));
-      assertThat(row.smallEndMajorIn().orElseThrow())
-          .isCloseTo(row.e0In().orElseThrow() + 0.8 * pitch, within(PRINTED));
+      assertThat(row.male().taper().smallEndMajorIn().orElseThrow())
+          .isCloseTo(row.male().taper().e0In().orElseThrow() + 0.8 * pitch, within(PRINTED));
     }
   }
 
@@ -205,16 +207,16 @@ final class ThreadTableTest {
   void straight_hose_thread_shares_pitch_and_pitch_diameter_with_pipe_thread() {
     // ASME B1.20.1-2013 section 1.2 and 6.1.3: NPSH and NPSM are based on the NPT thread at E1.
     for (ThreadDimensions row : rows("NPSH")) {
-      if (row.pitchMaxIn().isPresent()) {
+      if (row.male().pitchMaxIn().isPresent()) {
         ThreadDimensions pipe = row("NPT", row.sizeIn());
         assertThat(row.threadsPerInch()).isEqualTo(pipe.threadsPerInch());
-        assertThat(row.pitchMaxIn().orElseThrow())
+        assertThat(row.male().pitchMaxIn().orElseThrow())
             .as(row.sizeIn() + " NPSH")
-            .isCloseTo(pipe.pitchMaxIn().orElseThrow(), within(PRINTED));
+            .isCloseTo(pipe.male().pitchMaxIn().orElseThrow(), within(PRINTED));
       }
     }
     for (ThreadDimensions row : rows("NPSM")) {
-      assertThat(row.pitchMaxIn()).isEqualTo(row("NPT", row.sizeIn()).pitchMaxIn());
+      assertThat(row.male().pitchMaxIn()).isEqualTo(row("NPT", row.sizeIn()).male().pitchMaxIn());
     }
   }
 
@@ -224,11 +226,11 @@ final class ThreadTableTest {
     double height = 0.75 * Math.sqrt(3) / 2;
     for (String family : List.of("NH", "NPSH")) {
       for (ThreadDimensions row : rows(family)) {
-        if (row.pitchMaxIn().isPresent()) {
+        if (row.male().pitchMaxIn().isPresent()) {
           assertThat(row.majorMaxIn().orElseThrow())
               .as(row.sizeIn() + " " + family)
               .isCloseTo(
-                  row.pitchMaxIn().orElseThrow() + height * row.pitchIn().orElseThrow(),
+                  row.male().pitchMaxIn().orElseThrow() + height * row.pitchIn().orElseThrow(),
                   within(0.00012));
         }
       }
@@ -240,7 +242,7 @@ final class ThreadTableTest {
     // ISO 228-1: height 0.640327 pitch.
     for (String family : List.of("G", "R")) {
       for (ThreadDimensions row : rows(family)) {
-        assertThat(row.majorMaxIn().orElseThrow() - row.pitchMaxIn().orElseThrow())
+        assertThat(row.majorMaxIn().orElseThrow() - row.male().pitchMaxIn().orElseThrow())
             .as(row.sizeIn() + " " + family)
             .isCloseTo(0.640327 * row.pitchIn().orElseThrow(), within(0.00012));
       }
@@ -251,13 +253,14 @@ final class ThreadTableTest {
   void every_male_thread_enters_its_female() {
     for (ThreadDimensions row : rows("NH")) {
       if (row.figuresHeld()) {
-        assertThat(row.femalePitchMinIn().orElseThrow())
-            .isGreaterThan(row.pitchMaxIn().orElseThrow());
-        assertThat(row.femaleMajorMinIn().orElseThrow())
+        assertThat(row.female().pitchMinIn().orElseThrow())
+            .isGreaterThan(row.male().pitchMaxIn().orElseThrow());
+        assertThat(row.female().majorMinIn().orElseThrow())
             .isGreaterThan(row.majorMaxIn().orElseThrow());
-        assertThat(row.majorMinIn().orElseThrow()).isLessThan(row.majorMaxIn().orElseThrow());
-        assertThat(row.femaleMinorMaxIn().orElseThrow())
-            .isGreaterThan(row.femaleMinorMinIn().orElseThrow());
+        assertThat(row.male().majorMinIn().orElseThrow())
+            .isLessThan(row.majorMaxIn().orElseThrow());
+        assertThat(row.female().minorMaxIn().orElseThrow())
+            .isGreaterThan(row.female().minorMinIn().orElseThrow());
       }
     }
   }
@@ -265,13 +268,13 @@ final class ThreadTableTest {
   @Test
   void every_figure_says_where_it_is_from_and_how_sure_it_is() {
     for (ThreadDimensions row : ThreadTable.all()) {
-      assertThat(row.source()).as("%s %s", row.sizeIn(), row.family()).isNotBlank();
-      assertThat(row.confidence()).isNotBlank();
+      assertThat(row.origin().source()).as("%s %s", row.sizeIn(), row.family()).isNotBlank();
+      assertThat(row.origin().confidence()).isNotBlank();
       assertThat(Families.find(row.family())).isPresent();
     }
     for (CouplingSize row : CouplingSize.all()) {
-      assertThat(row.source()).isNotBlank();
-      assertThat(row.confidence()).isNotBlank();
+      assertThat(row.origin().source()).isNotBlank();
+      assertThat(row.origin().confidence()).isNotBlank();
     }
   }
 

@@ -11,13 +11,14 @@ import java.util.List;
  * @param line 1 for the first
  * @param wanted what it is, in the words the quote names it by, without a count
  */
-public record Asked(int line, String wanted, int quantity) {
+public record RequestForPrice(int line, String wanted, int quantity) {
 
   /** What the quote still has no price for. */
-  public static List<Asked> of(Quote quote) {
-    List<Asked> asked = new ArrayList<>();
+  public static List<RequestForPrice> of(Quote quote) {
+    List<RequestForPrice> asked = new ArrayList<>();
     for (Unpriced lacking : quote.stillToSource()) {
-      asked.add(new Asked(asked.size() + 1, lacking.what(), Math.max(1, lacking.quantity())));
+      asked.add(
+          new RequestForPrice(asked.size() + 1, lacking.what(), Math.max(1, lacking.quantity())));
     }
     return asked;
   }

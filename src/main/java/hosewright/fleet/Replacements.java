@@ -8,11 +8,11 @@ import java.util.Set;
  * How many sections are to be replaced in each year, by place and kind. Under an age limit they are
  * whole numbers, under a law of survival expected ones.
  */
-public final class Demand {
+public final class Replacements {
   private final int years;
   private final Map<HoseAges.Place, double[]> byPlace = new LinkedHashMap<>();
 
-  Demand(int years) {
+  Replacements(int years) {
     this.years = years;
   }
 
@@ -30,13 +30,6 @@ public final class Demand {
 
   double of(HoseAges.Place place, int year) {
     return byPlace.get(place)[year];
-  }
-
-  /** Sections of each kind in a year, 1 for the first. */
-  public Map<HoseKind, Double> byKind(int year) {
-    Map<HoseKind, Double> kinds = new LinkedHashMap<>();
-    byPlace.forEach((place, counts) -> kinds.merge(place.kind(), counts[year], Double::sum));
-    return kinds;
   }
 
   /** All sections of a year. */

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 
 /** The sentences every paper of a quote carries: terms and cautions. */
-final class Terms {
-  private Terms() {}
+final class PrintedTerms {
+  private PrintedTerms() {}
 
   /** Headings and their sentences in the order papers show them; some may be empty. */
   static Map<String, List<String>> sections(Quote quote) {

@@ -3,14 +3,14 @@ package hosewright.line;
 import java.util.Comparator;
 
 /** How plans of one job stand to each other, the one to offer first. */
-final class Standing {
-  private Standing() {}
+final class PlanRank {
+  private PlanRank() {}
 
   /**
    * Plans that pass come first, then those that fail only in what lies in the job, then plans
    * without a part to source, then what fails least, then the cheaper.
    */
-  static final Comparator<Evaluated> BEST_FIRST = Standing::compare;
+  static final Comparator<Evaluated> BEST_FIRST = PlanRank::compare;
 
   private static int compare(Evaluated one, Evaluated other) {
     int order = Integer.compare(failing(one), failing(other));

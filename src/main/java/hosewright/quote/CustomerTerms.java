@@ -15,7 +15,7 @@ import org.joda.money.Money;
  * What one customer pays on one day: list price in force, then the quantity break, then the
  * customer's percentage or contract price, whichever is lower, rounded half-up to the cent.
  */
-public final class Terms implements NetPrice {
+public final class CustomerTerms implements NetPrice {
   private final Catalogue catalogue;
   private final Customer customer;
   private final LocalDate date;
@@ -23,7 +23,7 @@ public final class Terms implements NetPrice {
   /**
    * @param customer the buyer with the contract prices in force on the date
    */
-  public Terms(Catalogue catalogue, Customer customer, LocalDate date) {
+  public CustomerTerms(Catalogue catalogue, Customer customer, LocalDate date) {
     this.catalogue = catalogue;
     this.customer = customer;
     this.date = date;
@@ -36,7 +36,7 @@ public final class Terms implements NetPrice {
    */
   public static NetPrice of(Catalogue catalogue, Optional<Customer> customer, LocalDate date) {
     return customer
-        .<NetPrice>map(buyer -> new Terms(catalogue, buyer, date))
+        .<NetPrice>map(buyer -> new CustomerTerms(catalogue, buyer, date))
         .orElseGet(() -> catalogue.listPricesOn(date));
   }
 
