@@ -1,6 +1,9 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.desk.Refusals;
+import hosewright.desk.Signing;
+import hosewright.desk.TextLines;
 import hosewright.measure.Measures;
 import hosewright.order.Asked;
 import hosewright.problem.BadInputException;

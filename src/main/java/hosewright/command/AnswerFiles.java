@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Supplier;
+import hosewright.desk.NamedPath;
 import hosewright.order.Asked;
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;

@@ -15,10 +15,7 @@ import java.time.Instant;
 record BudgetPapers(Paper paper, Path folder, boolean overwrite) {
 
   static BudgetPapers of(Invocation in) {
-    return new BudgetPapers(
-        Papers.paper(in.value("paper").orElse("letter")),
-        Papers.folder(in.value("out")),
-        in.flag("overwrite"));
+    return new BudgetPapers(PaperOptions.paper(in), PaperOptions.folder(in), in.flag("overwrite"));
   }
 
   /** Writes the workbook and gives its file. */

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.CatalogueFolder;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;

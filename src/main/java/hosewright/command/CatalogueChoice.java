@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -8,7 +9,7 @@ import hosewright.shell.Invocation;
 import hosewright.store.CatalogueStore;
 import java.util.List;
 import java.util.function.Function;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** How commands name an item, a customer: whole, and completed from the books as it is typed. */
 final class CatalogueChoice {
@@ -16,25 +17,24 @@ final class CatalogueChoice {
 
   private CatalogueChoice() {}
 
-  static ArgumentSpec item(ObjectProvider<Books> books) {
+  static ArgumentSpec item(Supplier<Books> books) {
     return ArgumentSpec.required("ITEM", "the item's number, such as H175-DJ-50-15NH")
         .completing(typed -> numbers(books, typed));
   }
 
   /** Item numbers that begin so. */
-  static List<String> numbers(ObjectProvider<Books> books, String typed) {
+  static List<String> numbers(Supplier<Books> books, String typed) {
     return offered(books, open -> open.shelf().numbersBeginning(typed, OFFERED));
   }
 
   /** The ids of all customers. */
-  static List<String> customers(ObjectProvider<Books> books) {
+  static List<String> customers(Supplier<Books> books) {
     return offered(books, open -> open.buyers().ids());
   }
 
   /** Nothing is offered while the books cannot be had: the command itself will say why. */
-  private static List<String> offered(
-      ObjectProvider<Books> books, Function<Books, List<String>> values) {
-    try (Books open = books.getObject()) {
+  private static List<String> offered(Supplier<Books> books, Function<Books, List<String>> values) {
+    try (Books open = books.get()) {
       return values.apply(open);
     } catch (BadInputException e) {
       return List.of();

@@ -5,6 +5,8 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.ItemSearch;
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.Refusals;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -23,8 +25,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Finds items by what people remember of them. */
 final class CatalogueFindCommand extends ShellCommand {
@@ -33,9 +35,9 @@ final class CatalogueFindCommand extends ShellCommand {
   private static final int SHOWN = 20;
   private static final int MOST = 1_000;
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  CatalogueFindCommand(ObjectProvider<Books> books) {
+  CatalogueFindCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue find",
@@ -77,7 +79,7 @@ final class CatalogueFindCommand extends ShellCommand {
     Optional<Optional<ItemKind>> kind = refusals.read(() -> in.value("kind").map(this::kind));
     Optional<Integer> most = refusals.read(() -> most(in.required("most")));
     refusals.throwAny();
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       ItemSearch search = new ItemSearch(open.shelf().listings());
       ItemSearch.Found found =
           search.find(String.join(" ", in.arguments()), kind.orElse(Optional.empty()));

@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -14,13 +15,13 @@ import hosewright.store.CatalogueStore.LoadedPrice;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows every list price an item ever had, and which load brought it. */
 final class CatalogueHistoryCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  CatalogueHistoryCommand(ObjectProvider<Books> books) {
+  CatalogueHistoryCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue history",
@@ -35,7 +36,7 @@ final class CatalogueHistoryCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       CatalogueStore shelf = open.shelf();
       String number = CatalogueChoice.known(in, shelf);
       boolean listed = shelf.load(List.of(number)).item(number).isPresent();

@@ -5,6 +5,10 @@ import hosewright.catalogue.CatalogueDifference;
 import hosewright.catalogue.CatalogueDifference.FactChange;
 import hosewright.catalogue.CatalogueDifference.PriceChange;
 import hosewright.catalogue.Item;
+import hosewright.desk.Books;
+import hosewright.desk.CatalogueFolder;
+import hosewright.desk.NamedPath;
+import hosewright.desk.Refusals;
 import hosewright.quote.ContractPrice;
 import hosewright.quote.FreightBand;
 import hosewright.shell.Answer;
@@ -17,16 +21,16 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Takes a dealer's catalogue files into the books. */
 final class CatalogueLoadCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
   private final Notices notices;
 
-  CatalogueLoadCommand(ObjectProvider<Books> books, Notices notices) {
+  CatalogueLoadCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "catalogue load",
@@ -92,7 +96,7 @@ final class CatalogueLoadCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     CatalogueFolder folder = read(in, notices);
     boolean dry = in.flag("dry-run");
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Catalogue stands = open.kept().standing();
       CatalogueDifference difference =
           CatalogueDifference.between(stands, folder.catalogue(), open.today());

@@ -9,6 +9,7 @@ import hosewright.catalogue.Supplier;
 import hosewright.command.ShownItem.BreakPrice;
 import hosewright.command.ShownItem.CostAndMargin;
 import hosewright.command.ShownItem.SupplierTerms;
+import hosewright.desk.Books;
 import hosewright.line.PlanUse;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Margin;
@@ -24,13 +25,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Shows everything the books know about one item. */
 final class CatalogueShowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final java.util.function.Supplier<Books> books;
 
-  CatalogueShowCommand(ObjectProvider<Books> books) {
+  CatalogueShowCommand(java.util.function.Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue show",
@@ -49,7 +49,7 @@ final class CatalogueShowCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       String number = CatalogueChoice.known(in, open.shelf());
       Catalogue part = open.shelf().load(List.of(number));
       Item item =

@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
 import hosewright.order.SupplierAnswer;
 import hosewright.quote.Earnings;
 import hosewright.quote.Earnings.LineEarnings;

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Refusals;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.quote.ContractPrice;
@@ -14,13 +16,13 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Adds a customer with its terms. */
 final class CustomerAddCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  CustomerAddCommand(ObjectProvider<Books> books) {
+  CustomerAddCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "customer add",
@@ -41,7 +43,7 @@ final class CustomerAddCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Customers before = open.customers();
       Refusals refusals = new Refusals();
       CustomerForm form = new CustomerForm(in, refusals, open.today());

@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.csv.Limits;
+import hosewright.desk.Books;
+import hosewright.desk.Refusals;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -17,16 +19,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** A customer's terms as somebody types them. */
 final class CustomerForm {
   private static final String CONTRACT =
-      "item, price and first day, such as 'H175-DJ-50-15NH 165.00 from 2026-01-01 until 2026-12-31'";
+      "item, price and first day, such as 'H175-DJ-50-15NH 165.00 from 2026-01-01 until"
+          + " 2026-12-31'";
   private static final Pattern CONTRACT_PARTS =
       Pattern.compile("(\\S+)\\s+(\\S+)\\s+from\\s+(\\S+)(?:\\s+until\\s+(\\S+))?");
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
@@ -41,7 +44,7 @@ final class CustomerForm {
     this.today = today;
   }
 
-  static OptionSpec[] options(ObjectProvider<Books> books) {
+  static OptionSpec[] options(Supplier<Books> books) {
     return new OptionSpec[] {
       OptionSpec.value("id", "ID", "short id used in commands").asRequired(),
       OptionSpec.value("name", "NAME", "name on papers").asRequired(),
@@ -61,8 +64,8 @@ final class CustomerForm {
     };
   }
 
-  private static List<String> classes(ObjectProvider<Books> books) {
-    try (Books open = books.getObject()) {
+  private static List<String> classes(Supplier<Books> books) {
+    try (Books open = books.get()) {
       return open.marginFloors().classes();
     } catch (BadInputException e) {
       return List.of();

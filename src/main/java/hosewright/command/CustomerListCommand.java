@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.shell.Answer;
@@ -10,13 +11,13 @@ import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.math.BigDecimal;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists the customers on the books. */
 final class CustomerListCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  CustomerListCommand(ObjectProvider<Books> books) {
+  CustomerListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("customer list", Group.QUOTE, "Lists the customers", "customer list")
             .alias("customers"));
@@ -74,7 +75,7 @@ final class CustomerListCommand extends ShellCommand {
   }
 
   private Customers customers() {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       return open.customers();
     }
   }

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.shell.Answer;
@@ -9,13 +10,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows a customer with its terms. */
 final class CustomerShowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  CustomerShowCommand(ObjectProvider<Books> books) {
+  CustomerShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "customer show",
@@ -32,7 +33,7 @@ final class CustomerShowCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     boolean internal = in.flag("internal");
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Customers all = open.customers();
       Customer customer = all.get(in.argument(0).orElseThrow(), open.today());
       CustomerDocument document =

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -10,13 +12,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Copies the books into one file. */
 final class DataBackupCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  DataBackupCommand(ObjectProvider<Books> books) {
+  DataBackupCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("data backup", Group.DATA, "Copies all books into one file", "data backup")
             .alias("backup")
@@ -30,7 +32,7 @@ final class DataBackupCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Path file = open.backUp(in.argument(0).map(DataBackupCommand::path));
       BackedUp done = new BackedUp(file.toString(), Files.size(file));
       return Answer.of(

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -8,13 +9,13 @@ import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Puts a backup back. */
 final class DataRestoreCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  DataRestoreCommand(ObjectProvider<Books> books) {
+  DataRestoreCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "data restore",
@@ -35,7 +36,7 @@ final class DataRestoreCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     Path file = DataBackupCommand.path(in.argument(0).orElseThrow());
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Optional<String> before = open.restore(file).map(Path::toString);
       return Answer.of(
           new Restored(file.toString(), before.orElse(null)),

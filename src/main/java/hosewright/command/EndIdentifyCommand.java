@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Refusals;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -91,7 +92,8 @@ final class EndIdentifyCommand extends ShellCommand {
           od.orElse(""),
           od.isPresent()
               ? "give --od or --wrap, not both"
-              : "measure over the male thread and give --od 1.99in, or the paper strip --wrap 6.25in");
+              : "measure over the male thread and give --od 1.99in, or the paper strip --wrap"
+                  + " 6.25in");
     }
     return od.isPresent()
         ? Measurement.caliper(Measures.measuredIn("od", od.get()))

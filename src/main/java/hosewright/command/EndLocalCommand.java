@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.LocalRegister;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
@@ -31,7 +32,7 @@ final class EndLocalCommand extends ShellCommand {
                     .asRepeatable()
                     .completing(
                         () ->
-                            LocalRegister.in(workspace)
+                            LocalRegister.in(workspace.where())
                                 .read()
                                 .map(LocalThreads::districts)
                                 .orElse(List.of()))));
@@ -47,7 +48,7 @@ final class EndLocalCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    LocalRegister kept = LocalRegister.in(workspace);
+    LocalRegister kept = LocalRegister.in(workspace.where());
     Optional<LocalThreads> register = kept.read();
     String district = String.join(" ", in.arguments());
     if (register.isEmpty() && !district.isBlank()) {

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Refusals;
 import hosewright.problem.BadInputException;
 import hosewright.report.EndDrawing;
 import hosewright.report.Export;

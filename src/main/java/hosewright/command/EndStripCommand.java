@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Refusals;
 import hosewright.report.Export;
 import hosewright.report.Paper;
 import hosewright.report.StripPdf;
@@ -24,7 +25,7 @@ final class EndStripCommand extends ShellCommand {
                 Group.IDENTIFY,
                 "Writes a strip to cut out and wrap round a male thread, as PDF in true size",
                 "end strip --out quotes --paper letter --overwrite")
-            .with(Papers.options()));
+            .with(PaperOptions.options()));
   }
 
   record Strip(String file, String paper) {}
@@ -32,8 +33,8 @@ final class EndStripCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     Refusals refusals = new Refusals();
-    Optional<Paper> paper = refusals.read(() -> Papers.paper(in.value("paper").orElse("letter")));
-    Optional<Path> folder = refusals.read(() -> Papers.folder(in.value("out")));
+    Optional<Paper> paper = refusals.read(() -> PaperOptions.paper(in));
+    Optional<Path> folder = refusals.read(() -> PaperOptions.folder(in));
     refusals.throwAny();
     return strip(paper.orElseThrow(), folder.orElseThrow(), in.flag("overwrite"));
   }
@@ -46,7 +47,9 @@ final class EndStripCommand extends ShellCommand {
         new Strip(file.toString(), size),
         "Wrote "
             + file
-            + "\nPrint it at 100 %, and measure its bar before you trust it. Worn threads read small.");
+            + "\n"
+            + "Print it at 100 %, and measure its bar before you trust it. Worn threads read"
+            + " small.");
   }
 
   private static Path write(Export place, Paper paper) {

@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
+import hosewright.desk.Books;
 import hosewright.fleet.FleetBudget;
 import hosewright.fleet.FleetBudget.Need;
 import hosewright.jobfile.JobFile;

@@ -2,6 +2,10 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.Refusals;
+import hosewright.desk.Signing;
 import hosewright.fleet.AgencyLimits;
 import hosewright.fleet.BudgetMaker;
 import hosewright.fleet.BudgetRequest;
@@ -24,14 +28,14 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Budgets the replacement of an agency's hose over the coming years. */
 final class FleetBudgetCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  FleetBudgetCommand(ObjectProvider<Books> books) {
+  FleetBudgetCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet budget",
@@ -60,8 +64,8 @@ final class FleetBudgetCommand extends ShellCommand {
                 OptionSpec.value("quote", "CUSTOMER", "quote the first year's purchase for them")
                     .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.flag("workbook", "write the budget workbook"),
-                Signing.option())
-            .with(Papers.options()));
+                SignedBy.option())
+            .with(PaperOptions.options()));
     this.books = books;
   }
 
@@ -70,7 +74,7 @@ final class FleetBudgetCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       FleetStore fleet = FleetOptions.loaded(open);
       AgencyLimits limits = fleet.limits();
       BudgetRequest request = request(in, limits, open.today());
@@ -86,7 +90,7 @@ final class FleetBudgetCommand extends ShellCommand {
               .map(
                   id ->
                       new FirstPurchase(open, buyer.orElseThrow(), budget)
-                          .quote(Signing.as(in, Step.MAKE, open.now(), "")));
+                          .quote(Signing.as(SignedBy.name(in), Step.MAKE, open.now(), "")));
       Made made =
           new Made(
               budget,

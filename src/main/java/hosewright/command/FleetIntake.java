@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.csv.CellRows;
+import hosewright.desk.Books;
 import hosewright.fleet.AgencyLimits;
 import hosewright.fleet.InventoryReader;
 import hosewright.fleet.LimitReader;

@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.csv.CellRows;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
 import hosewright.fleet.InventoryReader;
 import hosewright.fleet.LimitReader;
 import hosewright.fleet.OutletReader;
@@ -16,13 +18,13 @@ import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Takes an agency's inventory of hose into the books. */
 final class FleetLoadCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  FleetLoadCommand(ObjectProvider<Books> books) {
+  FleetLoadCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet load",
@@ -67,7 +69,7 @@ final class FleetLoadCommand extends ShellCommand {
             in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
             List.of(InventoryReader.FORM),
             List.of(RecordReader.FORM, OutletReader.FORM, LimitReader.FORM));
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       return FleetIntake.load(open, tables, in.flag("replace"));
     }
   }

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -11,7 +12,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Reads what the fleet's commands take. */
 final class FleetOptions {
@@ -20,8 +21,8 @@ final class FleetOptions {
   private FleetOptions() {}
 
   /** Ids of sections on record that begin so. */
-  static List<String> sections(ObjectProvider<Books> books, String typed) {
-    try (Books open = books.getObject()) {
+  static List<String> sections(Supplier<Books> books, String typed) {
+    try (Books open = books.get()) {
       return open.fleet().idsBeginning(typed, OFFERED);
     }
   }

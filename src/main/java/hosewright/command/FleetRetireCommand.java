@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.fleet.AgencyLimits;
 import hosewright.fleet.DaysRecords;
 import hosewright.fleet.DaysRecords.Change;
@@ -23,15 +24,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Retires sections: those named, or all that a rule retires. */
 final class FleetRetireCommand extends ShellCommand {
   private static final int LISTED = 20;
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  FleetRetireCommand(ObjectProvider<Books> books) {
+  FleetRetireCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet retire",
@@ -63,7 +64,7 @@ final class FleetRetireCommand extends ShellCommand {
       throw new BadInputException("SECTION", "", "sections to retire, or --by-rules, not both");
     }
     Retired retired;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       FleetStore fleet = FleetOptions.loaded(open);
       LocalDate day = FleetOptions.day(in, "date", open.today());
       if (day.isAfter(open.today())) {

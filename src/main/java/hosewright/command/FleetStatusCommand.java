@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.fleet.FleetStatus;
 import hosewright.fleet.FleetTally;
 import hosewright.shell.Answer;
@@ -9,13 +10,13 @@ import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import hosewright.store.FleetStore;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows how an agency's hose stands. */
 final class FleetStatusCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  FleetStatusCommand(ObjectProvider<Books> books) {
+  FleetStatusCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet status",
@@ -29,7 +30,7 @@ final class FleetStatusCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     FleetStatus status;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       FleetStore fleet = FleetOptions.loaded(open);
       FleetTally tally = new FleetTally(fleet.limits(), FleetOptions.day(in, "date", open.today()));
       fleet.each(tally::add);

@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.csv.CellRows;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
 import hosewright.fleet.AgencyLimits;
 import hosewright.fleet.DaysRecords;
 import hosewright.fleet.DaysRecords.Change;
@@ -23,13 +25,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Enters a day's service tests and repairs, from a file or question by question. */
 final class FleetTestCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  FleetTestCommand(ObjectProvider<Books> books) {
+  FleetTestCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet test",
@@ -59,7 +61,7 @@ final class FleetTestCommand extends ShellCommand {
     if (tables.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was entered.");
     }
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Entered entered =
           BadRows.reported(
               in, () -> enter(FleetOptions.loaded(open), tables.get(), known.ids(), known.today()));
@@ -71,7 +73,7 @@ final class FleetTestCommand extends ShellCommand {
   private record Known(Set<String> ids, LocalDate today, AgencyLimits limits) {}
 
   private Known known() {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       FleetStore fleet = FleetOptions.loaded(open);
       return new Known(fleet.ids(), open.today(), fleet.limits());
     }

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.fleet.AgencyLimits;
 import hosewright.fleet.HoseRecord;
 import hosewright.fleet.Retirement;
@@ -24,13 +25,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows one section's life, and by which rule and record it left service. */
 final class FleetTraceCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  FleetTraceCommand(ObjectProvider<Books> books) {
+  FleetTraceCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet trace",
@@ -77,7 +78,7 @@ final class FleetTraceCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     String id = in.argument(0).orElseThrow();
     Trace trace;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       FleetStore fleet = FleetOptions.loaded(open);
       SectionLife life =
           fleet.find(id).orElseThrow(() -> new BadInputException(List.of(unknown(id, fleet))));

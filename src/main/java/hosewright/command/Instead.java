@@ -1,12 +1,14 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Stock;
 import hosewright.line.StockBridges;
 import hosewright.line.StockBridges.Way;
 import hosewright.problem.BadInputException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /**
  * What to buy where two ends do not mate.
@@ -18,8 +20,8 @@ record Instead(BridgeDocument bridge, String sentence) {
   static final Instead NOTHING = new Instead(null, "");
 
   /** The shortest bridge in the books, else the adapter to look for elsewhere. */
-  static Instead of(End a, End b, ObjectProvider<Books> books) {
-    try (Books open = books.getObject()) {
+  static Instead of(End a, End b, Supplier<Books> books) {
+    try (Books open = books.get()) {
       return of(a, b, Stock.bridges(open));
     } catch (BadInputException e) {
       // A verdict is a matter of safety: it is given even where the books are out of reach.

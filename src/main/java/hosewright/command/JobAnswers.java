@@ -2,6 +2,9 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.ItemKind;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
+import hosewright.desk.Planning;
 import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
@@ -20,8 +23,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
@@ -38,7 +41,7 @@ final class JobAnswers {
    *
    * @param books where the customers offered on the tab key are kept
    */
-  static OptionSpec[] options(ObjectProvider<Books> books) {
+  static OptionSpec[] options(Supplier<Books> books) {
     List<OptionSpec> options = new ArrayList<>();
     options.add(
         OptionSpec.value("job", "FILE", "a job file; options given beside it win")
@@ -129,10 +132,10 @@ final class JobAnswers {
    * @return empty when a person was asked and broke off
    */
   static Optional<Map<JobField, String>> gather(
-      Invocation in, ObjectProvider<Books> books, boolean forQuote) {
+      Invocation in, Supplier<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       Desk desk;
-      try (Books open = books.getObject()) {
+      try (Books open = books.get()) {
         desk = desk(open);
       }
       return new Interview(in.asker().get(), desk, forQuote).answers();

@@ -1,5 +1,8 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Refusals;
+import hosewright.desk.Stock;
 import hosewright.line.StockBridges;
 import hosewright.line.StockBridges.Way;
 import hosewright.problem.BadInputException;
@@ -15,17 +18,17 @@ import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Finds the adapters that go between two ends. */
 final class JointBridgeCommand extends ShellCommand {
   private static final int MOST_SHOWN = 9;
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  JointBridgeCommand(ObjectProvider<Books> books) {
+  JointBridgeCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "joint bridge",
@@ -96,7 +99,7 @@ final class JointBridgeCommand extends ShellCommand {
   }
 
   private Answer answer(End from, End to, int show, Optional<String> customer) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       StockBridges stock = Stock.bridges(open, customer);
       boolean asTheyAre = Mating.of(from, to).mates();
       List<BridgeDocument> found =

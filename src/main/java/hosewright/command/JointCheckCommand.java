@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Refusals;
 import hosewright.report.Export;
 import hosewright.report.JointDrawing;
 import hosewright.shell.Answer;
@@ -16,14 +18,14 @@ import hosewright.thread.Verdict;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Says whether two ends join, how the joint seals, and whether it comes apart. */
 final class JointCheckCommand extends ShellCommand {
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  JointCheckCommand(ObjectProvider<Books> books) {
+  JointCheckCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "joint check",

@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
@@ -17,14 +19,14 @@ import hosewright.shell.Table;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Sets the best line of every hose size side by side. */
 final class LineCompareCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  LineCompareCommand(ObjectProvider<Books> books) {
+  LineCompareCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line compare",
@@ -94,7 +96,7 @@ final class LineCompareCommand extends ShellCommand {
       return front(job, units);
     }
     List<Size> sizes;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       sizes = new Planning(open).planner(job).plansBySize(job).stream().map(Size::of).toList();
     }
     return sizes.stream().anyMatch(Size::feasible)
@@ -103,7 +105,7 @@ final class LineCompareCommand extends ShellCommand {
   }
 
   private Answer front(Job job, UnitSystem units) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       TradeOffTable table =
           TradeOffTable.of(
               job, new Planning(open).planner(job).front(job, TradeOffTable.MOST_ROWS));

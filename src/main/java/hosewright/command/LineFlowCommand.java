@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
 import hosewright.line.Flowing;
 import hosewright.line.Job;
 import hosewright.line.JobField;
@@ -14,13 +16,13 @@ import hosewright.shell.ShellCommand;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Finds the flow that arrives through the line planned for a job. */
 final class LineFlowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  LineFlowCommand(ObjectProvider<Books> books) {
+  LineFlowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line flow",
@@ -42,7 +44,7 @@ final class LineFlowCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was calculated.");
     }
     Job job = JobForm.read(answers.get());
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       return new Planning(open)
           .planner(job)
           .flow(job)

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
@@ -16,15 +18,15 @@ import hosewright.shell.ShellCommand;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Plans a line for a job. */
 final class LinePlanCommand extends ShellCommand {
   private static final String EXPLAIN = "explain";
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  LinePlanCommand(ObjectProvider<Books> books) {
+  LinePlanCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line plan",
@@ -51,7 +53,7 @@ final class LinePlanCommand extends ShellCommand {
     }
     Job job = JobForm.read(answers.get());
     boolean working = in.flag(WorkingText.NAME);
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Planner planner = new Planning(open).planner(job);
       if (!in.flag(EXPLAIN)) {
         LinePlan plan = planner.plan(job);

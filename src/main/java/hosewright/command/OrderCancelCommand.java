@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Signing;
 import hosewright.order.Cancelled;
 import hosewright.order.Cancelled.Bought;
 import hosewright.order.Order;
@@ -15,14 +17,14 @@ import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Cancels an order of which nothing has gone, and frees what it held. */
 final class OrderCancelCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderCancelCommand(ObjectProvider<Books> books) {
+  OrderCancelCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order cancel",
@@ -38,7 +40,7 @@ final class OrderCancelCommand extends ShellCommand {
                         "what becomes of goods still to come: close, or keep for the shelf")
                     .completing("close", "keep")
                     .withDefaultSaid("close, unless some came in part"),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 
@@ -61,7 +63,7 @@ final class OrderCancelCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     String reason = Signing.sentence("reason", in.required("reason"));
     Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Order order = OrderChoice.order(in, open);
       Cancelled done =
           open.orders().cancel(order.number(), bought, OrderChoice.actor(in, open), reason);

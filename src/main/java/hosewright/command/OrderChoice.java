@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Signing;
 import hosewright.order.Order;
 import hosewright.order.OrderBook;
 import hosewright.order.PurchaseOrder;
@@ -16,18 +18,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** How commands name an order, a purchase order and quantities of their lines. */
 final class OrderChoice {
   private OrderChoice() {}
 
-  static ArgumentSpec argument(ObjectProvider<Books> books) {
+  static ArgumentSpec argument(Supplier<Books> books) {
     return ArgumentSpec.required("NUMBER", "the order's number, such as O-000001")
         .completing(() -> numbers(books, OrderChoice::orders));
   }
 
-  static ArgumentSpec purchaseArgument(ObjectProvider<Books> books) {
+  static ArgumentSpec purchaseArgument(Supplier<Books> books) {
     return ArgumentSpec.required("NUMBER", "the purchase order's number, such as P-000001")
         .completing(() -> numbers(books, OrderChoice::purchases));
   }
@@ -87,7 +89,7 @@ final class OrderChoice {
   }
 
   static OrderBook.Actor actor(Invocation in, Books books) {
-    return new OrderBook.Actor(Signing.name(in), books.now());
+    return Signing.actor(SignedBy.name(in), books.now());
   }
 
   private static String canonical(String letter, String typed) {
@@ -104,8 +106,8 @@ final class OrderChoice {
   }
 
   private static List<String> numbers(
-      ObjectProvider<Books> books, Function<OrderBook, List<String>> which) {
-    try (Books open = books.getObject()) {
+      Supplier<Books> books, Function<OrderBook, List<String>> which) {
+    try (Books open = books.get()) {
       return which.apply(open.orders());
     }
   }

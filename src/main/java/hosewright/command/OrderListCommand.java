@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.shell.Answer;
@@ -10,13 +11,13 @@ import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.time.LocalDate;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists the orders on the books. */
 final class OrderListCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderListCommand(ObjectProvider<Books> books) {
+  OrderListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("order list", Group.BUY, "Lists the orders", "order list").alias("orders"));
     this.books = books;
@@ -38,7 +39,7 @@ final class OrderListCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     List<Heading> headings;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       headings = open.orders().list().stream().map(OrderListCommand::heading).toList();
     }
     return Answer.of(

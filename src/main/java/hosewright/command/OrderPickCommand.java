@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
 import hosewright.problem.BadInputException;
@@ -11,13 +13,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Prints what the store room picks for an order and what the bench makes of it. */
 final class OrderPickCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderPickCommand(ObjectProvider<Books> books) {
+  OrderPickCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order pick",
@@ -37,7 +39,7 @@ final class OrderPickCommand extends ShellCommand {
     BenchCard card;
     Slip slip;
     String dealer;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       order = OrderChoice.order(in, open);
       if (order.cancellation().isPresent()) {
         throw new BadInputException("number", order.number(), "an order that is not cancelled");
@@ -51,6 +53,7 @@ final class OrderPickCommand extends ShellCommand {
     return Answer.of(
         new Picked(order.number(), slip, card, files),
         screen ->
-            SlipFiles.text(slip, screen) + (files.isEmpty() ? "" : "\n\n" + Papers.said(files)));
+            SlipFiles.text(slip, screen)
+                + (files.isEmpty() ? "" : "\n\n" + PaperOptions.said(files)));
   }
 }

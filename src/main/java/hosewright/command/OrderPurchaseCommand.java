@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.quote.Dealer;
@@ -15,13 +17,13 @@ import hosewright.shell.ShellCommand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Prints a purchase order for its supplier. */
 final class OrderPurchaseCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderPurchaseCommand(ObjectProvider<Books> books) {
+  OrderPurchaseCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order purchase",
@@ -40,7 +42,7 @@ final class OrderPurchaseCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     PurchaseOrder purchase;
     Dealer dealer;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       purchase = OrderChoice.purchase(in, open);
       dealer = Papers.dealer(open.terms());
     }
@@ -49,7 +51,8 @@ final class OrderPurchaseCommand extends ShellCommand {
     return Answer.of(
         new Purchased(purchase.number(), purchase.supplier(), slip, files),
         screen ->
-            SlipFiles.text(slip, screen) + (files.isEmpty() ? "" : "\n\n" + Papers.said(files)));
+            SlipFiles.text(slip, screen)
+                + (files.isEmpty() ? "" : "\n\n" + PaperOptions.said(files)));
   }
 
   private static Slip slip(PurchaseOrder purchase, Dealer dealer, boolean internal) {

@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderBook.Actor;
 import hosewright.order.Raising;
@@ -13,13 +14,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Raises an order from an accepted quote: reserves what is free and buys the rest. */
 final class OrderRaiseCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderRaiseCommand(ObjectProvider<Books> books) {
+  OrderRaiseCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order raise",
@@ -29,13 +30,13 @@ final class OrderRaiseCommand extends ShellCommand {
             .with(QuoteChoice.argument(books))
             .with(
                 OptionSpec.flag("no-top-up", "do not buy more to reach a supplier's minimum order"),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote quote = QuoteChoice.latest(in, open);
       QuoteLife.take(quote, Step.ORDER);
       Actor actor = OrderChoice.actor(in, open);

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
@@ -10,14 +11,14 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Takes in what a supplier delivered, all or part of it. */
 final class OrderReceiveCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderReceiveCommand(ObjectProvider<Books> books) {
+  OrderReceiveCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order receive",
@@ -26,13 +27,13 @@ final class OrderReceiveCommand extends ShellCommand {
                 "order receive P-000001 --line 1=4")
             .alias("receive")
             .with(OrderChoice.purchaseArgument(books))
-            .with(OrderChoice.lines(), Signing.option()));
+            .with(OrderChoice.lines(), SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       PurchaseOrder purchase = OrderChoice.purchase(in, open);
       Map<Integer, Integer> came =
           OrderChoice.quantities(in).orElseGet(() -> outstanding(purchase));

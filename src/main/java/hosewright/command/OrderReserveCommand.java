@@ -1,18 +1,19 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Reserves for an order what has become free since it was raised. */
 final class OrderReserveCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderReserveCommand(ObjectProvider<Books> books) {
+  OrderReserveCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order reserve",
@@ -25,7 +26,7 @@ final class OrderReserveCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Order order = OrderChoice.order(in, open);
       return OrderShowCommand.answer(open.orders().reserve(order.number()), false);
     }

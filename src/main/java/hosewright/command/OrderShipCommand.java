@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.problem.BadInputException;
@@ -9,14 +10,14 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Ships what is reserved for an order, all or part of it. */
 final class OrderShipCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderShipCommand(ObjectProvider<Books> books) {
+  OrderShipCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order ship",
@@ -25,13 +26,13 @@ final class OrderShipCommand extends ShellCommand {
                 "order ship O-000001 --line 1=4")
             .alias("ship")
             .with(OrderChoice.argument(books))
-            .with(OrderChoice.lines(), Signing.option()));
+            .with(OrderChoice.lines(), SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Order order = OrderChoice.order(in, open);
       Map<Integer, Integer> going = OrderChoice.quantities(in).orElseGet(() -> reserved(order));
       boolean onlyWork = order.lines().stream().noneMatch(OrderLine::isGoods);

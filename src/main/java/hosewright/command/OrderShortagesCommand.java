@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
@@ -13,13 +14,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists what orders wait for: how much, from whom, since when overdue. */
 final class OrderShortagesCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderShortagesCommand(ObjectProvider<Books> books) {
+  OrderShortagesCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
             "order shortages",
@@ -49,7 +50,7 @@ final class OrderShortagesCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     List<Shortage> all = new ArrayList<>();
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       for (Order order : open.orders().list()) {
         order.lines().stream()
             .filter(line -> line.shortage() > 0)

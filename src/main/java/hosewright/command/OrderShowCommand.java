@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
@@ -13,14 +14,14 @@ import hosewright.shell.ShellCommand;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Shows an order: its lines, where their goods stand, what was bought for it. */
 final class OrderShowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderShowCommand(ObjectProvider<Books> books) {
+  OrderShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order show",
@@ -118,7 +119,7 @@ final class OrderShowCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       return answer(OrderChoice.order(in, open), in.flag("internal"));
     }
   }

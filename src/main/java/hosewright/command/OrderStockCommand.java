@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Stock;
 import hosewright.order.OrderBook.StockLine;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -12,13 +14,13 @@ import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows what came, went, is on hand, promised and bought, and whether it balances. */
 final class OrderStockCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  OrderStockCommand(ObjectProvider<Books> books) {
+  OrderStockCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order stock",
@@ -30,7 +32,7 @@ final class OrderStockCommand extends ShellCommand {
                 ArgumentSpec.optional("ITEM", "one item; left out, all that moved or is promised")
                     .completing(
                         () -> {
-                          try (Books open = books.getObject()) {
+                          try (Books open = books.get()) {
                             return open.orders().stock().stream()
                                 .map(StockLine::stockCode)
                                 .toList();
@@ -61,7 +63,7 @@ final class OrderStockCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     List<StockLine> all;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       open.shelf();
       all = open.orders().stock();
     }
@@ -99,8 +101,9 @@ final class OrderStockCommand extends ShellCommand {
                   ? ("\nThe books balance: for each of %d items, stock in is stock out and on hand,"
                           + " and what is reserved is what orders hold.")
                       .formatted(all.size())
-                  : "\nThe books do not balance: some stock on hand has no record, or some of what is"
-                      + " reserved no order.");
+                  : "\n"
+                      + "The books do not balance: some stock on hand has no record, or some of"
+                      + " what is reserved no order.");
         });
   }
 

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.NamedPath;
+import hosewright.desk.Refusals;
 import hosewright.problem.BadInputException;
 import hosewright.report.Export;
 import hosewright.shell.Invocation;

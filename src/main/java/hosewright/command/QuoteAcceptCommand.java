@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -7,13 +8,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Notes that a buyer took a quote; an order can then be raised from it. */
 final class QuoteAcceptCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteAcceptCommand(ObjectProvider<Books> books) {
+  QuoteAcceptCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote accept",
@@ -23,7 +24,7 @@ final class QuoteAcceptCommand extends ShellCommand {
             .with(QuoteChoice.argument(books))
             .with(
                 OptionSpec.value("note", "TEXT", "for example the number of their order"),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 

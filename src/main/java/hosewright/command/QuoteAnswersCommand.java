@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.Signing;
 import hosewright.order.Asked;
 import hosewright.order.Comparison;
 import hosewright.order.SupplierAnswer;
@@ -22,16 +24,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Sets suppliers' answers side by side and notes whose is taken. */
 final class QuoteAnswersCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteAnswersCommand(ObjectProvider<Books> books) {
+  QuoteAnswersCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote answers",
@@ -50,7 +52,7 @@ final class QuoteAnswersCommand extends ShellCommand {
                 OptionSpec.value(
                         "rate", "CODE=RATE", "what one of a foreign currency is in ours: CAD=0.73")
                     .asRepeatable(),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 
@@ -75,7 +77,7 @@ final class QuoteAnswersCommand extends ShellCommand {
     Optional<String> reason = in.value("reason").map(text -> Signing.sentence("reason", text));
     Map<CurrencyUnit, BigDecimal> rates = rates(in);
     Map<Integer, String> overrides = overrides(in);
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
       List<Asked> asked = Asked.of(quote);
       List<SupplierAnswer> answers =

@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.Supplier;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
 import hosewright.order.Asked;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -20,13 +22,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Writes sheets that ask suppliers for the price of what a quote has none for. */
 final class QuoteAskCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final java.util.function.Supplier<Books> books;
 
-  QuoteAskCommand(ObjectProvider<Books> books) {
+  QuoteAskCommand(java.util.function.Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote ask",
@@ -39,7 +40,7 @@ final class QuoteAskCommand extends ShellCommand {
                     .asRequired()
                     .asRepeatable()
                     .completing(() -> codes(books)))
-            .with(Papers.options()));
+            .with(PaperOptions.options()));
     this.books = books;
   }
 
@@ -47,12 +48,12 @@ final class QuoteAskCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Paper paper = Papers.paper(in.value("paper").orElse("letter"));
-    Path folder = Papers.folder(in.value("out"));
+    Paper paper = PaperOptions.paper(in);
+    Path folder = PaperOptions.folder(in);
     List<AskSheet> sheets = new ArrayList<>();
     List<Asked> asked;
     Quote quote;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
       asked = Asked.of(quote);
       if (asked.isEmpty()) {
@@ -69,7 +70,7 @@ final class QuoteAskCommand extends ShellCommand {
       }
     }
     List<String> files = write(sheets, folder, paper, in.flag("overwrite"));
-    return Answer.of(new AskedFor(quote.number(), asked, files), Papers.said(files));
+    return Answer.of(new AskedFor(quote.number(), asked, files), PaperOptions.said(files));
   }
 
   private static List<String> write(
@@ -118,8 +119,8 @@ final class QuoteAskCommand extends ShellCommand {
     return chosen;
   }
 
-  private static List<String> codes(ObjectProvider<Books> books) {
-    try (Books open = books.getObject()) {
+  private static List<String> codes(java.util.function.Supplier<Books> books) {
+    try (Books open = books.get()) {
       return open.shelf().suppliers().stream().map(Supplier::code).toList();
     }
   }

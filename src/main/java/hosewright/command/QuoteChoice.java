@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -12,9 +13,9 @@ import hosewright.shell.OptionSpec;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** How commands name a quote: by number, and by revision where it is not the latest. */
 final class QuoteChoice {
@@ -23,17 +24,17 @@ final class QuoteChoice {
 
   private QuoteChoice() {}
 
-  static ArgumentSpec argument(ObjectProvider<Books> books) {
+  static ArgumentSpec argument(Supplier<Books> books) {
     return argument(books, "NUMBER", "the quote's number, such as Q-000001");
   }
 
-  static ArgumentSpec argument(ObjectProvider<Books> books, String placeholder, String meaning) {
+  static ArgumentSpec argument(Supplier<Books> books, String placeholder, String meaning) {
     return ArgumentSpec.required(placeholder, meaning).completing(() -> numbers(books));
   }
 
   /** What completion offers. */
-  static List<String> numbers(ObjectProvider<Books> books) {
-    try (Books open = books.getObject()) {
+  static List<String> numbers(Supplier<Books> books) {
+    try (Books open = books.get()) {
       return numbers(open.quotes());
     }
   }

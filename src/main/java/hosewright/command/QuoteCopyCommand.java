@@ -1,5 +1,8 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Revising;
+import hosewright.desk.Signing;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
 import hosewright.quote.Amendments;
@@ -14,18 +17,19 @@ import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Map;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Makes a new quote of the same parts at today's prices. */
 final class QuoteCopyCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteCopyCommand(ObjectProvider<Books> books) {
+  QuoteCopyCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote copy",
                 Group.QUOTE,
-                "Makes a new quote of the same parts at today's prices, for the same or another buyer",
+                "Makes a new quote of the same parts at today's prices, for the same or another"
+                    + " buyer",
                 "quote copy Q-000001 --customer DUNMERE-CON")
             .with(QuoteChoice.argument(books))
             .with(
@@ -36,13 +40,13 @@ final class QuoteCopyCommand extends ShellCommand {
                 OptionSpec.value("title", "TEXT", "a short name for the papers")
                     .withDefaultSaid("the same"),
                 AmendmentOptions.terms(),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote seen = QuoteChoice.of(in, open);
       String id = in.value("customer").orElse(seen.customer().id());
       Customer customer = open.customers().get(id, open.today());
@@ -52,7 +56,7 @@ final class QuoteCopyCommand extends ShellCommand {
       job.put(JobField.TITLE, title);
       job.put(JobField.CUSTOMER, id);
       job.remove(JobField.DATE);
-      Amendments amendments = Revising.withTerms(in, open, kept(seen, customer));
+      Amendments amendments = Revising.withTerms(in.value("terms"), open, kept(seen, customer));
       Quote copy =
           open.quotes()
               .saveNew(
@@ -60,7 +64,10 @@ final class QuoteCopyCommand extends ShellCommand {
                       open.revisions()
                           .copied(seen, number, customer, title, JobFile.write(job), amendments),
                   Signing.as(
-                      in, Step.COPY, open.now(), "from " + seen.number() + "-r" + seen.revision()));
+                      SignedBy.name(in),
+                      Step.COPY,
+                      open.now(),
+                      "from " + seen.number() + "-r" + seen.revision()));
       return Answer.of(copy, screen -> QuoteText.of(copy, screen));
     }
   }

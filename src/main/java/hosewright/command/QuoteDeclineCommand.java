@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -7,13 +8,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Notes that a buyer did not take a quote, and why. */
 final class QuoteDeclineCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteDeclineCommand(ObjectProvider<Books> books) {
+  QuoteDeclineCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote decline",
@@ -23,7 +24,7 @@ final class QuoteDeclineCommand extends ShellCommand {
             .with(QuoteChoice.argument(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "what the buyer said").asRequired(),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Revising;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;
@@ -10,13 +12,13 @@ import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Says what changed between two quotes or revisions: job, parts, prices, and why. */
 final class QuoteDiffCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteDiffCommand(ObjectProvider<Books> books) {
+  QuoteDiffCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote diff",
@@ -33,7 +35,7 @@ final class QuoteDiffCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       QuoteStore quotes = open.quotes();
       Quote first = QuoteChoice.named(in.argument(0).orElseThrow(), quotes);
       QuoteDiff diff =

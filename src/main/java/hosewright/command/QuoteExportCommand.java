@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
 import hosewright.quote.Dealer;
 import hosewright.quote.Quote;
 import hosewright.shell.Answer;
@@ -9,13 +11,13 @@ import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Writes a quote's papers into a folder. */
 final class QuoteExportCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteExportCommand(ObjectProvider<Books> books) {
+  QuoteExportCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote export",
@@ -29,7 +31,7 @@ final class QuoteExportCommand extends ShellCommand {
                 OptionSpec.value("as", "KINDS", "which papers: " + String.join(", ", Papers.KINDS))
                     .withDefault("workbook")
                     .completingList(() -> Papers.KINDS))
-            .with(Papers.options()));
+            .with(PaperOptions.options()));
     this.books = books;
   }
 
@@ -37,14 +39,15 @@ final class QuoteExportCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Papers papers = Papers.of("as", in.value("as").orElseThrow(), in);
+    Papers papers = PaperOptions.papers("as", in.value("as").orElseThrow(), in);
     Quote quote;
     Dealer dealer;
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       quote = QuoteChoice.of(in, open);
       dealer = Papers.dealer(open.terms());
     }
     List<String> files = papers.write(quote, dealer);
-    return Answer.of(new Exported(quote.number(), quote.revision(), files), Papers.said(files));
+    return Answer.of(
+        new Exported(quote.number(), quote.revision(), files), PaperOptions.said(files));
   }
 }

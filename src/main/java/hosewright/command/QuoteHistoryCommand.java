@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore.Logged;
@@ -13,13 +14,13 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists every step taken with a quote: what, who, when and why. */
 final class QuoteHistoryCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteHistoryCommand(ObjectProvider<Books> books) {
+  QuoteHistoryCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote history",
@@ -46,7 +47,7 @@ final class QuoteHistoryCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     boolean internal = in.flag("internal");
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
       List<Logged> log = open.quotes().steps(quote.number());
       ZoneId zone = open.zone();
@@ -81,7 +82,7 @@ final class QuoteHistoryCommand extends ShellCommand {
         + "-r"
         + logged.revision()
         + " "
-        + Signing.words(logged.step(), zone)
+        + SignedBy.words(logged.step(), zone)
         + (internal ? floor(logged.step().floor()) : "");
   }
 

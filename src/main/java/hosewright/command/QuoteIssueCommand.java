@@ -1,5 +1,8 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.Signing;
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Dealer;
@@ -20,16 +23,16 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Issues a quote: from then on it is what the buyer holds in hand, and never changes. */
 final class QuoteIssueCommand extends ShellCommand {
   private static final int LONGEST_DAYS = 3650;
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
   private final Notices notices;
 
-  QuoteIssueCommand(ObjectProvider<Books> books, Notices notices) {
+  QuoteIssueCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "quote issue",
@@ -47,8 +50,8 @@ final class QuoteIssueCommand extends ShellCommand {
                     "allow-below-floor", "issue it though it earns less than the customer's floor"),
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS),
-                Signing.option())
-            .with(Papers.options()));
+                SignedBy.option())
+            .with(PaperOptions.options()));
     this.books = books;
     this.notices = notices;
   }
@@ -64,8 +67,9 @@ final class QuoteIssueCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Papers> papers = in.value("export").map(kinds -> Papers.of("export", kinds, in));
-    try (Books open = books.getObject()) {
+    Optional<Papers> papers =
+        in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in));
+    try (Books open = books.get()) {
       Quote seen = QuoteChoice.latest(in, open);
       QuoteLife.take(seen, Step.ISSUE);
       LocalDate validUntil = validUntil(in, open);
@@ -88,16 +92,16 @@ final class QuoteIssueCommand extends ShellCommand {
               issued.status(),
               issued.validUntil(),
               issued.leadDays(),
-              Signing.name(in),
+              step.by(),
               files),
           "Issued %s revision %d by %s: valid until %s, ready %d days after a firm order.%s"
               .formatted(
                   issued.number(),
                   issued.revision(),
-                  Signing.name(in),
+                  step.by(),
                   issued.validUntil(),
                   issued.leadDays(),
-                  files.isEmpty() ? "" : "\n" + Papers.said(files)));
+                  files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
     }
   }
 
@@ -115,7 +119,7 @@ final class QuoteIssueCommand extends ShellCommand {
 
   /** The step, marked when it goes out under the floor or nobody can tell. */
   private static Signed signed(Invocation in, Books open, Quote quote) {
-    Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
+    Signed step = Signing.as(SignedBy.name(in), Step.ISSUE, open.now(), "");
     Margin.Standing standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
     if (standing == Margin.Standing.BELOW && !in.flag("allow-below-floor")) {
       throw new BadInputException(

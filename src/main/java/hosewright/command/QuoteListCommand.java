@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
 import hosewright.quote.QuoteHeading;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -10,13 +11,13 @@ import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.util.List;
 import java.util.Locale;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists the quotes on the books. */
 final class QuoteListCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteListCommand(ObjectProvider<Books> books) {
+  QuoteListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("quote list", Group.QUOTE, "Lists the quotes", "quote list")
             .alias("quotes"));
@@ -52,7 +53,7 @@ final class QuoteListCommand extends ShellCommand {
   }
 
   private List<QuoteHeading> quotes() {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       return open.quotes().list();
     }
   }

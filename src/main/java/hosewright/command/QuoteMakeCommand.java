@@ -1,5 +1,10 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.Planning;
+import hosewright.desk.Signing;
+import hosewright.desk.TextLines;
 import hosewright.jobfile.JobFile;
 import hosewright.line.Job;
 import hosewright.line.JobField;
@@ -20,13 +25,13 @@ import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Plans a job for a customer and keeps the priced plan as a numbered quote. */
 final class QuoteMakeCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteMakeCommand(ObjectProvider<Books> books) {
+  QuoteMakeCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote make",
@@ -38,8 +43,8 @@ final class QuoteMakeCommand extends ShellCommand {
             .with(
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS))
-            .with(Papers.options())
-            .with(AmendmentOptions.terms(), Signing.option()));
+            .with(PaperOptions.options())
+            .with(AmendmentOptions.terms(), SignedBy.option()));
     this.books = books;
   }
 
@@ -50,8 +55,9 @@ final class QuoteMakeCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
     Job job = JobForm.read(answers.get());
-    Optional<Papers> papers = in.value("export").map(kinds -> Papers.of("export", kinds, in));
-    try (Books open = books.getObject()) {
+    Optional<Papers> papers =
+        in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in));
+    try (Books open = books.get()) {
       if (job.customer().isEmpty()) {
         throw open.customers().noneNamed();
       }
@@ -68,7 +74,8 @@ final class QuoteMakeCommand extends ShellCommand {
       return Answer.of(
           quote,
           screen ->
-              QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + Papers.said(files)));
+              QuoteText.of(quote, screen)
+                  + (files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
     }
   }
 
@@ -105,6 +112,6 @@ final class QuoteMakeCommand extends ShellCommand {
                       open.now()),
                   prices);
             },
-            Signing.as(in, Step.MAKE, open.now(), ""));
+            Signing.as(SignedBy.name(in), Step.MAKE, open.now(), ""));
   }
 }

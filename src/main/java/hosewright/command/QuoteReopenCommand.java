@@ -1,5 +1,9 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Revising;
+import hosewright.desk.Revising.Revised;
+import hosewright.desk.Signing;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
@@ -9,13 +13,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Takes up a quote that was accepted, declined or expired, as a new revision. */
 final class QuoteReopenCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteReopenCommand(ObjectProvider<Books> books) {
+  QuoteReopenCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote reopen",
@@ -26,13 +30,13 @@ final class QuoteReopenCommand extends ShellCommand {
             .with(
                 OptionSpec.value("reason", "TEXT", "why").asRequired(),
                 AmendmentOptions.terms(),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote seen = QuoteChoice.latest(in, open);
       QuoteLife.take(seen, Step.REOPEN);
       String reason = Signing.sentence("reason", in.required("reason"));
@@ -43,8 +47,9 @@ final class QuoteReopenCommand extends ShellCommand {
                   seen.title(),
                   seen.jobYaml(),
                   seen.plan(),
-                  Revising.withTerms(in, open, seen.amendments()).because(reason));
-      return Revising.keep(in, open, seen, next, Step.REOPEN);
+                  Revising.withTerms(in.value("terms"), open, seen.amendments()).because(reason));
+      Revised revised = Revising.keep(open, seen, next, Step.REOPEN, SignedBy.name(in));
+      return Answer.of(revised, screen -> QuoteText.of(revised, screen));
     }
   }
 }

@@ -1,5 +1,10 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
+import hosewright.desk.Revising;
+import hosewright.desk.Revising.Revised;
+import hosewright.desk.Signing;
 import hosewright.jobfile.JobFile;
 import hosewright.line.Job;
 import hosewright.line.JobField;
@@ -19,13 +24,13 @@ import hosewright.shell.ShellCommand;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Makes a new revision of a quote from what is to be different; prices quoted before stay. */
 final class QuoteReviseCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteReviseCommand(ObjectProvider<Books> books) {
+  QuoteReviseCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote revise",
@@ -37,7 +42,7 @@ final class QuoteReviseCommand extends ShellCommand {
             .with(QuoteChoice.argument(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why it is revised").asRequired(),
-                Signing.option())
+                SignedBy.option())
             .with(AmendmentOptions.options())
             .with(JobAnswers.changes()));
     this.books = books;
@@ -45,7 +50,7 @@ final class QuoteReviseCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote seen = QuoteChoice.latest(in, open);
       QuoteLife.take(seen, Step.REVISE);
       String reason = Signing.sentence("reason", in.required("reason"));
@@ -75,7 +80,8 @@ final class QuoteReviseCommand extends ShellCommand {
                   answers.equals(before) ? seen.jobYaml() : JobFile.write(answers),
                   plan,
                   amendments.because(reason));
-      return Revising.keep(in, open, seen, next, Step.REVISE);
+      Revised revised = Revising.keep(open, seen, next, Step.REVISE, SignedBy.name(in));
+      return Answer.of(revised, screen -> QuoteText.of(revised, screen));
     }
   }
 

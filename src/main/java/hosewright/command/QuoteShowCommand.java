@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.quote.Earnings;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
@@ -15,13 +16,13 @@ import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows one quote as it was made. */
 final class QuoteShowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteShowCommand(ObjectProvider<Books> books) {
+  QuoteShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote show", Group.QUOTE, "Shows a quote as it was made", "quote show Q-000001")
@@ -42,7 +43,7 @@ final class QuoteShowCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote quote = QuoteChoice.of(in, open);
       List<Logged> steps =
           open.quotes().steps(quote.number()).stream()
@@ -64,7 +65,7 @@ final class QuoteShowCommand extends ShellCommand {
   private static String text(Quote quote, List<Logged> steps, ZoneId zone, Screen screen) {
     StringBuilder text = new StringBuilder(QuoteText.of(quote, screen));
     for (Logged logged : steps) {
-      text.append("\n- ").append(Signing.words(logged.step(), zone));
+      text.append("\n- ").append(SignedBy.words(logged.step(), zone));
     }
     return text.toString();
   }

@@ -1,5 +1,9 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Revising;
+import hosewright.desk.Revising.Revised;
+import hosewright.desk.Signing;
 import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
@@ -10,13 +14,13 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Makes a new revision of the same parts at today's prices and shows the difference. */
 final class QuoteUpdatePricesCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteUpdatePricesCommand(ObjectProvider<Books> books) {
+  QuoteUpdatePricesCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote update-prices",
@@ -27,13 +31,13 @@ final class QuoteUpdatePricesCommand extends ShellCommand {
             .with(
                 OptionSpec.value("reason", "TEXT", "why").withDefault("prices of the day"),
                 AmendmentOptions.terms(),
-                Signing.option()));
+                SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Quote seen = QuoteChoice.latest(in, open);
       QuoteLife.take(seen, Step.UPDATE_PRICES);
       String reason = Signing.sentence("reason", in.required("reason"));
@@ -41,8 +45,11 @@ final class QuoteUpdatePricesCommand extends ShellCommand {
       Quote next =
           open.revisions()
               .repriced(
-                  seen, customer, Revising.withTerms(in, open, seen.amendments()).because(reason));
-      return Revising.keep(in, open, seen, next, Step.UPDATE_PRICES);
+                  seen,
+                  customer,
+                  Revising.withTerms(in.value("terms"), open, seen.amendments()).because(reason));
+      Revised revised = Revising.keep(open, seen, next, Step.UPDATE_PRICES, SignedBy.name(in));
+      return Answer.of(revised, screen -> QuoteText.of(revised, screen));
     }
   }
 }

@@ -1,11 +1,14 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Signing;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.Signed;
 import hosewright.shell.Answer;
 import hosewright.shell.Invocation;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** A quote after a step that changed nothing but where it stands. */
 record Stepped(String number, int revision, Quote.Status status, String by, String note) {
@@ -15,13 +18,14 @@ record Stepped(String number, int revision, Quote.Status status, String by, Stri
    *
    * @param noteOption the option that says why or how, which may be left out
    */
-  static Answer take(Step step, String noteOption, Invocation in, ObjectProvider<Books> books) {
-    try (Books open = books.getObject()) {
+  static Answer take(Step step, String noteOption, Invocation in, Supplier<Books> books) {
+    try (Books open = books.get()) {
       Quote seen = QuoteChoice.latest(in, open);
       Quote.Status next = QuoteLife.take(seen, step).status();
       String note = in.value(noteOption).map(text -> Signing.sentence(noteOption, text)).orElse("");
-      Quote moved = open.quotes().changeStatus(seen, next, Signing.as(in, step, open.now(), note));
-      return answer(moved, Signing.name(in), note);
+      Signed signed = Signing.as(SignedBy.name(in), step, open.now(), note);
+      Quote moved = open.quotes().changeStatus(seen, next, signed);
+      return answer(moved, signed.by(), note);
     }
   }
 

@@ -1,6 +1,9 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.Signing;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.problem.BadInputException;
@@ -31,17 +34,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Prices many jobs at once. */
 final class TenderPriceCommand extends ShellCommand {
   private static final int MOST_THREADS = 64;
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
   private final Notices notices;
 
-  TenderPriceCommand(ObjectProvider<Books> books, Notices notices) {
+  TenderPriceCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "tender price",
@@ -62,8 +65,8 @@ final class TenderPriceCommand extends ShellCommand {
                 OptionSpec.flag("restart", "throw away what a run that was stopped has done"),
                 OptionSpec.value("threads", "N", "jobs worked on at once")
                     .withDefaultSaid("one for each core"),
-                Signing.option())
-            .with(Papers.options()));
+                SignedBy.option())
+            .with(PaperOptions.options()));
     this.books = books;
     this.notices = notices;
   }
@@ -101,7 +104,7 @@ final class TenderPriceCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     Wanted wanted = wanted(in);
     TenderInput input = TenderInput.read(in.argument(0).orElseThrow());
-    Path folder = Papers.folder(in.value("out"));
+    Path folder = PaperOptions.folder(in);
     String name = input.stem() + "-priced";
     Export place = Export.to(folder, name + ".xlsx", in.flag("overwrite"));
     Desk desk = desk(wanted, input);
@@ -115,7 +118,7 @@ final class TenderPriceCommand extends ShellCommand {
             String.format(
                 Locale.ROOT, "Going on after %,d of %,d jobs.", before, journal.basis().rows()));
       }
-      TenderRun run = run(desk, journal, Signing.name(in));
+      TenderRun run = run(desk, journal, Signing.name(SignedBy.name(in)));
       try {
         run.work(input, wanted.threads());
       } finally {
@@ -147,12 +150,12 @@ final class TenderPriceCommand extends ShellCommand {
         in.value("customer").orElse(""),
         in.value("date").map(LocalDate::parse),
         threads.map(Integer::parseInt).orElseGet(() -> Runtime.getRuntime().availableProcessors()),
-        Papers.paper(in.value("paper").orElse("letter")),
+        PaperOptions.paper(in),
         in.flag("quotes"));
   }
 
   private Desk desk(Wanted wanted, TenderInput input) {
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       Customers customers = open.customers();
       LocalDate date = wanted.date().orElseGet(open::today);
       if (!wanted.customer().isEmpty()) {

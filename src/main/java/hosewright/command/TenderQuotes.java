@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
 import hosewright.jobfile.JobFile;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
@@ -21,7 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /**
  * Keeps a quote for each row that can be laid, a batch at a time, so that the books are open for
@@ -29,7 +30,7 @@ import org.springframework.beans.factory.ObjectProvider;
  * killed between the books and its journal finds them again instead of making them twice.
  */
 final class TenderQuotes {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
   private final TenderBasis basis;
   private final Catalogue catalogue;
   private final QuoteMaker maker;
@@ -43,7 +44,7 @@ final class TenderQuotes {
    * @param by who makes the quotes
    */
   TenderQuotes(
-      ObjectProvider<Books> books,
+      Supplier<Books> books,
       TenderBasis basis,
       Catalogue catalogue,
       DealerTerms terms,
@@ -66,7 +67,7 @@ final class TenderQuotes {
     if (rows.stream().noneMatch(row -> row.plan().isPresent())) {
       return rows.stream().map(Priced::result).toList();
     }
-    try (Books open = books.getObject()) {
+    try (Books open = books.get()) {
       int load = open.kept().loadNumber();
       if (load != basis.catalogueLoad()) {
         throw new BadInputException(

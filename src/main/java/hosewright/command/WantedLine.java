@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
+import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;

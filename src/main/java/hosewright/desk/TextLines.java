@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.problem.BadInputException;
 import java.io.IOException;
@@ -12,7 +12,7 @@ import java.util.List;
  * Sentences out of a plain text file, one a line. Empty lines and lines that begin with {@code #}
  * say nothing.
  */
-final class TextLines {
+public final class TextLines {
   private static final int MOST_BYTES = 64 * 1024;
   private static final int MOST_LINES = 100;
   private static final int LONGEST = 1000;
@@ -25,11 +25,11 @@ final class TextLines {
    * @param option what names the file
    * @throws BadInputException when it cannot be read as such
    */
-  static List<String> read(String option, String file) {
+  public static List<String> read(String option, String file) {
     return read(option, NamedPath.of(option, file, "the name of a text file"));
   }
 
-  static List<String> read(String option, Path file) {
+  public static List<String> read(String option, Path file) {
     try {
       if (Files.isDirectory(file) || Files.size(file) > MOST_BYTES) {
         throw new BadInputException(option, file.toString(), "a text file of at most 64 KiB");

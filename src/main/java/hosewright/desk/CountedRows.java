@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.csv.CellRows;
 import hosewright.problem.Problem;

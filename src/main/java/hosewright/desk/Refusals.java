@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Gathers everything wrong with what was typed, so that it is all said at once. */
-final class Refusals {
+public final class Refusals {
   private final List<Problem> problems = new ArrayList<>();
 
   /** What the reader gives; empty when it refuses, and then its problems are kept. */
-  <T> Optional<T> read(Supplier<T> reader) {
+  public <T> Optional<T> read(Supplier<T> reader) {
     try {
       return Optional.of(reader.get());
     } catch (BadInputException e) {
@@ -22,15 +22,15 @@ final class Refusals {
   }
 
   /** The same with every problem named after the option it was typed behind. */
-  <T> Optional<T> read(String option, Supplier<T> reader) {
+  public <T> Optional<T> read(String option, Supplier<T> reader) {
     return read(() -> named(option, reader));
   }
 
-  void add(String field, String value, String allowed) {
+  public void add(String field, String value, String allowed) {
     problems.add(Problem.of(field, value, allowed));
   }
 
-  void add(Problem problem) {
+  public void add(Problem problem) {
     problems.add(problem);
   }
 
@@ -39,14 +39,14 @@ final class Refusals {
    *
    * @throws BadInputException when anything was refused
    */
-  void throwAny() {
+  public void throwAny() {
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
   }
 
   /** What the reader gives; its problems are renamed to the option the user knows. */
-  static <T> T named(String option, Supplier<T> reader) {
+  public static <T> T named(String option, Supplier<T> reader) {
     try {
       return reader.get();
     } catch (BadInputException e) {

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.json.Json;
 import hosewright.quote.Quote;

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
@@ -8,17 +8,17 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** The adapters in the dealer's books at today's prices. */
-final class Stock {
+public final class Stock {
   private Stock() {}
 
-  static StockBridges bridges(Books books) {
+  public static StockBridges bridges(Books books) {
     return bridges(books, Optional.empty());
   }
 
   /**
    * @param customer whose terms price them; empty for list prices
    */
-  static StockBridges bridges(Books books, Optional<String> customer) {
+  public static StockBridges bridges(Books books, Optional<String> customer) {
     Catalogue catalogue = books.catalogue();
     LocalDate today = books.today();
     NetPrice prices =

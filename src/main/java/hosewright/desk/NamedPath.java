@@ -1,11 +1,11 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.problem.BadInputException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** A place in the file system, as a user names it. */
-final class NamedPath {
+public final class NamedPath {
   private NamedPath() {}
 
   /**
@@ -15,7 +15,7 @@ final class NamedPath {
    * @param allowed what it should have been, for example "the name of a folder"
    * @throws BadInputException when no file or folder can have that name
    */
-  static Path of(String field, String text, String allowed) {
+  public static Path of(String field, String text, String allowed) {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {

@@ -1,6 +1,5 @@
-package hosewright.command;
+package hosewright.desk;
 
-import hosewright.shell.Workspace;
 import hosewright.store.Backup;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,8 +10,8 @@ final class TermsOfSale {
   private TermsOfSale() {}
 
   /** One sentence each; none until somebody writes the file. */
-  static List<String> in(Workspace workspace) {
-    Path file = workspace.where().resolve(Backup.TERMS_OF_SALE);
+  public static List<String> in(Path dataFolder) {
+    Path file = dataFolder.resolve(Backup.TERMS_OF_SALE);
     return Files.exists(file) ? TextLines.read("terms", file) : List.of();
   }
 }

@@ -1,8 +1,7 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.csv.CsvFile;
 import hosewright.problem.BadInputException;
-import hosewright.shell.Workspace;
 import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.Reader;
@@ -11,12 +10,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** The dealer's register of local threads, a file in the data folder that the dealer edits. */
-record LocalRegister(Path file) {
+public record LocalRegister(Path file) {
   private static final String EXAMPLE =
       "Port Harlow,2.5,PCT,2026-01-31,thread gauge on two hydrants";
 
-  static LocalRegister in(Workspace workspace) {
-    return new LocalRegister(workspace.where().resolve(LocalThreads.FILE));
+  public static LocalRegister in(Path dataFolder) {
+    return new LocalRegister(dataFolder.resolve(LocalThreads.FILE));
   }
 
   /**
@@ -25,7 +24,7 @@ record LocalRegister(Path file) {
    * @return empty when none is kept
    * @throws BadInputException naming every cell that is wrong
    */
-  Optional<LocalThreads> read() {
+  public Optional<LocalThreads> read() {
     if (!Files.exists(file)) {
       return Optional.empty();
     }
@@ -36,7 +35,7 @@ record LocalRegister(Path file) {
     }
   }
 
-  String howTo() {
+  public String howTo() {
     return "To keep one, make "
         + file
         + " with the header line '"

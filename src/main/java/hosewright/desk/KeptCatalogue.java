@@ -1,40 +1,41 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.shell.Notices;
 import hosewright.store.CatalogueStore;
 import hosewright.store.CustomerStore;
 import hosewright.store.Database;
 import hosewright.store.TermsStore;
 import java.time.Clock;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
- * The catalogue in the dealer's books, read once for each command that needs all of it.
+ * The catalogue in the dealer's books, read once for each deed that needs all of it.
  *
  * <p>Books without a catalogue take the invented demo catalogue, so that a newcomer can quote at
  * once.
  */
-final class KeptCatalogue {
+public final class KeptCatalogue {
   private static final int MANY_ITEMS = 20_000;
 
   private final Supplier<Database> database;
-  private final Notices notices;
+  private final Consumer<String> remarks;
   private final Clock clock;
   private Catalogue whole;
 
   /**
    * @param database opened when first asked for
+   * @param remarks told what is worth saying beside an answer
    */
-  KeptCatalogue(Supplier<Database> database, Notices notices, Clock clock) {
+  public KeptCatalogue(Supplier<Database> database, Consumer<String> remarks, Clock clock) {
     this.database = database;
-    this.notices = notices;
+    this.remarks = remarks;
     this.clock = clock;
   }
 
   /** All of it but its costs, which a plan and a quote never need. */
-  Catalogue whole() {
+  public Catalogue whole() {
     if (whole == null) {
       store();
       if (whole == null) {
@@ -45,15 +46,15 @@ final class KeptCatalogue {
   }
 
   /** As it is kept, which may be none yet. */
-  Catalogue standing() {
+  public Catalogue standing() {
     return new CatalogueStore(database.get()).load();
   }
 
   /** Where it is kept, for questions that do not need all of it. */
-  CatalogueStore store() {
+  public CatalogueStore store() {
     CatalogueStore store = new CatalogueStore(database.get());
     if (store.isEmpty()) {
-      notices.say(
+      remarks.accept(
           "The books are empty: taking the invented demo catalogue."
               + " Load your own with 'catalogue load FOLDER'.");
       takeDemo();
@@ -62,16 +63,16 @@ final class KeptCatalogue {
   }
 
   /** Number of the load that brought it. */
-  int loadNumber() {
+  public int loadNumber() {
     whole();
     return new CatalogueStore(database.get()).loadNumber();
   }
 
   /** Replaces what the folder has of catalogue, customers and terms, all or nothing. */
-  void load(CatalogueFolder folder) {
+  public void load(CatalogueFolder folder) {
     int items = folder.catalogue().items().size();
     if (items > MANY_ITEMS) {
-      notices.say(String.format(Locale.ROOT, "Writing %,d items with their prices", items));
+      remarks.accept(String.format(Locale.ROOT, "Writing %,d items with their prices", items));
     }
     database.get().together(books -> put(books, folder));
     whole = folder.catalogue();

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueReader;
@@ -30,7 +30,7 @@ import org.joda.money.CurrencyUnit;
  *
  * @param source what it came from
  */
-record CatalogueFolder(
+public record CatalogueFolder(
     String source,
     Catalogue catalogue,
     Optional<Customers> customers,
@@ -49,7 +49,8 @@ record CatalogueFolder(
    * @param progress told how far a long reading is
    * @throws BadInputException naming every file that is missing and every cell that is wrong
    */
-  static CatalogueFolder read(Path place, Optional<Path> mapping, Consumer<String> progress) {
+  public static CatalogueFolder read(
+      Path place, Optional<Path> mapping, Consumer<String> progress) {
     Map<String, CellRows> tables =
         DealerFiles.open(place, mapping, CatalogueReader.FORMS, OPTIONAL);
     tables.replaceAll((name, rows) -> new CountedRows(rows, progress));
@@ -57,7 +58,7 @@ record CatalogueFolder(
   }
 
   /** The invented demo catalogue that comes with the program. */
-  static CatalogueFolder demo() {
+  public static CatalogueFolder demo() {
     Map<String, CellRows> tables = new LinkedHashMap<>();
     List<TableForm> forms = new ArrayList<>(CatalogueReader.FORMS);
     forms.addAll(OPTIONAL);

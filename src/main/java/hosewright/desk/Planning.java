@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
@@ -12,10 +12,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** Plans a job on the dealer's books, at the customer's prices on the day. */
-final class Planning {
+public final class Planning {
   private final Books books;
 
-  Planning(Books books) {
+  public Planning(Books books) {
     this.books = books;
   }
 
@@ -24,9 +24,9 @@ final class Planning {
    *
    * @param customer empty at list prices
    */
-  record Planned(LinePlan plan, Optional<Customer> customer, LocalDate date) {}
+  public record Planned(LinePlan plan, Optional<Customer> customer, LocalDate date) {}
 
-  Planned plan(Job job) {
+  public Planned plan(Job job) {
     LocalDate date = date(job);
     Optional<Customer> customer = customer(job, date);
     LinePlan plan = planner(books.catalogue(), customer, date, books.localThreads()).plan(job);
@@ -34,7 +34,7 @@ final class Planning {
   }
 
   /** A plan at prices that stand already, such as those of an earlier revision. */
-  LinePlan plan(Job job, NetPrice prices) {
+  public LinePlan plan(Job job, NetPrice prices) {
     return new Planner(
             books.catalogue(),
             prices,
@@ -45,7 +45,7 @@ final class Planning {
   }
 
   /** A planner at the prices of the job's customer and day. */
-  Planner planner(Job job) {
+  public Planner planner(Job job) {
     LocalDate date = date(job);
     return planner(books.catalogue(), customer(job, date), date, books.localThreads());
   }
@@ -55,7 +55,7 @@ final class Planning {
    *
    * @param customer whose terms price it; empty for list prices
    */
-  static Planner planner(
+  public static Planner planner(
       Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
     return new Planner(
         catalogue, Terms.of(catalogue, customer, date), date, catalogue.currencyNeeded(), register);

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.json.Json;
 import hosewright.problem.BadInputException;
@@ -13,19 +13,15 @@ import hosewright.report.Paper;
 import hosewright.report.PlainSummary;
 import hosewright.report.QuotePdf;
 import hosewright.report.QuoteWorkbook;
-import hosewright.shell.Invocation;
-import hosewright.shell.OptionSpec;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -34,40 +30,23 @@ import java.util.stream.Stream;
  * @param kinds kinds of paper, each once
  * @param overwrite whether files that are there already may be replaced
  */
-record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
-  static final List<String> KINDS = List.of("workbook", "pdf", "csv", "json", "summary");
+public record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
+  public static final List<String> KINDS = List.of("workbook", "pdf", "csv", "json", "summary");
 
   private static final Map<String, String> ENDINGS =
       Map.of("workbook", ".xlsx", "pdf", ".pdf", "csv", ".csv", "json", ".json", "summary", ".txt");
 
-  /** The options that say where papers go and how. */
-  static OptionSpec[] options() {
-    return new OptionSpec[] {
-      OptionSpec.value("out", "FOLDER", "where to put papers")
-          .withDefaultSaid("the folder quotes, where there is one, else here")
-          .completingFiles(),
-      OptionSpec.value("paper", "SIZE", "letter or a4")
-          .withDefaultSaid("letter")
-          .completing("letter", "a4"),
-      OptionSpec.flag("overwrite", "replace files that are there already")
-    };
+  public Papers {
+    kinds = List.copyOf(kinds);
   }
 
   /**
-   * The papers asked for.
+   * The kinds named in a list with commas, each once.
    *
-   * @param option the option that names the kinds
-   * @throws BadInputException for a kind or paper there is none of
+   * @param field what the user calls the list
+   * @throws BadInputException for a kind there is none of
    */
-  static Papers of(String option, String kinds, Invocation in) {
-    return new Papers(
-        kinds(option, kinds),
-        paper(in.value("paper").orElse("letter")),
-        folder(in.value("out")),
-        in.flag("overwrite"));
-  }
-
-  private static List<String> kinds(String option, String text) {
+  public static List<String> kinds(String field, String text) {
     List<String> kinds =
         Arrays.stream(text.toLowerCase(Locale.ROOT).split(",")).map(String::strip).toList();
     for (String kind : kinds) {
@@ -75,7 +54,7 @@ record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
         throw new BadInputException(
             List.of(
                 new Problem(
-                    option,
+                    field,
                     kind,
                     "one or more of " + String.join(", ", KINDS) + ", with commas",
                     Nearest.to(kind, KINDS))));
@@ -84,20 +63,8 @@ record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
     return kinds.stream().distinct().toList();
   }
 
-  static Paper paper(String text) {
-    return Arrays.stream(Paper.values())
-        .filter(paper -> paper.name().equalsIgnoreCase(text))
-        .findFirst()
-        .orElseThrow(() -> new BadInputException("paper", text, "letter or a4"));
-  }
-
-  static Path folder(Optional<String> named) {
-    String folder = named.orElseGet(() -> Files.isDirectory(Path.of("quotes")) ? "quotes" : ".");
-    return NamedPath.of("out", folder, "the name of a folder");
-  }
-
   /** The places the papers of a quote go to; claiming them all first, a clash leaves nothing. */
-  List<Export> places(String number, int revision) {
+  public List<Export> places(String number, int revision) {
     return kinds.stream()
         .map(kind -> number + "-r" + revision + ENDINGS.get(kind))
         .map(name -> Export.to(folder, name, overwrite))
@@ -105,7 +72,7 @@ record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
   }
 
   /** Writes every paper of a quote and gives the files. */
-  List<String> write(Quote quote, Dealer dealer) {
+  public List<String> write(Quote quote, Dealer dealer) {
     List<Export> places = places(quote.number(), quote.revision());
     List<String> files = new ArrayList<>();
     for (int i = 0; i < kinds.size(); i++) {
@@ -135,12 +102,8 @@ record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  static String said(List<String> files) {
-    return "Wrote " + String.join("\nand   ", files);
-  }
-
   /** The head of every paper, from the dealer's own settings. */
-  static Dealer dealer(DealerTerms terms) {
+  public static Dealer dealer(DealerTerms terms) {
     List<String> address =
         Stream.of("address1", "address2", "address3")
             .flatMap(key -> terms.setting(key).stream())

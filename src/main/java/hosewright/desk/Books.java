@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.order.OrderBook;
@@ -9,8 +9,6 @@ import hosewright.quote.MarginFloors;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore;
 import hosewright.quote.Revisions;
-import hosewright.shell.Notices;
-import hosewright.shell.Workspace;
 import hosewright.store.Backup;
 import hosewright.store.CatalogueStore;
 import hosewright.store.CatalogueUses;
@@ -31,29 +29,32 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The dealer's books, opened by one command when it first needs them and closed with it, so that a
+ * The dealer's books, opened for one deed when it first needs them and closed with it, so that a
  * shell left open keeps nobody else out.
  */
-final class Books implements AutoCloseable {
-  private final Workspace workspace;
+public final class Books implements AutoCloseable {
+  private final BooksPlace place;
   private final Clock clock;
   private final KeptCatalogue kept;
   private Database database;
   private QuoteStore quotes;
 
-  Books(Workspace workspace, Notices notices, Clock clock) {
-    this.workspace = workspace;
+  /**
+   * @param remarks told what is worth saying beside an answer
+   */
+  public Books(BooksPlace place, Consumer<String> remarks, Clock clock) {
+    this.place = place;
     this.clock = clock;
-    this.kept = new KeptCatalogue(this::database, notices, clock);
+    this.kept = new KeptCatalogue(this::database, remarks, clock);
   }
 
   /** The catalogue, whole but for costs: {@link #itemsOf} and {@link #shelf} have those. */
-  Catalogue catalogue() {
+  public Catalogue catalogue() {
     return kept.whole();
   }
 
   /** The part of the catalogue that a quote's lines are about, with costs. */
-  Catalogue itemsOf(Quote quote) {
+  public Catalogue itemsOf(Quote quote) {
     return shelf()
         .load(
             quote.lines().stream()
@@ -64,57 +65,57 @@ final class Books implements AutoCloseable {
   }
 
   /** Where the catalogue is kept, for questions that do not need all of it. */
-  CatalogueStore shelf() {
+  public CatalogueStore shelf() {
     return kept.store();
   }
 
   /** The catalogue as a load finds it and leaves it. */
-  KeptCatalogue kept() {
+  public KeptCatalogue kept() {
     return kept;
   }
 
-  Customers customers() {
+  public Customers customers() {
     return buyers().load();
   }
 
   /** Where customers are kept. */
-  CustomerStore buyers() {
+  public CustomerStore buyers() {
     shelf();
     return new CustomerStore(database());
   }
 
   /** The least margin wanted of each class of customers. */
-  MarginFloors marginFloors() {
+  public MarginFloors marginFloors() {
     return buyers().floors();
   }
 
-  DealerTerms terms() {
+  public DealerTerms terms() {
     shelf();
     return new TermsStore(database()).load();
   }
 
   /** The dealer's register of local threads; without rows where none is kept. */
-  LocalThreads localThreads() {
-    return LocalRegister.in(workspace).read().orElseGet(LocalThreads::none);
+  public LocalThreads localThreads() {
+    return LocalRegister.in(place.where()).read().orElseGet(LocalThreads::none);
   }
 
   /** What customers were promised, which may be nothing yet. */
-  CustomerStore keptCustomers() {
+  public CustomerStore keptCustomers() {
     return new CustomerStore(database());
   }
 
   /** What the dealer asks for freight and the like, which may be nothing yet. */
-  DealerTerms keptTerms() {
+  public DealerTerms keptTerms() {
     return new TermsStore(database()).load();
   }
 
   /** Where items are used. */
-  CatalogueUses uses() {
+  public CatalogueUses uses() {
     return new CatalogueUses(database(), new QuoteDocuments());
   }
 
   /** The quotes; those past their last day are expired first. */
-  QuoteStore quotes() {
+  public QuoteStore quotes() {
     if (quotes == null) {
       quotes = new StoredQuotes(database(), new QuoteDocuments(), clock);
       quotes.expireBefore(today());
@@ -123,26 +124,26 @@ final class Books implements AutoCloseable {
   }
 
   /** The orders, with the stock they reserve. */
-  OrderBook orders() {
+  public OrderBook orders() {
     return new StoredOrders(database());
   }
 
   /** Makes revisions and copies dated now. */
-  Revisions revisions() {
+  public Revisions revisions() {
     return new Revisions(catalogue(), terms(), today(), now());
   }
 
   /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */
-  List<String> termsOfSale() {
-    return TermsOfSale.in(workspace);
+  public List<String> termsOfSale() {
+    return TermsOfSale.in(place.where());
   }
 
   /** Where an interview keeps its answers while it lasts. */
-  Path jobInProgress() {
-    return workspace.folder().resolve("job-in-progress.yaml");
+  public Path jobInProgress() {
+    return place.folder().resolve("job-in-progress.yaml");
   }
 
-  ZoneId zone() {
+  public ZoneId zone() {
     return clock.getZone();
   }
 
@@ -151,8 +152,8 @@ final class Books implements AutoCloseable {
    *
    * @param file where to; empty for a place in the data folder
    */
-  Path backUp(Optional<Path> file) {
-    return new Backup(workspace.folder(), now()).make(database(), file);
+  public Path backUp(Optional<Path> file) {
+    return new Backup(place.folder(), now()).make(database(), file);
   }
 
   /**
@@ -160,17 +161,21 @@ final class Books implements AutoCloseable {
    *
    * @return where the books that stood there before were put
    */
-  Optional<Path> restore(Path backup) {
-    if (workspace.database().isPresent()) {
-      throw new BadInputException(
-          workspace.databaseField(),
-          "",
-          "left out: only books in a data folder are put back so, a server's with pg_restore");
-    }
-    return new Backup(workspace.folder(), now()).restore(backup);
+  public Optional<Path> restore(Path backup) {
+    place
+        .serverField()
+        .ifPresent(
+            field -> {
+              throw new BadInputException(
+                  field,
+                  "",
+                  "left out: only books in a data folder are put back so, a server's with"
+                      + " pg_restore");
+            });
+    return new Backup(place.folder(), now()).restore(backup);
   }
 
-  FleetStore fleet() {
+  public FleetStore fleet() {
     return new FleetStore(database());
   }
 
@@ -179,24 +184,25 @@ final class Books implements AutoCloseable {
    *
    * @param work must not keep what it is given
    */
-  void changeFleet(Consumer<FleetStore> work) {
+  public void changeFleet(Consumer<FleetStore> work) {
     database().together(books -> work.accept(new FleetStore(books)));
   }
 
-  Instant now() {
+  public Instant now() {
     return clock.instant();
   }
 
-  LocalDate today() {
+  public LocalDate today() {
     return LocalDate.now(clock);
   }
 
   private Database database() {
     if (database == null) {
       database =
-          TeamDatabase.in(workspace)
-              .map(server -> Database.open(server, workspace.folder()))
-              .orElseGet(() -> Database.open(workspace.folder()));
+          place
+              .server()
+              .map(server -> Database.open(server, place.folder()))
+              .orElseGet(() -> Database.open(place.folder()));
     }
     return database;
   }
