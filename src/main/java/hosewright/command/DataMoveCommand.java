@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.quote.Moved;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;

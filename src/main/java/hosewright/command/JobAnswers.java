@@ -70,15 +70,14 @@ final class JobAnswers {
         .toList();
   }
 
-  /** The answers after the options typed; an empty value takes an answer away. */
-  static Map<JobField, String> changed(Map<JobField, String> before, Invocation in) {
-    Map<JobField, String> answers = new EnumMap<>(before);
+  /** The answers that are to be different; an empty value takes an answer away. */
+  static Map<JobField, String> changed(Invocation in) {
+    Map<JobField, String> answers = new EnumMap<>(JobField.class);
     for (JobField field : JobField.values()) {
       if (changeable(field)) {
         in.value(field.word()).ifPresent(value -> answers.put(field, value));
       }
     }
-    answers.values().removeIf(String::isBlank);
     return answers;
   }
 

@@ -1,11 +1,9 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.desk.Signing;
+import hosewright.desk.order.CancelOrder;
 import hosewright.order.Cancelled;
 import hosewright.order.Cancelled.Bought;
-import hosewright.order.Order;
-import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
@@ -22,7 +20,7 @@ import java.util.stream.Collectors;
 
 /** Cancels an order of which nothing has gone, and frees what it held. */
 final class OrderCancelCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final CancelOrder cancelOrder;
 
   OrderCancelCommand(Supplier<Books> books) {
     super(
@@ -31,7 +29,7 @@ final class OrderCancelCommand extends ShellCommand {
                 Group.BUY,
                 "Cancels an order before anything has shipped and frees what it held",
                 "order cancel O-000002 --reason \"the yard was sold\"")
-            .with(OrderChoice.argument(books))
+            .with(OrderArgument.order(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why, for the record").asRequired(),
                 OptionSpec.value(
@@ -41,7 +39,7 @@ final class OrderCancelCommand extends ShellCommand {
                     .completing("close", "keep")
                     .withDefaultSaid("close, unless some came in part"),
                 SignedBy.option()));
-    this.books = books;
+    this.cancelOrder = new CancelOrder(books);
   }
 
   /**
@@ -61,26 +59,19 @@ final class OrderCancelCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    String reason = Signing.sentence("reason", in.required("reason"));
     Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
-    try (Books open = books.get()) {
-      Order order = OrderChoice.order(in, open);
-      Cancelled done =
-          open.orders().cancel(order.number(), bought, OrderChoice.actor(in, open), reason);
-      List<String> waiting =
-          open.orders().list().stream()
-              .filter(other -> other.lines().stream().anyMatch(line -> wants(line, done)))
-              .map(Order::number)
-              .toList();
-      Taken taken =
-          new Taken(
-              OrderShowCommand.shown(done.after(), false),
-              done.freed(),
-              numbers(done.closed()),
-              numbers(done.stillComing()),
-              waiting);
-      return Answer.of(taken, screen -> text(done, waiting, screen));
-    }
+    CancelOrder.Outcome outcome =
+        cancelOrder.cancel(
+            in.argument(0).orElseThrow(), bought, in.required("reason"), SignedBy.name(in));
+    Cancelled done = outcome.cancelled();
+    Taken taken =
+        new Taken(
+            OrderShowCommand.shown(done.after(), false),
+            done.freed(),
+            numbers(done.closed()),
+            numbers(done.stillComing()),
+            outcome.waiting());
+    return Answer.of(taken, screen -> text(done, outcome.waiting(), screen));
   }
 
   private static Bought bought(String typed) {
@@ -89,10 +80,6 @@ final class OrderCancelCommand extends ShellCommand {
       case "keep" -> Bought.KEEP;
       default -> throw new BadInputException("purchases", typed, "close or keep");
     };
-  }
-
-  private static boolean wants(OrderLine line, Cancelled done) {
-    return line.shortage() > 0 && done.freed().containsKey(line.stockCode());
   }
 
   private static List<String> numbers(List<PurchaseOrder> purchases) {

@@ -2,7 +2,8 @@ package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.desk.Books;
-import hosewright.desk.Papers;
+import hosewright.desk.order.ShowPurchase;
+import hosewright.desk.order.ShowPurchase.Purchase;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.quote.Dealer;
@@ -21,7 +22,7 @@ import java.util.function.Supplier;
 
 /** Prints a purchase order for its supplier. */
 final class OrderPurchaseCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final ShowPurchase showPurchase;
 
   OrderPurchaseCommand(Supplier<Books> books) {
     super(
@@ -30,22 +31,19 @@ final class OrderPurchaseCommand extends ShellCommand {
                 Group.BUY,
                 "Prints a purchase order for its supplier",
                 "order purchase P-000001 --internal --as pdf --overwrite")
-            .with(OrderChoice.purchaseArgument(books))
+            .with(OrderArgument.purchase(books))
             .with(OptionSpec.flag("internal", "with the prices we pay"))
             .with(SlipFiles.options()));
-    this.books = books;
+    this.showPurchase = new ShowPurchase(books);
   }
 
   record Purchased(String number, String supplier, Slip slip, List<String> files) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    PurchaseOrder purchase;
-    Dealer dealer;
-    try (Books open = books.get()) {
-      purchase = OrderChoice.purchase(in, open);
-      dealer = Papers.dealer(open.terms());
-    }
+    Purchase found = showPurchase.show(in.argument(0).orElseThrow());
+    PurchaseOrder purchase = found.order();
+    Dealer dealer = found.dealer();
     Slip slip = slip(purchase, dealer, in.flag("internal"));
     List<String> files = SlipFiles.write(in, slip, purchase.number(), dealer.name());
     return Answer.of(

@@ -1,7 +1,7 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.order.Order;
+import hosewright.desk.order.ReserveGoods;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 
 /** Reserves for an order what has become free since it was raised. */
 final class OrderReserveCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final ReserveGoods reserveGoods;
 
   OrderReserveCommand(Supplier<Books> books) {
     super(
@@ -20,15 +20,12 @@ final class OrderReserveCommand extends ShellCommand {
                 Group.BUY,
                 "Reserves for an order what has become free since",
                 "order reserve O-000001")
-            .with(OrderChoice.argument(books)));
-    this.books = books;
+            .with(OrderArgument.order(books)));
+    this.reserveGoods = new ReserveGoods(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.get()) {
-      Order order = OrderChoice.order(in, open);
-      return OrderShowCommand.answer(open.orders().reserve(order.number()), false);
-    }
+    return OrderShowCommand.answer(reserveGoods.reserve(in.argument(0).orElseThrow()), false);
   }
 }

@@ -2,10 +2,8 @@ package hosewright.command;
 
 import hosewright.desk.Books;
 import hosewright.desk.Stock;
+import hosewright.desk.order.ShowStock;
 import hosewright.order.OrderBook.StockLine;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -18,7 +16,7 @@ import java.util.function.Supplier;
 
 /** Shows what came, went, is on hand, promised and bought, and whether it balances. */
 final class OrderStockCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final ShowStock showStock;
 
   OrderStockCommand(Supplier<Books> books) {
     super(
@@ -38,7 +36,7 @@ final class OrderStockCommand extends ShellCommand {
                                 .toList();
                           }
                         })));
-    this.books = books;
+    this.showStock = new ShowStock(books);
   }
 
   /** A shelf with what is free of it. */
@@ -62,13 +60,9 @@ final class OrderStockCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    List<StockLine> all;
-    try (Books open = books.get()) {
-      open.shelf();
-      all = open.orders().stock();
-    }
-    List<Shelf> shelves = chosen(in, all).stream().map(OrderStockCommand::shelf).toList();
-    boolean balanced = all.stream().allMatch(StockLine::balances);
+    ShowStock.Stock found = showStock.show(in.argument(0));
+    List<Shelf> shelves = found.shelves().stream().map(OrderStockCommand::shelf).toList();
+    boolean balanced = found.balanced();
     return Answer.of(
         new Stock(shelves, balanced),
         screen -> {
@@ -100,28 +94,11 @@ final class OrderStockCommand extends ShellCommand {
               + (balanced
                   ? ("\nThe books balance: for each of %d items, stock in is stock out and on hand,"
                           + " and what is reserved is what orders hold.")
-                      .formatted(all.size())
+                      .formatted(found.counted())
                   : "\n"
                       + "The books do not balance: some stock on hand has no record, or some of"
                       + " what is reserved no order.");
         });
-  }
-
-  private static List<StockLine> chosen(Invocation in, List<StockLine> all) {
-    if (in.argument(0).isEmpty()) {
-      return all.stream()
-          .filter(line -> line.received() + line.shipped() + line.reserved() + line.onOrder() > 0)
-          .toList();
-    }
-    String typed = in.argument(0).get();
-    List<StockLine> found =
-        all.stream().filter(line -> line.stockCode().equalsIgnoreCase(typed)).toList();
-    if (found.isEmpty()) {
-      String nearest = Nearest.to(typed, all.stream().map(StockLine::stockCode).toList());
-      throw new BadInputException(
-          List.of(new Problem("item", typed, "an item that was ever in stock", nearest)));
-    }
-    return found;
   }
 
   private static Shelf shelf(StockLine line) {

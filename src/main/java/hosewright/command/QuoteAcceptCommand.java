@@ -1,7 +1,7 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.desk.quote.AcceptQuote;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 
 /** Notes that a buyer took a quote; an order can then be raised from it. */
 final class QuoteAcceptCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final AcceptQuote acceptQuote;
 
   QuoteAcceptCommand(Supplier<Books> books) {
     super(
@@ -21,15 +21,16 @@ final class QuoteAcceptCommand extends ShellCommand {
                 Group.QUOTE,
                 "Notes that the buyer took an issued quote",
                 "quote accept Q-000001 --note \"their order 4711\"")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("note", "TEXT", "for example the number of their order"),
                 SignedBy.option()));
-    this.books = books;
+    this.acceptQuote = new AcceptQuote(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    return Stepped.take(Step.ACCEPT, "note", in, books);
+    return MovedText.answer(
+        acceptQuote.accept(in.argument(0).orElseThrow(), in.value("note"), SignedBy.name(in)));
   }
 }

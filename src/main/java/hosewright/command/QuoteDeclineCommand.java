@@ -1,7 +1,7 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.desk.quote.DeclineQuote;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 
 /** Notes that a buyer did not take a quote, and why. */
 final class QuoteDeclineCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final DeclineQuote declineQuote;
 
   QuoteDeclineCommand(Supplier<Books> books) {
     super(
@@ -21,15 +21,17 @@ final class QuoteDeclineCommand extends ShellCommand {
                 Group.QUOTE,
                 "Notes that the buyer did not take an issued quote, and why",
                 "quote decline Q-000001 --reason \"too slow\"")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "what the buyer said").asRequired(),
                 SignedBy.option()));
-    this.books = books;
+    this.declineQuote = new DeclineQuote(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    return Stepped.take(Step.DECLINE, "reason", in, books);
+    return MovedText.answer(
+        declineQuote.decline(
+            in.argument(0).orElseThrow(), in.required("reason"), SignedBy.name(in)));
   }
 }

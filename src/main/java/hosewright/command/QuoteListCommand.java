@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.desk.Books;
+import hosewright.desk.quote.ListQuotes;
 import hosewright.quote.QuoteHeading;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -15,20 +16,20 @@ import java.util.function.Supplier;
 
 /** Lists the quotes on the books. */
 final class QuoteListCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final ListQuotes listQuotes;
 
   QuoteListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("quote list", Group.QUOTE, "Lists the quotes", "quote list")
             .alias("quotes"));
-    this.books = books;
+    this.listQuotes = new ListQuotes(books);
   }
 
   record Quotes(List<QuoteHeading> quotes) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    List<QuoteHeading> quotes = quotes();
+    List<QuoteHeading> quotes = listQuotes.list();
     return Answer.of(
         new Quotes(quotes),
         screen -> {
@@ -50,11 +51,5 @@ final class QuoteListCommand extends ShellCommand {
           }
           return table.on(screen);
         });
-  }
-
-  private List<QuoteHeading> quotes() {
-    try (Books open = books.get()) {
-      return open.quotes().list();
-    }
   }
 }

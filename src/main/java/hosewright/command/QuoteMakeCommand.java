@@ -2,20 +2,11 @@ package hosewright.command;
 
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
-import hosewright.desk.Planning;
-import hosewright.desk.Signing;
-import hosewright.desk.TextLines;
-import hosewright.jobfile.JobFile;
-import hosewright.line.Job;
+import hosewright.desk.WrittenJob;
+import hosewright.desk.quote.MakeQuote;
+import hosewright.desk.quote.MakeQuote.Made;
 import hosewright.line.JobField;
-import hosewright.line.JobForm;
-import hosewright.line.LinePlan;
-import hosewright.quote.Amendments;
-import hosewright.quote.Customer;
-import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.QuoteMaker;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -54,64 +45,28 @@ final class QuoteMakeCommand extends ShellCommand {
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
-    Job job = JobForm.read(answers.get());
-    Optional<Papers> papers =
-        in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in));
-    try (Books open = books.get()) {
-      if (job.customer().isEmpty()) {
-        throw open.customers().noneNamed();
-      }
-      Planning.Planned planned = new Planning(open).plan(job);
-      LinePlan plan = planned.plan();
-      if (!plan.feasible()) {
-        return Answer.noSafePlan(
-            plan, screen -> PlanText.of(plan, screen) + "\nNothing was quoted.");
-      }
-      String jobText = JobFile.write(answers.get());
-      Quote quote = keep(in, open, job.title(), jobText, planned, papers);
-      List<String> files =
-          papers.map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
-      return Answer.of(
-          quote,
-          screen ->
-              QuoteText.of(quote, screen)
-                  + (files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
-    }
+    WrittenJob job = WrittenJob.of(answers.get());
+    Made made =
+        new MakeQuote(books)
+            .make(
+                new MakeQuote.Request(
+                    job,
+                    in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
+                    in.value("terms"),
+                    SignedBy.name(in)));
+    return made.quote()
+        .map(quote -> quoted(quote, made.files()))
+        .orElseGet(
+            () ->
+                Answer.noSafePlan(
+                    made.plan(),
+                    screen -> PlanText.of(made.plan(), screen) + "\nNothing was quoted."));
   }
 
-  /** Nothing is kept where the papers asked for have no place to go to. */
-  private static Quote keep(
-      Invocation in,
-      Books open,
-      String title,
-      String jobText,
-      Planning.Planned planned,
-      Optional<Papers> papers) {
-    Customer customer = planned.customer().orElseThrow();
-    QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
-    Amendments amendments =
-        Amendments.NONE.withTerms(
-            in.value("terms")
-                .map(file -> TextLines.read("terms", file))
-                .orElseGet(open::termsOfSale));
-    PriceList prices = new PriceList(open.catalogue(), customer, planned.date());
-    return open.quotes()
-        .saveNew(
-            number -> {
-              papers.ifPresent(all -> all.places(number, 1));
-              return maker.make(
-                  new QuoteMaker.Draft(
-                      number,
-                      1,
-                      customer,
-                      planned.date(),
-                      title,
-                      jobText,
-                      planned.plan(),
-                      amendments,
-                      open.now()),
-                  prices);
-            },
-            Signing.as(SignedBy.name(in), Step.MAKE, open.now(), ""));
+  private static Answer quoted(Quote quote, List<String> files) {
+    return Answer.of(
+        quote,
+        screen ->
+            QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
   }
 }

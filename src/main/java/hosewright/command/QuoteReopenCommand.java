@@ -1,12 +1,8 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.desk.Revising;
 import hosewright.desk.Revising.Revised;
-import hosewright.desk.Signing;
-import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.desk.quote.ReopenQuote;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -17,7 +13,7 @@ import java.util.function.Supplier;
 
 /** Takes up a quote that was accepted, declined or expired, as a new revision. */
 final class QuoteReopenCommand extends ShellCommand {
-  private final Supplier<Books> books;
+  private final ReopenQuote reopenQuote;
 
   QuoteReopenCommand(Supplier<Books> books) {
     super(
@@ -26,30 +22,17 @@ final class QuoteReopenCommand extends ShellCommand {
                 Group.QUOTE,
                 "Takes up an accepted, declined or expired quote as a new revision, prices kept",
                 "quote reopen Q-000001 --reason \"they came back\"")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why").asRequired(),
                 AmendmentOptions.terms(),
                 SignedBy.option()));
-    this.books = books;
+    this.reopenQuote = new ReopenQuote(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.get()) {
-      Quote seen = QuoteChoice.latest(in, open);
-      QuoteLife.take(seen, Step.REOPEN);
-      String reason = Signing.sentence("reason", in.required("reason"));
-      Quote next =
-          open.revisions()
-              .revised(
-                  seen,
-                  seen.title(),
-                  seen.jobYaml(),
-                  seen.plan(),
-                  Revising.withTerms(in.value("terms"), open, seen.amendments()).because(reason));
-      Revised revised = Revising.keep(open, seen, next, Step.REOPEN, SignedBy.name(in));
-      return Answer.of(revised, screen -> QuoteText.of(revised, screen));
-    }
+    Revised revised = reopenQuote.reopen(AmendmentOptions.furtherRevision(in));
+    return Answer.of(revised, screen -> QuoteText.of(revised, screen));
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.desk;
 
+import hosewright.desk.quote.Changes;
 import hosewright.catalogue.Catalogue;
 import hosewright.order.OrderBook;
 import hosewright.problem.BadInputException;

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.quote;
 
 import hosewright.desk.Books;
 import hosewright.problem.BadInputException;
@@ -7,50 +7,27 @@ import hosewright.problem.Problem;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteStore;
-import hosewright.shell.ArgumentSpec;
-import hosewright.shell.Invocation;
-import hosewright.shell.OptionSpec;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** How commands name a quote: by number, and by revision where it is not the latest. */
-final class QuoteChoice {
+/** A quote by the name somebody gives it: by number, and by revision where it is not the latest. */
+public final class QuoteChoice {
   private static final Pattern WRITTEN =
       Pattern.compile("(?:[Qq]-?)?0*(\\d{1,9}?)(?:[-.][rR](\\d{1,6}))?");
 
   private QuoteChoice() {}
 
-  static ArgumentSpec argument(Supplier<Books> books) {
-    return argument(books, "NUMBER", "the quote's number, such as Q-000001");
-  }
-
-  static ArgumentSpec argument(Supplier<Books> books, String placeholder, String meaning) {
-    return ArgumentSpec.required(placeholder, meaning).completing(() -> numbers(books));
-  }
-
-  /** What completion offers. */
-  static List<String> numbers(Supplier<Books> books) {
-    try (Books open = books.get()) {
-      return numbers(open.quotes());
-    }
-  }
-
-  static OptionSpec revision() {
-    return OptionSpec.value("revision", "N", "which revision").withDefaultSaid("the latest");
-  }
-
   /**
    * The quote named.
    *
+   * @param revision empty for the latest
    * @throws BadInputException when there is no such quote or revision
    */
-  static Quote of(Invocation in, Books books) {
-    Quote quote = named(in.argument(0).orElseThrow(), books.quotes());
-    Optional<String> revision = in.value("revision");
+  static Quote of(String number, Optional<String> revision, Books books) {
+    Quote quote = named(number, books.quotes());
     return revision.isEmpty() ? quote : revision(quote, revision.get(), books.quotes());
   }
 
@@ -70,15 +47,15 @@ final class QuoteChoice {
    *
    * @throws BadInputException when an earlier one was named
    */
-  static Quote latest(Invocation in, Books books) {
-    Quote named = named(in.argument(0).orElseThrow(), books.quotes());
+  public static Quote latest(String number, Books books) {
+    Quote named = named(number, books.quotes());
     Quote latest = books.quotes().find(named.number()).orElseThrow();
     if (named.revision() != latest.revision()) {
       throw new BadInputException(
           List.of(
               new Problem(
                   "number",
-                  in.argument(0).orElseThrow(),
+                  number,
                   "the latest revision, since earlier ones stay as they are",
                   named.number() + "-r" + latest.revision())));
     }
@@ -108,7 +85,8 @@ final class QuoteChoice {
         List.of(new Problem("number", number, allowed, Nearest.to(number, known))));
   }
 
-  private static List<String> numbers(QuoteStore quotes) {
+  /** The numbers of all quotes. */
+  public static List<String> numbers(QuoteStore quotes) {
     return quotes.list().stream().map(QuoteHeading::number).toList();
   }
 }

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.quote;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -15,7 +15,7 @@ final class LineChoice {
    *
    * @throws BadInputException naming the lines there are and the nearest
    */
-  static String key(String option, String text, List<QuoteLine> among) {
+  static String key(String field, String text, List<QuoteLine> among) {
     String typed = text.strip();
     return among.stream()
         .filter(
@@ -23,16 +23,16 @@ final class LineChoice {
                 String.valueOf(line.position()).equals(typed) || line.key().equalsIgnoreCase(typed))
         .findFirst()
         .map(QuoteLine::key)
-        .orElseThrow(() -> unknown(option, typed, among));
+        .orElseThrow(() -> unknown(field, typed, among));
   }
 
-  private static BadInputException unknown(String option, String typed, List<QuoteLine> among) {
+  private static BadInputException unknown(String field, String typed, List<QuoteLine> among) {
     String allowed =
         among.isEmpty()
             ? "the quote has no such lines"
             : "a line among %d to %d, or its item"
                 .formatted(among.get(0).position(), among.get(among.size() - 1).position());
     String nearest = Nearest.to(typed, among.stream().map(QuoteLine::key).toList());
-    return new BadInputException(List.of(new Problem(option, typed, allowed, nearest)));
+    return new BadInputException(List.of(new Problem(field, typed, allowed, nearest)));
   }
 }

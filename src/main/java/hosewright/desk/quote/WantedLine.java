@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.quote;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
@@ -34,29 +34,29 @@ final class WantedLine {
    * The line. What is an item number is that item, priced as every other line; anything else is
    * free text and needs its price.
    */
-  ExtraLine read(String option, String text, Standing standing, Optional<String> insteadOf) {
+  ExtraLine read(String field, String text, Standing standing, Optional<String> insteadOf) {
     Matcher parts = FORM.matcher(text.strip());
     if (!parts.matches()) {
       throw new BadInputException(
-          option, text, "'2 x ITEM', or free text with its price: '1 x Crating @ 35.00'");
+          field, text, "'2 x ITEM', or free text with its price: '1 x Crating @ 35.00'");
     }
     int quantity = parts.group(1) == null ? 1 : Integer.parseInt(parts.group(1));
     if (quantity == 0) {
-      throw new BadInputException(option, text, "a quantity of 1 or more");
+      throw new BadInputException(field, text, "a quantity of 1 or more");
     }
     String what = parts.group(2);
     Optional<String> price = Optional.ofNullable(parts.group(3));
     Optional<Item> item = item(what);
     if (item.isPresent() && price.isPresent()) {
       throw new BadInputException(
-          option, text, "an item without a price: it has its own; see --discount");
+          field, text, "an item without a price: it has its own; see --discount");
     }
     return new ExtraLine(
         standing,
         item.map(Item::number),
-        item.isPresent() ? "" : Signing.text(option, what, LONGEST),
+        item.isPresent() ? "" : Signing.text(field, what, LONGEST),
         quantity,
-        item.isPresent() ? Optional.empty() : Optional.of(price(option, what, price)),
+        item.isPresent() ? Optional.empty() : Optional.of(price(field, what, price)),
         insteadOf);
   }
 
@@ -70,29 +70,29 @@ final class WantedLine {
                     .findFirst());
   }
 
-  private Money price(String option, String what, Optional<String> typed) {
+  private Money price(String field, String what, Optional<String> typed) {
     if (typed.isEmpty()) {
       String nearest = Nearest.to(what, catalogue.items().stream().map(Item::number).toList());
       throw new BadInputException(
           List.of(
               new Problem(
-                  option,
+                  field,
                   what,
                   "an item of the catalogue, or free text with its price behind @",
                   nearest)));
     }
-    return money(option, typed.get(), currency);
+    return money(field, typed.get(), currency);
   }
 
   /** An amount such as {@code 35.00} or {@code 35 USD}, never rounded. */
-  static Money money(String option, String typed, CurrencyUnit currency) {
+  static Money money(String field, String typed, CurrencyUnit currency) {
     String code = currency.getCode();
     String amount = typed.strip().replaceAll("(?i)\\s*" + code + "$", "");
     int places = currency.getDecimalPlaces();
     String decimals = places == 0 ? "" : "(\\.\\d{1," + places + "})?";
     if (!amount.matches("\\d{1,9}" + decimals)) {
       throw new BadInputException(
-          option, typed, "an amount of %s with at most %d decimals".formatted(code, places));
+          field, typed, "an amount of %s with at most %d decimals".formatted(code, places));
     }
     return Money.of(currency, new BigDecimal(amount));
   }

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.tender;
 
 import hosewright.csv.CsvFile;
 import hosewright.problem.BadInputException;

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.quote;
 
 import hosewright.catalogue.Supplier;
 import hosewright.desk.NamedPath;

@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.tender;
 
 import hosewright.report.TenderWorkbook;
 import hosewright.report.TenderWorkbook.Counts;
@@ -20,18 +20,18 @@ final class TenderRun {
   private final TenderPricing pricing;
   private final TenderJournal journal;
   private final Optional<TenderQuotes> quotes;
-  private final TenderProgress progress;
+  private final Watcher watcher;
   private final List<Priced> batch = new ArrayList<>();
 
   TenderRun(
       TenderPricing pricing,
       TenderJournal journal,
       Optional<TenderQuotes> quotes,
-      TenderProgress progress) {
+      Watcher watcher) {
     this.pricing = pricing;
     this.journal = journal;
     this.quotes = quotes;
-    this.progress = progress;
+    this.watcher = watcher;
   }
 
   void work(TenderInput input, int threads) throws IOException {
@@ -47,10 +47,10 @@ final class TenderRun {
   private void take(Priced row) {
     if (quotes.isEmpty()) {
       journal.add(row.result());
-      progress.done(journal.done());
+      watcher.done(journal.done());
     } else {
       batch.add(row);
-      progress.done(journal.done() + batch.size());
+      watcher.done(journal.done() + batch.size());
     }
     if (batch.size() == BATCH || quotes.isEmpty() && journal.done() % BATCH == 0) {
       settle();
