@@ -1,8 +1,8 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.desk.order.OrderChoice;
-import hosewright.order.OrderBook;
+import hosewright.desk.order.OfferOrders;
+import hosewright.desk.order.OfferPurchases;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import hosewright.shell.ArgumentSpec;
@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** How commands take the name of an order or purchase order, and quantities of their lines. */
@@ -22,12 +21,12 @@ final class OrderArgument {
 
   static ArgumentSpec order(Supplier<Books> books) {
     return ArgumentSpec.required("NUMBER", "the order's number, such as O-000001")
-        .completing(() -> numbers(books, OrderChoice::orders));
+        .completing(() -> new OfferOrders(books).numbers());
   }
 
   static ArgumentSpec purchase(Supplier<Books> books) {
     return ArgumentSpec.required("NUMBER", "the purchase order's number, such as P-000001")
-        .completing(() -> numbers(books, OrderChoice::purchases));
+        .completing(() -> new OfferPurchases(books).numbers());
   }
 
   static OptionSpec lines() {
@@ -62,12 +61,5 @@ final class OrderArgument {
       throw new BadInputException(problems);
     }
     return quantities.isEmpty() ? Optional.empty() : Optional.of(quantities);
-  }
-
-  private static List<String> numbers(
-      Supplier<Books> books, Function<OrderBook, List<String>> which) {
-    try (Books open = books.get()) {
-      return which.apply(open.orders());
-    }
   }
 }

@@ -62,7 +62,8 @@ final class OrderCancelCommand extends ShellCommand {
     Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
     CancelOrder.Outcome outcome =
         cancelOrder.cancel(
-            in.argument(0).orElseThrow(), bought, in.required("reason"), SignedBy.name(in));
+            new CancelOrder.Request(
+                in.argument(0).orElseThrow(), bought, in.required("reason"), SignedBy.name(in)));
     Cancelled done = outcome.cancelled();
     Taken taken =
         new Taken(

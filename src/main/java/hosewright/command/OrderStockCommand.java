@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.desk.Books;
 import hosewright.desk.Stock;
+import hosewright.desk.order.OfferShelves;
 import hosewright.desk.order.ShowStock;
 import hosewright.order.OrderBook.StockLine;
 import hosewright.shell.Answer;
@@ -28,14 +29,7 @@ final class OrderStockCommand extends ShellCommand {
             .alias("stock")
             .with(
                 ArgumentSpec.optional("ITEM", "one item; left out, all that moved or is promised")
-                    .completing(
-                        () -> {
-                          try (Books open = books.get()) {
-                            return open.orders().stock().stream()
-                                .map(StockLine::stockCode)
-                                .toList();
-                          }
-                        })));
+                    .completing(() -> new OfferShelves(books).codes())));
     this.showStock = new ShowStock(books);
   }
 

@@ -1,7 +1,7 @@
 package hosewright.command;
 
 import hosewright.desk.Books;
-import hosewright.desk.quote.QuoteChoice;
+import hosewright.desk.quote.OfferQuotes;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.OptionSpec;
 import java.util.List;
@@ -21,9 +21,7 @@ final class QuoteArgument {
 
   /** What completion offers. */
   static List<String> numbers(Supplier<Books> books) {
-    try (Books open = books.get()) {
-      return QuoteChoice.numbers(open.quotes());
-    }
+    return new OfferQuotes(books).numbers();
   }
 
   static OptionSpec revision() {

@@ -1,22 +1,22 @@
 package hosewright.command;
 
-import hosewright.catalogue.Supplier;
 import hosewright.desk.Books;
 import hosewright.desk.quote.AskSuppliers;
 import hosewright.desk.quote.AskSuppliers.AskedFor;
+import hosewright.desk.quote.OfferSuppliers;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.List;
+import java.util.function.Supplier;
 
 /** Writes sheets that ask suppliers for the price of what a quote has none for. */
 final class QuoteAskCommand extends ShellCommand {
   private final AskSuppliers askSuppliers;
 
-  QuoteAskCommand(java.util.function.Supplier<Books> books) {
+  QuoteAskCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote ask",
@@ -28,7 +28,7 @@ final class QuoteAskCommand extends ShellCommand {
                 OptionSpec.value("supplier", "CODE", "whom to ask; one sheet each")
                     .asRequired()
                     .asRepeatable()
-                    .completing(() -> codes(books)))
+                    .completing(() -> new OfferSuppliers(books).codes()))
             .with(PaperOptions.options()));
     this.askSuppliers = new AskSuppliers(books);
   }
@@ -44,11 +44,5 @@ final class QuoteAskCommand extends ShellCommand {
                 PaperOptions.folder(in),
                 in.flag("overwrite")));
     return Answer.of(done, PaperOptions.said(done.files()));
-  }
-
-  private static List<String> codes(java.util.function.Supplier<Books> books) {
-    try (Books open = books.get()) {
-      return open.shelf().suppliers().stream().map(Supplier::code).toList();
-    }
   }
 }

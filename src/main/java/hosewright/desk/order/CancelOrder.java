@@ -18,6 +18,15 @@ public final class CancelOrder {
   }
 
   /**
+   * What is asked.
+   *
+   * @param bought what becomes of goods still to come
+   * @param reason why, for the record
+   * @param by who cancels it
+   */
+  public record Request(String number, Bought bought, String reason, String by) {}
+
+  /**
    * An order cancelled.
    *
    * @param waiting numbers of other orders that are short of what was freed
@@ -27,18 +36,16 @@ public final class CancelOrder {
   /**
    * The order as it is afterwards, with what became free.
    *
-   * @param bought what becomes of goods still to come
-   * @param reason why, for the record
-   * @param by who cancels it
    * @throws hosewright.problem.BadInputException when something has gone, or goods came in part and
    *     nobody said what becomes of the rest; nothing has changed then
    */
-  public Outcome cancel(String number, Bought bought, String reason, String by) {
-    String why = Signing.sentence("reason", reason);
+  public Outcome cancel(Request asked) {
+    String why = Signing.sentence("reason", asked.reason());
     try (Books open = books.get()) {
-      Order order = OrderChoice.order(number, open);
+      Order order = OrderChoice.order(asked.number(), open);
       Cancelled done =
-          open.orders().cancel(order.number(), bought, Signing.actor(by, open.now()), why);
+          open.orders()
+              .cancel(order.number(), asked.bought(), Signing.actor(asked.by(), open.now()), why);
       List<String> waiting =
           open.orders().list().stream()
               .filter(other -> other.lines().stream().anyMatch(line -> wants(line, done)))

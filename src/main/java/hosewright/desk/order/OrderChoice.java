@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** An order or purchase order by the name somebody gives it. */
-public final class OrderChoice {
+final class OrderChoice {
   private OrderChoice() {}
 
   /** The order named; an order may be written {@code O-000001}, {@code O-1} or {@code 1}. */
@@ -46,12 +46,12 @@ public final class OrderChoice {
   }
 
   /** The numbers of all orders. */
-  public static List<String> orders(OrderBook book) {
+  static List<String> orders(OrderBook book) {
     return book.list().stream().map(Order::number).toList();
   }
 
   /** The numbers of all purchase orders. */
-  public static List<String> purchases(OrderBook book) {
+  static List<String> purchases(OrderBook book) {
     return book.list().stream()
         .flatMap(order -> order.purchases().stream())
         .map(PurchaseOrder::number)

@@ -86,7 +86,7 @@ public final class QuoteChoice {
   }
 
   /** The numbers of all quotes. */
-  public static List<String> numbers(QuoteStore quotes) {
+  static List<String> numbers(QuoteStore quotes) {
     return quotes.list().stream().map(QuoteHeading::number).toList();
   }
 }
