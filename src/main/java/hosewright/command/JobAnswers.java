@@ -23,6 +23,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -72,7 +73,7 @@ final class JobAnswers {
 
   /** The answers that are to be different; an empty value takes an answer away. */
   static Map<JobField, String> changed(Invocation in) {
-    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    Map<JobField, String> answers = new TreeMap<>();
     for (JobField field : JobField.values()) {
       if (changeable(field)) {
         in.value(field.word()).ifPresent(value -> answers.put(field, value));

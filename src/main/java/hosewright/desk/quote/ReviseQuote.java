@@ -15,9 +15,9 @@ import hosewright.quote.Amendments;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 
 /** Makes a new revision of a quote from what is to be different; prices quoted before stay. */
@@ -94,7 +94,7 @@ public final class ReviseQuote {
 
   private static Map<JobField, String> changed(
       Map<JobField, String> before, Map<JobField, String> different) {
-    Map<JobField, String> answers = new EnumMap<>(before);
+    Map<JobField, String> answers = new TreeMap<>(before);
     answers.putAll(different);
     answers.values().removeIf(String::isBlank);
     return answers;
@@ -113,8 +113,7 @@ public final class ReviseQuote {
   }
 
   private static Map<JobField, String> withoutTitle(Map<JobField, String> answers) {
-    Map<JobField, String> rest = new EnumMap<>(JobField.class);
-    rest.putAll(answers);
+    Map<JobField, String> rest = new TreeMap<>(answers);
     rest.remove(JobField.TITLE);
     return rest;
   }
