@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.end;
 
 import hosewright.line.Bridge;
 import hosewright.line.StockBridges.Gap;
@@ -22,7 +22,7 @@ import org.joda.money.Money;
  * @param removable whether all of them come apart again
  * @param workingPsi least rating of the chain in cold water, psi; null when a part has none
  */
-record BridgeDocument(
+public record BridgeDocument(
     List<Step> chain,
     Money cost,
     List<Wanted> missing,
@@ -30,11 +30,11 @@ record BridgeDocument(
     boolean removable,
     Double workingPsi) {
 
-  record Step(String item, End in, End out, String description) {}
+  public record Step(String item, End in, End out, String description) {}
 
-  record Wanted(End in, End out) {}
+  public record Wanted(End in, End out) {}
 
-  record Joint(End upstream, End downstream, Verdict verdict) {}
+  public record Joint(End upstream, End downstream, Verdict verdict) {}
 
   static BridgeDocument of(End from, End to, Way way) {
     List<Step> chain =
@@ -82,21 +82,21 @@ record BridgeDocument(
   }
 
   /** Joints that do not come apart again, for which a buyer wants the reason. */
-  List<Joint> permanentJoints() {
+  public List<Joint> permanentJoints() {
     return joints.stream()
         .filter(joint -> joint.verdict().mates() && !joint.verdict().removable())
         .toList();
   }
 
   /** The parts as a buyer asks for them, by ends and number. */
-  String toBuy() {
+  public String toBuy() {
     return chain.stream()
         .map(step -> step.in() + " x " + step.out() + " (" + step.item() + ")")
         .collect(Collectors.joining(", then "));
   }
 
   /** The parts in a row, for example {@code A-2NPSHFS-15NHM}; a missing one by its ends. */
-  String inWords() {
+  public String inWords() {
     List<String> parts = new ArrayList<>(chain.stream().map(Step::item).toList());
     for (Wanted wanted : missing) {
       String named = wanted.in() + " x " + wanted.out() + " (to be sourced)";

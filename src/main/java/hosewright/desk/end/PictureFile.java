@@ -1,11 +1,9 @@
-package hosewright.command;
+package hosewright.desk.end;
 
 import hosewright.desk.NamedPath;
 import hosewright.desk.Refusals;
 import hosewright.problem.BadInputException;
 import hosewright.report.Export;
-import hosewright.shell.Invocation;
-import hosewright.shell.OptionSpec;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -14,39 +12,34 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** Puts a drawing into the SVG file that was asked for. */
-final class PictureFile {
-  private static final String OPTION = "picture";
-
-  private PictureFile() {}
-
-  static OptionSpec[] options() {
-    return new OptionSpec[] {
-      OptionSpec.value(OPTION, "FILE.svg", "also draw it into this file").completingFiles(),
-      OptionSpec.flag("overwrite", "replace the file if it is there already")
-    };
-  }
+/**
+ * An SVG file that a drawing is wanted in.
+ *
+ * @param name as somebody named it
+ * @param overwrite whether a file that is there already may be replaced
+ */
+public record PictureFile(String name, boolean overwrite) {
+  private static final String FIELD = "picture";
 
   /**
-   * The file asked for, looked at but not yet written.
+   * The place, looked at but not yet written to.
    *
    * @throws BadInputException when it does not end in .svg, cannot be written, or is there already
    */
-  static Optional<Export> place(Invocation in) {
-    return in.value(OPTION)
-        .map(name -> Refusals.named(OPTION, () -> place(name, in.flag("overwrite"))));
+  Export place() {
+    return Refusals.named(FIELD, this::looked);
   }
 
-  private static Export place(String name, boolean overwrite) {
+  private Export looked() {
     if (!name.toLowerCase(Locale.ROOT).endsWith(".svg")) {
-      throw new BadInputException(OPTION, name, "the name of a file that ends in .svg");
+      throw new BadInputException(FIELD, name, "the name of a file that ends in .svg");
     }
-    Path file = NamedPath.of(OPTION, name, "the name of a file");
+    Path file = NamedPath.of(FIELD, name, "the name of a file");
     Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of("."));
     return Export.to(folder, file.getFileName().toString(), overwrite);
   }
 
-  /** Draws into the place, if there is one; gives the path as text. */
+  /** Draws into the place, if there is one; gives the path as text, null where there is none. */
   static String draw(Optional<Export> place, Supplier<String> svg) {
     if (place.isEmpty()) {
       return null;

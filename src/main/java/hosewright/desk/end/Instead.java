@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.end;
 
 import hosewright.desk.Books;
 import hosewright.desk.Stock;
@@ -16,7 +16,7 @@ import java.util.function.Supplier;
  * @param bridge null when there is nothing to name
  * @param sentence the same in words; empty when there is nothing to say
  */
-record Instead(BridgeDocument bridge, String sentence) {
+public record Instead(BridgeDocument bridge, String sentence) {
   static final Instead NOTHING = new Instead(null, "");
 
   /** The shortest bridge in the books, else the adapter to look for elsewhere. */

@@ -1,6 +1,6 @@
-package hosewright.command;
+package hosewright.desk.end;
 
-import hosewright.command.EndShowCommand.Figure;
+import hosewright.desk.end.ShowEnd.Figure;
 import hosewright.thread.CouplingSize;
 import hosewright.thread.ThreadDimensions;
 import java.math.BigDecimal;
