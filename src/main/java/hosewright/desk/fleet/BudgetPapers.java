@@ -1,22 +1,17 @@
-package hosewright.command;
+package hosewright.desk.fleet;
 
 import hosewright.fleet.FleetBudget;
 import hosewright.quote.Dealer;
 import hosewright.report.BudgetWorkbook;
 import hosewright.report.Export;
 import hosewright.report.Paper;
-import hosewright.shell.Invocation;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 
 /** Where the budget's workbook goes. */
-record BudgetPapers(Paper paper, Path folder, boolean overwrite) {
-
-  static BudgetPapers of(Invocation in) {
-    return new BudgetPapers(PaperOptions.paper(in), PaperOptions.folder(in), in.flag("overwrite"));
-  }
+public record BudgetPapers(Paper paper, Path folder, boolean overwrite) {
 
   /** Writes the workbook and gives its file. */
   String write(FleetBudget budget, Dealer dealer, Instant madeAt) {

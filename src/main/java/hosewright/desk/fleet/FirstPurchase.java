@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.fleet;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
