@@ -1,4 +1,4 @@
-package hosewright.command;
+package hosewright.desk.catalogue;
 
 import hosewright.store.CatalogueUses.QuoteUse;
 import hosewright.thread.End;
@@ -15,7 +15,7 @@ import org.joda.money.Money;
  * @param prices price breaks in force today
  * @param costs absent unless asked for with {@code --internal}
  */
-record ShownItem(
+public record ShownItem(
     String item,
     String description,
     List<End> ends,
@@ -30,12 +30,12 @@ record ShownItem(
     List<QuoteUse> quotes,
     Optional<List<CostAndMargin>> costs) {
 
-  record BreakPrice(
+  public record BreakPrice(
       int minimumQuantity, Money unitPrice, LocalDate from, Optional<LocalDate> until) {}
 
-  record SupplierTerms(String code, String name, int leadDays, int pack) {}
+  public record SupplierTerms(String code, String name, int leadDays, int pack) {}
 
   /** Margin is that of the list price of one, as a fraction. */
-  record CostAndMargin(
+  public record CostAndMargin(
       String supplier, Money unitCost, Optional<BigDecimal> margin, List<String> unknownBecause) {}
 }
