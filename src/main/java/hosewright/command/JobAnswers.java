@@ -1,22 +1,18 @@
 package hosewright.command;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.ItemKind;
 import hosewright.desk.Books;
 import hosewright.desk.NamedPath;
-import hosewright.desk.Planning;
+import hosewright.desk.line.PrepareJob;
+import hosewright.desk.line.PrepareJob.Known;
 import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
-import hosewright.thread.LocalThreads;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -106,25 +102,6 @@ final class JobAnswers {
     };
   }
 
-  /** What an interview needs of the books, so that they need not stay open while it lasts. */
-  private static Desk desk(Books books) {
-    Catalogue items = books.catalogue();
-    Customers buyers = books.customers();
-    LocalThreads register = books.localThreads();
-    LocalDate today = books.today();
-    return new Desk(
-        items,
-        buyers.customers().stream().map(Customer::id).toList(),
-        register.districts(),
-        job -> {
-          LocalDate date = job.date().orElse(today);
-          return Planning.planner(
-                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
-              .plan(job);
-        },
-        books.jobInProgress());
-  }
-
   /**
    * The answers for one use of a command.
    *
@@ -134,10 +111,14 @@ final class JobAnswers {
   static Optional<Map<JobField, String>> gather(
       Invocation in, Supplier<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      Desk desk;
-      try (Books open = books.get()) {
-        desk = desk(open);
-      }
+      Known known = new PrepareJob(books).prepare();
+      Desk desk =
+          new Desk(
+              known.catalogue(),
+              known.customers(),
+              known.districts(),
+              known.planner(),
+              known.draft());
       return new Interview(in.asker().get(), desk, forQuote).answers();
     }
     Map<JobField, String> answers = new EnumMap<>(JobField.class);

@@ -1,16 +1,12 @@
-package hosewright.command;
+package hosewright.desk.line;
 
-import hosewright.catalogue.MoneyWords;
 import hosewright.line.Job;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
-import hosewright.measure.UnitSystem;
-import hosewright.shell.Screen;
-import hosewright.shell.Table;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
@@ -22,7 +18,7 @@ import org.joda.money.Money;
  * @param sourceStated whether pressure is told as what arrives, else as what the source must hold
  * @param rows those shown, cheapest first
  */
-record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
+public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
   static final int MOST_ROWS = 7;
 
   /**
@@ -30,7 +26,7 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
    *
    * @param bestIn what it is best in among rows that differ in it; empty for one between
    */
-  record Row(
+  public record Row(
       double sizeIn,
       double couplingSizeIn,
       String hoseSeries,
@@ -43,9 +39,9 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
       int sections,
       List<String> bestIn) {}
 
-  static TradeOffTable of(Job job, Planner.TradeOffs front) {
+  static TradeOffs of(Job job, Planner.TradeOffs front) {
     List<LinePlan> plans = front.plans();
-    return new TradeOffTable(
+    return new TradeOffs(
         front.found(),
         job.supply().isPresent(),
         plans.stream().map(plan -> row(plan, plans)).toList());
@@ -56,7 +52,7 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
     least(plan, all, p -> p.total().getAmountMinorLong(), "price", bestIn);
     least(plan, all, p -> p.hydraulics().requiredSourcePsi(), "pressure", bestIn);
     least(plan, all, p -> p.hydraulics().chargedWeightLb(), "weight", bestIn);
-    least(plan, all, TradeOffTable::sections, "coupling", bestIn);
+    least(plan, all, TradeOffs::sections, "coupling", bestIn);
     return new Row(
         plan.sizeIn(),
         plan.couplingSizeIn(),
@@ -65,7 +61,7 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
         laid(plan.sections())
             + plan.layout()
                 .attackLines()
-                .map(a -> "; " + Prose.plain(a.sizeIn()) + " in: " + laid(a.sections()))
+                .map(a -> "; " + plain(a.sizeIn()) + " in: " + laid(a.sections()))
                 .orElse(""),
         plan.total(),
         plan.hydraulics().requiredSourcePsi(),
@@ -90,7 +86,7 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
 
   private static String laid(List<LinePlan.SectionCount> sections) {
     return sections.stream()
-        .map(s -> s.count() + " x " + Prose.plain(s.lengthFt()) + " ft")
+        .map(s -> s.count() + " x " + plain(s.lengthFt()) + " ft")
         .collect(Collectors.joining(" + "));
   }
 
@@ -98,39 +94,7 @@ record TradeOffTable(int found, boolean sourceStated, List<Row> rows) {
     return plan.sectionsInAll();
   }
 
-  String text(Screen screen, UnitSystem units) {
-    Table table =
-        Table.of(
-                "total",
-                "hose, in",
-                "series",
-                "laid",
-                (sourceStated ? "arrives, " : "source must, ") + units.pressure().unit(),
-                "full, " + units.weight().unit(),
-                "sections",
-                "best in")
-            .numbers(0, 1, 4, 5, 6);
-    for (Row row : rows) {
-      table.row(
-          MoneyWords.of(row.total()),
-          Prose.plain(row.sizeIn()),
-          row.hoseSeries(),
-          row.laid() + (row.lines() > 1 ? ", " + row.lines() + " lines in all" : ""),
-          units.pressure().figure(sourceStated ? row.deliveredPsi() : row.requiredSourcePsi()),
-          units.weight().figure(row.chargedWeightLb()),
-          row.sections(),
-          String.join(", ", row.bestIn()));
-    }
-    Prose prose = new Prose(screen).block(table.on(screen));
-    prose.line("Each of these passes every check and is better in something than every other.");
-    if (found > rows.size()) {
-      prose.line(
-          String.format(
-              Locale.ROOT,
-              "There are %d such lines; shown are the best in each of price, pressure, weight full"
-                  + " of water and sections to couple, then those that differ most from them.",
-              found));
-    }
-    return prose.toString().stripLeading();
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }
