@@ -1,15 +1,13 @@
 package hosewright.command;
 
-import hosewright.csv.CellRows;
 import hosewright.desk.Books;
 import hosewright.desk.NamedPath;
 import hosewright.desk.fleet.PrepareTests;
 import hosewright.desk.fleet.PrepareTests.Known;
+import hosewright.desk.fleet.TestRecords;
 import hosewright.desk.fleet.TestSections;
 import hosewright.desk.fleet.TestSections.Entered;
 import hosewright.fleet.DaysRecords.Change;
-import hosewright.fleet.RecordReader;
-import hosewright.intake.DealerFiles;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
@@ -19,7 +17,6 @@ import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -53,55 +50,32 @@ final class FleetTestCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     Known known = prepare.prepare();
-    Optional<Map<String, CellRows>> tables = tables(in, known);
-    if (tables.isEmpty()) {
+    Optional<TestRecords> records = records(in, known);
+    if (records.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was entered.");
     }
-    Entered entered = BadRows.reported(in, () -> test.enter(tables.get(), known));
+    Entered entered = BadRows.reported(in, () -> test.enter(records.get(), known));
     return Answer.of(entered, screen -> text(entered, screen));
   }
 
-  private static Optional<Map<String, CellRows>> tables(Invocation in, Known known) {
+  private static Optional<TestRecords> records(Invocation in, Known known) {
     Optional<String> place = in.argument(0);
     if (place.isPresent()) {
       return Optional.of(
-          DealerFiles.open(
+          TestRecords.in(
               NamedPath.of("file", place.get(), "the name of a file or folder"),
-              in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
-              List.of(RecordReader.FORM),
-              List.of()));
+              in.value("map").map(map -> NamedPath.of("map", map, "the name of a file"))));
     }
     return in.asker()
         .map(
             asker ->
                 new TestInterview(asker, known.ids(), known.today(), known.leastHoldMinutes())
                     .rows()
-                    .map(FleetTestCommand::asTable))
+                    .map(TestRecords::answered))
         .orElseThrow(
             () ->
                 new BadInputException(
                     "PLACE", "", "a folder with records.csv, since nobody is there to be asked"));
-  }
-
-  private static Map<String, CellRows> asTable(List<List<String>> rows) {
-    return Map.of(
-        RecordReader.FORM.name(),
-        new CellRows() {
-          @Override
-          public String title() {
-            return "what was answered";
-          }
-
-          @Override
-          public void each(Taker taker) {
-            taker.take(Row.of(1, RecordReader.FORM.columns()));
-            long line = 1;
-            for (List<String> row : rows) {
-              line++;
-              taker.take(Row.of(line, row));
-            }
-          }
-        });
   }
 
   private static String text(Entered entered, Screen screen) {

@@ -181,12 +181,35 @@ public final class Books implements AutoCloseable {
   }
 
   /**
-   * Changes an agency's hose on record, all or nothing.
+   * Changes customers while nobody else does, all or nothing.
+   *
+   * @param work must not keep what it is given
+   */
+  public void changeCustomers(Consumer<CustomerStore> work) {
+    // A demo taken meanwhile would wait for the turn taken here.
+    shelf();
+    database()
+        .together(
+            books -> {
+              CustomerStore buyers = new CustomerStore(books);
+              buyers.takeTurn();
+              work.accept(buyers);
+            });
+  }
+
+  /**
+   * Changes an agency's hose on record while nobody else does, all or nothing.
    *
    * @param work must not keep what it is given
    */
   public void changeFleet(Consumer<FleetStore> work) {
-    database().together(books -> work.accept(new FleetStore(books)));
+    database()
+        .together(
+            books -> {
+              FleetStore fleet = new FleetStore(books);
+              fleet.takeTurn();
+              work.accept(fleet);
+            });
   }
 
   public Instant now() {

@@ -8,9 +8,13 @@ import hosewright.quote.ContractPrice;
 import hosewright.quote.Customer;
 import hosewright.quote.Customers;
 import hosewright.quote.MarginFloors;
+import hosewright.store.CatalogueStore;
+import hosewright.store.CustomerStore;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 
 /** Adds a customer with its terms, or changes one. */
@@ -41,23 +45,36 @@ public final class AddCustomer {
    *     kept then
    */
   public Added add(Map<CustomerField, String> said, List<String> contracts, boolean replace) {
+    AtomicReference<Added> added = new AtomicReference<>();
     try (Books open = books.get()) {
-      Customers before = open.customers();
-      Refusals refusals = new Refusals();
-      CustomerForm form = new CustomerForm(said, refusals, open.today());
-      Optional<Customer> customer = form.customer();
-      List<ContractPrice> prices = form.contractPrices(contracts, open.shelf());
-      checkId(said.get(CustomerField.ID), replace, before, refusals);
-      MarginFloors floors = open.marginFloors();
-      checkClass(said.get(CustomerField.CLASS), floors, refusals);
-      refusals.throwAny();
-      Customer kept = customer.orElseThrow();
-      open.buyers().save(kept, prices);
-      CustomerDocument document =
-          CustomerDocument.of(
-              kept, new Customers(List.of(kept), prices), open.today(), Optional.empty());
-      return new Added(before.byId().containsKey(kept.id()), document);
+      CatalogueStore shelf = open.shelf();
+      LocalDate today = open.today();
+      open.changeCustomers(
+          buyers -> added.set(add(said, contracts, replace, buyers, shelf, today)));
     }
+    return added.get();
+  }
+
+  private static Added add(
+      Map<CustomerField, String> said,
+      List<String> contracts,
+      boolean replace,
+      CustomerStore buyers,
+      CatalogueStore shelf,
+      LocalDate today) {
+    Customers before = buyers.load();
+    Refusals refusals = new Refusals();
+    CustomerForm form = new CustomerForm(said, refusals, today);
+    Optional<Customer> customer = form.customer();
+    List<ContractPrice> prices = form.contractPrices(contracts, shelf);
+    checkId(said.get(CustomerField.ID), replace, before, refusals);
+    checkClass(said.get(CustomerField.CLASS), buyers.floors(), refusals);
+    refusals.throwAny();
+    Customer kept = customer.orElseThrow();
+    buyers.save(kept, prices);
+    CustomerDocument document =
+        CustomerDocument.of(kept, new Customers(List.of(kept), prices), today, Optional.empty());
+    return new Added(before.byId().containsKey(kept.id()), document);
   }
 
   private static void checkId(String id, boolean replace, Customers before, Refusals refusals) {

@@ -1,6 +1,5 @@
 package hosewright.desk.fleet;
 
-import hosewright.csv.CellRows;
 import hosewright.desk.Books;
 import hosewright.desk.fleet.PrepareTests.Known;
 import hosewright.fleet.AgencyLimits;
@@ -12,7 +11,6 @@ import hosewright.problem.Problem;
 import hosewright.store.FleetStore;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 
@@ -30,24 +28,25 @@ public final class TestSections {
   /**
    * Enters the records, all or none.
    *
-   * @param tables the table of service records
+   * @param records what was handed over
    * @param known what was known when they were asked for
    * @throws BadInputException naming every record that cannot be; nothing was kept then
    */
-  public Entered enter(Map<String, CellRows> tables, Known known) {
+  public Entered enter(TestRecords records, Known known) {
     AtomicReference<Entered> entered = new AtomicReference<>();
     try (Books open = books.get()) {
       FleetOnRecord.in(open);
-      open.changeFleet(fleet -> entered.set(enter(tables, known, fleet)));
+      open.changeFleet(fleet -> entered.set(enter(records, known, fleet)));
     }
     return entered.get();
   }
 
-  private static Entered enter(Map<String, CellRows> tables, Known known, FleetStore fleet) {
+  private static Entered enter(TestRecords records, Known known, FleetStore fleet) {
     AgencyLimits limits = fleet.limits();
     List<Problem> problems = new ArrayList<>();
     DaysRecords day = new DaysRecords(limits, fleet::find, problems);
-    new RecordReader(known.today(), limits, known.ids(), problems).read(tables, day::take);
+    new RecordReader(known.today(), limits, known.ids(), problems)
+        .read(records.tables(), day::take);
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }

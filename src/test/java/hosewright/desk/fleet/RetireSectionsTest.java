@@ -27,27 +27,27 @@ final class RetireSectionsTest {
 
   @Test
   void sections_named_leave_service_for_the_reason_given() {
-    var retired = retire.retire(named(List.of("PH-0001", "PH-0002"), "lost", false));
+    var retired = retire.retire(named(List.of("PH-0024", "PH-0060"), "lost", false));
 
     assertThat(retired.done()).isTrue();
-    assertThat(retired.changes()).extracting(Change::section).containsExactly("PH-0001", "PH-0002");
-    assertThat(left("PH-0001")).contains("lost");
+    assertThat(retired.changes()).extracting(Change::section).containsExactly("PH-0024", "PH-0060");
+    assertThat(left("PH-0024")).contains("lost");
   }
 
   @Test
   void a_trial_tells_the_same_and_retires_none() {
-    var told = retire.retire(named(List.of("PH-0001"), "lost", true));
+    var told = retire.retire(named(List.of("PH-0024"), "lost", true));
 
     assertThat(told.done()).isFalse();
     assertThat(told.changes()).hasSize(1);
-    assertThat(left("PH-0001")).isEmpty();
+    assertThat(left("PH-0024")).isEmpty();
   }
 
   @Test
   void one_unknown_section_keeps_all_of_them_in_service() {
-    assertThatThrownBy(() -> retire.retire(named(List.of("PH-0001", "PH-00O2"), "lost", false)))
-        .hasMessageContaining("Did you mean 'PH-0002'?");
-    assertThat(left("PH-0001")).isEmpty();
+    assertThatThrownBy(() -> retire.retire(named(List.of("PH-0024", "PH-006O"), "lost", false)))
+        .hasMessageContaining("Did you mean 'PH-0060'?");
+    assertThat(left("PH-0024")).isEmpty();
   }
 
   @Test
@@ -56,7 +56,7 @@ final class RetireSectionsTest {
             () ->
                 retire.retire(
                     new RetireSections.Asked(
-                        List.of("PH-0001"), true, "lost", Optional.empty(), "", false)))
+                        List.of("PH-0024"), true, "lost", Optional.empty(), "", false)))
         .hasMessageContaining("not both");
   }
 

@@ -3,13 +3,9 @@ package hosewright.desk.fleet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.csv.CellRows;
-import hosewright.csv.CsvText;
 import hosewright.desk.TrialBooks;
-import hosewright.fleet.RecordReader;
-import java.io.StringReader;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The invented hose of Port Harlow. */
 final class TestSectionsTest {
-  private static final String HEADING = "section,date,outcome,test_psi,hold_min,length_ft,note\n";
-  private static final String PASSED = "PH-0024,2026-10-30,pass,300,3,,\n";
+  private static final List<String> PASSED =
+      List.of("PH-0024", "2026-10-30", "pass", "300", "3", "", "");
 
   @TempDir private Path folder;
   private TrialBooks books;
@@ -41,7 +37,7 @@ final class TestSectionsTest {
 
   @Test
   void a_hose_that_leaks_under_test_leaves_service() {
-    var entered = enter("PH-0092,2026-10-30,leak,300,,,\n");
+    var entered = enter(List.of("PH-0092", "2026-10-30", "leak", "300", "", "", ""));
 
     assertThat(entered.changes()).singleElement().extracting("section").isEqualTo("PH-0092");
   }
@@ -50,7 +46,8 @@ final class TestSectionsTest {
   void one_record_that_cannot_be_keeps_the_whole_day_out() {
     int before = records("PH-0024");
 
-    assertThatThrownBy(() -> enter(PASSED + "PH-9999,2026-10-30,pass,300,3,,\n"))
+    assertThatThrownBy(
+            () -> enter(PASSED, List.of("PH-9999", "2026-10-30", "pass", "300", "3", "", "")))
         .hasMessageContaining("PH-9999");
     assertThat(records("PH-0024")).isEqualTo(before);
   }
@@ -61,10 +58,10 @@ final class TestSectionsTest {
         .hasMessageContaining("no hose is on record yet");
   }
 
-  private TestSections.Entered enter(String rows) {
-    String form = RecordReader.FORM.name();
-    Map<String, CellRows> table = Map.of(form, new CsvText(form, new StringReader(HEADING + rows)));
-    return new TestSections(books).enter(table, new PrepareTests(books).prepare());
+  @SafeVarargs
+  private final TestSections.Entered enter(List<String>... rows) {
+    return new TestSections(books)
+        .enter(TestRecords.answered(List.of(rows)), new PrepareTests(books).prepare());
   }
 
   private int records(String section) {
