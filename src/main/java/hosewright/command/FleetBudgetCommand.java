@@ -69,12 +69,12 @@ final class FleetBudgetCommand extends ShellCommand {
     return Answer.of(made, screen -> text(budgeted, screen));
   }
 
-  private static BudgetFleet.Asked asked(Invocation in) {
+  private static BudgetFleet.Request asked(Invocation in) {
     Map<BudgetField, String> terms = new EnumMap<>(BudgetField.class);
     for (BudgetField field : BudgetField.values()) {
       in.value(field.word()).ifPresent(text -> terms.put(field, text));
     }
-    return new BudgetFleet.Asked(
+    return new BudgetFleet.Request(
         terms,
         in.value("customer"),
         in.value("quote"),

@@ -49,7 +49,7 @@ final class FleetRetireCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     Retired retired =
         retire.retire(
-            new RetireSections.Asked(
+            new RetireSections.Request(
                 in.arguments(),
                 in.flag("by-rules"),
                 in.required("because"),

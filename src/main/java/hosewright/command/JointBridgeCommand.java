@@ -43,7 +43,7 @@ final class JointBridgeCommand extends ShellCommand {
   protected Answer answer(Invocation in) {
     Found found =
         find.find(
-            new FindBridge.Asked(
+            new FindBridge.Request(
                 in.required("from"), in.required("to"), in.required("show"), in.value("customer")));
     return found.stocked()
         ? Answer.of(found.bridged(), screen -> BridgeText.of(found, screen))

@@ -20,7 +20,7 @@ import java.util.function.Supplier;
 /** Adds a customer with its terms, or changes one. */
 public final class AddCustomer {
   /** How a contract price is said. */
-  public static final String CONTRACT = CustomerForm.CONTRACT;
+  public static final String CONTRACT = ContractForm.WORDS;
 
   private final Supplier<Books> books;
 
@@ -64,11 +64,13 @@ public final class AddCustomer {
       LocalDate today) {
     Customers before = buyers.load();
     Refusals refusals = new Refusals();
-    CustomerForm form = new CustomerForm(said, refusals, today);
-    Optional<Customer> customer = form.customer();
-    List<ContractPrice> prices = form.contractPrices(contracts, shelf);
-    checkId(said.get(CustomerField.ID), replace, before, refusals);
-    checkClass(said.get(CustomerField.CLASS), buyers.floors(), refusals);
+    Optional<Customer> customer = new CustomerForm(said, refusals, today).customer();
+    String id = said.getOrDefault(CustomerField.ID, "");
+    List<ContractPrice> prices = new ContractForm(shelf, refusals).prices(contracts, id);
+    if (customer.isPresent()) {
+      checkId(id, replace, before, refusals);
+      checkClass(said.get(CustomerField.CLASS), buyers.floors(), refusals);
+    }
     refusals.throwAny();
     Customer kept = customer.orElseThrow();
     buyers.save(kept, prices);

@@ -35,7 +35,7 @@ public final class FindBridge {
    * @param show how many ways to show, 1 to {@link #MOST_SHOWN}
    * @param customer whose terms price it; empty for list prices
    */
-  public record Asked(String from, String to, String show, Optional<String> customer) {}
+  public record Request(String from, String to, String show, Optional<String> customer) {}
 
   /**
    * What was found.
@@ -49,7 +49,7 @@ public final class FindBridge {
    *
    * @throws BadInputException naming everything that cannot be used
    */
-  public Found find(Asked asked) {
+  public Found find(Request asked) {
     Refusals refusals = new Refusals();
     Optional<End> from = refusals.read("from", () -> End.parse(asked.from()));
     Optional<End> to = refusals.read("to", () -> End.parse(asked.to()));

@@ -39,7 +39,7 @@ public final class BudgetFleet {
    * @param by who makes the quote
    * @param papers where a workbook goes; empty for none
    */
-  public record Asked(
+  public record Request(
       Map<BudgetField, String> terms,
       Optional<String> customer,
       Optional<String> quoteFor,
@@ -59,7 +59,7 @@ public final class BudgetFleet {
    * @throws hosewright.problem.BadInputException when no hose is on record, or what is asked cannot
    *     be used
    */
-  public Budgeted budget(Asked asked) {
+  public Budgeted budget(Request asked) {
     try (Books open = books.get()) {
       FleetStore fleet = FleetOnRecord.in(open);
       AgencyLimits limits = fleet.limits();

@@ -37,7 +37,7 @@ public final class RetireSections {
    * @param note kept with each record; may be empty
    * @param dryRun whether only to tell what would be retired
    */
-  public record Asked(
+  public record Request(
       List<String> sections,
       boolean byRules,
       String because,
@@ -57,7 +57,7 @@ public final class RetireSections {
    *
    * @throws BadInputException naming everything that cannot be done; nothing has changed then
    */
-  public Retired retire(Asked asked) {
+  public Retired retire(Request asked) {
     if (asked.sections().isEmpty() != asked.byRules()) {
       throw new BadInputException("SECTION", "", "sections to retire, or --by-rules, not both");
     }
@@ -69,7 +69,7 @@ public final class RetireSections {
     return retired.get();
   }
 
-  private static Retired retire(Asked asked, FleetStore fleet, LocalDate today) {
+  private static Retired retire(Request asked, FleetStore fleet, LocalDate today) {
     LocalDate day = asked.date().map(text -> FleetWords.day("date", text)).orElse(today);
     if (day.isAfter(today)) {
       throw new BadInputException("date", day.toString(), "a day not after today");
@@ -87,7 +87,7 @@ public final class RetireSections {
   }
 
   private static List<ServiceRecord> wanted(
-      Asked asked, FleetStore fleet, LocalDate day, List<Problem> problems) {
+      Request asked, FleetStore fleet, LocalDate day, List<Problem> problems) {
     if (asked.byRules()) {
       return byRules(fleet, day, asked.note());
     }

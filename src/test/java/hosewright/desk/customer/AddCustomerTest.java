@@ -43,6 +43,14 @@ final class AddCustomerTest {
   }
 
   @Test
+  void a_customer_without_id_name_or_class_is_not_kept() {
+    assertThatThrownBy(() -> add.add(Map.of(), List.of(), false))
+        .hasMessageContaining("--id is missing")
+        .hasMessageContaining("--name is missing")
+        .hasMessageContaining("--class is missing");
+  }
+
+  @Test
   void a_customer_is_changed_only_where_that_was_asked_for() {
     add.add(MOSS, List.of(), false);
 

@@ -62,8 +62,8 @@ final class BudgetFleetTest {
         .hasMessageContaining("prices cannot be '-100%'");
   }
 
-  private static BudgetFleet.Asked asked(
+  private static BudgetFleet.Request asked(
       Map<BudgetField, String> terms, Optional<String> quoteFor) {
-    return new BudgetFleet.Asked(terms, Optional.empty(), quoteFor, "ines", Optional.empty());
+    return new BudgetFleet.Request(terms, Optional.empty(), quoteFor, "ines", Optional.empty());
   }
 }

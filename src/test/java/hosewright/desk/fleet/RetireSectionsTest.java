@@ -55,7 +55,7 @@ final class RetireSectionsTest {
     assertThatThrownBy(
             () ->
                 retire.retire(
-                    new RetireSections.Asked(
+                    new RetireSections.Request(
                         List.of("PH-0024"), true, "lost", Optional.empty(), "", false)))
         .hasMessageContaining("not both");
   }
@@ -64,7 +64,7 @@ final class RetireSectionsTest {
     return new TraceSection(books).trace(section).left().map(TraceSection.Left::rule);
   }
 
-  private static RetireSections.Asked named(List<String> ids, String because, boolean dryRun) {
-    return new RetireSections.Asked(ids, false, because, Optional.empty(), "", dryRun);
+  private static RetireSections.Request named(List<String> ids, String because, boolean dryRun) {
+    return new RetireSections.Request(ids, false, because, Optional.empty(), "", dryRun);
   }
 }
