@@ -1,8 +1,8 @@
 package hosewright.command;
 
-import hosewright.desk.LocalRegister;
 import hosewright.desk.end.FindLocalThreads;
 import hosewright.desk.end.FindLocalThreads.Local;
+import hosewright.desk.end.OfferDistricts;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -12,9 +12,7 @@ import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import hosewright.shell.Workspace;
-import hosewright.thread.LocalThreads;
 import hosewright.thread.LocalThreads.LocalThread;
-import java.util.List;
 
 /** Looks up which thread a district uses, in the register the dealer keeps. */
 final class EndLocalCommand extends ShellCommand {
@@ -31,11 +29,7 @@ final class EndLocalCommand extends ShellCommand {
                 ArgumentSpec.optional("DISTRICT", "one district; all of them without it")
                     .asRepeatable()
                     .completing(
-                        () ->
-                            LocalRegister.in(workspace.where())
-                                .read()
-                                .map(LocalThreads::districts)
-                                .orElse(List.of()))));
+                        () -> new OfferDistricts(new WorkspacePlace(workspace)).districts())));
     find = new FindLocalThreads(new WorkspacePlace(workspace));
   }
 

@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 
 /** A desk without a door: books with the demo catalogue in them, on a day that a test sets. */
 public final class OpenDesk implements Supplier<Books> {
+  private static final String DEMO_DAY = "2026-11-02";
+
   private static Path loaded;
 
   private final Path data;
@@ -24,7 +26,7 @@ public final class OpenDesk implements Supplier<Books> {
   private Clock clock;
 
   /**
-   * @param data a folder that is not there yet
+   * @param data a folder with nothing in it, or one that is not there yet
    */
   public OpenDesk(Path data, String day) {
     this.data = data;
@@ -34,7 +36,21 @@ public final class OpenDesk implements Supplier<Books> {
 
   private OpenDesk(Path data) {
     this.data = data;
-    on("2026-01-02");
+    on(DEMO_DAY);
+  }
+
+  /** Books with the demo catalogue in them, on a day its prices are in force. */
+  public static OpenDesk withDemo(Path data) {
+    return new OpenDesk(data, DEMO_DAY);
+  }
+
+  /** Nothing kept yet. */
+  public static OpenDesk unused(Path data) {
+    return new OpenDesk(data);
+  }
+
+  public BooksPlace place() {
+    return new InFolder(data);
   }
 
   /** Lets it be noon of a day. */
@@ -46,7 +62,7 @@ public final class OpenDesk implements Supplier<Books> {
 
   @Override
   public Books get() {
-    return new Books(new InFolder(data), remarks::add, clock);
+    return new Books(place(), remarks::add, clock);
   }
 
   /** Made once: a new store and its catalogue take longer than most tests. */

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.CatalogueFolder;
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,12 +23,12 @@ final class LoadCatalogueTest {
 
   @TempDir private Path folder;
   @TempDir private Path files;
-  private TrialBooks books;
+  private OpenDesk books;
   private LoadCatalogue load;
 
   @BeforeEach
   void open() {
-    books = TrialBooks.withDemo(folder);
+    books = OpenDesk.withDemo(folder);
     load = new LoadCatalogue(books);
   }
 

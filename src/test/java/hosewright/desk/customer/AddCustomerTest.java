@@ -3,7 +3,7 @@ package hosewright.desk.customer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -22,12 +22,12 @@ final class AddCustomerTest {
           CustomerField.CLASS, "agency");
 
   @TempDir private Path folder;
-  private TrialBooks books;
+  private OpenDesk books;
   private AddCustomer add;
 
   @BeforeEach
   void open() {
-    books = TrialBooks.withDemo(folder);
+    books = OpenDesk.withDemo(folder);
     add = new AddCustomer(books);
   }
 

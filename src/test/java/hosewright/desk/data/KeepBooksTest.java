@@ -3,7 +3,7 @@ package hosewright.desk.data;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import hosewright.desk.customer.AddCustomer;
 import hosewright.desk.customer.CustomerField;
 import hosewright.desk.customer.ListCustomers;
@@ -21,7 +21,7 @@ final class KeepBooksTest {
 
   @Test
   void a_backup_brings_back_what_stood_when_it_was_made() {
-    TrialBooks books = TrialBooks.withDemo(folder);
+    OpenDesk books = OpenDesk.withDemo(folder);
     Path copy = away.resolve("monday.zip");
     new BackUpBooks(books).backUp(Optional.of(copy));
     new AddCustomer(books)
@@ -46,7 +46,7 @@ final class KeepBooksTest {
   void where_the_books_are_is_told_without_making_any() {
     Path unmade = folder.resolve("unmade");
 
-    var where = new LocateBooks(new TrialBooks(unmade)).locate();
+    var where = new LocateBooks(OpenDesk.unused(unmade).place()).locate();
 
     assertThat(where.made()).isFalse();
     assertThat(where.folder()).isEqualTo(unmade.toString());
@@ -56,7 +56,7 @@ final class KeepBooksTest {
 
   @Test
   void books_go_nowhere_while_no_server_is_named() {
-    assertThatThrownBy(() -> new MoveBooks(TrialBooks.withDemo(folder)).move())
+    assertThatThrownBy(() -> new MoveBooks(OpenDesk.withDemo(folder).place()).move())
         .hasMessageContaining("say into which database");
   }
 }

@@ -3,7 +3,7 @@ package hosewright.desk.end;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import hosewright.problem.BadInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +17,7 @@ final class CheckJointTest {
   @Test
   void ends_that_do_not_mate_are_told_the_adapter_the_books_have() {
     var checked =
-        new CheckJoint(TrialBooks.withDemo(folder))
+        new CheckJoint(OpenDesk.withDemo(folder))
             .check("2 NPT male", "1.5 NH female swivel", Optional.empty());
 
     assertThat(checked.verdict().mates()).isFalse();
@@ -44,7 +44,7 @@ final class CheckJointTest {
 
     assertThatThrownBy(
             () ->
-                new CheckJoint(new TrialBooks(folder))
+                new CheckJoint(OpenDesk.unused(folder))
                     .check("1.5 NG male", "1.5 NH female", Optional.of(picture)))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("a cannot be '1.5 NG male'")
@@ -55,7 +55,7 @@ final class CheckJointTest {
   @Test
   void a_picture_that_is_there_stays_unless_it_may_be_replaced() throws Exception {
     Path file = Files.writeString(folder.resolve("joint.svg"), "mine");
-    CheckJoint check = new CheckJoint(new TrialBooks(folder));
+    CheckJoint check = new CheckJoint(OpenDesk.unused(folder));
 
     assertThatThrownBy(
             () ->

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.Books;
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
@@ -16,12 +16,12 @@ import org.junit.jupiter.api.io.TempDir;
 /** The invented hose of Port Harlow at the demo catalogue's prices. */
 final class BudgetFleetTest {
   @TempDir private Path folder;
-  private TrialBooks books;
+  private OpenDesk books;
   private BudgetFleet budget;
 
   @BeforeEach
   void load() {
-    books = TrialBooks.withDemo(folder);
+    books = OpenDesk.withDemo(folder);
     new LoadFleet(books).load(Path.of("catalogue/fleet"), Optional.empty(), false);
     budget = new BudgetFleet(books);
   }

@@ -3,7 +3,7 @@ package hosewright.desk.fleet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import hosewright.fleet.DaysRecords.Change;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,12 +15,12 @@ import org.junit.jupiter.api.io.TempDir;
 /** The invented hose of Port Harlow. */
 final class RetireSectionsTest {
   @TempDir private Path folder;
-  private TrialBooks books;
+  private OpenDesk books;
   private RetireSections retire;
 
   @BeforeEach
   void load() {
-    books = new TrialBooks(folder);
+    books = OpenDesk.unused(folder);
     new LoadFleet(books).load(Path.of("catalogue/fleet"), Optional.empty(), false);
     retire = new RetireSections(books);
   }

@@ -3,7 +3,7 @@ package hosewright.desk.fleet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +17,11 @@ final class TestSectionsTest {
       List.of("PH-0024", "2026-10-30", "pass", "300", "3", "", "");
 
   @TempDir private Path folder;
-  private TrialBooks books;
+  private OpenDesk books;
 
   @BeforeEach
   void load() {
-    books = new TrialBooks(folder);
+    books = OpenDesk.unused(folder);
     new LoadFleet(books).load(Path.of("catalogue/fleet"), Optional.empty(), false);
   }
 
@@ -54,7 +54,7 @@ final class TestSectionsTest {
 
   @Test
   void without_hose_on_record_there_is_nothing_to_test(@TempDir Path empty) {
-    assertThatThrownBy(() -> new PrepareTests(new TrialBooks(empty)).prepare())
+    assertThatThrownBy(() -> new PrepareTests(OpenDesk.unused(empty)).prepare())
         .hasMessageContaining("no hose is on record yet");
   }
 

@@ -2,7 +2,7 @@ package hosewright.desk.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.desk.TrialBooks;
+import hosewright.desk.OpenDesk;
 import hosewright.jobfile.JobFile;
 import hosewright.line.Job;
 import hosewright.line.JobField;
@@ -17,11 +17,11 @@ import org.junit.jupiter.api.io.TempDir;
 /** The demo job from a hydrant to a nozzle, asked of the demo's books in every way. */
 final class AskLineTest {
   @TempDir private Path folder;
-  private TrialBooks books;
+  private OpenDesk books;
 
   @BeforeEach
   void open() {
-    books = TrialBooks.withDemo(folder);
+    books = OpenDesk.withDemo(folder);
   }
 
   @Test
