@@ -1,13 +1,13 @@
 package hosewright.command;
 
+import hosewright.line.Check;
 import hosewright.line.Flowing;
-import hosewright.line.LinePlan.Check;
+import hosewright.line.Leg;
 import hosewright.measure.UnitSystem;
 import hosewright.report.PressureDrawing;
 import hosewright.report.PressureDrawing.LimitLine;
 import hosewright.shell.Screen;
 import java.util.List;
-import java.util.Locale;
 
 /** What a source brings through a line, as a person reads it. */
 final class FlowingText {
@@ -15,28 +15,24 @@ final class FlowingText {
 
   static String of(Flowing flow, Screen screen, UnitSystem units) {
     Prose prose = new Prose(screen);
+    Flowing.Arrives arrives = flow.arrives();
+    Leg first = flow.layout().firstHoseLeg().orElseThrow();
     prose.line(
         String.format(
-            "%s arrive at %s through %s of %s in hose (%s)%s.",
-            units.flow().of(flow.flowGpm()),
-            units.pressure().of(flow.deliveredPsi()),
-            units.length().of(flow.laidFt()),
-            Prose.plain(flow.sizeIn()),
-            flow.hoseSeries(),
-            flow.lines() > 1 ? ", " + flow.lines() + " lines side by side" : ""));
+            "%s arrive at %s through %s%s.",
+            units.flow().of(arrives.flowGpm()),
+            units.pressure().of(arrives.deliveredPsi()),
+            hose(first, units),
+            first.lines() > 1 ? ", " + first.lines() + " lines side by side" : ""));
     flow.layout()
-        .attackLines()
+        .branchLeg()
         .ifPresent(
-            attack ->
+            leg ->
                 prose.line(
                     String.format(
-                        "Behind the wye %d lines of %s of %s in hose (%s) bring %s each.",
-                        attack.lines(),
-                        units.length().of(attack.laidFt()),
-                        Prose.plain(attack.sizeIn()),
-                        attack.hoseSeries(),
-                        units.flow().of(attack.flowGpm()))));
-    prose.line("The source gives " + units.pressure().of(flow.sourcePsi()) + " at that flow.");
+                        "Behind the wye %d lines of %s bring %s each.",
+                        leg.lines(), hose(leg, units), units.flow().of(leg.water().flowGpm()))));
+    prose.line("The source gives " + units.pressure().of(arrives.sourcePsi()) + " at that flow.");
     prose.line("Limited by " + units.restated(flow.limitedBy()) + ".");
     if (!flow.safe()) {
       prose.line("NOT SAFE as it is.");
@@ -48,11 +44,11 @@ final class FlowingText {
       }
     }
     prose.block(
-        StationTable.of(flow.run(), flow.profile(), screen, units)
+        StationTable.of(flow.layout().run(), flow.profile(), screen, units)
             + "\n"
             + PressureDrawing.text(
                 flow.profile(),
-                List.of(new LimitLine('-', "arrives at the appliance", flow.deliveredPsi())),
+                List.of(new LimitLine('-', "arrives at the appliance", arrives.deliveredPsi())),
                 PressureDrawing.leastWorkingPsi(flow.checks()),
                 units,
                 screen.width()));
@@ -60,15 +56,10 @@ final class FlowingText {
     return prose.toString();
   }
 
-  private static String sentence(Check check) {
+  private static String hose(Leg leg, UnitSystem units) {
+    Leg.Hose hose = leg.hose().orElseThrow();
     return String.format(
-        Locale.ROOT,
-        "%s %s (%.1f against %.1f %s): %s.",
-        check.outcome(),
-        check.name(),
-        check.value(),
-        check.limit(),
-        check.unit(),
-        check.note());
+        "%s of %s in hose (%s)",
+        units.length().of(hose.laidFt()), Prose.plain(hose.sizeIn()), hose.series());
   }
 }

@@ -1,19 +1,20 @@
 package hosewright.command;
 
-import hosewright.line.Layout;
-import hosewright.line.LineHydraulicsResult;
-import hosewright.line.LineHydraulicsResult.OtherCoefficient;
+import hosewright.line.Hydraulics;
+import hosewright.line.Hydraulics.OtherCoefficient;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import hosewright.measure.UnitSystem;
 import hosewright.report.PressureDrawing;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The hydraulics of a plan as a person reads them. */
 final class HydraulicsText {
   private final LinePlan plan;
-  private final LineHydraulicsResult hydraulics;
+  private final Hydraulics hydraulics;
   private final Screen screen;
   private final UnitSystem units;
 
@@ -32,7 +33,7 @@ final class HydraulicsText {
   String body() {
     Prose prose = new Prose(screen);
     prose.block(balance());
-    var attack = plan.layout().attackLines();
+    Optional<Leg> attack = plan.layout().branchLeg();
     prose.line(
         (attack.isPresent() ? "Friction in the supply hose is by " : "Friction in the hose is by ")
             + hydraulics.frictionBasis()
@@ -60,21 +61,21 @@ final class HydraulicsText {
                         + "."));
     prose.line(surge());
     prose.block(
-        StationTable.of(plan.run(), hydraulics.profile(), screen, units)
+        StationTable.of(plan.layout().run(), hydraulics.profile(), screen, units)
             + "\n"
             + PressureDrawing.text(plan, units, screen.width()));
     return prose.toString().replaceFirst("^\n+", "");
   }
 
-  private String behindTheWye(Layout.AttackLines attack) {
+  private String behindTheWye(Leg attack) {
     return String.format(
         Locale.ROOT,
         "Behind the wye each of %d lines carries %s and begins with %s; its hose loses %s, by %s.",
         attack.lines(),
-        units.flow().of(attack.flowGpm()),
-        units.pressure().of(attack.wyePsi()),
-        units.pressure().of(attack.frictionLossPsi()),
-        attack.frictionBasis());
+        units.flow().of(attack.water().flowGpm()),
+        units.pressure().of(attack.water().inletPsi()),
+        units.pressure().of(attack.water().friction().lossPsi()),
+        attack.water().friction().basis());
   }
 
   /** One figure where the hose's wave speed is known, else the range that hose is found in. */
@@ -92,12 +93,12 @@ final class HydraulicsText {
 
   private String balance() {
     Table table = Table.of("", units.pressure().unit()).numbers(1);
-    var attack = plan.layout().attackLines();
+    Optional<Leg> attack = plan.layout().branchLeg();
     table.row(
         attack.isPresent() ? "needed at each appliance" : "needed at the appliance",
         psi(plan.needPsi()));
     if (attack.isPresent()) {
-      double attackPsi = attack.get().frictionLossPsi();
+      double attackPsi = attack.get().water().friction().lossPsi();
       table.row("lost in each attack line", psi(attackPsi));
       table.row("lost in the supply hose", psi(hydraulics.frictionLossPsi() - attackPsi));
     } else {

@@ -1,7 +1,6 @@
 package hosewright.command;
 
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.RunPart;
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
@@ -13,6 +12,7 @@ import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -31,7 +31,7 @@ final class PickSlip {
     if (!card.makes().isEmpty()) {
       parts.add(making(card));
     }
-    parts.add(assembling(quote.plan()));
+    parts.add(assembling(quote.plan(), card.departures()));
     if (!card.labels().isEmpty()) {
       parts.add(Part.of("Labels", card.labels()));
     }
@@ -93,8 +93,8 @@ final class PickSlip {
               make.hose(),
               make.cutFt() + " ft",
               plain(make.coupledFt()) + " ft",
-              make.inlet(),
-              make.outlet(),
+              end(make.inlet()),
+              end(make.outlet()),
               make.gasket(),
               test(make.testPsi())));
     }
@@ -114,24 +114,28 @@ final class PickSlip {
     return psi.isPresent() ? plain(psi.getAsDouble()) + " psi" : "as marked: not in the catalogue";
   }
 
-  private static Part assembling(LinePlan plan) {
+  private static Part assembling(LinePlan plan, List<String> departures) {
     List<List<String>> rows = new ArrayList<>();
-    for (RunPart part : plan.run()) {
+    for (hosewright.line.Part part : plan.layout().run()) {
       rows.add(
           List.of(
               BOX,
               "" + (rows.size() + 1),
-              part.item().isEmpty() ? owner(plan, part) : part.item(),
+              part.item().orElse(part.isBuyers() ? "customer's" : "bought in"),
               part.description(),
               "" + part.count(),
-              part.upstream().map(End::toString).orElse(""),
-              part.downstream().map(End::toString).orElse("")));
+              end(part.upstream()),
+              end(part.downstream())));
     }
     List<String> remarks = new ArrayList<>();
     remarks.add(
         "Gaskets: %d come fitted, %d to put in, %d spare."
-            .formatted(plan.gaskets().fitted(), plan.gaskets().bought(), plan.gaskets().spare()));
-    remarks.addAll(plan.remarks());
+            .formatted(
+                plan.bill().gaskets().fitted(),
+                plan.bill().gaskets().bought(),
+                plan.bill().gaskets().spare()));
+    remarks.addAll(plan.layout().remarks());
+    remarks.addAll(departures);
     return new Part(
         "To assemble",
         List.of("Done", "Step", "Item", "Part", "Count", "Faces source", "Faces appliance"),
@@ -141,10 +145,8 @@ final class PickSlip {
         remarks);
   }
 
-  /** The outlet and the appliance are the customer's; what else has no item was bought in. */
-  private static String owner(LinePlan plan, RunPart part) {
-    boolean own = part == plan.run().get(0) || part == plan.run().get(plan.run().size() - 1);
-    return own ? "customer's" : "bought in";
+  private static String end(Optional<End> end) {
+    return end.map(End::toString).orElse("");
   }
 
   private static String plain(double number) {

@@ -64,7 +64,7 @@ final class PlanReasoning {
         text(
             "- The rest come in %d kinds (make, size, couplings, bought coupled or made up): laid"
                 + " either way round, with what must stand in the line, %d ways to lay it.",
-            c.hoseLines(), c.frames()));
+            c.hoseLines(), c.topologies()));
     prose.line("  ", "- " + fate(c));
     prose.line(
         "  ",
@@ -79,7 +79,7 @@ final class PlanReasoning {
   }
 
   private static String fate(Considered c) {
-    int searched = c.frames() - c.unjoined() - c.cutByPrice() - c.cutByPressure();
+    int searched = c.topologies() - c.unjoined() - c.cutByPrice() - c.cutByPressure();
     List<String> fates =
         new ArrayList<>(List.of(text("Of these ways %d were searched through", searched)));
     add(fates, c.cutByPrice(), "could not be cheaper than a plan already found");

@@ -1,11 +1,17 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.line.Bill;
+import hosewright.line.Check;
+import hosewright.line.Joint;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
+import hosewright.line.SectionCount;
+import hosewright.line.Unpriced;
 import hosewright.measure.Scale;
 import hosewright.measure.UnitSystem;
 import hosewright.report.LineDrawing;
+import hosewright.report.PartNames;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
 import java.math.BigDecimal;
@@ -54,10 +60,10 @@ final class PlanText {
           String.format(
               Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
       ownAndSpare();
-      plan.layout().sentences().forEach(sentence -> sentence(sentence + "."));
+      plan.layout().stations().forEach(sentence -> sentence(sentence + "."));
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
-      if (plan.lines() > 0) {
+      if (plan.hose().isPresent()) {
         sentence("The nearest line: " + laid() + " for " + MoneyWords.of(plan.total()) + ".");
       }
       sentences("What would do instead", plan.instead());
@@ -65,61 +71,71 @@ final class PlanText {
   }
 
   private void ownAndSpare() {
-    if (!plan.ownSections().isEmpty()) {
-      sentence("Of these the customer has " + counted(plan.ownSections()) + " already.");
+    List<SectionCount> own = plan.layout().ownSections();
+    if (!own.isEmpty()) {
+      sentence("Of these the customer has " + counted(own) + " already.");
     }
-    if (!plan.spareSections().isEmpty()) {
-      sentence("Bought to spare, not laid: " + counted(plan.spareSections()) + ".");
+    List<SectionCount> spare =
+        plan.bill().spares().stream()
+            .map(one -> new SectionCount(one.section().lengthFt(), one.count()))
+            .toList();
+    if (!spare.isEmpty()) {
+      sentence("Bought to spare, not laid: " + counted(spare) + ".");
     }
   }
 
-  private String counted(List<LinePlan.SectionCount> sections) {
+  private String counted(List<SectionCount> sections) {
     return sections.stream()
         .map(s -> s.count() + " x " + units.length().of(s.lengthFt()))
         .collect(Collectors.joining(" + "));
   }
 
   private String laid() {
-    String lines = plan.lines() > 1 ? plan.lines() + " lines, in all " : "";
-    String supply =
-        lines + hose(plan.sections(), plan.sizeIn(), plan.couplingSizeIn(), plan.hoseSeries());
-    return supply
+    Leg first = plan.layout().firstHoseLeg().orElseThrow();
+    String abreast = first.lines() > 1 ? first.lines() + " lines, in all " : "";
+    return abreast
+        + hose(first)
         + plan.layout()
-            .attackLines()
+            .branchLeg()
             .map(
-                a ->
+                leg ->
                     " to the wye, and behind it "
-                        + a.lines()
+                        + leg.lines()
                         + " attack lines, in all "
-                        + hose(a.sections(), a.sizeIn(), a.couplingSizeIn(), a.hoseSeries())
+                        + hose(leg)
                         + ",")
             .orElse("");
   }
 
-  private String hose(
-      List<LinePlan.SectionCount> sections, double sizeIn, double couplingSizeIn, String series) {
+  private String hose(Leg leg) {
+    Leg.Hose hose = leg.hose().orElseThrow();
     return String.format(
         Locale.ROOT,
         "%s of %s in hose with %s in couplings (%s)",
-        counted(sections),
-        plain(sizeIn),
-        plain(couplingSizeIn),
-        series);
+        counted(leg.sectionCounts()),
+        plain(hose.sizeIn()),
+        plain(hose.couplingSizeIn()),
+        hose.series());
   }
 
   private void joints() {
     Table table = Table.of("#", "from", "into", "times", "seal", "comes apart").numbers(0, 3);
+    PartNames names = new PartNames();
     int number = 1;
-    for (LinePlan.Joint joint : plan.joints()) {
+    for (Joint joint : plan.joints()) {
       table.row(
           number++,
-          joint.upstream() + " (" + joint.upstreamPart() + ")",
-          joint.downstream() + " (" + joint.downstreamPart() + ")",
+          side(joint.upstream(), names),
+          side(joint.downstream(), names),
           joint.count(),
-          joint.seal().name().toLowerCase(Locale.ROOT),
-          joint.removable() ? "yes" : "no");
+          joint.fit().seal().name().toLowerCase(Locale.ROOT),
+          joint.fit().removable() ? "yes" : "no");
     }
     section("Joints, source first", table.on(screen));
+  }
+
+  private static String side(Joint.Side side, PartNames names) {
+    return side.end() + " (" + names.of(side) + ")";
   }
 
   private void pressure() {
@@ -147,7 +163,7 @@ final class PlanText {
 
   private void goods() {
     Table table = Table.of("item", "description", "qty", "unit", "each", "amount").numbers(2, 4, 5);
-    for (LinePlan.PlanItem item : plan.items()) {
+    for (Bill.Item item : plan.items()) {
       table.row(
           item.item(),
           item.spare() == 0
@@ -158,11 +174,13 @@ final class PlanText {
           item.unitPrice().map(m -> m.getAmount().toPlainString()).orElse("?"),
           item.extended().map(m -> m.getAmount().toPlainString()).orElse("?"));
     }
-    section("Goods, prices of " + plan.date(), table.on(screen));
+    section("Goods, prices of " + plan.bill().date(), table.on(screen));
     text.append("  Total ")
         .append(MoneyWords.of(plan.total()))
         .append(" before freight and tax.\n");
-    sentences("Still to be sourced, not priced", plan.unpriced());
+    sentences(
+        "Still to be sourced, not priced",
+        plan.bill().unpriced().stream().map(Unpriced::words).toList());
   }
 
   private void alternatives() {
@@ -172,8 +190,8 @@ final class PlanText {
     Table table = Table.of("hose", "series", "total", "why not").numbers(2);
     for (LinePlan.Alternative other : plan.alternatives()) {
       table.row(
-          plain(other.sizeIn()) + " in",
-          other.hoseSeries(),
+          plain(other.hose().sizeIn()) + " in",
+          other.hose().series(),
           MoneyWords.of(other.total()),
           units.restated(other.why()));
     }

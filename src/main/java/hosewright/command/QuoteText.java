@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.desk.Revising.Revised;
+import hosewright.line.Unpriced;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
@@ -65,8 +66,8 @@ final class QuoteText {
           .append(MoneyWords.of(line.extended()))
           .append('\n');
     }
-    for (String missing : quote.stillToSource()) {
-      text.append("Not in the total, still to be sourced: ").append(missing).append('\n');
+    for (Unpriced missing : quote.stillToSource()) {
+      text.append("Not in the total, still to be sourced: ").append(missing.words()).append('\n');
     }
     quote.amendments().notes().forEach(note -> text.append(note).append('\n'));
     return text.append("Valid until ")

@@ -1,7 +1,8 @@
 package hosewright.command;
 
-import hosewright.line.LineHydraulicsResult.Station;
-import hosewright.line.LinePlan.RunPart;
+import hosewright.line.Hydraulics.Station;
+import hosewright.line.Part;
+import hosewright.line.Role;
 import hosewright.measure.UnitSystem;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
@@ -12,7 +13,7 @@ import java.util.List;
 final class StationTable {
   private StationTable() {}
 
-  static String of(List<RunPart> run, List<Station> profile, Screen screen, UnitSystem units) {
+  static String of(List<Part> run, List<Station> profile, Screen screen, UnitSystem units) {
     Table table =
         Table.of(
                 "at the end of",
@@ -35,13 +36,17 @@ final class StationTable {
   }
 
   /** Item numbers, which are shorter than what they stand for; sections are counted. */
-  private static List<String> names(List<RunPart> run) {
+  private static List<String> names(List<Part> run) {
     List<String> names = new ArrayList<>(List.of("the source"));
-    for (RunPart part : run) {
-      boolean owned = part.upstream().isEmpty() || part.downstream().isEmpty();
-      for (int i = 1; i <= part.count() && !owned; i++) {
-        String name = part.item().isEmpty() ? "part to be sourced" : part.item();
-        names.add(part.count() == 1 ? name : name + ", " + i + " of " + part.count());
+    for (Part part : run) {
+      if (part.role() == Role.SOURCE || part.role() == Role.APPLIANCE) {
+        continue;
+      }
+      String name =
+          part.item().orElse(part.isBuyers() ? "the customer's own hose" : "part to be sourced");
+      int stations = part.isHose() ? part.count() : 1;
+      for (int i = 1; i <= stations; i++) {
+        names.add(stations == 1 ? name : name + ", " + i + " of " + stations);
       }
     }
     return names;

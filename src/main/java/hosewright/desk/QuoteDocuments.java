@@ -8,7 +8,7 @@ import hosewright.quote.QuoteCodec;
 final class QuoteDocuments implements QuoteCodec {
   @Override
   public String write(Quote quote) {
-    return Json.write(quote);
+    return Json.keep(quote);
   }
 
   @Override

@@ -4,6 +4,7 @@ import hosewright.catalogue.MoneyWords;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -46,21 +47,22 @@ final class Sketch {
 
   private static String planned(LinePlan plan) {
     String hose =
-        plan.sections().stream()
+        plan.layout().firstHoseLeg().stream()
+            .flatMap(leg -> leg.sectionCounts().stream())
             .map(section -> section.count() + " x " + plain(section.lengthFt()) + " ft")
             .collect(Collectors.joining(" and "));
     String goods =
         "%s of %s in hose%s%s, %s"
             .formatted(
                 hose,
-                plain(plan.sizeIn()),
-                attack(plan),
+                plain(plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0)),
+                branches(plan),
                 adapters(plan),
                 MoneyWords.of(plan.total()));
     if (!plan.feasible()) {
       return "So far: NO SAFE PLAN, limited by "
           + plan.limitedBy().orElse("a check")
-          + (plan.sections().isEmpty() ? "." : ". The nearest is " + goods + ".");
+          + (plan.hose().isEmpty() ? "." : ". The nearest is " + goods + ".");
     }
     return plan.hydraulics().calculated()
         ? String.format(
@@ -71,15 +73,21 @@ final class Sketch {
         : "So far: " + goods + ".";
   }
 
-  private static String attack(LinePlan plan) {
+  private static String branches(LinePlan plan) {
     return plan.layout()
-        .attackLines()
-        .map(a -> " and " + a.lines() + " attack lines of " + plain(a.sizeIn()) + " in")
+        .branchLeg()
+        .map(
+            leg ->
+                " and "
+                    + leg.lines()
+                    + " attack lines of "
+                    + plain(leg.hose().map(Leg.Hose::sizeIn).orElse(0.0))
+                    + " in")
         .orElse("");
   }
 
   private static String adapters(LinePlan plan) {
-    int count = plan.adapters().stream().mapToInt(LinePlan.ItemCount::count).sum();
+    int count = plan.layout().fittings();
     return switch (count) {
       case 0 -> "";
       case 1 -> " and an adapter";

@@ -1,7 +1,9 @@
 package hosewright.json;
 
-import hosewright.line.LinePlan;
-import hosewright.line.Planner;
+import hosewright.line.Bill;
+import hosewright.line.Check;
+import hosewright.line.Part;
+import hosewright.order.BenchCard;
 import hosewright.quote.Quote;
 import hosewright.thread.End;
 import hosewright.thread.Verdict;
@@ -25,9 +27,10 @@ final class TradeModule extends SimpleModule {
     addSerializer(End.class, new EndWriter());
     addDeserializer(End.class, new EndReader());
     setMixInAnnotation(Verdict.class, Mixins.VerdictNames.class);
-    setMixInAnnotation(LinePlan.class, Mixins.PlanNames.class);
-    setMixInAnnotation(Planner.Explained.class, Mixins.ExplainedNames.class);
-    setMixInAnnotation(LinePlan.PlanItem.class, Mixins.PlanItemSums.class);
+    setMixInAnnotation(BenchCard.Make.class, Mixins.WithGasket.class);
+    setMixInAnnotation(Check.class, Mixins.RecordAlone.class);
+    setMixInAnnotation(Part.class, Mixins.RecordAlone.class);
+    setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
     setMixInAnnotation(Quote.QuoteLine.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);
   }

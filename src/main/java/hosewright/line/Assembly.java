@@ -12,12 +12,12 @@ import java.util.function.Predicate;
 /**
  * A whole line put together: every part in its place, from source to appliance.
  *
- * @param lays one for each of the frame's legs
+ * @param lays one for each of the topology's legs
  * @param parts the parts of one line in order; {@link Placed#lines()} tells which stand side by
  *     side
  * @param joints every joint between them, and between like sections
  */
-record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint> joints) {
+record Assembly(Topology topology, List<Lay> lays, List<Placed> parts, List<MadeJoint> joints) {
 
   Assembly {
     lays = List.copyOf(lays);
@@ -37,7 +37,7 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
   int sections(Predicate<SectionOption> sort) {
     int sections = 0;
     for (int i = 0; i < lays.size(); i++) {
-      Leg leg = frame.legs().get(i);
+      LegShape leg = topology.legs().get(i);
       sections += leg.hose().sections(lays.get(i), sort) * leg.lines();
     }
     return sections;
@@ -46,7 +46,7 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
   /** The least that hose in the line is rated for at a temperature, psi; empty when none is. */
   OptionalDouble hoseWorkingPsi(double temperatureF) {
     return parts().stream()
-        .filter(part -> part.role() == Placed.Role.HOSE)
+        .filter(part -> part.role() == Role.HOSE)
         .flatMapToDouble(part -> part.rating().workingPsiAt(temperatureF).stream())
         .min();
   }
@@ -75,34 +75,35 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
    * Puts a line together.
    *
    * @param lays one for each leg
-   * @param bridges one for each of {@link Frame#gaps}, in order
+   * @param bridges one for each of {@link Topology#gaps}, in order
    */
-  static Assembly of(Job job, Frame frame, List<Lay> lays, List<List<Placed>> bridges) {
+  static Assembly of(Job job, Topology topology, List<Lay> lays, List<List<Placed>> bridges) {
     List<Placed> parts = new ArrayList<>();
     Iterator<List<Placed>> bridge = bridges.iterator();
-    parts.add(Placed.source(describe(job.source()), job.from(), frame.outlets()));
-    addDevices(frame.before(), frame.outlets(), bridge, parts);
-    for (int i = 0; i < frame.legs().size(); i++) {
-      Leg leg = frame.legs().get(i);
+    parts.add(Placed.source(describe(job.source()), job.from(), topology.outlets()));
+    addDevices(topology.before(), topology.outlets(), bridge, parts);
+    for (int i = 0; i < topology.legs().size(); i++) {
+      LegShape leg = topology.legs().get(i);
       parts.addAll(bridge.next());
       addLeg(leg, lays.get(i), bridge, parts);
       addDevices(leg.after(), leg.afterLines(), bridge, parts);
     }
     parts.addAll(bridge.next());
     parts.add(Placed.appliance(describe(job.appliance()), job.to(), job.appliances()));
-    return new Assembly(frame, lays, List.copyOf(parts), joints(parts));
+    return new Assembly(topology, lays, List.copyOf(parts), joints(parts));
   }
 
   private static void addDevices(
       List<Bridge.Link> devices, int lines, Iterator<List<Placed>> bridge, List<Placed> parts) {
     for (Bridge.Link device : devices) {
       parts.addAll(bridge.next());
-      parts.add(Placed.fitting(Placed.Role.DEVICE, device, lines));
+      parts.add(Placed.inLine(device, lines));
     }
   }
 
   /** The sections of a leg, the longest first, with what stands at couplings between them. */
-  private static void addLeg(Leg leg, Lay lay, Iterator<List<Placed>> bridge, List<Placed> parts) {
+  private static void addLeg(
+      LegShape leg, Lay lay, Iterator<List<Placed>> bridge, List<Placed> parts) {
     List<Integer> couplings = leg.couplings(lay);
     int from = 0;
     for (int i = 0; i < couplings.size(); i++) {
@@ -114,7 +115,7 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
     addSections(leg, lay, from, lay.sections(), parts);
   }
 
-  private static void addSections(Leg leg, Lay lay, int from, int to, List<Placed> parts) {
+  private static void addSections(LegShape leg, Lay lay, int from, int to, List<Placed> parts) {
     HoseLine hose = leg.hose();
     int before = 0;
     for (int i = 0; i < hose.options().size(); i++) {
@@ -176,7 +177,7 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
   }
 
   int adapters() {
-    return (int) parts.stream().filter(part -> part.role() == Placed.Role.ADAPTER).count();
+    return (int) parts.stream().filter(part -> part.role() == Role.ADAPTER).count();
   }
 
   /** Every part in order, in words: the same for no two lines that differ. */
@@ -198,7 +199,6 @@ record Assembly(Frame frame, List<Lay> lays, List<Placed> parts, List<MadeJoint>
   }
 
   boolean hasPartToSource() {
-    return parts.stream()
-        .anyMatch(part -> part.role() == Placed.Role.ADAPTER && part.item().isEmpty());
+    return parts.stream().anyMatch(part -> part.role() == Role.ADAPTER && part.item().isEmpty());
   }
 }

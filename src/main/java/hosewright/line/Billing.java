@@ -38,16 +38,18 @@ final class Billing {
   }
 
   /**
-   * @param unpriced parts nobody stocks or that have no price in force, in words
+   * Goods and what has no price.
+   *
+   * @param unpriced parts nobody stocks or that have no price in force
    */
-  record Bill(List<Basket.Purchase> purchases, List<String> unpriced) {}
+  record Priced(List<Basket.Purchase> purchases, List<Unpriced> unpriced) {}
 
-  Bill of(Assembly line, List<GasketCount> gasketCounts) {
+  Priced of(Assembly line, List<GasketCount> gasketCounts) {
     Basket basket = new Basket();
-    List<String> unpriced = new ArrayList<>();
+    List<Unpriced> unpriced = new ArrayList<>();
     int spares = job.conditions().spareSections();
     for (int i = 0; i < line.lays().size(); i++) {
-      Leg leg = line.frame().legs().get(i);
+      LegShape leg = line.topology().legs().get(i);
       basket.addSections(leg.hose(), line.lays().get(i), leg.lines(), spares);
     }
     addFittings(line, basket, unpriced);
@@ -58,44 +60,47 @@ final class Billing {
         continue;
       }
       accessories
-          .find(job.accessories(), wanted, line.frame().hose())
-          .ifPresentOrElse(item -> basket.add(item, 1), () -> unpriced.add(wanted));
+          .find(job.accessories(), wanted, line.topology().hose())
+          .ifPresentOrElse(
+              item -> basket.add(item, 1), () -> unpriced.add(Unpriced.part(1, wanted)));
     }
     List<Basket.Purchase> purchases = basket.purchases(prices, availability);
     purchases.stream()
         .filter(purchase -> purchase.unitPrice().isEmpty())
-        .forEach(purchase -> unpriced.add(purchase.item().number() + " has no price in force"));
-    return new Bill(purchases, List.copyOf(unpriced));
+        .forEach(
+            purchase -> unpriced.add(Unpriced.item(purchase.bought(), purchase.item().number())));
+    return new Priced(purchases, List.copyOf(unpriced));
   }
 
-  private static void addFittings(Assembly line, Basket basket, List<String> unpriced) {
+  private static void addFittings(Assembly line, Basket basket, List<Unpriced> unpriced) {
     for (Placed part : line.parts()) {
       switch (part.role()) {
-        case ADAPTER, DEVICE ->
+        case ADAPTER, DEVICE, SPLIT, JOIN ->
             part.item()
                 .ifPresentOrElse(
                     item -> basket.add(item, part.lines()),
-                    () -> unpriced.add(part.lines() + " x " + part.description()));
+                    () -> unpriced.add(Unpriced.part(part.lines(), part.description())));
         case SOURCE, HOSE, APPLIANCE -> {}
       }
     }
   }
 
-  private void addGasket(GasketCount gasket, Basket basket, List<String> unpriced) {
+  private void addGasket(GasketCount gasket, Basket basket, List<Unpriced> unpriced) {
     int quantity = gasket.bought() + gasket.spare();
     gaskets
         .cheapest(gasket.end(), quantity)
         .ifPresentOrElse(
             item -> basket.add(item, quantity),
-            () -> unpriced.add(quantity + " x gasket for " + gasket.end()));
+            () -> unpriced.add(Unpriced.part(quantity, "gasket for " + gasket.end())));
   }
 
-  private void addSealant(Assembly line, Basket basket, List<String> unpriced) {
+  private void addSealant(Assembly line, Basket basket, List<Unpriced> unpriced) {
     boolean sealedOnThreads =
         line.joints().stream().anyMatch(joint -> joint.verdict().seal() == Verdict.Seal.THREAD);
     if (sealedOnThreads) {
       sealant.ifPresentOrElse(
-          item -> basket.add(item, 1), () -> unpriced.add("thread sealant for pipe threads"));
+          item -> basket.add(item, 1),
+          () -> unpriced.add(Unpriced.part(1, "thread sealant for pipe threads")));
     }
   }
 }

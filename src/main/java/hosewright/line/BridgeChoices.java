@@ -38,7 +38,7 @@ final class BridgeChoices {
   }
 
   /** A gap, and the least working pressure an adapter there is rated for. */
-  private record Rated(Frame.Gap gap, double psi) {}
+  private record Rated(Topology.Gap gap, double psi) {}
 
   /**
    * The bridges over a gap whose adapters are rated for a pressure, or not rated at all; empty when
@@ -46,14 +46,14 @@ final class BridgeChoices {
    *
    * @param seenPsi what every adapter there sees at the least in a plan that passes, psi
    */
-  Optional<GapBridges> over(Frame.Gap gap, double seenPsi) {
+  Optional<GapBridges> over(Topology.Gap gap, double seenPsi) {
     Double leastRatedPsi = ratingsPsi.ceiling(seenPsi - PressureChecks.HAIR_PSI);
     Rated rated = new Rated(gap, leastRatedPsi == null ? Double.POSITIVE_INFINITY : leastRatedPsi);
     return known.computeIfAbsent(rated, this::find);
   }
 
   private Optional<GapBridges> find(Rated rated) {
-    Frame.Gap gap = rated.gap();
+    Topology.Gap gap = rated.gap();
     Predicate<Bridge.Link> allowed =
         link ->
             workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
@@ -76,7 +76,7 @@ final class BridgeChoices {
     return item.rating().workingPsiAt(job.service().temperatureOrUsualF());
   }
 
-  private Choice<List<Placed>> choice(Bridge bridge, Frame.Gap gap) {
+  private Choice<List<Placed>> choice(Bridge bridge, Topology.Gap gap) {
     double cost = bridge.links().stream().mapToDouble(link -> floor.ofOne(link.item())).sum();
     List<Placed> parts =
         bridge.links().stream().map(link -> Placed.adapter(link, gap.lines())).toList();
@@ -105,7 +105,7 @@ final class BridgeChoices {
    *
    * @param ratedPsi the pressure it must be rated for, psi; empty where that is not known
    */
-  GapBridges toSource(Frame.Gap gap, OptionalDouble ratedPsi) {
+  GapBridges toSource(Topology.Gap gap, OptionalDouble ratedPsi) {
     End upstream = facing(gap.from());
     End downstream = facing(gap.to());
     Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());

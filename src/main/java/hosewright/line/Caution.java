@@ -2,7 +2,6 @@ package hosewright.line;
 
 import hosewright.csv.ReferenceTable;
 import hosewright.hydraulics.Hydrant;
-import hosewright.line.LinePlan.Check;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
 import hosewright.thread.Verdict;
@@ -38,12 +37,12 @@ final class Caution {
   private static Set<String> occasions(Job job, Evaluated plan, List<Check> checks) {
     Set<String> when = new LinkedHashSet<>();
     when.add("always");
-    add(when, "surge", warns(checks, "sudden closure"));
+    add(when, "surge", warns(checks, CheckId.SUDDEN_CLOSURE));
     add(when, "reaction", plan.hydraulics().reactionLbf().isPresent());
     add(when, "hydrant", fromHydrant(job));
     add(when, "drinking", job.service().use() == Use.DRINKING);
-    add(when, "backflow", hasCheck(checks, "backflow protection"));
-    add(when, "air gap", hasCheck(checks, "air gap"));
+    add(when, "backflow", hasCheck(checks, CheckId.BACKFLOW_PROTECTION));
+    add(when, "air gap", hasCheck(checks, CheckId.AIR_GAP));
     add(when, "permanent", anySeal(plan, Verdict.Seal.THREAD));
     add(when, "measure", anyThreadToMeasure(plan));
     add(when, "other fluid", !job.service().isWater());
@@ -52,8 +51,8 @@ final class Caution {
     add(
         when,
         "made up",
-        plan.assembly().frame().legs().stream().anyMatch(leg -> leg.hose().madeUp()));
-    add(when, "local thread", warns(checks, DistrictCheck.NAME));
+        plan.assembly().topology().legs().stream().anyMatch(leg -> leg.hose().madeUp()));
+    add(when, "local thread", warns(checks, CheckId.LOCAL_THREAD));
     add(when, "crossing", job.accessories().contains("ramp"));
     add(when, "design ratio", job.service().use() != Use.FIRE && CautionFigures.rated(job, plan));
     add(when, "suction", job.run().suction().isPresent());
@@ -72,13 +71,13 @@ final class Caution {
         || job.supply().filter(Hydrant.class::isInstance).isPresent();
   }
 
-  private static boolean hasCheck(List<Check> checks, String name) {
-    return checks.stream().anyMatch(check -> check.name().equals(name));
+  private static boolean hasCheck(List<Check> checks, CheckId id) {
+    return checks.stream().anyMatch(check -> check.id() == id);
   }
 
-  private static boolean warns(List<Check> checks, String name) {
+  private static boolean warns(List<Check> checks, CheckId id) {
     return checks.stream()
-        .anyMatch(check -> check.name().equals(name) && check.outcome() != Check.Outcome.PASS);
+        .anyMatch(check -> check.id() == id && check.outcome() != Check.Outcome.PASS);
   }
 
   private static boolean anySeal(Evaluated plan, Verdict.Seal seal) {

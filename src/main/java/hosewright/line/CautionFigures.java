@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,7 @@ final class CautionFigures {
   private final Map<String, String> figures = new LinkedHashMap<>();
 
   CautionFigures(Job job, Evaluated plan, List<Check> checks) {
-    LineHydraulicsResult hydraulics = plan.hydraulics();
+    Hydraulics hydraulics = plan.hydraulics();
     figures.put("{near}", String.join(", ", NearLimits.of(job, checks)));
     figures.put("{water}", Checks.text("%.0f gal", waterGal(job, plan)));
     figures.put("{surge}", Checks.text("%.0f psi", hydraulics.surgeHighPsi()));

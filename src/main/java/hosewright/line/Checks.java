@@ -1,7 +1,7 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Figure;
+import hosewright.line.Check.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +11,7 @@ final class Checks {
   private Checks() {}
 
   static List<Check> of(
-      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+      Job job, Assembly line, Hydraulics hydraulics, List<Basket.Purchase> purchases) {
     List<Check> checks = new ArrayList<>();
     checks.add(JointChecks.everyJointMates(line));
     checks.add(JointChecks.canBeMadeUp(line, job.appliance()));
@@ -20,7 +20,14 @@ final class Checks {
       checks.addAll(PressureChecks.of(job, line, hydraulics));
     } else {
       checks.add(
-          check("hydraulics", Outcome.WARN, 0, 0, "", hydraulics.frictionBasis(), Checks.PRACTICE));
+          check(
+              CheckId.HYDRAULICS,
+              Outcome.WARN,
+              0,
+              0,
+              "",
+              hydraulics.frictionBasis(),
+              Checks.PRACTICE));
     }
     checks.addAll(ServiceChecks.of(job, line, purchases));
     checks.addAll(ConditionChecks.of(job, line, hydraulics, purchases));
@@ -30,18 +37,18 @@ final class Checks {
   static final String PRACTICE = "common practice, no source";
 
   static Check check(
-      String name,
+      CheckId id,
       Outcome outcome,
       double value,
       double limit,
       String unit,
       String note,
       String source) {
-    return new Check(name, outcome, value, limit, unit, note, source);
+    return new Check(id, outcome, new Figure(value, limit, unit), note, source);
   }
 
-  static Check check(Limit limit, String name, Outcome outcome, double value, String note) {
-    return new Check(name, outcome, value, limit.value(), limit.unit(), note, limit.source());
+  static Check check(Limit limit, CheckId id, Outcome outcome, double value, String note) {
+    return check(id, outcome, value, limit.value(), limit.unit(), note, limit.source());
   }
 
   static String text(String format, Object... values) {

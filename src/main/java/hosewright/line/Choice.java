@@ -3,7 +3,7 @@ package hosewright.line;
 import java.util.List;
 
 /**
- * One way to fill a part of a frame.
+ * One way to fill a part of a topology.
  *
  * @param <T> a lay, or the parts of a bridge
  * @param leastCost the least it can cost in any plan, in the currency's major unit

@@ -4,8 +4,7 @@ import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,16 +12,15 @@ import org.joda.money.Money;
 
 /** Checks on the terms that the buyer sets. */
 final class ConditionChecks {
-  static final String BUDGET = "budget";
   private static final String STATED = "stated in the job";
 
   private final Job job;
   private final Assembly line;
-  private final LineHydraulicsResult hydraulics;
+  private final Hydraulics hydraulics;
   private final List<Basket.Purchase> purchases;
 
   private ConditionChecks(
-      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+      Job job, Assembly line, Hydraulics hydraulics, List<Basket.Purchase> purchases) {
     this.job = job;
     this.line = line;
     this.hydraulics = hydraulics;
@@ -30,7 +28,7 @@ final class ConditionChecks {
   }
 
   static List<Check> of(
-      Job job, Assembly line, LineHydraulicsResult hydraulics, List<Basket.Purchase> purchases) {
+      Job job, Assembly line, Hydraulics hydraulics, List<Basket.Purchase> purchases) {
     ConditionChecks checks = new ConditionChecks(job, line, hydraulics, purchases);
     List<Check> all = new ArrayList<>();
     checks.inTime().ifPresent(all::add);
@@ -51,7 +49,7 @@ final class ConditionChecks {
               Money total = Basket.sum(purchases, budget.getCurrencyUnit());
               boolean within = !total.isGreaterThan(budget);
               return check(
-                  BUDGET,
+                  CheckId.BUDGET,
                   within ? Outcome.PASS : Outcome.FAIL,
                   total.getAmount().doubleValue(),
                   budget.getAmount().doubleValue(),
@@ -75,7 +73,7 @@ final class ConditionChecks {
     int bought = 0;
     boolean sold = true;
     for (int i = 0; i < line.lays().size(); i++) {
-      Leg leg = line.frame().legs().get(i);
+      LegShape leg = line.topology().legs().get(i);
       int ofLeg = leg.hose().sparesToBuy(line.lays().get(i), leg.lines(), wanted);
       bought += ofLeg;
       sold &= ofLeg == 0 || leg.hose().spare(line.lays().get(i)).isPresent();
@@ -83,7 +81,7 @@ final class ConditionChecks {
     wanted *= line.lays().size();
     return Optional.of(
         check(
-            "spare sections",
+            CheckId.SPARE_SECTIONS,
             sold ? Outcome.PASS : Outcome.FAIL,
             sold ? wanted : wanted - bought,
             wanted,
@@ -116,7 +114,7 @@ final class ConditionChecks {
         conditions.stockOnly() ? "from stock" : "by " + conditions.deliverBy().orElseThrow();
     return Optional.of(
         check(
-            conditions.stockOnly() ? "in stock" : "there in time",
+            conditions.stockOnly() ? CheckId.IN_STOCK : CheckId.THERE_IN_TIME,
             late.isEmpty() ? Outcome.PASS : Outcome.FAIL,
             purchases.size() - late.size(),
             purchases.size(),
@@ -140,7 +138,7 @@ final class ConditionChecks {
             : 0;
     double leastTestPsi = highestPsi * Limit.SERVICE_TEST_SHARE.value();
     return check(
-        "customer's own hose",
+        CheckId.OWN_HOSE,
         known ? Outcome.PASS : Outcome.WARN,
         leastTestPsi,
         leastTestPsi,
@@ -160,7 +158,7 @@ final class ConditionChecks {
       boolean marked = ownLaid().stream().allMatch(OwnedHose::drinkingMarked);
       return Optional.of(
           check(
-              "customer's own hose marks",
+              CheckId.OWN_HOSE_MARKS,
               marked ? Outcome.PASS : Outcome.FAIL,
               marked ? 1 : 0,
               1,
@@ -174,7 +172,7 @@ final class ConditionChecks {
       boolean marked = ownLaid().stream().allMatch(OwnedHose::fireMarked);
       return Optional.of(
           check(
-              "customer's own hose marks",
+              CheckId.OWN_HOSE_MARKS,
               marked ? Outcome.PASS : Outcome.WARN,
               marked ? 1 : 0,
               1,
@@ -189,7 +187,7 @@ final class ConditionChecks {
   }
 
   private List<OwnedHose> ownLaid() {
-    List<SectionOption> options = line.frame().hose().options();
+    List<SectionOption> options = line.topology().hose().options();
     List<OwnedHose> laid = new ArrayList<>();
     for (int i = 0; i < options.size(); i++) {
       if (line.lay().counts().get(i) > 0) {

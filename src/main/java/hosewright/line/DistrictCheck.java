@@ -2,8 +2,7 @@ package hosewright.line;
 
 import static hosewright.line.Checks.check;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import hosewright.thread.End;
 import hosewright.thread.LocalThreads;
 import hosewright.thread.LocalThreads.LocalThread;
@@ -19,7 +18,6 @@ import java.util.Optional;
  * register is the dealer's own, and may be old.
  */
 final class DistrictCheck {
-  static final String NAME = "local thread";
 
   private DistrictCheck() {}
 
@@ -47,7 +45,7 @@ final class DistrictCheck {
     int agree = ends.size() - doubts.size();
     return doubts.isEmpty()
         ? check(
-            NAME,
+            CheckId.LOCAL_THREAD,
             Outcome.PASS,
             agree,
             ends.size(),
@@ -59,7 +57,13 @@ final class DistrictCheck {
 
   private static Check warned(int agree, int all, List<String> doubts) {
     return check(
-        NAME, Outcome.WARN, agree, all, "threads", String.join("; ", doubts), Checks.PRACTICE);
+        CheckId.LOCAL_THREAD,
+        Outcome.WARN,
+        agree,
+        all,
+        "threads",
+        String.join("; ", doubts),
+        Checks.PRACTICE);
   }
 
   private static Optional<String> doubt(String district, End end, List<LocalThread> rows) {
@@ -91,7 +95,7 @@ final class DistrictCheck {
       ends.put(job.from().sizeAndFamily(), job.from());
     }
     for (Placed part : line.parts()) {
-      if (part.role() == Placed.Role.HOSE) {
+      if (part.role() == Role.HOSE) {
         part.upstream().ifPresent(end -> ends.put(end.sizeAndFamily(), end));
       }
     }

@@ -71,7 +71,7 @@ final class EasedTerms {
     double heaviest = 0;
     for (int leg = 0; leg < plan.assembly().lays().size(); leg++) {
       Lay lay = plan.assembly().lays().get(leg);
-      List<SectionOption> options = plan.assembly().frame().legs().get(leg).hose().options();
+      List<SectionOption> options = plan.assembly().topology().legs().get(leg).hose().options();
       for (int i = 0; i < options.size(); i++) {
         if (lay.counts().get(i) > 0) {
           heaviest = Math.max(heaviest, options.get(i).weightLb());
@@ -82,7 +82,7 @@ final class EasedTerms {
   }
 
   private static String inShort(Evaluated plan) {
-    HoseLine hose = plan.assembly().frame().hose();
+    HoseLine hose = plan.assembly().topology().hose();
     return text(
         "%s in hose (%s) for %s",
         BigDecimal.valueOf(hose.sizeIn()).stripTrailingZeros().toPlainString(),

@@ -1,10 +1,8 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import org.joda.money.Money;
 
@@ -13,9 +11,9 @@ record Evaluated(
     Assembly assembly,
     List<GasketCount> gaskets,
     List<Basket.Purchase> purchases,
-    List<String> unpriced,
+    List<Unpriced> unpriced,
     Money total,
-    LineHydraulicsResult hydraulics,
+    Hydraulics hydraulics,
     List<Check> checks) {
 
   /**
@@ -28,10 +26,6 @@ record Evaluated(
           .thenComparingInt(plan -> plan.assembly().adapters())
           .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi())
           .thenComparing(plan -> plan.assembly().spelledOut());
-
-  /** Checks whose outcome lies in the job alone: no other choice of parts would change it. */
-  private static final Set<String> OF_THE_JOB =
-      Set.of("backflow protection", "hydrant residual", ConditionChecks.BUDGET);
 
   boolean passes() {
     return failures() == 0;
@@ -47,11 +41,7 @@ record Evaluated(
   }
 
   boolean overBudget() {
-    return checks.stream()
-        .anyMatch(
-            check ->
-                check.name().equals(ConditionChecks.BUDGET)
-                    && check.outcome() == Check.Outcome.FAIL);
+    return checks.stream().anyMatch(check -> check.fails(CheckId.BUDGET));
   }
 
   double cost() {
@@ -74,12 +64,12 @@ record Evaluated(
     return BY_MERIT.compare(this, other) < 0;
   }
 
-  /** What fails and another choice of parts could mend, named, in the order of the checks. */
-  List<String> mendableFailures() {
+  /** What fails and another choice of parts could mend, in the order of the checks. */
+  List<CheckId> mendableFailures() {
     return checks.stream()
         .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .map(Check::name)
-        .filter(name -> !OF_THE_JOB.contains(name))
+        .map(Check::id)
+        .filter(id -> !id.isOfTheJob())
         .toList();
   }
 

@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -18,16 +17,16 @@ final class Evaluation {
   }
 
   /** A plan priced, before the dearer work of checking it. */
-  record Priced(Assembly line, List<GasketCount> gaskets, Billing.Bill bill, Money total) {}
+  record Priced(Assembly line, List<GasketCount> gaskets, Billing.Priced bill, Money total) {}
 
   Priced price(Assembly line) {
     List<GasketCount> gaskets = GasketCount.of(line, job.conditions().spareSections());
-    Billing.Bill bill = billing.of(line, gaskets);
+    Billing.Priced bill = billing.of(line, gaskets);
     return new Priced(line, gaskets, bill, Basket.sum(bill.purchases(), currency));
   }
 
   Evaluated check(Priced plan) {
-    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, plan.line());
+    Hydraulics hydraulics = PlanHydraulics.of(job, plan.line());
     List<Check> checks = Checks.of(job, plan.line(), hydraulics, plan.bill().purchases());
     return new Evaluated(
         plan.line(),

@@ -5,8 +5,7 @@ import static hosewright.line.Checks.text;
 import static java.util.stream.Collectors.joining;
 
 import hosewright.hydraulics.Demand;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
@@ -14,13 +13,11 @@ import org.apache.commons.lang3.StringUtils;
 
 /** Checks on how much arrives, and on how it flows. */
 final class FlowChecks {
-  static final String DELIVERED = "delivered pressure";
-
   private final Job job;
   private final Assembly line;
-  private final LineHydraulicsResult hydraulics;
+  private final Hydraulics hydraulics;
 
-  FlowChecks(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  FlowChecks(Job job, Assembly line, Hydraulics hydraulics) {
     this.job = job;
     this.line = line;
     this.hydraulics = hydraulics;
@@ -30,7 +27,7 @@ final class FlowChecks {
     double requiredPsi = hydraulics.requiredSourcePsi();
     if (job.supply().isEmpty()) {
       return check(
-          DELIVERED,
+          CheckId.DELIVERED_PRESSURE,
           Outcome.PASS,
           job.needPsi(),
           job.needPsi(),
@@ -43,7 +40,7 @@ final class FlowChecks {
     double deliveredPsi = hydraulics.deliveredPsi();
     boolean enough = deliveredPsi >= job.needPsi() - PressureChecks.HAIR_PSI;
     return check(
-        DELIVERED,
+        CheckId.DELIVERED_PRESSURE,
         enough ? Outcome.PASS : Outcome.FAIL,
         deliveredPsi,
         job.needPsi(),
@@ -62,7 +59,7 @@ final class FlowChecks {
     boolean slow = velocity <= Limit.VELOCITY_FT_PER_S.value();
     return check(
         Limit.VELOCITY_FT_PER_S,
-        "velocity",
+        CheckId.VELOCITY,
         slow ? Outcome.PASS : Outcome.WARN,
         velocity,
         slow ? "no faster than is usual for a line laid long" : Limit.VELOCITY_FT_PER_S.note());
@@ -79,7 +76,7 @@ final class FlowChecks {
               boolean light = lbf <= Limit.HAND_HELD_REACTION_LBF.value();
               return check(
                   Limit.HAND_HELD_REACTION_LBF,
-                  "nozzle reaction",
+                  CheckId.NOZZLE_REACTION,
                   light ? Outcome.PASS : Outcome.WARN,
                   lbf,
                   light
@@ -98,7 +95,7 @@ final class FlowChecks {
               boolean agree = share <= Limit.CROSS_CHECK_SHARE.value();
               return check(
                   Limit.CROSS_CHECK_SHARE,
-                  "friction laws agree",
+                  CheckId.FRICTION_LAWS_AGREE,
                   agree ? Outcome.PASS : Outcome.WARN,
                   share,
                   text(
@@ -119,14 +116,14 @@ final class FlowChecks {
 
   /** Said apart only where it fails: a tip is no larger than the hose before it. */
   Optional<Check> tipFits() {
-    HoseLine hose = line.frame().last().hose();
+    HoseLine hose = line.topology().last().hose();
     if (!tipTooLarge(job, hose)) {
       return Optional.empty();
     }
     double tipIn = job.tipIn().orElseThrow();
     return Optional.of(
         check(
-            "tip",
+            CheckId.TIP,
             Outcome.FAIL,
             tipIn,
             hose.boreIn(),
@@ -139,7 +136,7 @@ final class FlowChecks {
 
   /** Flow, pressure and tip state one thing twice. */
   Optional<Check> tipFlow() {
-    if (job.tipIn().isEmpty() || tipTooLarge(job, line.frame().last().hose())) {
+    if (job.tipIn().isEmpty() || tipTooLarge(job, line.topology().last().hose())) {
       return Optional.empty();
     }
     double flowGpm = new Demand.SmoothBore(job.tipIn().getAsDouble()).flowGpm(job.needPsi());
@@ -148,7 +145,7 @@ final class FlowChecks {
     return Optional.of(
         check(
             Limit.TIP_FLOW_SHARE,
-            "tip and flow agree",
+            CheckId.TIP_AND_FLOW_AGREE,
             agree ? Outcome.PASS : Outcome.WARN,
             share,
             text(

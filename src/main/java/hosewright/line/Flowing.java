@@ -5,9 +5,7 @@ import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Working;
-import hosewright.line.LineHydraulicsResult.Station;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.RunPart;
+import hosewright.line.Hydraulics.Station;
 import java.util.List;
 
 /**
@@ -16,57 +14,46 @@ import java.util.List;
  * <p>The appliance acts as a fixed opening through the flow and pressure the job states, as a
  * smooth bore where its tip is stated, as an open end where it needs no pressure.
  *
- * @param flowGpm flow that arrives at all appliances together, gpm; 0 when none does
- * @param deliveredPsi pressure at the appliance at that flow, psi
- * @param sourcePsi pressure the source gives at that flow, psi
+ * @param arrives what comes out at the end
  * @param limitedBy what ends the flow where it does, in one sentence
  * @param safe every check passed or only warned at that flow, and water arrives
  * @param checks pressure checks at that flow
- * @param run the parts in order from source to appliance (of one line)
+ * @param layout the line, with what each leg does at that flow
  * @param profile pressure at every station, flowing and shut
  * @param working each formula with its numbers put in, for a check by hand
- * @param layout how the line divides, and what stands between its sections
  */
 public record Flowing(
-    double sizeIn,
-    double couplingSizeIn,
-    String hoseSeries,
-    int lines,
-    double laidFt,
-    double flowGpm,
-    double deliveredPsi,
-    double sourcePsi,
+    Arrives arrives,
     String limitedBy,
     boolean safe,
     List<Check> checks,
-    List<RunPart> run,
+    Layout layout,
     List<Station> profile,
-    List<Working.Step> working,
-    Layout layout) {
+    List<Working.Step> working) {
+
+  /**
+   * What comes out at the end.
+   *
+   * @param flowGpm flow that arrives at all appliances together, gpm; 0 when none does
+   * @param deliveredPsi pressure at the appliance at that flow, psi
+   * @param sourcePsi pressure the source gives at that flow, psi
+   */
+  public record Arrives(double flowGpm, double deliveredPsi, double sourcePsi) {}
 
   static Flowing of(Job job, Assembly line) {
     List<LineElement> elements = PlanHydraulics.elements(job, line);
     Demand demand = demand(job);
     Arrival arrival = LineHydraulics.arriving(elements, job.supply().orElseThrow(), demand);
-    HoseLine hose = line.frame().hose();
     List<Check> checks = checks(job, line, arrival);
     return new Flowing(
-        hose.sizeIn(),
-        hose.couplingSizeIn(),
-        hose.series(),
-        line.frame().lines(),
-        line.lay().lengthFt(),
-        arrival.flowGpm(),
-        arrival.deliveredPsi(),
-        arrival.sourcePsi(),
+        new Arrives(arrival.flowGpm(), arrival.deliveredPsi(), arrival.sourcePsi()),
         arrival.limitedBy(),
         arrival.flows()
             && checks.stream().noneMatch(check -> check.outcome() == Check.Outcome.FAIL),
         checks,
-        line.parts().stream().map(PlanWriter::part).toList(),
+        layout(job, line, arrival),
         PlanHydraulics.stations(arrival.profile()),
-        Working.of(arrival, demand),
-        layout(job, line, arrival));
+        Working.of(arrival, demand));
   }
 
   private static Layout layout(Job job, Assembly line, Arrival arrival) {
@@ -100,7 +87,7 @@ public record Flowing(
     }
     Job atThatFlow = job.flowing(arrival.flowGpm(), arrival.deliveredPsi());
     return PressureChecks.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line)).stream()
-        .filter(check -> !check.name().equals(FlowChecks.DELIVERED))
+        .filter(check -> check.id() != CheckId.DELIVERED_PRESSURE)
         .toList();
   }
 }

@@ -10,17 +10,17 @@ import java.util.Optional;
  * Finds every plan that passes each check and is not beaten in price, pressure, weight and sections
  * at once.
  *
- * <p>Exact: a frame, a lay or a bridge is left out only when some plan found is as good in all four
- * as anything it could lead to, or when it must lose more than its {@link PressureBudget}.
+ * <p>Exact: a topology, a lay or a bridge is left out only when some plan found is as good in all
+ * four as anything it could lead to, or when it must lose more than its {@link PressureBudget}.
  */
 final class FrontSearch {
   private final Job job;
-  private final Opening opening;
+  private final Branching opening;
   private final Evaluation evaluation;
   private final int centsPerUnit;
   private final Front front;
 
-  FrontSearch(Job job, Opening opening, Evaluation evaluation, int centsPerUnit, Front front) {
+  FrontSearch(Job job, Branching opening, Evaluation evaluation, int centsPerUnit, Front front) {
     this.job = job;
     this.opening = opening;
     this.evaluation = evaluation;
@@ -28,43 +28,44 @@ final class FrontSearch {
     this.front = front;
   }
 
-  void run(List<Frame> frames) {
-    List<Opened> opened = new ArrayList<>();
-    for (Frame frame : frames) {
-      if (opening.leastCost(frame).isPresent()) {
-        Opening.Unopened unopened = opening.look(frame);
-        if (unopened.missing() == 0) {
-          opened.add(opening.open(unopened));
+  void run(List<Topology> topologies) {
+    List<Branch> opened = new ArrayList<>();
+    for (Topology topology : topologies) {
+      if (opening.leastCost(topology).isPresent()) {
+        Branching.BranchOutline outline = opening.look(topology);
+        if (outline.missing() == 0) {
+          opened.add(opening.open(outline));
         }
       }
     }
-    opened.sort(Comparator.comparingDouble(Opened::leastCost));
-    opened.stream().filter(Opened::mayPass).forEach(this::searchFrame);
+    opened.sort(Comparator.comparingDouble(Branch::leastCost));
+    opened.stream().filter(Branch::mayPass).forEach(this::searchBranch);
   }
 
-  private void searchFrame(Opened frame) {
-    lay(frame, new ArrayList<>(), frame.leastCost(), 0);
+  private void searchBranch(Branch topology) {
+    lay(topology, new ArrayList<>(), topology.leastCost(), 0);
   }
 
   /** Chooses a lay for the next leg, then the bridges. */
-  private void lay(Opened frame, List<Lay> laid, double leastCost, double lossPsi) {
+  private void lay(Branch topology, List<Lay> laid, double leastCost, double lossPsi) {
     int leg = laid.size();
-    if (leg == frame.lays().size()) {
-      new OnLays(frame, laid).bridge(leastCost, lossPsi, frame.budget());
+    if (leg == topology.lays().size()) {
+      new OnLays(topology, laid).bridge(leastCost, lossPsi, topology.budget());
       return;
     }
-    LegLays lays = frame.lays().get(leg);
-    double leastElsewherePsi = frame.leastLayLossFromPsi(leg + 1) + frame.leastLossFromPsi(0);
+    LegLays lays = topology.lays().get(leg);
+    double leastElsewherePsi = topology.leastLayLossFromPsi(leg + 1) + topology.leastLossFromPsi(0);
     double elsewhere = leastCost - lays.leastCost();
-    double leastLostPsi = lossPsi + frame.leastLayLossFromPsi(leg) + frame.leastLossFromPsi(0);
+    double leastLostPsi =
+        lossPsi + topology.leastLayLossFromPsi(leg) + topology.leastLossFromPsi(0);
     lays.each(
-        begun -> front.covers(noBetterThan(frame, laid, begun, elsewhere, leastLostPsi)),
+        begun -> front.covers(noBetterThan(topology, laid, begun, elsewhere, leastLostPsi)),
         choice -> {
           double lostPsi = lossPsi + choice.lossPsi();
-          PressureBudget left = frame.budget().carrying(choice.ratedPsi());
+          PressureBudget left = topology.budget().carrying(choice.ratedPsi());
           if (left.allows(lostPsi + leastElsewherePsi)) {
             laid.add(choice.value());
-            lay(frame, laid, elsewhere + choice.leastCost(), lostPsi);
+            lay(topology, laid, elsewhere + choice.leastCost(), lostPsi);
             laid.remove(leg);
           }
         });
@@ -76,68 +77,68 @@ final class FrontSearch {
    * @param elsewhere the least that all costs but the lay begun
    */
   private TradeOff noBetterThan(
-      Opened frame, List<Lay> laid, LegLays.Begun begun, double elsewhere, double leastLossPsi) {
+      Branch topology, List<Lay> laid, LegLays.Begun begun, double elsewhere, double leastLossPsi) {
     boolean water = job.service().isWater();
     double lb = 0;
     int sections = 0;
-    List<Leg> legs = frame.frame().legs();
+    List<LegShape> legs = topology.topology().legs();
     for (int i = 0; i < legs.size(); i++) {
-      Leg leg = legs.get(i);
+      LegShape leg = legs.get(i);
       if (i < laid.size()) {
         lb += LegFigures.chargedWeightLb(leg, laid.get(i));
         sections += laid.get(i).sections() * leg.lines();
       } else {
-        LegLays.Begun least = i == laid.size() ? begun : frame.lays().get(i).begunWithNothing();
+        LegLays.Begun least = i == laid.size() ? begun : topology.lays().get(i).begunWithNothing();
         lb += LegFigures.chargedWeightLb(leg, least.emptyLb(), leg.neededFt());
         sections += least.sections() * leg.lines();
       }
     }
-    double leastPsi = water ? fixedPsi(frame) + leastLossPsi : 0;
+    double leastPsi = water ? fixedPsi(topology) + leastLossPsi : 0;
     return TradeOff.atLeast(
         elsewhere + begun.cost(), centsPerUnit, leastPsi, water ? lb : 0, sections);
   }
 
-  private double fixedPsi(Opened frame) {
+  private double fixedPsi(Branch topology) {
     return job.needPsi()
         + job.run().riseFt() * Physical.PSI_PER_FT
-        + PressureBudget.fixedLossPsi(job, frame.frame());
+        + PressureBudget.fixedLossPsi(job, topology.topology());
   }
 
   /** What is left to choose once hose and sections are: the bridges, which cost and lose. */
   private final class OnLays {
-    private final Opened frame;
+    private final Branch topology;
     private final List<Lay> lays;
     private final double chargedLb;
     private final int sections;
     private final double fixedPsi;
     private final List<Choice<List<Placed>>> chosen = new ArrayList<>();
 
-    OnLays(Opened frame, List<Lay> lays) {
-      this.frame = frame;
+    OnLays(Branch topology, List<Lay> lays) {
+      this.topology = topology;
       this.lays = List.copyOf(lays);
       boolean water = job.service().isWater();
       int count = 0;
       double lb = 0;
       for (int i = 0; i < lays.size(); i++) {
-        Leg leg = frame.frame().legs().get(i);
+        LegShape leg = topology.topology().legs().get(i);
         count += lays.get(i).sections() * leg.lines();
         lb += LegFigures.chargedWeightLb(leg, lays.get(i));
       }
       this.sections = count;
       this.chargedLb = water ? lb : 0;
-      this.fixedPsi = water ? fixedPsi(frame) : 0;
+      this.fixedPsi = water ? fixedPsi(topology) : 0;
     }
 
     /** Chooses a bridge for the next gap, or weighs the plan once every gap has one. */
     void bridge(double leastCost, double lossPsi, PressureBudget budget) {
       int gap = chosen.size();
-      if (gap == frame.bridges().size()) {
+      if (gap == topology.bridges().size()) {
         weigh();
         return;
       }
-      GapBridges bridges = frame.bridges().get(gap);
-      double leastElsewherePsi = frame.leastLossFromPsi(gap + 1);
-      Frame.Stretch stretch = frame.stretches().get(gap);
+      GapBridges bridges = topology.bridges().get(gap);
+      double leastElsewherePsi = topology.leastLossFromPsi(gap + 1);
+      Topology.Stretch stretch = topology.stretches().get(gap);
       int place = 0;
       Optional<Choice<List<Placed>>> choice = bridges.at(place);
       while (choice.isPresent()) {
@@ -165,7 +166,7 @@ final class FrontSearch {
     private void weigh() {
       List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
       Evaluated plan =
-          evaluation.check(evaluation.price(Assembly.of(job, frame.frame(), lays, parts)));
+          evaluation.check(evaluation.price(Assembly.of(job, topology.topology(), lays, parts)));
       if (plan.passes()) {
         front.add(plan);
       }

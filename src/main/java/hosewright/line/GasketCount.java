@@ -31,7 +31,7 @@ record GasketCount(End end, int fitted, int bought, int spare) {
       count(joint.downstream(), joint.downstreamPart(), times, counts, ends);
     }
     for (int i = 0; i < line.lays().size(); i++) {
-      countSpares(line.frame().legs().get(i), line.lays().get(i), spareSections, counts, ends);
+      countSpares(line.topology().legs().get(i), line.lays().get(i), spareSections, counts, ends);
     }
     List<GasketCount> gaskets = new ArrayList<>();
     counts.forEach(
@@ -43,7 +43,7 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   }
 
   private static void countSpares(
-      Leg leg, Lay lay, int spareSections, Map<Kind, int[]> counts, Map<Kind, End> ends) {
+      LegShape leg, Lay lay, int spareSections, Map<Kind, int[]> counts, Map<Kind, End> ends) {
     HoseLine hose = leg.hose();
     hose.spare(lay)
         .ifPresent(
@@ -88,9 +88,8 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   private static int column(Placed part) {
     return switch (part.role()) {
       case SOURCE, APPLIANCE -> OWNED;
-      case HOSE ->
-          part.isOwnedHose() ? OWNED : part.hose().orElseThrow().gasketsFitted() ? FITTED : BOUGHT;
-      case ADAPTER, DEVICE ->
+      case HOSE -> part.isOwnedHose() ? OWNED : part.hose().gasketsFitted() ? FITTED : BOUGHT;
+      case ADAPTER, DEVICE, SPLIT, JOIN ->
           part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
     };
   }

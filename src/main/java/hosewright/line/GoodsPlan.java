@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.PlanItem;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,46 +14,26 @@ public final class GoodsPlan {
    * A plan of goods alone.
    *
    * @param items priced goods
-   * @param unpriced what could not be priced, in words
+   * @param unpriced what could not be priced
    */
   public static LinePlan of(
       String summary,
-      List<PlanItem> items,
-      List<String> unpriced,
+      List<Bill.Item> items,
+      List<Unpriced> unpriced,
       List<String> cautions,
       LocalDate date,
       CurrencyUnit currency) {
-    return new LinePlan(
-        true,
-        Optional.empty(),
-        List.of(),
-        cautions,
-        summary,
-        0,
-        0,
-        "",
-        0,
-        0,
-        0,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new LinePlan.Gaskets(0, 0, 0),
-        0,
-        0,
-        LineHydraulicsResult.notCalculated("not calculated, since no line is planned"),
-        List.of(),
-        items,
-        date,
-        unpriced,
+    Money total =
         items.stream()
-            .map(item -> item.extended().orElse(Money.zero(currency)))
-            .reduce(Money.zero(currency), Money::plus),
+            .flatMap(item -> item.extended().stream())
+            .reduce(Money.zero(currency), Money::plus);
+    return new LinePlan(
+        new LinePlan.Asked(summary, 0, 0),
+        new LinePlan.Answer(true, Optional.empty(), List.of(), cautions),
+        Layout.NONE,
+        Hydraulics.notCalculated("not calculated, since no line is planned"),
         List.of(),
-        new LinePlan.Searched(0, 0, 0, 0),
-        List.of(),
-        List.of(),
-        Layout.ONE_LINE);
+        new Bill(items, unpriced, total, date, Bill.Gaskets.NONE, List.of()),
+        new LinePlan.Weighed(List.of(), new LinePlan.Searched(0, 0, 0, 0)));
   }
 }

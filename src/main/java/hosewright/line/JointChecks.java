@@ -3,8 +3,7 @@ package hosewright.line;
 import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,7 +23,7 @@ final class JointChecks {
             .findFirst();
     if (bad.isEmpty()) {
       return check(
-          "joints mate",
+          CheckId.JOINTS_MATE,
           byName.isPresent() ? Outcome.WARN : Outcome.PASS,
           joints,
           joints,
@@ -34,7 +33,7 @@ final class JointChecks {
     }
     Assembly.MadeJoint first = bad.get(0);
     return check(
-        "joints mate",
+        CheckId.JOINTS_MATE,
         Outcome.FAIL,
         joints - bad.stream().mapToInt(Assembly.MadeJoint::count).sum(),
         joints,
@@ -55,7 +54,7 @@ final class JointChecks {
                 ? "turn the last section onto the appliance before joining the rest"
                 : "every joint can be made by a swivel or by turning a part still free";
     return check(
-        "make-up order",
+        CheckId.MAKE_UP_ORDER,
         possible ? (turning ? Outcome.WARN : Outcome.PASS) : Outcome.FAIL,
         possible ? 1 : 0,
         1,
@@ -69,13 +68,13 @@ final class JointChecks {
     int longest = 0;
     int chain = 0;
     for (Placed part : line.parts()) {
-      chain = part.role() == Placed.Role.ADAPTER ? chain + 1 : 0;
+      chain = part.role() == Role.ADAPTER ? chain + 1 : 0;
       longest = Math.max(longest, chain);
     }
     boolean few = longest <= Limit.ADAPTERS.value();
     return check(
         Limit.ADAPTERS,
-        "adapters in a row",
+        CheckId.ADAPTERS_IN_A_ROW,
         few ? Outcome.PASS : Outcome.WARN,
         longest,
         few ? "short bridges" : Limit.ADAPTERS.note());

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The lays of a frame's legs, cheapest first. */
+/** The lays of a topology's legs, cheapest first. */
 final class LayChoices {
   private final Job job;
   private final Availability availability;
@@ -27,7 +27,7 @@ final class LayChoices {
 
   /** All of a leg that decides which lays it has, its hose apart. */
   private record Run(int lines, double neededFt, int fewestSections) {
-    static Run of(Leg leg) {
+    static Run of(LegShape leg) {
       return new Run(leg.lines(), leg.neededFt(), leg.fewestSections());
     }
   }
@@ -41,19 +41,19 @@ final class LayChoices {
    */
   private record Terms(Run run, Map<String, Double> sharedEach, boolean ownGaskets) {}
 
-  /** The lays of each leg of a frame: alike for all frames of the same hose. */
-  List<LegLays> of(Frame frame) {
-    List<Leg> legs = frame.legs();
+  /** The lays of each leg of a topology: alike for all topologies of the same hose. */
+  List<LegLays> of(Topology topology) {
+    List<LegShape> legs = topology.legs();
     if (legs.size() == 1) {
-      return List.of(lays(frame.hose(), new Terms(Run.of(legs.get(0)), Map.of(), true)));
+      return List.of(lays(topology.hose(), new Terms(Run.of(legs.get(0)), Map.of(), true)));
     }
     return ofPairs
-        .computeIfAbsent(frame.hose(), hose -> new IdentityHashMap<>())
-        .computeIfAbsent(frame.last().hose(), hose -> new HashMap<>())
+        .computeIfAbsent(topology.hose(), hose -> new IdentityHashMap<>())
+        .computeIfAbsent(topology.last().hose(), hose -> new HashMap<>())
         .computeIfAbsent(legs.stream().map(Run::of).toList(), runs -> ofPair(legs, runs));
   }
 
-  private List<LegLays> ofPair(List<Leg> legs, List<Run> runs) {
+  private List<LegLays> ofPair(List<LegShape> legs, List<Run> runs) {
     Map<String, MostOf> ours = mostOfEach(legs.get(0).hose(), runs.get(0));
     Map<String, MostOf> theirs = mostOfEach(legs.get(1).hose(), runs.get(1));
     Map<String, Double> sharedEach = new TreeMap<>();

@@ -1,96 +1,106 @@
 package hosewright.line;
 
-import hosewright.thread.End;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * A stretch of hose of one make, and what stands in it and behind it.
+ * What lies between two nodes.
  *
- * @param reversed whether it is laid the other way round
- * @param lines how many such stretches lie side by side
- * @param neededFt length that one of them must cover, ft
- * @param midway what stands at couplings between its sections, nearest to the source first
- * @param after what stands behind it, in order: a wye or siamese first, then devices
- * @param afterLines how many times those parts stand side by side
+ * @param begins name of the node nearer to the source
+ * @param ends name of the node nearer to the appliance
+ * @param lines like stretches side by side
+ * @param hose what is laid; empty where only fittings lie between the nodes
+ * @param water what one of its lines does with its share of the flow
+ * @param parts of one of its lines, source first, without what stands at the nodes
  */
-record Leg(
-    HoseLine hose,
-    boolean reversed,
+public record Leg(
+    String name,
+    String begins,
+    String ends,
     int lines,
-    double neededFt,
-    List<Midway> midway,
-    List<Bridge.Link> after,
-    int afterLines) {
+    Optional<Hose> hose,
+    Water water,
+    List<Part> parts) {
 
-  Leg {
-    midway = List.copyOf(midway);
-    after = List.copyOf(after);
+  public Leg {
+    parts = List.copyOf(parts);
   }
 
   /**
-   * Devices that stand one after another at one coupling.
+   * The hose of a leg.
    *
-   * @param stationFt where they are asked for, ft of hose from where the stretch begins
+   * @param sizeIn nominal size, in
+   * @param couplingSizeIn nominal size of its couplings, in
+   * @param series the catalogue's hose line
+   * @param boreIn bore it is calculated with, in
+   * @param neededFt run of one line with slack, ft
+   * @param laidFt coupled lengths of one line together, ft
    */
-  record Midway(double stationFt, List<Bridge.Link> parts) {
-    Midway {
-      parts = List.copyOf(parts);
-    }
-  }
-
-  Leg turned() {
-    return new Leg(hose, !reversed, lines, neededFt, midway, after, afterLines);
-  }
-
-  End inlet() {
-    return reversed ? hose.outlet() : hose.inlet();
-  }
-
-  End outlet() {
-    return reversed ? hose.inlet() : hose.outlet();
-  }
-
-  /** Sections it must have, so that every device finds a coupling of its own. */
-  int fewestSections() {
-    return midway.size() + 1;
-  }
+  public record Hose(
+      double sizeIn,
+      double couplingSizeIn,
+      String series,
+      double boreIn,
+      double neededFt,
+      double laidFt) {}
 
   /**
-   * Behind how many of its sections each group of devices stands: at the coupling nearest to the
-   * station asked for, of two as near the one nearer to the source, no two at one.
+   * Water in one line of a leg.
+   *
+   * @param flowGpm in it, US gal/min
+   * @param inletPsi where it begins, psi; 0 where nothing is calculated, as all that follows
+   * @param outletPsi where it ends, psi
+   * @param friction what its hose takes
+   * @param velocityFtPerS in its hose, ft/s
+   * @param waterGal in it once full, US gal
    */
-  List<Integer> couplings(Lay lay) {
-    double[] endsFt = sectionEndsFt(lay);
-    Integer[] behind = new Integer[midway.size()];
-    int first = 1;
-    for (int i = 0; i < behind.length; i++) {
-      int last = endsFt.length - (behind.length - i);
-      behind[i] = first;
-      for (int sections = first + 1; sections <= last; sections++) {
-        if (away(i, endsFt[sections - 1]) < away(i, endsFt[behind[i] - 1]) - 1e-9) {
-          behind[i] = sections;
-        }
-      }
-      first = behind[i] + 1;
-    }
-    return List.of(behind);
+  public record Water(
+      double flowGpm,
+      double inletPsi,
+      double outletPsi,
+      Friction friction,
+      double velocityFtPerS,
+      double waterGal) {}
+
+  /**
+   * Friction in the hose of a leg.
+   *
+   * @param lossPsi in one line, psi
+   * @param basis which law and coefficient decided it, in words, with its source
+   * @param coefficient C, psi per 100 ft at 100 gpm; empty where another law decided
+   */
+  public record Friction(double lossPsi, String basis, Optional<Double> coefficient) {
+    static final Friction NONE = new Friction(0, "", Optional.empty());
   }
 
-  private double away(int group, double atFt) {
-    return Math.abs(midway.get(group).stationFt() - atFt);
+  /** Sections of one line, source first. */
+  public List<Part> sections() {
+    return parts.stream().filter(Part::isHose).toList();
   }
 
-  /** Where each section ends, ft from where the stretch begins; the longest come first. */
-  double[] sectionEndsFt(Lay lay) {
-    double[] ends = new double[lay.sections()];
-    int section = 0;
-    double soFarFt = 0;
-    for (int i = 0; i < hose.options().size(); i++) {
-      for (int n = 0; n < lay.counts().get(i); n++) {
-        soFarFt += hose.options().get(i).lengthFt();
-        ends[section++] = soFarFt;
+  /** Section lengths of all its lines together, in the order laid, each length once. */
+  public List<SectionCount> sectionCounts() {
+    return counted(sections());
+  }
+
+  /** Those that the buyer has, of all its lines together. */
+  public List<SectionCount> ownSectionCounts() {
+    return counted(sections().stream().filter(Part::isBuyers).toList());
+  }
+
+  private List<SectionCount> counted(List<Part> sections) {
+    List<SectionCount> counts = new ArrayList<>();
+    for (Part part : sections) {
+      double lengthFt = part.section().orElseThrow().lengthFt();
+      int count = part.count() * lines;
+      int last = counts.size() - 1;
+      if (last >= 0 && counts.get(last).lengthFt() == lengthFt) {
+        counts.set(last, new SectionCount(lengthFt, counts.get(last).count() + count));
+      } else {
+        counts.add(new SectionCount(lengthFt, count));
       }
     }
-    return ends;
+    return counts;
   }
 }

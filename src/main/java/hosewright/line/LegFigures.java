@@ -15,7 +15,7 @@ import java.util.List;
  * @param chargedWeightLb the same full of water
  */
 record LegFigures(
-    Leg leg,
+    LegShape leg,
     Lay lay,
     double flowGpm,
     double frictionLossPsi,
@@ -30,12 +30,12 @@ record LegFigures(
   static List<LegFigures> of(Job job, Assembly line) {
     List<LegFigures> figures = new ArrayList<>();
     for (int i = 0; i < line.lays().size(); i++) {
-      figures.add(of(job, line.frame().legs().get(i), line.lays().get(i)));
+      figures.add(of(job, line.topology().legs().get(i), line.lays().get(i)));
     }
     return figures;
   }
 
-  private static LegFigures of(Job job, Leg leg, Lay lay) {
+  private static LegFigures of(Job job, LegShape leg, Lay lay) {
     HoseLine hose = leg.hose();
     double flowGpm = job.flowGpm() / leg.lines();
     double velocity = Physical.velocityFtPerS(flowGpm, hose.boreIn());
@@ -66,11 +66,11 @@ record LegFigures(
     return psi;
   }
 
-  private static double emptyWeightLb(Leg leg, Lay lay) {
+  private static double emptyWeightLb(LegShape leg, Lay lay) {
     return lineWeightLb(leg, lay) * leg.lines();
   }
 
-  private static double lineWeightLb(Leg leg, Lay lay) {
+  private static double lineWeightLb(LegShape leg, Lay lay) {
     double weightLb = 0;
     for (int i = 0; i < lay.counts().size(); i++) {
       weightLb += leg.hose().options().get(i).weightLb() * lay.counts().get(i);
@@ -79,7 +79,7 @@ record LegFigures(
   }
 
   /** Weight of a leg's lines full of water, lb. */
-  static double chargedWeightLb(Leg leg, Lay lay) {
+  static double chargedWeightLb(LegShape leg, Lay lay) {
     return chargedWeightLb(leg, lineWeightLb(leg, lay), lay.lengthFt());
   }
 
@@ -88,7 +88,7 @@ record LegFigures(
    *
    * @param lineLb weight of one line, empty, lb
    */
-  static double chargedWeightLb(Leg leg, double lineLb, double lengthFt) {
+  static double chargedWeightLb(LegShape leg, double lineLb, double lengthFt) {
     double waterGal = Physical.volumeGal(leg.hose().boreIn(), lengthFt);
     return (lineLb + waterGal * Physical.WATER_LB_PER_GAL) * leg.lines();
   }

@@ -1,232 +1,158 @@
 package hosewright.line;
 
-import hosewright.thread.End;
-import hosewright.thread.Verdict;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * Everything technical about a job, and its goods priced: the answer a planner gives.
+ * Everything technical about a job, and its goods priced: the answer a planner gives. A stored
+ * quote keeps it whole, so that its papers never change when the catalogue does.
  *
- * <p>The component names are the JSON names scripts rely on; a stored quote keeps this record
- * whole, so that its papers never change when the catalogue does.
- *
- * @param feasible every check passed or only warned
- * @param limitedBy the check that fails and by how much, in one sentence
- * @param instead what would do: a size, a source pressure, more lines
- * @param cautions sentences for the person who will stand beside the line
- * @param summary the job in one sentence of plain words
- * @param sizeIn nominal hose size, in
- * @param couplingSizeIn nominal size of the hose's couplings, in
- * @param hoseSeries the catalogue's hose line chosen
- * @param lines parallel lines laid, attack lines not counted
- * @param neededFt run length with slack, ft
- * @param laidFt sum of the coupled lengths of one line, ft
- * @param sections section lengths and counts of all lines together, attack lines not counted
- * @param run the parts in order from source to appliance (of one line)
- * @param joints the joints in order from source to appliance (of one line)
- * @param adapters items bridging ends, with counts over all lines
- * @param gaskets gaskets the plan buys
- * @param flowGpm flow asked for of all appliances together, gpm
- * @param needPsi pressure the appliance, or each of them, needs, psi
+ * @param layout the parts in their places
  * @param hydraulics how pressure goes along the line
  * @param checks each check with its value, limit and source
- * @param items what is bought
- * @param date the day the prices are of
- * @param unpriced parts to be sourced: item or the two ends wanted
- * @param total goods subtotal; freight and tax are the quote's
- * @param alternatives the best of every other hose size, cheapest first, and why each lost
- * @param searched how many plans were looked at
- * @param ownSections of the sections laid, those that the customer has already
- * @param spareSections spare sections bought, not laid
- * @param layout how the line divides, and what stands between its sections
+ * @param bill what is bought
+ * @param weighed what else was looked at
  */
 public record LinePlan(
-    boolean feasible,
-    Optional<String> limitedBy,
-    List<String> instead,
-    List<String> cautions,
-    String summary,
-    double sizeIn,
-    double couplingSizeIn,
-    String hoseSeries,
-    int lines,
-    double neededFt,
-    double laidFt,
-    List<SectionCount> sections,
-    List<RunPart> run,
-    List<Joint> joints,
-    List<ItemCount> adapters,
-    Gaskets gaskets,
-    double flowGpm,
-    double needPsi,
-    LineHydraulicsResult hydraulics,
+    Asked asked,
+    Answer answer,
+    Layout layout,
+    Hydraulics hydraulics,
     List<Check> checks,
-    List<PlanItem> items,
-    LocalDate date,
-    List<String> unpriced,
-    Money total,
-    List<Alternative> alternatives,
-    Searched searched,
-    List<SectionCount> ownSections,
-    List<SectionCount> spareSections,
-    Layout layout) {
+    Bill bill,
+    Weighed weighed) {
 
-  /** A plan stored before owned and spare sections, or the layout, were told has none. */
   public LinePlan {
-    ownSections = ownSections == null ? List.of() : List.copyOf(ownSections);
-    spareSections = spareSections == null ? List.of() : List.copyOf(spareSections);
-    layout = layout == null ? Layout.ONE_LINE : layout;
+    checks = List.copyOf(checks);
+  }
+
+  /**
+   * What was asked for.
+   *
+   * @param summary the job in one sentence of plain words
+   * @param flowGpm flow asked for of all appliances together, gpm
+   * @param needPsi pressure the appliance, or each of them, needs, psi
+   */
+  public record Asked(String summary, double flowGpm, double needPsi) {}
+
+  /**
+   * Whether it can be done.
+   *
+   * @param feasible every check passed or only warned
+   * @param limitedBy the check that fails and by how much, in one sentence
+   * @param instead what would do: a size, a source pressure, more lines
+   * @param cautions sentences for the person who will stand beside the line
+   */
+  public record Answer(
+      boolean feasible, Optional<String> limitedBy, List<String> instead, List<String> cautions) {
+
+    public Answer {
+      instead = List.copyOf(instead);
+      cautions = List.copyOf(cautions);
+    }
+  }
+
+  /**
+   * What the plan was weighed against.
+   *
+   * @param alternatives the best of every other hose size, cheapest first, and why each lost
+   * @param searched how many plans were looked at
+   */
+  public record Weighed(List<Alternative> alternatives, Searched searched) {
+    public Weighed {
+      alternatives = List.copyOf(alternatives);
+    }
   }
 
   /**
    * The best plan of another hose size.
    *
+   * @param requiredSourcePsi what the source must hold for it, psi
    * @param why why it lost, in one sentence
    */
   public record Alternative(
-      double sizeIn,
-      double couplingSizeIn,
-      String hoseSeries,
-      int lines,
-      boolean feasible,
-      Money total,
-      double requiredSourcePsi,
-      String why) {}
+      HoseChoice hose, boolean feasible, Money total, double requiredSourcePsi, String why) {}
+
+  /**
+   * Hose that a line is laid with.
+   *
+   * @param sizeIn nominal size, in
+   * @param couplingSizeIn nominal size of its couplings, in
+   * @param series the catalogue's hose line
+   * @param lines like lines side by side
+   */
+  public record HoseChoice(double sizeIn, double couplingSizeIn, String series, int lines) {}
 
   /**
    * What a search looked at.
    *
-   * @param frames choices of hose, direction and number of lines
-   * @param cutByPrice frames that could not be cheaper than a plan already found
-   * @param cutByPressure frames through which not enough pressure could arrive
+   * @param topologies choices of hose, direction and number of lines
+   * @param cutByPrice those that could not be cheaper than a plan already found
+   * @param cutByPressure those through which not enough pressure could arrive
    * @param plans whole plans priced and checked
    */
-  public record Searched(int frames, int cutByPrice, int cutByPressure, int plans) {}
+  public record Searched(int topologies, int cutByPrice, int cutByPressure, int plans) {}
 
-  /**
-   * What a list of the parts of one line does not say by itself, in sentences with a full stop: how
-   * often it is laid, and what stands where.
-   */
-  public List<String> remarks() {
-    List<String> remarks = new ArrayList<>();
-    if (lines > 1) {
-      remarks.add(
-          lines
-              + " lines like this one"
-              + (layout.outlets() > 1 ? ", one from each outlet." : "."));
-    }
-    layout
-        .attackLines()
-        .ifPresent(
-            attack ->
-                remarks.add(
-                    "Behind the wye, part "
-                        + (attack.wyePlace() + 1)
-                        + ", all parts are needed "
-                        + attack.lines()
-                        + " times: one of "
-                        + attack.lines()
-                        + " like attack lines is shown."));
-    layout.sentences().forEach(sentence -> remarks.add(sentence + "."));
-    return remarks;
+  public boolean feasible() {
+    return answer.feasible();
   }
 
-  /** Every section laid, attack lines included. */
-  public int sectionsInAll() {
-    return Stream.concat(
-            sections.stream(),
-            layout.attackLines().stream().flatMap(attack -> attack.sections().stream()))
-        .mapToInt(SectionCount::count)
-        .sum();
+  public Optional<String> limitedBy() {
+    return answer.limitedBy();
   }
 
-  /** So many sections of one coupled length, ft. */
-  public record SectionCount(double lengthFt, int count) {}
-
-  /**
-   * A part as the water meets it.
-   *
-   * @param item item number; empty for what the customer owns (the outlet, the appliance)
-   * @param upstream the end facing the source; empty on the source itself
-   * @param downstream the end facing the appliance; empty on the appliance itself
-   * @param count like parts coupled one after another
-   */
-  public record RunPart(
-      String item,
-      String description,
-      Optional<End> upstream,
-      Optional<End> downstream,
-      int count) {}
-
-  /**
-   * Two ends put together.
-   *
-   * @param upstreamPart what carries the upstream end, in words
-   * @param count like joints that follow one another, as between like sections
-   */
-  public record Joint(
-      End upstream,
-      End downstream,
-      String upstreamPart,
-      String downstreamPart,
-      int count,
-      Verdict.Outcome verdict,
-      Verdict.Seal seal,
-      boolean removable,
-      String reason,
-      String source) {}
-
-  public record ItemCount(String item, int count) {}
-
-  /** Gaskets that come fitted (not charged again), are added, and are spares. */
-  public record Gaskets(int fitted, int bought, int spare) {}
-
-  /**
-   * One check.
-   *
-   * @param unit unit of value and limit, for example psi
-   * @param note one sentence: what the number means or what to do
-   */
-  public record Check(
-      String name,
-      Outcome outcome,
-      double value,
-      double limit,
-      String unit,
-      String note,
-      String source) {
-    /** How a check came out. */
-    public enum Outcome {
-      PASS,
-      WARN,
-      FAIL
-    }
-
-    /** Whether it has no figure to show, only an outcome. */
-    public boolean isYesOrNo() {
-      return unit.isEmpty() && value == Math.rint(value) && limit == Math.rint(limit);
-    }
+  public List<String> instead() {
+    return answer.instead();
   }
 
-  /**
-   * One thing bought.
-   *
-   * @param spare how many of the quantity are not laid: bought because a price break makes more
-   *     cost less
-   * @param unitPrice empty when no price is in force: to be sourced
-   */
-  public record PlanItem(
-      String item,
-      String description,
-      int quantity,
-      int spare,
-      String unit,
-      Optional<Money> unitPrice,
-      Optional<Money> extended,
-      double weightLb) {}
+  public List<String> cautions() {
+    return answer.cautions();
+  }
+
+  public String summary() {
+    return asked.summary();
+  }
+
+  public double flowGpm() {
+    return asked.flowGpm();
+  }
+
+  public double needPsi() {
+    return asked.needPsi();
+  }
+
+  public List<Joint> joints() {
+    return layout.joints();
+  }
+
+  public List<Bill.Item> items() {
+    return bill.items();
+  }
+
+  public Money total() {
+    return bill.total();
+  }
+
+  public List<Alternative> alternatives() {
+    return weighed.alternatives();
+  }
+
+  /** What the line is laid with where it leaves the source; empty where nothing is laid. */
+  public Optional<HoseChoice> hose() {
+    return layout
+        .firstHoseLeg()
+        .map(
+            leg -> {
+              Leg.Hose hose = leg.hose().orElseThrow();
+              return new HoseChoice(
+                  hose.sizeIn(), hose.couplingSizeIn(), hose.series(), leg.lines());
+            });
+  }
+
+  /** The same line with its goods at other prices, and nothing to compare it with. */
+  public LinePlan priced(Bill now) {
+    return new LinePlan(
+        asked, answer, layout, hydraulics, checks, now, new Weighed(List.of(), weighed.searched()));
+  }
 }

@@ -21,7 +21,8 @@ final class MakeUpOrder {
    */
   static boolean possible(Assembly line, ApplianceKind appliance) {
     List<Assembly.MadeJoint> joints = line.joints();
-    if (line.frame().lines() > 1 || line.frame().legs().size() > 1 && !appliance.turnsFreely()) {
+    if (line.topology().lines() > 1
+        || line.topology().legs().size() > 1 && !appliance.turnsFreely()) {
       return joints.stream().anyMatch(joint -> joint.lines() > 1 && !needsTurning(joint));
     }
     return appliance.turnsFreely() || joints.stream().anyMatch(joint -> !needsTurning(joint));
@@ -33,8 +34,8 @@ final class MakeUpOrder {
         .filter(MakeUpOrder::needsTurning)
         .filter(
             joint ->
-                joint.upstreamPart().role() == Placed.Role.HOSE
-                    && joint.downstreamPart().role() == Placed.Role.APPLIANCE)
+                joint.upstreamPart().role() == Role.HOSE
+                    && joint.downstreamPart().role() == Role.APPLIANCE)
         .toList();
   }
 

@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.List;
 import java.util.Set;
 
@@ -29,9 +28,9 @@ final class NearLimits {
     // A surge is an upper bound with a caution of its own; a source that is not stated is taken to
     // hold just what is needed, which says nothing about how near it is.
     if (!UNITS.contains(check.unit())
-        || check.name().equals("sudden closure")
-        || check.name().equals("hydrant loss")
-        || check.name().equals(FlowChecks.DELIVERED) && job.supply().isEmpty()) {
+        || check.id() == CheckId.SUDDEN_CLOSURE
+        || check.id() == CheckId.HYDRANT_LOSS
+        || check.id() == CheckId.DELIVERED_PRESSURE && job.supply().isEmpty()) {
       return false;
     }
     double away = Math.abs(check.value() - check.limit());

@@ -8,8 +8,7 @@ import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Supply;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,8 +17,6 @@ import java.util.Optional;
  * then loses less, and whoever holds the nozzle gets the difference. It only ever warns.
  */
 final class OneShutCheck {
-  static final String NAME = "other nozzles shut";
-
   private OneShutCheck() {}
 
   /**
@@ -27,11 +24,11 @@ final class OneShutCheck {
    *
    * @return empty where there are no attack lines to nozzles held by hand, or no figures
    */
-  static Optional<Check> of(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  static Optional<Check> of(Job job, Assembly line, Hydraulics hydraulics) {
     if (job.attack().isEmpty() || !job.appliance().handHeld() || !hydraulics.calculated()) {
       return Optional.empty();
     }
-    if (FlowChecks.tipTooLarge(job, line.frame().last().hose()) || job.needPsi() <= 0) {
+    if (FlowChecks.tipTooLarge(job, line.topology().last().hose()) || job.needPsi() <= 0) {
       return Optional.empty();
     }
     double heldPsi = hydraulics.profile().get(0).flowingPsi();
@@ -49,7 +46,7 @@ final class OneShutCheck {
     return Optional.of(
         check(
             Limit.HAND_HELD_REACTION_LBF,
-            NAME,
+            CheckId.OTHER_NOZZLES_SHUT,
             light ? Outcome.PASS : Outcome.WARN,
             lbf,
             text(

@@ -1,6 +1,7 @@
 package hosewright.line;
 
 import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
 import hosewright.thread.End;
 import java.util.Locale;
@@ -8,81 +9,72 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A part in its place along the line.
+ * A part in its place along a line that is being searched for.
  *
- * @param item the catalogue item, for sections made up on the bench their hose; empty for what the
- *     buyer owns and for parts still to be sourced
+ * @param thing what is placed
  * @param upstream the end facing the source; empty on the source
  * @param downstream the end facing the appliance; empty on the appliance
  * @param count like parts one after another
  * @param lines how many times the part stands side by side: 1, or the number of parallel lines
- * @param hose the make that sections are of; empty for everything else
  */
 record Placed(
     Role role,
-    Optional<Item> item,
-    String description,
+    Thing thing,
     Optional<End> upstream,
     Optional<End> downstream,
     int count,
-    int lines,
-    Rating rating,
-    Optional<HoseLine> hose,
-    double lengthFt) {
+    int lines) {
 
-  enum Role {
-    SOURCE,
-    ADAPTER,
-    /** What must stand in the line: a wye, siamese, valve, meter or backflow preventer. */
-    DEVICE,
-    HOSE,
-    APPLIANCE
+  /**
+   * What stands in a place.
+   *
+   * @param item the catalogue item, for sections made up on the bench their hose; empty for what
+   *     the buyer owns and for parts still to be sourced
+   * @param sections what sections of hose are; empty for everything else
+   */
+  record Thing(
+      Optional<Item> item, String description, Rating rating, Optional<Sections> sections) {
+
+    static Thing named(String description) {
+      return new Thing(Optional.empty(), description, Rating.NONE, Optional.empty());
+    }
   }
+
+  /** Sections of a make, and which of its lengths. */
+  record Sections(HoseLine hose, SectionOption option) {}
 
   static Placed source(String description, End end, int lines) {
     return new Placed(
-        Role.SOURCE,
-        Optional.empty(),
-        description,
-        Optional.empty(),
-        Optional.of(end),
-        1,
-        lines,
-        Rating.NONE,
-        Optional.empty(),
-        0);
+        Role.SOURCE, Thing.named(description), Optional.empty(), Optional.of(end), 1, lines);
   }
 
   static Placed appliance(String description, End end, int lines) {
     return new Placed(
-        Role.APPLIANCE,
-        Optional.empty(),
-        description,
-        Optional.of(end),
-        Optional.empty(),
-        1,
-        lines,
-        Rating.NONE,
-        Optional.empty(),
-        0);
+        Role.APPLIANCE, Thing.named(description), Optional.of(end), Optional.empty(), 1, lines);
   }
 
   static Placed adapter(Bridge.Link link, int lines) {
     return fitting(Role.ADAPTER, link, lines);
   }
 
-  static Placed fitting(Role role, Bridge.Link link, int lines) {
+  /** What must stand in the line: it divides or joins it where it is made to, else is a device. */
+  static Placed inLine(Bridge.Link link, int lines) {
+    return fitting(roleInLine(link.item().kind()), link, lines);
+  }
+
+  private static Role roleInLine(ItemKind kind) {
+    return kind == ItemKind.WYE ? Role.SPLIT : kind == ItemKind.SIAMESE ? Role.JOIN : Role.DEVICE;
+  }
+
+  private static Placed fitting(Role role, Bridge.Link link, int lines) {
+    Item item = link.item();
     return new Placed(
         role,
-        Optional.of(link.item()),
-        link.item().description(),
+        new Thing(Optional.of(item), item.description(), item.rating(), Optional.empty()),
         Optional.of(link.upstream()),
         Optional.of(link.downstream()),
         1,
-        lines,
-        link.item().rating(),
-        Optional.empty(),
-        0);
+        lines);
   }
 
   /** An adapter nobody stocks, named by its two ends and the pressure it must be rated for. */
@@ -93,36 +85,57 @@ record Placed(
             : "";
     return new Placed(
         Role.ADAPTER,
-        Optional.empty(),
-        "adapter to be sourced: " + upstream + " x " + downstream + rating,
+        Thing.named("adapter to be sourced: " + upstream + " x " + downstream + rating),
         Optional.of(upstream),
         Optional.of(downstream),
         1,
-        lines,
-        Rating.NONE,
-        Optional.empty(),
-        0);
+        lines);
   }
 
   static Placed sections(
       HoseLine hose, SectionOption option, boolean reversed, int count, int lines) {
     return new Placed(
         Role.HOSE,
-        option.item(),
-        option.description(),
+        new Thing(
+            option.item(),
+            option.description(),
+            option.rating(),
+            Optional.of(new Sections(hose, option))),
         Optional.of(reversed ? hose.outlet() : hose.inlet()),
         Optional.of(reversed ? hose.inlet() : hose.outlet()),
         count,
-        lines,
-        option.rating(),
-        Optional.of(hose),
-        option.lengthFt());
+        lines);
   }
 
-  /** The same part with nothing beside it. */
+  /** With nothing beside it. */
   Placed alone() {
-    return new Placed(
-        role, item, description, upstream, downstream, count, 1, rating, hose, lengthFt);
+    return new Placed(role, thing, upstream, downstream, count, 1);
+  }
+
+  Optional<Item> item() {
+    return thing.item();
+  }
+
+  String description() {
+    return thing.description();
+  }
+
+  Rating rating() {
+    return thing.rating();
+  }
+
+  boolean isHose() {
+    return role == Role.HOSE;
+  }
+
+  /** The make that sections are of. */
+  HoseLine hose() {
+    return thing.sections().orElseThrow().hose();
+  }
+
+  /** Coupled length of one section, ft. */
+  double lengthFt() {
+    return thing.sections().orElseThrow().option().lengthFt();
   }
 
   /** Smaller of the two nominal sizes, in: the waterway a loss coefficient refers to. */
@@ -132,10 +145,10 @@ record Placed(
 
   /** Sections that the buyer has already. */
   boolean isOwnedHose() {
-    return role == Role.HOSE && item.isEmpty();
+    return isHose() && item().isEmpty();
   }
 
   String itemNumber() {
-    return item.map(Item::number).orElse("");
+    return item().map(Item::number).orElse("");
   }
 }

@@ -15,8 +15,8 @@ import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Reaction;
 import hosewright.hydraulics.Solution;
 import hosewright.hydraulics.Supply;
-import hosewright.line.LineHydraulicsResult.CrossCheck;
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics.CrossCheck;
+import hosewright.line.Hydraulics.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,33 +33,40 @@ final class PlanHydraulics {
   }
 
   /**
-   * The same.
+   * The line as the water meets it with all of it open, or one line alone.
    *
    * @param alone whether of lines side by side only one is open
    */
   static List<LineElement> elements(Job job, Assembly line, boolean alone) {
-    double laidFt = line.laidFt();
     List<LineElement> elements = new ArrayList<>();
+    double laidFt = line.laidFt();
     for (Placed part : line.parts()) {
-      switch (part.role()) {
-        case HOSE -> {
-          HoseLine hose = part.hose().orElseThrow();
-          double lengthFt = part.count() * part.lengthFt();
-          elements.add(
-              new HoseLeg(
-                  part.description(),
-                  FrictionChoice.of(job, hose, part.isOwnedHose()).law(),
-                  lengthFt,
-                  job.run().riseFt() * lengthFt / laidFt,
-                  hose.boreIn(),
-                  alone ? 1 : part.lines(),
-                  part.count()));
-        }
-        case ADAPTER, DEVICE -> elements.add(fitting(alone ? part.alone() : part));
-        case SOURCE, APPLIANCE -> {}
+      if (part.isHose() || part.role().isFitting()) {
+        elements.add(element(job, laidFt, alone ? part.alone() : part));
       }
     }
     return elements;
+  }
+
+  /** One part of the line as the water meets it; neither the source nor an appliance. */
+  static LineElement element(Job job, Assembly line, Placed part) {
+    return element(job, line.laidFt(), part);
+  }
+
+  private static LineElement element(Job job, double laidFt, Placed part) {
+    if (!part.isHose()) {
+      return fitting(part);
+    }
+    HoseLine hose = part.hose();
+    double lengthFt = part.count() * part.lengthFt();
+    return new HoseLeg(
+        part.description(),
+        FrictionChoice.of(job, hose, part.isOwnedHose()).law(),
+        lengthFt,
+        job.run().riseFt() * lengthFt / laidFt,
+        hose.boreIn(),
+        part.lines(),
+        part.count());
   }
 
   /** A stated loss wins, then the item's coefficient, then what is usual for such a part. */
@@ -117,11 +124,11 @@ final class PlanHydraulics {
    * Pressures and losses with the job's own source, or with a source that holds just the pressure
    * needed where none is stated: a line may need more than any source gives, and says so then.
    */
-  static LineHydraulicsResult of(Job job, Assembly line) {
+  static Hydraulics of(Job job, Assembly line) {
     if (!job.service().isWater()) {
-      return LineHydraulicsResult.notCalculated("not calculated: the fluid is not water");
+      return Hydraulics.notCalculated("not calculated: the fluid is not water");
     }
-    HoseLine hose = line.frame().hose();
+    HoseLine hose = line.topology().hose();
     List<LineElement> elements = elements(job, line);
     Solution needed = LineHydraulics.required(elements, job.flowGpm(), job.needPsi());
     double sourcePsi =
@@ -131,29 +138,42 @@ final class PlanHydraulics {
     double closedPsi = job.supply().map(Supply::closedPsi).orElse(sourcePsi);
     double deliveredPsi = sourcePsi - needed.losses().totalPsi();
     List<LegFigures> legs = LegFigures.of(job, line);
-    return new LineHydraulicsResult(
+    return new Hydraulics(
+        new Hydraulics.Pressures(
+            needed.sourcePsi(),
+            job.supply().map(given -> sourcePsi),
+            job.supply().isPresent() ? deliveredPsi : job.needPsi()),
+        losses(needed),
+        new Hydraulics.Friction(
+            FrictionChoice.of(job, hose).basis(),
+            FrictionChoice.of(job, hose).coefficient(),
+            crossCheck(job, legs),
+            List.of()),
+        new Hydraulics.Forces(
+            most(legs, LegFigures::velocityFtPerS),
+            reaction(job),
+            most(legs, LegFigures::surgeLowPsi),
+            most(legs, LegFigures::surgeHighPsi)),
+        filled(job, legs),
+        stations(LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi)),
+        List.of());
+  }
+
+  private static Hydraulics.Losses losses(Solution needed) {
+    return new Hydraulics.Losses(
         needed.losses().frictionPsi(),
-        FrictionChoice.of(job, hose).basis(),
-        FrictionChoice.of(job, hose).coefficient(),
-        crossCheck(job, legs),
         needed.losses().elevationPsi(),
         needed.losses().fittingPsi(),
-        needed.losses().appliancePsi(),
-        needed.sourcePsi(),
-        job.supply().map(given -> sourcePsi),
-        job.supply().isPresent() ? deliveredPsi : job.needPsi(),
-        most(legs, LegFigures::velocityFtPerS),
-        reaction(job),
-        most(legs, LegFigures::surgeLowPsi),
-        most(legs, LegFigures::surgeHighPsi),
+        needed.losses().appliancePsi());
+  }
+
+  private static Hydraulics.Filled filled(Job job, List<LegFigures> legs) {
+    return new Hydraulics.Filled(
         legs.get(0).waterGal(),
         legs.stream().mapToDouble(LegFigures::emptyWeightLb).sum(),
         legs.stream().mapToDouble(LegFigures::chargedWeightLb).sum(),
         Physical.fillMinutes(
-            legs.stream().mapToDouble(LegFigures::allWaterGal).sum(), job.flowGpm()),
-        stations(LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi)),
-        List.of(),
-        List.of());
+            legs.stream().mapToDouble(LegFigures::allWaterGal).sum(), job.flowGpm()));
   }
 
   private static double most(List<LegFigures> legs, ToDoubleFunction<LegFigures> figure) {

@@ -7,7 +7,7 @@ import hosewright.hydraulics.Physical;
 import hosewright.hydraulics.Solution;
 import hosewright.hydraulics.WorkedFigures;
 import hosewright.hydraulics.Working;
-import hosewright.line.LineHydraulicsResult.OtherCoefficient;
+import hosewright.line.Hydraulics.OtherCoefficient;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,16 +20,16 @@ import java.util.List;
 final class PlanWorking {
   private final Job job;
   private final Assembly line;
-  private final LineHydraulicsResult result;
+  private final Hydraulics result;
 
-  private PlanWorking(Job job, Assembly line, LineHydraulicsResult result) {
+  private PlanWorking(Job job, Assembly line, Hydraulics result) {
     this.job = job;
     this.line = line;
     this.result = result;
   }
 
   /** The result with its working; as it is where there are no figures. */
-  static LineHydraulicsResult shown(Job job, Assembly line, LineHydraulicsResult result) {
+  static Hydraulics shown(Job job, Assembly line, Hydraulics result) {
     if (!result.calculated()) {
       return result;
     }

@@ -1,18 +1,10 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Gaskets;
-import hosewright.line.LinePlan.ItemCount;
-import hosewright.line.LinePlan.Joint;
-import hosewright.line.LinePlan.PlanItem;
-import hosewright.line.LinePlan.RunPart;
-import hosewright.line.LinePlan.SectionCount;
+import hosewright.catalogue.Item;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
@@ -39,7 +31,6 @@ final class PlanWriter {
       List<LinePlan.Alternative> alternatives,
       LinePlan.Searched searched) {
     Assembly line = plan.assembly();
-    HoseLine hose = line.frame().hose();
     List<Check> checks =
         Stream.of(
                 plan.checks().stream(),
@@ -48,35 +39,18 @@ final class PlanWriter {
             .flatMap(found -> found)
             .toList();
     return new LinePlan(
-        plan.passes(),
-        limitedBy(plan),
-        instead,
-        Caution.forPlan(job, plan, checks),
-        PlanSentence.of(job),
-        hose.sizeIn(),
-        hose.couplingSizeIn(),
-        hose.series(),
-        line.frame().lines(),
-        job.run().neededFt(),
-        line.lay().lengthFt(),
-        sections(line, 0),
-        line.parts().stream().map(PlanWriter::part).toList(),
-        line.joints().stream().map(PlanWriter::joint).toList(),
-        adapters(line),
-        gaskets(plan),
-        job.flowGpm(),
-        job.needPsi(),
+        asked(),
+        new LinePlan.Answer(
+            plan.passes(), limitedBy(plan), instead, Caution.forPlan(job, plan, checks)),
+        LayoutWriter.of(job, line, plan.hydraulics()),
         PlanWorking.shown(job, line, plan.hydraulics()),
         checks,
-        plan.purchases().stream().map(PlanWriter::item).toList(),
-        date,
-        plan.unpriced(),
-        plan.total(),
-        alternatives,
-        searched,
-        own(line),
-        spare(line),
-        LayoutWriter.of(job, line, plan.hydraulics()));
+        bill(plan),
+        new LinePlan.Weighed(alternatives, searched));
+  }
+
+  private LinePlan.Asked asked() {
+    return new LinePlan.Asked(PlanSentence.of(job), job.flowGpm(), job.needPsi());
   }
 
   /**
@@ -89,41 +63,20 @@ final class PlanWriter {
       List<String> instead,
       CurrencyUnit currency,
       LinePlan.Searched searched) {
+    String limit =
+        lacking.orElseGet(
+            () ->
+                "hose: the catalogue has none that fits the "
+                    + EasedTerms.narrowing(job)
+                    + " asked");
     return new LinePlan(
-        false,
-        Optional.of(
-            lacking.orElseGet(
-                () ->
-                    "hose: the catalogue has none that fits the "
-                        + EasedTerms.narrowing(job)
-                        + " asked")),
-        instead,
+        asked(),
+        new LinePlan.Answer(false, Optional.of(limit), instead, List.of()),
+        Layout.NONE,
+        Hydraulics.notCalculated("not calculated: there is no line"),
         List.of(),
-        PlanSentence.of(job),
-        job.wishes().hoseSizesIn().stream().findFirst().orElse(0.0),
-        job.wishes().couplingSizeIn().orElse(0),
-        "",
-        0,
-        job.run().neededFt(),
-        0,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new Gaskets(0, 0, 0),
-        job.flowGpm(),
-        job.needPsi(),
-        LineHydraulicsResult.notCalculated("not calculated: there is no line"),
-        List.of(),
-        List.of(),
-        date,
-        List.of(),
-        Money.zero(currency),
-        List.of(),
-        searched,
-        List.of(),
-        List.of(),
-        Layout.ONE_LINE);
+        new Bill(List.of(), List.of(), Money.zero(currency), date, Bill.Gaskets.NONE, List.of()),
+        new LinePlan.Weighed(List.of(), searched));
   }
 
   static Optional<String> limitedBy(Evaluated plan) {
@@ -133,72 +86,39 @@ final class PlanWriter {
         .map(check -> check.name() + ": " + check.note());
   }
 
-  /** The sections of all lines of a leg. */
-  static List<SectionCount> sections(Assembly line, int leg) {
-    Leg of = line.frame().legs().get(leg);
-    List<Integer> counts = line.lays().get(leg).counts();
-    List<SectionCount> sections = new ArrayList<>();
-    for (int i = 0; i < counts.size(); i++) {
-      if (counts.get(i) > 0) {
-        double lengthFt = of.hose().options().get(i).lengthFt();
-        sections.add(new SectionCount(lengthFt, counts.get(i) * of.lines()));
-      }
-    }
-    return sections;
+  private Bill bill(Evaluated plan) {
+    return new Bill(
+        plan.purchases().stream().map(PlanWriter::item).toList(),
+        plan.unpriced(),
+        plan.total(),
+        date,
+        gaskets(plan),
+        spares(plan.assembly()));
   }
 
-  private static List<SectionCount> own(Assembly line) {
-    return line.parts().stream()
-        .filter(Placed::isOwnedHose)
-        .map(part -> new SectionCount(part.lengthFt(), part.count() * part.lines()))
-        .toList();
-  }
-
-  private List<SectionCount> spare(Assembly line) {
-    List<SectionCount> spare = new ArrayList<>();
+  private List<Bill.Spare> spares(Assembly line) {
+    List<Bill.Spare> spares = new ArrayList<>();
     for (int i = 0; i < line.lays().size(); i++) {
-      Leg leg = line.frame().legs().get(i);
+      LegShape leg = line.topology().legs().get(i);
       Lay lay = line.lays().get(i);
-      int spares = leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
+      int count = leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
       leg.hose().spare(lay).stream()
-          .filter(option -> spares > 0)
-          .forEach(option -> spare.add(new SectionCount(option.lengthFt(), spares)));
+          .filter(option -> count > 0)
+          .forEach(option -> spares.add(spare(leg, option, count)));
     }
-    return spare;
+    return spares;
   }
 
-  static RunPart part(Placed part) {
-    return new RunPart(
-        part.itemNumber(), part.description(), part.upstream(), part.downstream(), part.count());
+  private static Bill.Spare spare(LegShape leg, SectionOption option, int count) {
+    return new Bill.Spare(
+        option.item().map(Item::number).orElse(""),
+        leg.hose().sizeIn(),
+        new Part.Ends(Optional.of(leg.inlet()), Optional.of(leg.outlet())),
+        new Part.Section(option.lengthFt(), option.cutFt()),
+        count);
   }
 
-  private static Joint joint(Assembly.MadeJoint joint) {
-    return new Joint(
-        joint.upstream(),
-        joint.downstream(),
-        joint.upstreamPart().description(),
-        joint.downstreamPart().description(),
-        joint.count(),
-        joint.verdict().outcome(),
-        joint.verdict().seal(),
-        joint.verdict().removable(),
-        joint.verdict().reason(),
-        joint.verdict().source());
-  }
-
-  private static List<ItemCount> adapters(Assembly line) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Placed part : line.parts()) {
-      if (part.item().isPresent() && part.role() != Placed.Role.HOSE) {
-        counts.merge(part.itemNumber(), part.lines(), Integer::sum);
-      }
-    }
-    return counts.entrySet().stream()
-        .map(entry -> new ItemCount(entry.getKey(), entry.getValue()))
-        .toList();
-  }
-
-  private static Gaskets gaskets(Evaluated plan) {
+  private static Bill.Gaskets gaskets(Evaluated plan) {
     int fitted = 0;
     int bought = 0;
     int spare = 0;
@@ -207,18 +127,17 @@ final class PlanWriter {
       bought += gasket.bought();
       spare += gasket.spare();
     }
-    return new Gaskets(fitted, bought, spare);
+    return new Bill.Gaskets(fitted, bought, spare);
   }
 
-  private static PlanItem item(Basket.Purchase purchase) {
-    return new PlanItem(
+  private static Bill.Item item(Basket.Purchase purchase) {
+    return new Bill.Item(
         purchase.item().number(),
         purchase.item().description(),
         purchase.bought(),
         purchase.bought() - purchase.needed(),
         purchase.item().unit().word(),
         purchase.unitPrice(),
-        purchase.extended(),
         purchase.item().weightLb() * purchase.bought());
   }
 }

@@ -70,7 +70,8 @@ public final class Planner {
   /** The plan for a job, with how it came to be chosen. */
   public Explained explain(Job job) {
     Job so = dated(job);
-    Finding found = Finding.of(so, catalogue, prices, currency, Finding.Make::of, PLANS_EXPLAINED);
+    SearchResult found =
+        SearchResult.of(so, catalogue, prices, currency, SearchResult.Make::of, PLANS_EXPLAINED);
     Map<String, Integer> leftOut = new HoseLines(so, catalogue, prices).leftOut();
     return new Explained(plan(so), ReasonWriter.of(so, catalogue, found, leftOut));
   }
@@ -78,7 +79,7 @@ public final class Planner {
   /** A plan and the reasoning behind it. */
   public record Explained(LinePlan plan, Reasoning reasoning) {}
 
-  private LinePlan write(Job job, Finding found) {
+  private LinePlan write(Job job, SearchResult found) {
     PlanWriter writer = new PlanWriter(job, date, register);
     if (found.best().isEmpty()) {
       return writer.nothingToLay(
@@ -100,7 +101,7 @@ public final class Planner {
    * @return empty when no hose may be laid as the job wishes
    */
   public List<LinePlan> plansBySize(Job job) {
-    Finding found = find(job);
+    SearchResult found = find(job);
     PlanWriter writer = new PlanWriter(job, date, register);
     return Stream.concat(found.best().stream(), found.others().stream())
         .map(plan -> writer.write(plan, List.of(), List.of(), found.tally().searched()))
@@ -165,8 +166,8 @@ public final class Planner {
     return find(job).best().map(plan -> Flowing.of(job, plan.assembly()));
   }
 
-  private Finding find(Job job) {
-    return Finding.of(dated(job), catalogue, prices, currency, Finding.Size::of, 1);
+  private SearchResult find(Job job) {
+    return SearchResult.of(dated(job), catalogue, prices, currency, SearchResult.Size::of, 1);
   }
 
   /** The job with the day of its prices, its terms held against the dealer's own. */
@@ -201,12 +202,13 @@ public final class Planner {
     return others.stream()
         .map(
             plan -> {
-              HoseLine hose = plan.assembly().frame().hose();
+              HoseLine hose = plan.assembly().topology().hose();
               return new Alternative(
-                  hose.sizeIn(),
-                  hose.couplingSizeIn(),
-                  hose.series(),
-                  plan.assembly().frame().lines(),
+                  new LinePlan.HoseChoice(
+                      hose.sizeIn(),
+                      hose.couplingSizeIn(),
+                      hose.series(),
+                      plan.assembly().topology().lines()),
                   plan.passes(),
                   plan.total(),
                   plan.hydraulics().requiredSourcePsi(),

@@ -6,8 +6,8 @@ import hosewright.hydraulics.Supply;
 import java.util.OptionalDouble;
 
 /**
- * What a frame may lose in hose and adapters before a pressure check must fail: a bound that lets a
- * search leave out choices without looking at them.
+ * What a topology may lose in hose and adapters before a pressure check must fail: a bound that
+ * lets a search leave out choices without looking at them.
  *
  * <p>With a stated source, what it gives at the flow less the need, the rise and the losses of the
  * parts that must stand in the line. With none, the source will hold just what is needed, and hose
@@ -31,7 +31,7 @@ record PressureBudget(
   /**
    * @param fixedLossPsi as {@link #fixedLossPsi} tells
    */
-  static PressureBudget of(Job job, Frame frame, double fixedLossPsi) {
+  static PressureBudget of(Job job, Topology topology, double fixedLossPsi) {
     if (!job.service().isWater()) {
       return UNLIMITED;
     }
@@ -41,11 +41,11 @@ record PressureBudget(
     PressureBudget budget =
         job.supply()
             .map(supply -> stated(supply.pressurePsi(job.flowGpm()) - takenPsi))
-            .orElseGet(() -> unstated(job, frame, takenPsi, risePsi))
+            .orElseGet(() -> unstated(job, topology, takenPsi, risePsi))
             .withHoseSeenPsi(standingPsi + Math.min(0, -risePsi));
-    for (int leg = 0; leg < frame.legs().size(); leg++) {
-      double seenPsi = standingPsi + aboveSourcePsi(frame, leg, risePsi);
-      double carriedPsi = mostCarriedPsi(job, frame.legs().get(leg).hose());
+    for (int leg = 0; leg < topology.legs().size(); leg++) {
+      double seenPsi = standingPsi + aboveSourcePsi(topology, leg, risePsi);
+      double carriedPsi = mostCarriedPsi(job, topology.legs().get(leg).hose());
       budget = budget.seeing(seenPsi, carriedPsi);
     }
     return budget;
@@ -55,10 +55,11 @@ record PressureBudget(
     return new PressureBudget(leftPsi + HAIR_PSI, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
   }
 
-  private static PressureBudget unstated(Job job, Frame frame, double takenPsi, double risePsi) {
+  private static PressureBudget unstated(
+      Job job, Topology topology, double takenPsi, double risePsi) {
     PressureBudget budget =
         new PressureBudget(Double.POSITIVE_INFINITY, takenPsi, takenPsi - risePsi, NOT_ADDED_TO);
-    for (Frame.Fixed fixed : frame.fixedParts()) {
+    for (Topology.Fixed fixed : topology.fixedParts()) {
       OptionalDouble rated =
           fixed.part().item().rating().workingPsiAt(job.service().temperatureOrUsualF());
       budget = budget.holding(rated.orElse(Double.POSITIVE_INFINITY), fixed.stretch());
@@ -70,14 +71,14 @@ record PressureBudget(
    * What hose of a leg sees over the source's own pressure when nothing flows, at least, psi: the
    * first leg begins at the source, the last ends at the appliance.
    */
-  private static double aboveSourcePsi(Frame frame, int leg, double risePsi) {
+  private static double aboveSourcePsi(Topology topology, int leg, double risePsi) {
     boolean first = leg == 0;
-    boolean last = leg == frame.legs().size() - 1;
+    boolean last = leg == topology.legs().size() - 1;
     return first ? (last ? Math.max(0, -risePsi) : 0) : -risePsi;
   }
 
   /** What is left to lose when a part is added that is rated for so much, psi. */
-  PressureBudget holding(double ratedPsi, Frame.Stretch stretch) {
+  PressureBudget holding(double ratedPsi, Topology.Stretch stretch) {
     double seenPsi =
         switch (stretch) {
           case BEFORE_HOSE -> sourcePsi;
@@ -128,10 +129,10 @@ record PressureBudget(
   }
 
   /** What the parts take that must stand in the line, psi. */
-  static double fixedLossPsi(Job job, Frame frame) {
+  static double fixedLossPsi(Job job, Topology topology) {
     double lossPsi = 0;
-    for (Frame.Fixed fixed : frame.fixedParts()) {
-      Placed placed = Placed.fitting(Placed.Role.DEVICE, fixed.part(), fixed.lines());
+    for (Topology.Fixed fixed : topology.fixedParts()) {
+      Placed placed = Placed.inLine(fixed.part(), fixed.lines());
       lossPsi += PlanHydraulics.fitting(placed).lossPsi(job.flowGpm());
     }
     return lossPsi;
@@ -142,7 +143,7 @@ record PressureBudget(
    *
    * @param lossPsi the least that the whole line loses, without the rise
    */
-  static double leastSeenPsi(Job job, Frame.Stretch stretch, double lossPsi) {
+  static double leastSeenPsi(Job job, Topology.Stretch stretch, double lossPsi) {
     if (!job.service().isWater()) {
       return 0;
     }
@@ -162,7 +163,7 @@ record PressureBudget(
    * on it at the most, else what the hose may carry, because hose stands under all that its
    * adapters do; empty where neither is known.
    */
-  static OptionalDouble enoughPsi(Job job, Frame frame) {
+  static OptionalDouble enoughPsi(Job job, Topology topology) {
     if (!job.service().isWater()) {
       return OptionalDouble.empty();
     }
@@ -171,7 +172,10 @@ record PressureBudget(
       return OptionalDouble.of(job.supply().get().closedPsi() + fallPsi);
     }
     double mostPsi =
-        frame.legs().stream().mapToDouble(leg -> mostCarriedPsi(job, leg.hose())).max().orElse(0);
+        topology.legs().stream()
+            .mapToDouble(leg -> mostCarriedPsi(job, leg.hose()))
+            .max()
+            .orElse(0);
     return Double.isInfinite(mostPsi) ? OptionalDouble.empty() : OptionalDouble.of(mostPsi);
   }
 

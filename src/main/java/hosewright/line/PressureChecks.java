@@ -1,6 +1,5 @@
 package hosewright.line;
 
-import hosewright.line.LinePlan.Check;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,7 +10,7 @@ final class PressureChecks {
 
   private PressureChecks() {}
 
-  static List<Check> of(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  static List<Check> of(Job job, Assembly line, Hydraulics hydraulics) {
     SourceChecks source = new SourceChecks(job);
     FlowChecks flow = new FlowChecks(job, line, hydraulics);
     RatingChecks ratings = new RatingChecks(job, line, hydraulics);
@@ -23,8 +22,8 @@ final class PressureChecks {
     source.hydrantLossKnown().ifPresent(all::add);
     source.hydrantTested().ifPresent(all::add);
     source.suctionLift().ifPresent(all::add);
-    ratings.workingPressure(Placed.Role.HOSE, "hose working pressure").ifPresent(all::add);
-    ratings.workingPressure(Placed.Role.ADAPTER, "fitting working pressure").ifPresent(all::add);
+    ratings.workingPressure(Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
+    ratings.workingPressure(Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE).ifPresent(all::add);
     ratings.serviceTest().ifPresent(all::add);
     all.add(ratings.noSuction());
     all.add(flow.velocity());

@@ -3,8 +3,7 @@ package hosewright.line;
 import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -14,10 +13,10 @@ import java.util.OptionalDouble;
 final class RatingChecks {
   private final Job job;
   private final Assembly line;
-  private final LineHydraulicsResult hydraulics;
+  private final Hydraulics hydraulics;
   private final List<SeenPressure> seen;
 
-  RatingChecks(Job job, Assembly line, LineHydraulicsResult hydraulics) {
+  RatingChecks(Job job, Assembly line, Hydraulics hydraulics) {
     this.job = job;
     this.line = line;
     this.hydraulics = hydraulics;
@@ -28,7 +27,7 @@ final class RatingChecks {
   Optional<Check> nozzlePressure() {
     SeenPressure last =
         seen.stream()
-            .filter(part -> part.part().role() == Placed.Role.HOSE)
+            .filter(part -> part.part().role() == Role.HOSE)
             .reduce((one, next) -> next)
             .orElseThrow();
     OptionalDouble rated = workingPsi(last.part());
@@ -37,7 +36,7 @@ final class RatingChecks {
     }
     return Optional.of(
         check(
-            "pressure needed",
+            CheckId.PRESSURE_NEEDED,
             Outcome.FAIL,
             job.needPsi(),
             rated.getAsDouble(),
@@ -49,9 +48,9 @@ final class RatingChecks {
   }
 
   /** The part of a sort that comes closest to its working pressure; all fittings are one sort. */
-  Optional<Check> workingPressure(Placed.Role role, String name) {
+  Optional<Check> workingPressure(Role role, CheckId id) {
     return seen.stream()
-        .filter(part -> (part.part().role() == Placed.Role.HOSE) == (role == Placed.Role.HOSE))
+        .filter(part -> part.part().isHose() == (role == Role.HOSE))
         .filter(part -> workingPsi(part.part()).isPresent())
         .min(
             Comparator.comparingDouble(
@@ -61,15 +60,16 @@ final class RatingChecks {
               double limitPsi = workingPsi(worst.part()).getAsDouble();
               boolean holds = worst.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
               return check(
-                  name,
-                  holds ? Outcome.PASS : Outcome.FAIL,
-                  worst.highestPsi(),
-                  limitPsi,
-                  "psi",
-                  text(
-                      "%s sees %.1f psi at most, flowing or shut; it is rated %.0f psi",
-                      worst.part().description(), worst.highestPsi(), limitPsi),
-                  "the item's rating in the catalogue");
+                      id,
+                      holds ? Outcome.PASS : Outcome.FAIL,
+                      worst.highestPsi(),
+                      limitPsi,
+                      "psi",
+                      text(
+                          "%s sees %.1f psi at most, flowing or shut; it is rated %.0f psi",
+                          worst.part().description(), worst.highestPsi(), limitPsi),
+                      "the item's rating in the catalogue")
+                  .in(Span.nameOf(worst.part(), line));
             });
   }
 
@@ -80,12 +80,12 @@ final class RatingChecks {
   /** The hose that comes closest to what its service test allows. */
   Optional<Check> serviceTest() {
     return seen.stream()
-        .filter(part -> part.part().role() == Placed.Role.HOSE)
+        .filter(part -> part.part().role() == Role.HOSE)
         .flatMap(part -> serviceTest(part).stream())
         .min(Comparator.comparingDouble(check -> check.limit() - check.value()));
   }
 
-  private static Optional<Check> serviceTest(SeenPressure part) {
+  private Optional<Check> serviceTest(SeenPressure part) {
     OptionalDouble testPsi = part.part().rating().serviceTestPsi();
     if (testPsi.isEmpty()) {
       return Optional.empty();
@@ -94,15 +94,16 @@ final class RatingChecks {
     boolean holds = part.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
     return Optional.of(
         check(
-            "service test pressure",
-            holds ? Outcome.PASS : Outcome.FAIL,
-            part.highestPsi(),
-            limitPsi,
-            "psi",
-            text(
-                "hose tested at %.0f psi in service may work at %.1f psi at most",
-                testPsi.getAsDouble(), limitPsi),
-            Limit.SERVICE_TEST_SHARE.source()));
+                CheckId.SERVICE_TEST_PRESSURE,
+                holds ? Outcome.PASS : Outcome.FAIL,
+                part.highestPsi(),
+                limitPsi,
+                "psi",
+                text(
+                    "hose tested at %.0f psi in service may work at %.1f psi at most",
+                    testPsi.getAsDouble(), limitPsi),
+                Limit.SERVICE_TEST_SHARE.source())
+            .in(Span.nameOf(part.part(), line)));
   }
 
   Check noSuction() {
@@ -111,17 +112,18 @@ final class RatingChecks {
     boolean suction = lowest.lowestPsi() < -PressureChecks.HAIR_PSI;
     boolean rated = lowest.part().rating().vacuumInHg().isPresent();
     return check(
-        "pressure above zero",
-        suction && !rated ? Outcome.FAIL : Outcome.PASS,
-        lowest.lowestPsi(),
-        0,
-        "psi",
-        suction
-            ? text(
-                "pressure runs out in %s: %.1f psi at this flow",
-                lowest.part().description(), lowest.lowestPsi())
-            : "the line is under pressure everywhere",
-        Checks.PRACTICE);
+            CheckId.PRESSURE_ABOVE_ZERO,
+            suction && !rated ? Outcome.FAIL : Outcome.PASS,
+            lowest.lowestPsi(),
+            0,
+            "psi",
+            suction
+                ? text(
+                    "pressure runs out in %s: %.1f psi at this flow",
+                    lowest.part().description(), lowest.lowestPsi())
+                : "the line is under pressure everywhere",
+            Checks.PRACTICE)
+        .in(Span.nameOf(lowest.part(), line));
   }
 
   /** Never fails: the rise is an upper bound that slow hands keep away from. */
@@ -129,7 +131,7 @@ final class RatingChecks {
     OptionalDouble working =
         seen.stream()
             .map(SeenPressure::part)
-            .filter(part -> part.role() == Placed.Role.HOSE)
+            .filter(part -> part.role() == Role.HOSE)
             .flatMapToDouble(part -> workingPsi(part).stream())
             .min();
     if (working.isEmpty()) {
@@ -140,7 +142,7 @@ final class RatingChecks {
     boolean holds = surgedPsi <= working.getAsDouble();
     return Optional.of(
         check(
-            "sudden closure",
+            CheckId.SUDDEN_CLOSURE,
             holds ? Outcome.PASS : Outcome.WARN,
             surgedPsi,
             working.getAsDouble(),

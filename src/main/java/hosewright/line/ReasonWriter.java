@@ -17,7 +17,8 @@ final class ReasonWriter {
    * @param found the two best plans of every make of hose
    * @param leftOut hose items that were not weighed at all, by the reason
    */
-  static Reasoning of(Job job, Catalogue catalogue, Finding found, Map<String, Integer> leftOut) {
+  static Reasoning of(
+      Job job, Catalogue catalogue, SearchResult found, Map<String, Integer> leftOut) {
     Considered considered = considered(catalogue, found, leftOut);
     if (found.best().isEmpty()) {
       return new Reasoning(List.of(), considered, Optional.empty(), List.of());
@@ -32,7 +33,7 @@ final class ReasonWriter {
   }
 
   /** The next plan of every make stands second in its group, so none that is better is missed. */
-  private static Optional<Evaluated> runnerUp(Evaluated best, Finding found) {
+  private static Optional<Evaluated> runnerUp(Evaluated best, SearchResult found) {
     return found.groups().stream()
         .flatMap(List::stream)
         .filter(plan -> plan != best && plan.passes() && best.passes())
@@ -42,7 +43,7 @@ final class ReasonWriter {
   }
 
   private static Considered considered(
-      Catalogue catalogue, Finding found, Map<String, Integer> leftOut) {
+      Catalogue catalogue, SearchResult found, Map<String, Integer> leftOut) {
     SearchTally tally = found.tally();
     int hoses =
         catalogue.ofKind(ItemKind.HOSE).size() + catalogue.ofKind(ItemKind.BULK_HOSE).size();
@@ -50,7 +51,7 @@ final class ReasonWriter {
         hoses,
         counts(leftOut),
         found.groups().size(),
-        tally.frames,
+        tally.topologies,
         tally.unjoined,
         tally.cutByPrice,
         tally.cutByPressure,
@@ -67,8 +68,8 @@ final class ReasonWriter {
   }
 
   private static Rival rival(Evaluated plan, Evaluated best, String why) {
-    HoseLine hose = plan.assembly().frame().hose();
-    int lines = plan.assembly().frame().lines();
+    HoseLine hose = plan.assembly().topology().hose();
+    int lines = plan.assembly().topology().lines();
     return new Rival(
         hose.sizeIn(),
         hose.series(),
@@ -76,7 +77,7 @@ final class ReasonWriter {
         lines,
         plan.assembly().sections(),
         plan.assembly().sections(SectionOption::isMadeUp),
-        WhyLost.failed(plan).map(LinePlan.Check::name),
+        WhyLost.failed(plan).map(Check::name),
         plan.total(),
         plan.total().minus(best.total()),
         plan.hydraulics().requiredSourcePsi(),

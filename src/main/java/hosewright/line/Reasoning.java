@@ -22,7 +22,7 @@ public record Reasoning(
    * @param hoses hose items in the catalogue, coupled and by the foot
    * @param leftOut hose items that no line may be laid with, by the reason
    * @param hoseLines makes of hose with their couplings that a line could be laid with
-   * @param frames ways to lay them: which hose, which way round, which devices
+   * @param topologies ways to lay them: which hose, which way round, which devices
    * @param unjoined of those, the ways that the catalogue's adapters do not join to both ends
    * @param cutByPrice of those, the ways that could not cost less than a plan already found
    * @param cutByPressure of those, the ways that must fail whatever the choice of parts
@@ -35,7 +35,7 @@ public record Reasoning(
       int hoses,
       List<Count> leftOut,
       int hoseLines,
-      int frames,
+      int topologies,
       int unjoined,
       int cutByPrice,
       int cutByPressure,

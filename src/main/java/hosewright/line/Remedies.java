@@ -8,7 +8,6 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.LineHydraulics;
-import hosewright.line.LinePlan.Check;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,8 +43,7 @@ final class Remedies {
     strongerSource(failed, instead);
     flowThatArrives(failed, instead);
     failed.checks().stream()
-        .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .filter(check -> check.name().equals("backflow protection"))
+        .filter(check -> check.fails(CheckId.BACKFLOW_PROTECTION))
         .forEach(check -> instead.add("accessories: backflow, which puts a preventer in the line"));
     return instead;
   }
@@ -63,13 +61,13 @@ final class Remedies {
                     text(
                         "%s in hose (%s): delivers %.1f psi for %s",
                         size(plan),
-                        plan.assembly().frame().hose().series(),
+                        plan.assembly().topology().hose().series(),
                         plan.hydraulics().deliveredPsi(),
                         MoneyWords.of(plan.total()))));
   }
 
   private void moreLines(Evaluated failed, List<String> instead) {
-    int now = failed.assembly().frame().lines();
+    int now = failed.assembly().topology().lines();
     for (int lines = now + 1; lines <= Planner.MOST_LINES; lines++) {
       int count = lines;
       var plan = planner.bestWith(job.withWishes(job.wishes().withLines(count)), count);
@@ -87,7 +85,7 @@ final class Remedies {
   }
 
   private void strongerSource(Evaluated failed, List<String> instead) {
-    if (job.supply().isEmpty() || !fails(failed, "delivered pressure")) {
+    if (job.supply().isEmpty() || !fails(failed, CheckId.DELIVERED_PRESSURE)) {
       return;
     }
     double requiredPsi = failed.hydraulics().requiredSourcePsi();
@@ -103,7 +101,9 @@ final class Remedies {
   }
 
   private void flowThatArrives(Evaluated failed, List<String> instead) {
-    if (job.supply().isEmpty() || !fails(failed, "delivered pressure") || job.needPsi() <= 0) {
+    if (job.supply().isEmpty()
+        || !fails(failed, CheckId.DELIVERED_PRESSURE)
+        || job.needPsi() <= 0) {
       return;
     }
     Arrival arrival =
@@ -119,13 +119,12 @@ final class Remedies {
     }
   }
 
-  private static boolean fails(Evaluated plan, String check) {
-    return plan.checks().stream()
-        .anyMatch(c -> c.name().equals(check) && c.outcome() == Check.Outcome.FAIL);
+  private static boolean fails(Evaluated plan, CheckId check) {
+    return plan.checks().stream().anyMatch(c -> c.fails(check));
   }
 
   private static String size(Evaluated plan) {
-    return plain(plan.assembly().frame().hose().sizeIn());
+    return plain(plan.assembly().topology().hose().sizeIn());
   }
 
   private static String plain(double sizeIn) {
@@ -144,8 +143,8 @@ final class Remedies {
                     text(
                         "%s in hose with %s couplings (%s) for %s",
                         size(plan),
-                        plan.assembly().frame().hose().inlet(),
-                        plan.assembly().frame().hose().series(),
+                        plan.assembly().topology().hose().inlet(),
+                        plan.assembly().topology().hose().series(),
                         MoneyWords.of(plan.total()))));
     if (instead.isEmpty()) {
       long hoses = catalogue.ofKind(ItemKind.HOSE).stream().map(Item::number).count();

@@ -12,17 +12,17 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Finds the cheapest whole plan that passes every check, among given frames.
+ * Finds the cheapest whole plan that passes every check, among given topologies.
  *
- * <p>Exact: a frame or a choice is left out only when the least it can cost is no less than a plan
- * already found, or when the least it can lose is more than its {@link PressureBudget}.
+ * <p>Exact: a topology or a choice is left out only when the least it can cost is no less than a
+ * plan already found, or when the least it can lose is more than its {@link PressureBudget}.
  */
 final class Search {
   /** Far below a cent, far above what adding up many prices may lose. */
   private static final double ROUNDING = 1e-6;
 
   private final Job job;
-  private final Opening opening;
+  private final Branching opening;
   private final Evaluation evaluation;
   private final SearchTally tally;
 
@@ -34,7 +34,7 @@ final class Search {
   /**
    * @param places how many plans are wanted that buy different goods
    */
-  Search(Job job, Opening opening, Evaluation evaluation, SearchTally tally, int places) {
+  Search(Job job, Branching opening, Evaluation evaluation, SearchTally tally, int places) {
     this.job = job;
     this.opening = opening;
     this.evaluation = evaluation;
@@ -46,40 +46,40 @@ final class Search {
    * The cheapest plans that no choice of parts could mend further, best first, else the one failing
    * plan that fails least and costs least.
    *
-   * <p>Frames are opened one by one, cheapest first, so that those too dear need no look.
+   * <p>Topologies are opened one by one, cheapest first, so that those too dear need no look.
    *
-   * @return empty when no frame can be laid
+   * @return empty when no topology can be laid
    */
-  List<Evaluated> run(List<Frame> frames) {
+  List<Evaluated> run(List<Topology> topologies) {
     PriorityQueue<Waiting> waiting = new PriorityQueue<>();
-    for (Frame frame : frames) {
+    for (Topology topology : topologies) {
       int place = waiting.size();
       opening
-          .leastCost(frame)
-          .ifPresent(cost -> waiting.add(new Waiting(cost, place, frame, Optional.empty())));
+          .leastCost(topology)
+          .ifPresent(cost -> waiting.add(new Waiting(cost, place, topology, Optional.empty())));
     }
-    List<Opening.Unopened> lacking = new ArrayList<>();
+    List<Branching.BranchOutline> lacking = new ArrayList<>();
     boolean anyComplete = false;
     while (!waiting.isEmpty() && !cannotBeat(waiting.peek().leastCost())) {
       Waiting next = waiting.remove();
       if (next.opened().isPresent()) {
-        searchFrame(next.opened().get());
+        searchBranch(next.opened().get());
         continue;
       }
-      Opening.Unopened unopened = opening.look(next.frame());
-      if (unopened.missing() > 0) {
-        lacking.add(unopened);
+      Branching.BranchOutline outline = opening.look(next.topology());
+      if (outline.missing() > 0) {
+        lacking.add(outline);
       } else {
         anyComplete = true;
-        Opened opened = opening.open(unopened);
+        Branch opened = opening.open(outline);
         waiting.add(
-            new Waiting(opened.leastCost(), next.place(), next.frame(), Optional.of(opened)));
+            new Waiting(opened.leastCost(), next.place(), next.topology(), Optional.of(opened)));
       }
     }
-    tally.frames += waiting.size();
+    tally.topologies += waiting.size();
     tally.cutByPrice += waiting.size();
     if (anyComplete) {
-      tally.frames += lacking.size();
+      tally.topologies += lacking.size();
       tally.unjoined += lacking.size();
     } else {
       searchWithPartsToSource(lacking);
@@ -87,22 +87,22 @@ final class Search {
     return best.isEmpty() ? leastBad.stream().toList() : best.plans();
   }
 
-  /** Only the frames that lack the fewest adapters are worth sourcing one for. */
-  private void searchWithPartsToSource(List<Opening.Unopened> lacking) {
-    long fewest = lacking.stream().mapToLong(Opening.Unopened::missing).min().orElse(0);
+  /** Only the topologies that lack the fewest adapters are worth sourcing one for. */
+  private void searchWithPartsToSource(List<Branching.BranchOutline> lacking) {
+    long fewest = lacking.stream().mapToLong(Branching.BranchOutline::missing).min().orElse(0);
     lacking.stream()
-        .filter(frame -> frame.missing() == fewest)
+        .filter(topology -> topology.missing() == fewest)
         .map(opening::open)
-        .sorted(Comparator.comparingDouble(Opened::leastCost))
-        .forEach(this::searchFrame);
+        .sorted(Comparator.comparingDouble(Branch::leastCost))
+        .forEach(this::searchBranch);
   }
 
   /**
-   * A frame that waits for its turn.
+   * A topology that waits for its turn.
    *
    * @param leastCost no plan in it costs less; without its bridges while it is not opened
    */
-  private record Waiting(double leastCost, int place, Frame frame, Optional<Opened> opened)
+  private record Waiting(double leastCost, int place, Topology topology, Optional<Branch> opened)
       implements Comparable<Waiting> {
     private static final Comparator<Waiting> CHEAPEST_FIRST =
         Comparator.comparingDouble(Waiting::leastCost).thenComparingInt(Waiting::place);
@@ -113,35 +113,37 @@ final class Search {
     }
   }
 
-  private void searchFrame(Opened frame) {
-    tally.frames++;
-    if (cannotBeat(frame.leastCost())) {
+  private void searchBranch(Branch topology) {
+    tally.topologies++;
+    if (cannotBeat(topology.leastCost())) {
       tally.cutByPrice++;
       return;
     }
-    if (!frame.mayPass()) {
+    if (!topology.mayPass()) {
       tally.cutByPressure++;
-      considerCheapest(frame);
+      considerCheapest(topology);
       return;
     }
     int plansBefore = tally.plans;
-    Optional<Opened> growing = Optional.of(frame);
+    Optional<Branch> growing = Optional.of(topology);
     while (growing.isPresent()) {
-      Opened now = growing.get();
+      Branch now = growing.get();
       List<List<Choice<List<Placed>>>> choices =
           IntStream.range(0, now.bridges().size()).mapToObj(now::choices).toList();
       combine(now, choices, new ArrayList<>(), now.leastCost(), 0, now.budget());
       growing = now.grown(this::cannotBeat);
     }
     if (tally.plans == plansBefore) {
-      considerCheapest(frame);
+      considerCheapest(topology);
     }
   }
 
-  /** Weighs one plan of a frame in which none can pass, to say why, should none pass anywhere. */
-  private void considerCheapest(Opened frame) {
-    if (best.isEmpty() && mayFailLess(frame.leastCost()) && firstOfItsWay(frame.frame())) {
-      consider(frame, frame.cheapestBridges(), frame.cheapestLays());
+  /**
+   * Weighs one plan of a topology in which none can pass, to say why, should none pass anywhere.
+   */
+  private void considerCheapest(Branch topology) {
+    if (best.isEmpty() && mayFailLess(topology.leastCost()) && firstOfItsWay(topology.topology())) {
+      consider(topology, topology.cheapestBridges(), topology.cheapestLays());
     }
   }
 
@@ -149,12 +151,12 @@ final class Search {
     return leastCost > best.costToBeat() + ROUNDING;
   }
 
-  /** Of frames that must fail, one for each hose and direction is enough to say why. */
-  private boolean firstOfItsWay(Frame frame) {
+  /** Of topologies that must fail, one for each hose and direction is enough to say why. */
+  private boolean firstOfItsWay(Topology topology) {
     return tried
-        .computeIfAbsent(frame.hose(), hose -> new IdentityHashMap<>())
-        .computeIfAbsent(frame.last().hose(), hose -> new HashSet<>())
-        .add(frame.legs().stream().map(Leg::reversed).toList());
+        .computeIfAbsent(topology.hose(), hose -> new IdentityHashMap<>())
+        .computeIfAbsent(topology.last().hose(), hose -> new HashSet<>())
+        .add(topology.legs().stream().map(LegShape::reversed).toList());
   }
 
   /** Whether a plan that must fail somewhere could still be the best of those that fail. */
@@ -166,7 +168,7 @@ final class Search {
 
   /** Chooses a bridge for the next gap, or the lays once every gap has one. */
   private void combine(
-      Opened frame,
+      Branch topology,
       List<List<Choice<List<Placed>>>> bridgesOver,
       List<Choice<List<Placed>>> chosen,
       double leastCost,
@@ -174,21 +176,21 @@ final class Search {
       PressureBudget budget) {
     int gap = chosen.size();
     if (gap == bridgesOver.size()) {
-      lay(frame, chosen, new ArrayList<>(), leastCost, lossPsi, budget);
+      lay(topology, chosen, new ArrayList<>(), leastCost, lossPsi, budget);
       return;
     }
     List<Choice<List<Placed>>> choices = bridgesOver.get(gap);
-    double leastElsewherePsi = frame.leastLossFromPsi(gap + 1) + frame.leastLayLossFromPsi(0);
+    double leastElsewherePsi = topology.leastLossFromPsi(gap + 1) + topology.leastLayLossFromPsi(0);
     for (Choice<List<Placed>> choice : choices) {
       double cost = leastCost - Choice.least(choices) + choice.leastCost();
       if (cannotBeat(cost)) {
         return;
       }
       double lostPsi = lossPsi + choice.lossPsi();
-      PressureBudget left = budget.holding(choice.ratedPsi(), frame.stretches().get(gap));
+      PressureBudget left = budget.holding(choice.ratedPsi(), topology.stretches().get(gap));
       if (left.allows(lostPsi + leastElsewherePsi)) {
         chosen.add(choice);
-        combine(frame, bridgesOver, chosen, cost, lostPsi, left);
+        combine(topology, bridgesOver, chosen, cost, lostPsi, left);
         chosen.remove(gap);
       }
     }
@@ -196,19 +198,19 @@ final class Search {
 
   /** Chooses a lay for the next leg, or weighs the plan once every leg has one. */
   private void lay(
-      Opened frame,
+      Branch topology,
       List<Choice<List<Placed>>> chosen,
       List<Lay> laid,
       double leastCost,
       double lossPsi,
       PressureBudget budget) {
     int leg = laid.size();
-    if (leg == frame.lays().size()) {
-      consider(frame, chosen, laid);
+    if (leg == topology.lays().size()) {
+      consider(topology, chosen, laid);
       return;
     }
-    LegLays lays = frame.lays().get(leg);
-    double leastElsewherePsi = frame.leastLayLossFromPsi(leg + 1);
+    LegLays lays = topology.lays().get(leg);
+    double leastElsewherePsi = topology.leastLayLossFromPsi(leg + 1);
     double elsewhere = leastCost - lays.leastCost();
     Optional<Choice<Lay>> next = lays.at(0, mostCost(elsewhere));
     for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
@@ -217,7 +219,7 @@ final class Search {
       PressureBudget left = budget.carrying(choice.ratedPsi());
       if (left.allows(lostPsi + leastElsewherePsi)) {
         laid.add(choice.value());
-        lay(frame, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);
+        lay(topology, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);
         laid.remove(leg);
       }
       next = lays.at(++place, mostCost(elsewhere));
@@ -229,9 +231,9 @@ final class Search {
     return best.costToBeat() + 2 * ROUNDING - elsewhere;
   }
 
-  private void consider(Opened frame, List<Choice<List<Placed>>> chosen, List<Lay> lays) {
+  private void consider(Branch topology, List<Choice<List<Placed>>> chosen, List<Lay> lays) {
     List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
-    Evaluation.Priced priced = evaluation.price(Assembly.of(job, frame.frame(), lays, parts));
+    Evaluation.Priced priced = evaluation.price(Assembly.of(job, topology.topology(), lays, parts));
     tally.plans++;
     if (best.beyond(priced.total())) {
       tally.dearer++;

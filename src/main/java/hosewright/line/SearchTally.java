@@ -5,7 +5,7 @@ import java.util.TreeMap;
 
 /** Counts what a search looked at, to explain it. */
 final class SearchTally {
-  int frames;
+  int topologies;
   int unjoined;
   int cutByPrice;
   int cutByPressure;
@@ -19,10 +19,10 @@ final class SearchTally {
   void countChecked(Evaluated plan) {
     plan.mendableFailures().stream()
         .findFirst()
-        .ifPresentOrElse(name -> failed.merge(name, 1, Integer::sum), () -> passed++);
+        .ifPresentOrElse(id -> failed.merge(id.displayName(), 1, Integer::sum), () -> passed++);
   }
 
   LinePlan.Searched searched() {
-    return new LinePlan.Searched(frames, cutByPrice, cutByPressure, plans);
+    return new LinePlan.Searched(topologies, cutByPrice, cutByPressure, plans);
   }
 }

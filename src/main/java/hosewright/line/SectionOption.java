@@ -55,6 +55,11 @@ record SectionOption(
     return item.filter(hose -> hose.kind() == ItemKind.BULK_HOSE).isPresent();
   }
 
+  /** Hose cut for one, ft, trimming included; empty where it is not made up on the bench. */
+  Optional<Integer> cutFt() {
+    return item.filter(hose -> isMadeUp()).map(bill::get);
+  }
+
   /** How many there are to be laid. */
   int most() {
     return owned.map(OwnedHose::count).orElse(Integer.MAX_VALUE);

@@ -1,6 +1,6 @@
 package hosewright.line;
 
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics.Station;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +17,7 @@ record SeenPressure(Placed part, double highestPsi, double lowestPsi) {
     List<SeenPressure> seen = new ArrayList<>();
     int station = 0;
     for (Placed part : line.parts()) {
-      if (part.role() == Placed.Role.SOURCE || part.role() == Placed.Role.APPLIANCE) {
+      if (part.role() == Role.SOURCE || part.role() == Role.APPLIANCE) {
         continue;
       }
       List<Station> passed = profile.subList(station, station + part.count() + 1);

@@ -4,8 +4,7 @@ import static hosewright.line.Checks.check;
 import static hosewright.line.Checks.text;
 
 import hosewright.catalogue.ItemKind;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,8 +17,7 @@ final class ServiceChecks {
   static List<Check> of(Job job, Assembly line, List<Basket.Purchase> purchases) {
     List<Check> checks = new ArrayList<>();
     boolean anyBought =
-        line.parts().stream()
-            .anyMatch(part -> part.role() == Placed.Role.HOSE && !part.isOwnedHose());
+        line.parts().stream().anyMatch(part -> part.role() == Role.HOSE && !part.isOwnedHose());
     if (job.service().use() == Use.FIRE && anyBought) {
       checks.add(fireMarked(line));
     }
@@ -30,7 +28,7 @@ final class ServiceChecks {
     if (job.appliance() == ApplianceKind.TANK) {
       checks.add(
           check(
-              "air gap",
+              CheckId.AIR_GAP,
               Outcome.WARN,
               0,
               0,
@@ -47,13 +45,13 @@ final class ServiceChecks {
   /** Hose without the mark was never considered, so this can only pass. */
   private static Check fireMarked(Assembly line) {
     return check(
-        "fire hose mark",
+        CheckId.FIRE_HOSE_MARK,
         Outcome.PASS,
         1,
         1,
         "",
         "the hose is marked to "
-            + line.frame().legs().stream()
+            + line.topology().legs().stream()
                 .map(leg -> leg.hose().hoseMarkedTo())
                 .distinct()
                 .collect(Collectors.joining(" and ")),
@@ -62,7 +60,7 @@ final class ServiceChecks {
 
   private static Check drinkingMarked() {
     return check(
-        "drinking-water marks",
+        CheckId.DRINKING_WATER_MARKS,
         Outcome.PASS,
         1,
         1,
@@ -82,7 +80,7 @@ final class ServiceChecks {
     Outcome missing = drinking ? Outcome.FAIL : Outcome.WARN;
     return Optional.of(
         check(
-            "backflow protection",
+            CheckId.BACKFLOW_PROTECTION,
             protectedMain ? Outcome.PASS : missing,
             protectedMain ? 1 : 0,
             1,
@@ -103,7 +101,7 @@ final class ServiceChecks {
             .toList();
     List<String> numbers = last.stream().map(purchase -> purchase.item().number()).toList();
     return check(
-        "discontinued items",
+        CheckId.DISCONTINUED_ITEMS,
         tooFew.isEmpty() ? Outcome.WARN : Outcome.FAIL,
         numbers.size(),
         0,

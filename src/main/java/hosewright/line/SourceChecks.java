@@ -5,8 +5,7 @@ import static hosewright.line.Checks.text;
 
 import hosewright.hydraulics.Hydrant;
 import hosewright.hydraulics.Suction;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import java.util.Optional;
 
 /** Checks on what the line is fed from. */
@@ -25,7 +24,7 @@ final class SourceChecks {
               boolean enough = mainPsi >= Limit.HYDRANT_RESIDUAL_PSI.value();
               return check(
                   Limit.HYDRANT_RESIDUAL_PSI,
-                  "hydrant residual",
+                  CheckId.HYDRANT_RESIDUAL,
                   enough ? Outcome.PASS : Outcome.FAIL,
                   mainPsi,
                   enough
@@ -42,7 +41,7 @@ final class SourceChecks {
         .map(
             hydrant ->
                 check(
-                    "hydrant loss",
+                    CheckId.HYDRANT_LOSS,
                     Outcome.WARN,
                     0,
                     0,
@@ -60,7 +59,7 @@ final class SourceChecks {
             hydrant ->
                 check(
                     Limit.HYDRANT_TEST_DROP,
-                    "hydrant test",
+                    CheckId.HYDRANT_TEST,
                     Outcome.WARN,
                     1 - hydrant.residualPsi() / hydrant.staticPsi(),
                     Limit.HYDRANT_TEST_DROP.note()));
@@ -77,7 +76,7 @@ final class SourceChecks {
                       * Suction.limitFt(suction.altitudeFt(), job.service().temperatureOrUsualF());
               boolean holds = suction.liftFt() <= limitFt;
               return check(
-                  "suction lift",
+                  CheckId.SUCTION_LIFT,
                   holds ? Outcome.PASS : Outcome.WARN,
                   suction.liftFt(),
                   limitFt,

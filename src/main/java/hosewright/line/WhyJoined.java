@@ -18,7 +18,7 @@ final class WhyJoined {
     WhyJoined joined = new WhyJoined();
     boolean hoseSeen = false;
     for (Placed part : line.parts()) {
-      if (part.role() != Placed.Role.HOSE) {
+      if (part.role() != Role.HOSE) {
         joined.joining.add(part);
         continue;
       }
@@ -38,16 +38,13 @@ final class WhyJoined {
 
   private void tell(String where) {
     List<String> steps =
-        joining.stream()
-            .filter(part -> part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE)
-            .map(WhyJoined::step)
-            .toList();
+        joining.stream().filter(part -> part.role().isFitting()).map(WhyJoined::step).toList();
     told.add(where + (steps.isEmpty() ? NOTHING : String.join(", then ", steps)));
     joining.clear();
   }
 
   private static String step(Placed part) {
-    if (part.role() == Placed.Role.DEVICE) {
+    if (part.role() != Role.ADAPTER) {
       return "stands " + part.itemNumber();
     }
     End upstream = part.upstream().orElseThrow();

@@ -3,7 +3,6 @@ package hosewright.line;
 import static hosewright.line.Checks.text;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.line.LinePlan.Check;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -58,7 +57,7 @@ final class WhyLost {
   private String fails(Evaluated plan, Check failed) {
     double hosePsi = plan.hydraulics().frictionLossPsi();
     double mayLosePsi = mayLosePsi(plan);
-    if (failed.name().equals("delivered pressure") && hosePsi > mayLosePsi) {
+    if (failed.id() == CheckId.DELIVERED_PRESSURE && hosePsi > mayLosePsi) {
       return text(
           "the hose alone takes %.0f psi at %.0f gpm, and %s",
           hosePsi,

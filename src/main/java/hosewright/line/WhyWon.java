@@ -13,26 +13,26 @@ import java.util.Optional;
 final class WhyWon {
   private final Job job;
   private final Evaluated best;
-  private final Finding found;
-  private final Frame frame;
+  private final SearchResult found;
+  private final Topology topology;
 
-  WhyWon(Job job, Evaluated best, Finding found) {
+  WhyWon(Job job, Evaluated best, SearchResult found) {
     this.job = job;
     this.best = best;
     this.found = found;
-    this.frame = best.assembly().frame();
+    this.topology = best.assembly().topology();
   }
 
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     sentences.add(pressure());
     sentences.addAll(size());
-    for (int i = 0; i < frame.legs().size(); i++) {
+    for (int i = 0; i < topology.legs().size(); i++) {
       sentences.add(sections(i));
     }
     madeUp().ifPresent(sentences::add);
     sentences.add(WhyJoined.sentence(best.assembly()));
-    for (Leg leg : frame.legs()) {
+    for (LegShape leg : topology.legs()) {
       if (leg.reversed()) {
         sentences.add(
             text(
@@ -46,7 +46,7 @@ final class WhyWon {
   }
 
   private String pressure() {
-    LineHydraulicsResult h = best.hydraulics();
+    Hydraulics h = best.hydraulics();
     if (!h.calculated()) {
       return "Pressures were not weighed: " + h.frictionBasis() + ".";
     }
@@ -63,9 +63,9 @@ final class WhyWon {
         h.sourcePsi().get(), job.flowGpm(), job.needPsi(), takes, h.deliveredPsi() - job.needPsi());
   }
 
-  private String taken(LineHydraulicsResult h) {
+  private String taken(Hydraulics h) {
     List<String> taken = new ArrayList<>();
-    if (frame.legs().size() > 1) {
+    if (topology.legs().size() > 1) {
       double attackPsi = LegFigures.of(job, best.assembly()).get(1).frictionLossPsi();
       taken.add(text("the supply hose takes %.1f psi", h.frictionLossPsi() - attackPsi));
       taken.add(text("each attack line %.1f", attackPsi));
@@ -86,13 +86,13 @@ final class WhyWon {
   }
 
   private List<String> size() {
-    double sizeIn = frame.hose().sizeIn();
+    double sizeIn = topology.hose().sizeIn();
     List<String> sentences = new ArrayList<>();
-    if (frame.lines() > 1) {
+    if (topology.lines() > 1) {
       sentences.add(
           text(
               "It takes %d lines side by side: no single line of the hose allowed does it.",
-              frame.lines()));
+              topology.lines()));
     }
     smaller(sizeIn)
         .ifPresent(
@@ -116,17 +116,17 @@ final class WhyWon {
   }
 
   private static double size(Evaluated plan) {
-    return plan.assembly().frame().hose().sizeIn();
+    return plan.assembly().topology().hose().sizeIn();
   }
 
-  private String named(Leg leg) {
-    return frame.legs().size() == 1
+  private String named(LegShape leg) {
+    return topology.legs().size() == 1
         ? "hose"
         : plain(leg.hose().sizeIn()) + (leg.lines() > 1 ? " in attack hose" : " in supply hose");
   }
 
   private String sections(int legPlace) {
-    Leg leg = frame.legs().get(legPlace);
+    LegShape leg = topology.legs().get(legPlace);
     Lay lay = best.assembly().lays().get(legPlace);
     List<String> laid = new ArrayList<>();
     for (int i = 0; i < lay.counts().size(); i++) {
@@ -152,13 +152,13 @@ final class WhyWon {
 
   /** How hose bought coupled compares with sections made up on the bench. */
   private Optional<String> madeUp() {
-    if (frame.legs().size() > 1) {
+    if (topology.legs().size() > 1) {
       return Optional.empty();
     }
-    boolean madeUp = frame.hose().madeUp();
+    boolean madeUp = topology.hose().madeUp();
     return found.others().stream()
-        .filter(plan -> plan.passes() && size(plan) == frame.hose().sizeIn())
-        .filter(plan -> plan.assembly().frame().hose().madeUp() != madeUp)
+        .filter(plan -> plan.passes() && size(plan) == topology.hose().sizeIn())
+        .filter(plan -> plan.assembly().topology().hose().madeUp() != madeUp)
         .findFirst()
         .map(
             plan ->
@@ -170,7 +170,7 @@ final class WhyWon {
                         : "Hose bought coupled comes to %s less than the best made up on the bench"
                             + " (%s).",
                     MoneyWords.of(plan.total().minus(best.total())),
-                    plan.assembly().frame().hose().series()));
+                    plan.assembly().topology().hose().series()));
   }
 
   private String madeUpSections() {

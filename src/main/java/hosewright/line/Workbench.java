@@ -15,8 +15,8 @@ final class Workbench {
   private final NetPrice prices;
   private final CurrencyUnit currency;
   private final Evaluation evaluation;
-  private final Opening opening;
-  private final Frames frames;
+  private final Branching opening;
+  private final Topologies topologies;
 
   Workbench(Job job, int lines, Catalogue catalogue, NetPrice prices, CurrencyUnit currency) {
     this.job = job;
@@ -32,7 +32,7 @@ final class Workbench {
     Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
     this.evaluation = new Evaluation(job, billing, currency);
     this.opening =
-        new Opening(job, floor, bridges, new LayChoices(job, floor, gaskets), accessories);
+        new Branching(job, floor, bridges, new LayChoices(job, floor, gaskets), accessories);
     List<HoseLine> attackHoses =
         job.attack()
             .map(
@@ -43,7 +43,7 @@ final class Workbench {
                             prices)
                         .all())
             .orElse(List.of());
-    this.frames = new Frames(job, catalogue, eligibility, accessories, attackHoses);
+    this.topologies = new Topologies(job, catalogue, eligibility, accessories, attackHoses);
   }
 
   /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
@@ -80,12 +80,13 @@ final class Workbench {
    * @param places how many are wanted that buy different goods
    */
   List<Evaluated> best(List<HoseLine> hoses, int places, SearchTally tally) {
-    return new Search(job, opening, evaluation, tally, places).run(frames.of(hoses, lines));
+    return new Search(job, opening, evaluation, tally, places).run(topologies.of(hoses, lines));
   }
 
   /** Adds every plan to a front that belongs on it. */
   void addTo(Front front) {
     int centsPerUnit = (int) Math.pow(10, currency.getDecimalPlaces());
-    new FrontSearch(job, opening, evaluation, centsPerUnit, front).run(frames.of(hoses(), lines));
+    new FrontSearch(job, opening, evaluation, centsPerUnit, front)
+        .run(topologies.of(hoses(), lines));
   }
 }

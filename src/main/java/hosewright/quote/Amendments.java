@@ -1,7 +1,7 @@
 package hosewright.quote;
 
+import hosewright.line.Bill;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.PlanItem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -84,7 +84,7 @@ public record Amendments(
 
   private static Map<String, Integer> needed(LinePlan plan) {
     return plan.items().stream()
-        .collect(Collectors.toMap(PlanItem::item, PlanItem::quantity, Integer::sum));
+        .collect(Collectors.toMap(Bill.Item::item, Bill.Item::quantity, Integer::sum));
   }
 
   public Amendments withDiscount(String key, Discount discount) {

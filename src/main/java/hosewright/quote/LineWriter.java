@@ -1,7 +1,7 @@
 package hosewright.quote;
 
+import hosewright.line.Bill;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.PlanItem;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import hosewright.quote.ExtraLine.Standing;
@@ -33,7 +33,7 @@ final class LineWriter {
   List<QuoteLine> lines(LinePlan plan) {
     List<QuoteLine> lines = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    for (PlanItem bought : plan.items()) {
+    for (Bill.Item bought : plan.items()) {
       if (bought.unitPrice().isPresent()) {
         int quantity = amendments.quantities().getOrDefault(bought.item(), bought.quantity());
         if (quantity > 0) {
@@ -121,7 +121,7 @@ final class LineWriter {
         : first.or(() -> second);
   }
 
-  private static Optional<String> spareNote(PlanItem bought, int quantity) {
+  private static Optional<String> spareNote(Bill.Item bought, int quantity) {
     int needed = bought.quantity() - bought.spare();
     if (quantity < needed) {
       return Optional.of("the plan needs " + needed);

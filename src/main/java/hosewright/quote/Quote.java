@@ -1,6 +1,7 @@
 package hosewright.quote;
 
 import hosewright.line.LinePlan;
+import hosewright.line.Unpriced;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -66,18 +67,15 @@ public record Quote(
   }
 
   /** Parts the plan names that no line of the quote prices. */
-  public List<String> stillToSource() {
+  public List<Unpriced> stillToSource() {
     List<String> priced =
         amendments.extraLines().stream()
             .filter(line -> line.standing() == ExtraLine.Standing.INCLUDED)
             .map(ExtraLine::description)
             .toList();
-    return plan.unpriced().stream().filter(wanted -> !priced.contains(uncounted(wanted))).toList();
-  }
-
-  /** A part to be sourced without the count that stands before it: {@code 2 x gasket}. */
-  public static String uncounted(String wanted) {
-    return wanted.replaceFirst("^\\d{1,6} x ", "");
+    return plan.bill().unpriced().stream()
+        .filter(lacking -> !priced.contains(lacking.what()))
+        .toList();
   }
 
   private Quote with(Status next, LocalDate lastDay, int readyInDays) {

@@ -2,6 +2,7 @@ package hosewright.quote;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.line.JobField;
+import hosewright.line.Unpriced;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
@@ -102,7 +103,7 @@ public record QuoteDiff(
     note(changes, "freight", before.freightNote(), after.freightNote());
     note(changes, "tax", before.taxNote(), after.taxNote());
     note(changes, "offered", offers(before), offers(after));
-    note(changes, "to be sourced", joined(before.stillToSource()), joined(after.stillToSource()));
+    note(changes, "to be sourced", sourced(before), sourced(after));
     note(changes, "notes", joined(before.amendments().notes()), joined(after.amendments().notes()));
     note(changes, "terms", joined(before.amendments().terms()), joined(after.amendments().terms()));
     return changes;
@@ -126,6 +127,10 @@ public record QuoteDiff(
                             MoneyWords.of(offer.line().extended()),
                             offer.words()))
             .toList());
+  }
+
+  private static String sourced(Quote quote) {
+    return joined(quote.stillToSource().stream().map(Unpriced::words).toList());
   }
 
   private static String joined(List<String> sentences) {

@@ -42,17 +42,17 @@ final class AlternativesSheet {
                 "Source needs, psi",
                 "Why not"),
             Set.of(0, 1, 3, 5, 6));
-    row(
-        new Alternative(
-            plan.sizeIn(),
-            plan.couplingSizeIn(),
-            plan.hoseSeries(),
-            plan.lines(),
-            plan.feasible(),
-            plan.total(),
-            plan.hydraulics().requiredSourcePsi(),
-            "quoted"),
-        plan);
+    plan.hose()
+        .ifPresent(
+            hose ->
+                row(
+                    new Alternative(
+                        hose,
+                        plan.feasible(),
+                        plan.total(),
+                        plan.hydraulics().requiredSourcePsi(),
+                        "quoted"),
+                    plan));
     plan.alternatives().forEach(other -> row(other, plan));
     instead(plan.instead());
     page.finished(heading);
@@ -60,10 +60,10 @@ final class AlternativesSheet {
 
   private void row(Alternative other, LinePlan plan) {
     page.next();
-    page.number(0, other.sizeIn(), Look.BODY_LOOSE)
-        .number(1, other.couplingSizeIn(), Look.BODY_LOOSE)
-        .text(2, other.hoseSeries(), Look.BODY)
-        .number(3, other.lines(), Look.BODY_COUNT)
+    page.number(0, other.hose().sizeIn(), Look.BODY_LOOSE)
+        .number(1, other.hose().couplingSizeIn(), Look.BODY_LOOSE)
+        .text(2, other.hose().series(), Look.BODY)
+        .number(3, other.hose().lines(), Look.BODY_COUNT)
         .text(4, other.feasible() ? "yes" : "NO", Look.BODY_STRONG)
         .money(5, other.total(), Look.BODY_MONEY)
         .text(7, other.why(), Look.BODY);

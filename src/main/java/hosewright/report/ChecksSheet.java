@@ -1,8 +1,9 @@
 package hosewright.report;
 
+import hosewright.line.Check;
+import hosewright.line.Check.Outcome;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Unpriced;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.lang3.StringUtils;
@@ -30,7 +31,7 @@ final class ChecksSheet {
             Set.of(2, 3));
     plan.checks().forEach(this::check);
     sentences("Cautions", plan.cautions());
-    sentences("Still to be sourced", plan.unpriced());
+    sentences("Still to be sourced", plan.bill().unpriced().stream().map(Unpriced::words).toList());
     page.finished(heading);
   }
 

@@ -1,7 +1,7 @@
 package hosewright.report;
 
-import hosewright.line.Layout;
-import hosewright.line.LineHydraulicsResult.CrossCheck;
+import hosewright.line.Hydraulics.CrossCheck;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import java.util.Optional;
 
@@ -77,7 +77,7 @@ final class CrossChecks {
   }
 
   private Optional<Double> attackBoreIn() {
-    return plan.layout().attackLines().map(Layout.AttackLines::boreIn);
+    return plan.layout().branchLeg().flatMap(Leg::hose).map(Leg.Hose::boreIn);
   }
 
   private static String loss(String of, String lengthFt) {

@@ -1,9 +1,9 @@
 package hosewright.report;
 
 import hosewright.hydraulics.Physical;
-import hosewright.line.Layout.AttackLines;
-import hosewright.line.LineHydraulicsResult;
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics;
+import hosewright.line.Hydraulics.Station;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -21,7 +21,7 @@ final class HydraulicsSheet {
   private final Page page;
   private final FormulaRows rows;
   private final LinePlan plan;
-  private final LineHydraulicsResult result;
+  private final Hydraulics result;
 
   HydraulicsSheet(Page page, LinePlan plan) {
     this.page = page;
@@ -57,14 +57,15 @@ final class HydraulicsSheet {
 
   private void inputs() {
     rows.section("Inputs");
+    Leg supply = plan.layout().firstHoseLeg().orElseThrow();
     rows.input("Flow in all", plan.flowGpm(), "gpm", "flow_gpm", "");
     rows.input(
-        "Parallel lines", plan.lines(), "", "parallel_lines", "Each carries an equal share.");
-    rows.input("Hose laid in one line", plan.laidFt(), "ft", "laid_ft", "");
-    plan.layout().attackLines().ifPresent(this::attackInputs);
+        "Parallel lines", supply.lines(), "", "parallel_lines", "Each carries an equal share.");
+    rows.input("Hose laid in one line", laidFt(supply), "ft", "laid_ft", "");
+    plan.layout().branchLeg().ifPresent(this::attackInputs);
     rows.input(
         "Friction coefficient C",
-        coefficient(),
+        coefficient(supply),
         "",
         "friction_c",
         "psi per 100 ft at 100 gpm: " + result.frictionBasis());
@@ -86,22 +87,20 @@ final class HydraulicsSheet {
         "With no water flowing.");
   }
 
-  private void attackInputs(AttackLines attack) {
+  private void attackInputs(Leg attack) {
     rows.input(
         "Attack lines behind the wye",
         attack.lines(),
         "",
         "attack_lines",
         "Each carries an equal share to an appliance of its own.");
-    rows.input("Hose laid in one attack line", attack.laidFt(), "ft", "attack_ft", "");
+    rows.input("Hose laid in one attack line", laidFt(attack), "ft", "attack_ft", "");
     rows.input(
         "Friction coefficient C of the attack lines",
-        attack.frictionCoefficient().isPresent()
-            ? attack.frictionCoefficient().get()
-            : coefficientOf(attack.frictionLossPsi(), attack.flowGpm(), attack.laidFt()),
+        coefficient(attack),
         "",
         "attack_c",
-        "psi per 100 ft at 100 gpm: " + attack.frictionBasis());
+        "psi per 100 ft at 100 gpm: " + attack.water().friction().basis());
   }
 
   private void sourcePressure() {
@@ -132,7 +131,7 @@ final class HydraulicsSheet {
         "psi",
         "friction_psi",
         "C \u00d7 (gpm/100)\u00b2 \u00d7 (ft/100)");
-    if (plan.layout().attackLines().isPresent()) {
+    if (plan.layout().branchLeg().isPresent()) {
       rows.formula("Flow in one attack line", "flow_gpm/attack_lines", "gpm", "attack_gpm", "");
       rows.formula(
           "Friction loss in one attack line",
@@ -177,7 +176,7 @@ final class HydraulicsSheet {
 
   /** The attack lines' share of a sum of losses; nothing where there are none. */
   private String attack(String sign) {
-    return plan.layout().attackLines().isPresent() ? sign + "attack_friction_psi" : "";
+    return plan.layout().branchLeg().isPresent() ? sign + "attack_friction_psi" : "";
   }
 
   private void forces() {
@@ -187,9 +186,7 @@ final class HydraulicsSheet {
         "planned_ft_per_s*flow_gpm/planned_gpm",
         "ft/s",
         "speed_ft_per_s",
-        plan.layout().attackLines().isPresent()
-            ? "in the hose where it is fastest"
-            : "in the hose");
+        plan.layout().branchLeg().isPresent() ? "in the hose where it is fastest" : "in the hose");
     surge("Rise on sudden closure, slow wave", result.surgeLowPsi(), "surge_low_psi");
     surge("Rise on sudden closure, fast wave", result.surgeHighPsi(), "surge_high_psi");
     result
@@ -204,11 +201,15 @@ final class HydraulicsSheet {
                     "More while it opens: open and close slowly."));
     rows.fixed("Water in one line", result.waterGal(), "gal", "water_gal", "");
     plan.layout()
-        .attackLines()
+        .branchLeg()
         .ifPresent(
             attack ->
                 rows.fixed(
-                    "Water in one attack line", attack.waterGal(), "gal", "attack_water_gal", ""));
+                    "Water in one attack line",
+                    attack.water().waterGal(),
+                    "gal",
+                    "attack_water_gal",
+                    ""));
     rows.fixed("Weight of all hose, empty", result.emptyWeightLb(), "lb", "empty_lb", "");
     rows.fixed("Weight of all hose, full", result.chargedWeightLb(), "lb", "charged_lb", "");
     rows.formula("Time to fill", "planned_fill_min*planned_gpm/flow_gpm", "min", "fill_min", "");
@@ -224,30 +225,28 @@ final class HydraulicsSheet {
   }
 
   /** C as planned with; where another law decided, the one that gives its loss at this flow. */
-  private double coefficient() {
-    if (result.frictionCoefficient().isPresent()) {
-      return result.frictionCoefficient().get();
-    }
-    return coefficientOf(supplyFrictionPsi(plan), plan.flowGpm() / plan.lines(), plan.laidFt());
+  private static double coefficient(Leg leg) {
+    double hundreds = leg.water().flowGpm() / 100;
+    return leg.water()
+        .friction()
+        .coefficient()
+        .orElseGet(
+            () ->
+                rounded(
+                    leg.water().friction().lossPsi() / (hundreds * hundreds * laidFt(leg) / 100)));
   }
 
-  private static double coefficientOf(double lossPsi, double flowGpm, double lengthFt) {
-    double hundreds = flowGpm / 100;
-    return rounded(lossPsi / (hundreds * hundreds * lengthFt / 100));
+  /** Coupled lengths of one line of a leg, ft. */
+  static double laidFt(Leg leg) {
+    return leg.hose().map(Leg.Hose::laidFt).orElse(0.0);
   }
 
-  /** Loss in the hose that starts at the source, psi. */
-  static double supplyFrictionPsi(LinePlan plan) {
-    double attackPsi = plan.layout().attackLines().map(AttackLines::frictionLossPsi).orElse(0.0);
-    return plan.hydraulics().frictionLossPsi() - attackPsi;
-  }
-
-  static double riseFt(LineHydraulicsResult result) {
+  static double riseFt(Hydraulics result) {
     List<Station> stations = result.profile();
     return stations.get(stations.size() - 1).elevationFt() - stations.get(0).elevationFt();
   }
 
-  static double psiPerFt(LineHydraulicsResult result) {
+  static double psiPerFt(Hydraulics result) {
     double riseFt = riseFt(result);
     return riseFt == 0 ? Physical.PSI_PER_FT : rounded(result.elevationLossPsi() / riseFt);
   }

@@ -1,6 +1,6 @@
 package hosewright.report;
 
-import hosewright.line.LinePlan.Gaskets;
+import hosewright.line.Bill;
 import hosewright.thread.Verdict.Outcome;
 import hosewright.thread.Verdict.Seal;
 
@@ -39,7 +39,7 @@ final class JointWords {
     };
   }
 
-  static String gaskets(Gaskets gaskets) {
+  static String gaskets(Bill.Gaskets gaskets) {
     return "Gaskets: "
         + count(gaskets.fitted(), "comes fitted", "come fitted")
         + ", "

@@ -1,7 +1,7 @@
 package hosewright.report;
 
+import hosewright.line.Joint;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Joint;
 import hosewright.thread.Verdict.Outcome;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +11,7 @@ final class JointsSheet {
   static final int[] WIDTHS = {6, 22, 17, 17, 22, 8, 11, 10, 9, 32, 28};
 
   private final Page page;
+  private final PartNames names = new PartNames();
 
   JointsSheet(Page page) {
     this.page = page;
@@ -45,26 +46,26 @@ final class JointsSheet {
   private void joint(int number, Joint joint) {
     page.next();
     page.number(0, number, Look.BODY_ORDER)
-        .text(1, joint.upstreamPart(), Look.BODY)
-        .text(2, joint.upstream().toString(), Look.BODY)
-        .text(3, joint.downstream().toString(), Look.BODY)
-        .text(4, joint.downstreamPart(), Look.BODY)
+        .text(1, names.of(joint.upstream()), Look.BODY)
+        .text(2, joint.upstream().end().toString(), Look.BODY)
+        .text(3, joint.downstream().end().toString(), Look.BODY)
+        .text(4, names.of(joint.downstream()), Look.BODY)
         .number(5, joint.count(), Look.BODY_COUNT)
         .text(
             6,
-            JointWords.verdict(joint.verdict()),
-            joint.verdict() == Outcome.MATES ? Look.BODY_STRONG : Look.BODY_ALARM)
-        .text(7, JointWords.seal(joint.seal()), Look.BODY_CENTRE)
-        .text(8, joint.removable() ? "yes" : "no", Look.BODY_CENTRE)
-        .text(9, joint.reason(), Look.BODY)
-        .text(10, joint.source(), Look.BODY);
+            JointWords.verdict(joint.fit().verdict()),
+            joint.fit().verdict() == Outcome.MATES ? Look.BODY_STRONG : Look.BODY_ALARM)
+        .text(7, JointWords.seal(joint.fit().seal()), Look.BODY_CENTRE)
+        .text(8, joint.fit().removable() ? "yes" : "no", Look.BODY_CENTRE)
+        .text(9, joint.fit().reason(), Look.BODY)
+        .text(10, joint.fit().source(), Look.BODY);
   }
 
   private void gaskets(LinePlan plan) {
     page.gap(8);
     page.next();
-    page.span(0, page.lastColumn(), JointWords.gaskets(plan.gaskets()), Look.TEXT);
-    for (String remark : plan.remarks()) {
+    page.span(0, page.lastColumn(), JointWords.gaskets(plan.bill().gaskets()), Look.TEXT);
+    for (String remark : plan.layout().remarks()) {
       page.next();
       page.span(0, page.lastColumn(), remark, Look.TEXT);
     }

@@ -1,11 +1,12 @@
 package hosewright.report;
 
+import hosewright.line.Joint;
+import hosewright.line.Layout;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Joint;
-import hosewright.line.LinePlan.RunPart;
+import hosewright.line.Part;
+import hosewright.line.Role;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The parts of a line in order, each with the joints in it and behind it. */
@@ -22,70 +23,72 @@ final class LaidLine {
   /** A joint with its number on the joints sheet. */
   record Numbered(int number, Joint joint) {
     String letter() {
-      return JointWords.letter(joint.verdict(), joint.seal());
+      return JointWords.letter(joint.fit().verdict(), joint.fit().seal());
     }
   }
 
   /**
-   * @param inside the joints between like parts coupled one after another
-   * @param behind the joint to the next part
+   * A part in its place.
+   *
+   * @param branches like lines that leave it to an appliance of their own each; 1 for most
+   * @param inside the joint between like sections
+   * @param behind the joint towards the appliance; empty on the last part
    */
-  record Step(RunPart part, Shape shape, Optional<Numbered> inside, Optional<Numbered> behind) {}
+  record Step(Part part, int branches, Optional<Numbered> inside, Optional<Numbered> behind) {
+
+    Shape shape() {
+      return switch (part.role()) {
+        case SOURCE, APPLIANCE -> Shape.OWN;
+        case HOSE -> Shape.HOSE;
+        case ADAPTER, DEVICE, SPLIT, JOIN -> part.changesSize() ? Shape.REDUCER : Shape.FITTING;
+      };
+    }
+  }
 
   private LaidLine() {}
 
   static List<Step> of(LinePlan plan) {
+    Layout layout = plan.layout();
     List<Step> steps = new ArrayList<>();
     int next = 0;
-    for (RunPart part : plan.run()) {
+    for (Part part : layout.run()) {
       Optional<Numbered> inside = Optional.empty();
-      if (part.count() > 1 && isInside(part, plan.joints(), next)) {
-        inside = numbered(plan.joints(), next++);
+      if (part.isHose() && part.count() > 1) {
+        inside = numbered(layout.joints(), next++);
       }
-      boolean last = steps.size() == plan.run().size() - 1;
-      Optional<Numbered> behind = last ? Optional.empty() : numbered(plan.joints(), next++);
-      steps.add(new Step(part, shape(plan, part), inside, behind));
+      Optional<Numbered> behind =
+          part.role() == Role.APPLIANCE ? Optional.empty() : numbered(layout.joints(), next++);
+      steps.add(new Step(part, branches(layout, part), inside, behind));
     }
     return List.copyOf(steps);
   }
 
-  /** Whether the customer has the part already: what the line starts or ends at. */
-  private static boolean isOwn(RunPart part) {
-    return part.item().isEmpty() && (part.upstream().isEmpty() || part.downstream().isEmpty());
+  private static int branches(Layout layout, Part part) {
+    return layout.nodes().stream()
+        .filter(node -> node.part() == part)
+        .mapToInt(layout::branches)
+        .findFirst()
+        .orElse(1);
   }
 
   /** The part's item number, or where it comes from instead; empty when the plan says neither. */
-  static String origin(RunPart part) {
-    if (isOwn(part) || part.item().isEmpty() && part.description().startsWith("customer's own")) {
-      return "(customer's own)";
-    }
-    boolean madeUp = part.item().isEmpty() && part.description().contains("made up");
-    return madeUp ? "(made up)" : part.item();
+  static String origin(Part part) {
+    return part.isBuyers() ? "(customer's own)" : part.item().orElse("(to be sourced)");
   }
 
-  private static boolean isInside(RunPart part, List<Joint> joints, int index) {
-    return index < joints.size() && joints.get(index).count() == part.count() - 1;
+  /** The place of the split that lines with an appliance each leave; empty where none does. */
+  static Optional<Integer> dividesAt(List<Step> steps) {
+    for (int place = 0; place < steps.size(); place++) {
+      if (steps.get(place).branches() > 1) {
+        return Optional.of(place);
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Numbered> numbered(List<Joint> joints, int index) {
     return index < joints.size()
         ? Optional.of(new Numbered(index + 1, joints.get(index)))
         : Optional.empty();
-  }
-
-  private static Shape shape(LinePlan plan, RunPart part) {
-    if (isOwn(part)) {
-      return Shape.OWN;
-    }
-    boolean adapter = plan.adapters().stream().anyMatch(a -> a.item().equals(part.item()));
-    String words = part.description().toLowerCase(Locale.ROOT);
-    if (!adapter && (words.contains("hose") || words.contains("section made up"))) {
-      return Shape.HOSE;
-    }
-    boolean changesSize =
-        part.upstream().isPresent()
-            && part.downstream().isPresent()
-            && part.upstream().get().sizeIn() != part.downstream().get().sizeIn();
-    return changesSize ? Shape.REDUCER : Shape.FITTING;
   }
 }

@@ -1,6 +1,5 @@
 package hosewright.report;
 
-import hosewright.line.Layout;
 import hosewright.line.LinePlan;
 import hosewright.report.LaidLine.Numbered;
 import hosewright.report.LaidLine.Shape;
@@ -59,7 +58,7 @@ final class LinePicture {
       double y = top(i) + AXIS;
       steps.get(i).behind().ifPresent(joint -> joint(joint, x, y));
     }
-    plan.layout().attackLines().ifPresent(this::branches);
+    LaidLine.dividesAt(steps).ifPresent(this::branches);
     int rows = Math.max(1, (steps.size() + perRow - 1) / perRow);
     double height = rows * rowHeight + LEGEND_HEIGHT;
     String repeated = repeated(plan);
@@ -75,17 +74,18 @@ final class LinePicture {
   }
 
   private static String repeated(LinePlan plan) {
+    int abreast = plan.layout().abreast();
     return plan.layout()
-        .attackLines()
-        .map(attack -> "Behind the wye: " + attack.lines() + " such lines.   ")
-        .orElse(plan.lines() > 1 ? plan.lines() + " lines like this one.   " : "");
+        .dividesAt()
+        .map(node -> "Behind the wye: " + plan.layout().branches(node) + " such lines.   ")
+        .orElse(abreast > 1 ? abreast + " lines like this one.   " : "");
   }
 
   /** The other outlets of a wye: short lines that leave it and say where they go. */
-  private void branches(Layout.AttackLines attack) {
-    double x = left(attack.wyePlace()) + cell / 2 + cell * 0.15;
-    double y = top(attack.wyePlace()) + AXIS;
-    for (int line = 2; line <= attack.lines(); line++) {
+  private void branches(int place) {
+    double x = left(place) + cell / 2 + cell * 0.15;
+    double y = top(place) + AXIS;
+    for (int line = 2; line <= steps.get(place).branches(); line++) {
       double down = HALF * (line == 2 ? 0.75 : -0.75);
       marks.add(new Line(x, y + down, x + 8, y + down, 1.6));
       words(x + 10, y + down + 2.5, SMALL, Anchor.START, "line " + line);
@@ -196,7 +196,7 @@ final class LinePicture {
   }
 
   private void joint(Numbered joint, double x, double y) {
-    boolean mates = joint.joint().verdict() == Outcome.MATES;
+    boolean mates = joint.joint().fit().verdict() == Outcome.MATES;
     marks.add(new Disc(x, y, JOINT_RADIUS, mates ? 1.2 : 2.6, 1));
     words(x, y + 2.8, 8, Anchor.MIDDLE, joint.letter());
     words(x, y + JOINT_RADIUS + 8, SMALL, Anchor.MIDDLE, String.valueOf(joint.number()));

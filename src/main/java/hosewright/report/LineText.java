@@ -1,6 +1,5 @@
 package hosewright.report;
 
-import hosewright.line.Layout;
 import hosewright.line.LinePlan;
 import hosewright.report.LaidLine.Numbered;
 import hosewright.report.LaidLine.Shape;
@@ -23,22 +22,20 @@ final class LineText {
   static String of(LinePlan plan, int width) {
     LineText text = new LineText(width);
     List<Step> steps = LaidLine.of(plan);
-    int wye = plan.layout().attackLines().map(Layout.AttackLines::wyePlace).orElse(-1);
-    for (int i = 0; i < steps.size(); i++) {
-      text.step(steps.get(i));
-      if (i == wye) {
-        text.branches(plan.layout().attackLines().orElseThrow());
-      }
+    for (Step step : steps) {
+      text.step(step);
+      text.branches(step);
     }
-    if (plan.lines() > 1) {
-      text.add("", "(" + plan.lines() + " lines like this one)");
+    int abreast = plan.layout().abreast();
+    if (abreast > 1) {
+      text.add("", "(" + abreast + " lines like this one)");
     }
     return text.lines.stream().collect(Collectors.joining("\n", "", "\n"));
   }
 
   private void step(Step step) {
     step.part().upstream().ifPresent(end -> add("  |   ", end.toString()));
-    String item = step.part().item().isEmpty() ? "" : " (" + step.part().item() + ")";
+    String item = step.part().item().map(number -> " (" + number + ")").orElse("");
     String counted = step.part().count() > 1 ? step.part().count() + " x " : "";
     add(sign(step.shape()), counted + step.part().description() + item);
     step.inside()
@@ -49,8 +46,8 @@ final class LineText {
   }
 
   /** The other outlets of a wye, off to the side. */
-  private void branches(Layout.AttackLines attack) {
-    for (int line = 2; line <= attack.lines(); line++) {
+  private void branches(Step step) {
+    for (int line = 2; line <= step.branches(); line++) {
       add("  |\\  ", "attack line " + line + ", like the one that goes on below");
     }
   }
@@ -67,9 +64,9 @@ final class LineText {
   private static String words(Numbered numbered) {
     var joint = numbered.joint();
     String verdict =
-        joint.verdict() == Outcome.MATES
-            ? JointWords.seal(joint.seal()) + (joint.removable() ? "" : ", permanent")
-            : JointWords.verdict(joint.verdict()) + ": " + joint.reason();
+        joint.fit().verdict() == Outcome.MATES
+            ? JointWords.seal(joint.fit().seal()) + (joint.fit().removable() ? "" : ", permanent")
+            : JointWords.verdict(joint.fit().verdict()) + ": " + joint.fit().reason();
     return "joint " + numbered.number() + ": " + verdict;
   }
 

@@ -1,13 +1,15 @@
 package hosewright.report;
 
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.RunPart;
+import hosewright.line.Part;
+import hosewright.quote.Departures;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.thread.End;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** For the person in the store room: what to take off the shelf, and how it goes together. */
 final class PickingSheet {
@@ -45,10 +47,10 @@ final class PickingSheet {
             last > heading ? "SUM(G" + (heading + 1) + ":G" + last + ")" : "0",
             Look.NUMBER_STRONG)
         .named(6, "picked_weight_lb");
-    if (quote.lines().size() + quote.plan().run().size() > ROWS_ON_A_PAGE) {
+    if (quote.lines().size() + quote.plan().layout().run().size() > ROWS_ON_A_PAGE) {
       page.newSheetOfPaper();
     }
-    assembly(quote.plan());
+    assembly(quote.plan(), Departures.of(quote));
     // Two tables: on a further page the heading of the first would stand over the second.
     page.finishedBelow(heading);
   }
@@ -66,7 +68,7 @@ final class PickingSheet {
         .text(7, line.note().orElse(""), Look.BODY);
   }
 
-  private void assembly(LinePlan plan) {
+  private void assembly(LinePlan plan, List<String> departures) {
     page.gap(10);
     page.next();
     page.span(0, page.lastColumn(), "To assemble, from source to appliance", Look.TITLE);
@@ -79,7 +81,7 @@ final class PickingSheet {
         .span(5, 6, "Faces the source", Look.HEAD)
         .text(7, "Faces the appliance", Look.HEAD);
     int step = 1;
-    for (RunPart part : plan.run()) {
+    for (Part part : plan.layout().run()) {
       page.next();
       page.text(0, "", Look.BOX)
           .number(1, step++, Look.BODY_ORDER)
@@ -90,11 +92,13 @@ final class PickingSheet {
           .text(7, end(part.downstream()), Look.BODY);
     }
     page.next();
-    page.span(0, page.lastColumn(), JointWords.gaskets(plan.gaskets()), Look.TEXT);
-    for (String remark : plan.remarks()) {
-      page.next();
-      page.span(0, page.lastColumn(), remark, Look.STRONG);
-    }
+    page.span(0, page.lastColumn(), JointWords.gaskets(plan.bill().gaskets()), Look.TEXT);
+    Stream.concat(plan.layout().remarks().stream(), departures.stream())
+        .forEach(
+            remark -> {
+              page.next();
+              page.span(0, page.lastColumn(), remark, Look.STRONG);
+            });
   }
 
   private static String end(Optional<End> end) {

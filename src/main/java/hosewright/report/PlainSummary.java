@@ -1,9 +1,11 @@
 package hosewright.report;
 
-import hosewright.line.LineHydraulicsResult;
+import hosewright.line.Check;
+import hosewright.line.Hydraulics;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.SectionCount;
+import hosewright.line.SectionCount;
+import hosewright.quote.Departures;
 import hosewright.quote.Quote;
 import hosewright.report.LaidLine.Shape;
 import hosewright.report.LaidLine.Step;
@@ -53,26 +55,21 @@ public final class PlainSummary {
   private static List<String> goods(Quote quote) {
     LinePlan plan = quote.plan();
     List<String> sentences = new ArrayList<>();
-    for (SectionCount section : plan.sections()) {
-      sentences.add(sections(section, plan.sizeIn(), plan.couplingSizeIn()) + ".");
+    for (Leg leg : plan.layout().hoseLegs()) {
+      Leg.Hose hose = leg.hose().orElseThrow();
+      boolean branches = plan.layout().branchLeg().filter(leg::equals).isPresent();
+      for (SectionCount section : leg.sectionCounts()) {
+        sentences.add(
+            sections(section, hose)
+                + (branches ? " for the " + leg.lines() + " attack lines." : "."));
+      }
     }
-    plan.layout()
-        .attackLines()
-        .ifPresent(
-            attack -> {
-              for (SectionCount section : attack.sections()) {
-                sentences.add(
-                    sections(section, attack.sizeIn(), attack.couplingSizeIn())
-                        + " for the "
-                        + attack.lines()
-                        + " attack lines.");
-              }
-            });
-    plan.layout().sentences().forEach(sentence -> sentences.add(sentence + "."));
-    if (plan.lines() > 1) {
-      sentences.add("They make " + plan.lines() + " lines laid side by side.");
+    plan.layout().stations().forEach(sentence -> sentences.add(sentence + "."));
+    int abreast = plan.layout().abreast();
+    if (abreast > 1) {
+      sentences.add("They make " + abreast + " lines laid side by side.");
     }
-    if (plan.run().isEmpty() && plan.sections().isEmpty()) {
+    if (plan.layout().legs().isEmpty()) {
       plan.items()
           .forEach(item -> sentences.add(item.quantity() + " x " + item.description() + "."));
     }
@@ -82,23 +79,25 @@ public final class PlainSummary {
       }
     }
     if (!plan.joints().isEmpty()) {
-      sentences.add(JointWords.gaskets(plan.gaskets()));
+      sentences.add(JointWords.gaskets(plan.bill().gaskets()));
     }
+    sentences.addAll(Departures.of(quote));
     sentences.add("The quote lists every item with its price.");
     quote
         .stillToSource()
-        .forEach(missing -> sentences.add("Not included, still to be found: " + missing + "."));
+        .forEach(
+            missing -> sentences.add("Not included, still to be found: " + missing.words() + "."));
     return sentences;
   }
 
-  private static String sections(SectionCount section, double sizeIn, double couplingSizeIn) {
+  private static String sections(SectionCount section, Leg.Hose hose) {
     return count(section.count(), "section")
         + " of "
-        + number(sizeIn)
+        + number(hose.sizeIn())
         + " in hose, "
         + number(section.lengthFt())
         + (section.count() == 1 ? " ft, with " : " ft each, with ")
-        + number(couplingSizeIn)
+        + number(hose.couplingSizeIn())
         + " in couplings";
   }
 
@@ -109,7 +108,7 @@ public final class PlainSummary {
       sentences.add("Pressures are " + plan.hydraulics().frictionBasis() + ".");
       return sentences;
     }
-    LineHydraulicsResult result = plan.hydraulics();
+    Hydraulics result = plan.hydraulics();
     String arrives =
         number(plan.flowGpm())
             + " gallons a minute arrive with "
@@ -130,7 +129,7 @@ public final class PlainSummary {
         .ifPresent(
             lbf ->
                 sentences.add(
-                    (plan.layout().attackLines().isPresent() ? "Each nozzle" : "The nozzle")
+                    (plan.layout().branchLeg().isPresent() ? "Each nozzle" : "The nozzle")
                         + " pushes back with about "
                         + number(lbf)
                         + " lbf."));
@@ -143,11 +142,11 @@ public final class PlainSummary {
     if (!plan.joints().isEmpty()) {
       sentences.add(
           "That the source ends in "
-              + plan.joints().get(0).upstream()
+              + plan.joints().get(0).upstream().end()
               + ": measure it, do not go by its name.");
       sentences.add(
           "That the appliance ends in "
-              + plan.joints().get(plan.joints().size() - 1).downstream()
+              + plan.joints().get(plan.joints().size() - 1).downstream().end()
               + ".");
     }
     plan.hydraulics()

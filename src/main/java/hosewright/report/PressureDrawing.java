@@ -1,8 +1,8 @@
 package hosewright.report;
 
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Check;
+import hosewright.line.Hydraulics.Station;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
 import hosewright.measure.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;

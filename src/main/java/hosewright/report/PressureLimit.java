@@ -1,13 +1,17 @@
 package hosewright.report;
 
+import hosewright.line.Check;
+import hosewright.line.CheckId;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** The pressure no station may pass. */
 final class PressureLimit {
+  private static final Set<CheckId> OF_PARTS =
+      Set.of(CheckId.HOSE_WORKING_PRESSURE, CheckId.FITTING_WORKING_PRESSURE);
+
   private PressureLimit() {}
 
   /** The lowest limit of the plan's working-pressure checks, psi; empty where it has none. */
@@ -15,11 +19,10 @@ final class PressureLimit {
     return lowestPsi(plan.checks());
   }
 
-  /** The same of these checks. */
+  /** The lowest limit of those of some checks that rate hose and fittings, psi. */
   static OptionalDouble lowestPsi(List<Check> checks) {
     return checks.stream()
-        .filter(check -> check.unit().equals("psi"))
-        .filter(check -> check.name().toLowerCase(Locale.ROOT).contains("working pressure"))
+        .filter(check -> OF_PARTS.contains(check.id()))
         .mapToDouble(Check::limit)
         .min();
   }

@@ -1,6 +1,6 @@
 package hosewright.report;
 
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics.Station;
 import hosewright.measure.UnitSystem;
 import hosewright.report.PressureDrawing.LimitLine;
 import java.util.Arrays;

@@ -1,7 +1,8 @@
 package hosewright.report;
 
-import hosewright.line.LineHydraulicsResult;
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics;
+import hosewright.line.Hydraulics.Station;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import java.math.BigDecimal;
 import java.util.List;
@@ -20,7 +21,7 @@ final class ProfileTable {
 
   private final Page page;
   private final LinePlan plan;
-  private final LineHydraulicsResult result;
+  private final Hydraulics result;
 
   ProfileTable(Page page, LinePlan plan) {
     this.page = page;
@@ -94,7 +95,7 @@ final class ProfileTable {
 
   /** What hose takes up to where so much of it is laid; the attack lines come after the first. */
   private String frictionUpTo(String laid) {
-    return plan.layout().attackLines().isEmpty()
+    return plan.layout().branchLeg().isEmpty()
         ? "friction_c*(line_gpm/100)^2*" + laid + "/100"
         : "friction_c*(line_gpm/100)^2*MIN("
             + laid
@@ -104,16 +105,15 @@ final class ProfileTable {
   }
 
   private double frictionPsi(double laidFt) {
-    double supplyFt = plan.laidFt();
-    double psi =
-        supplyFt == 0
-            ? 0
-            : HydraulicsSheet.supplyFrictionPsi(plan) * Math.min(laidFt, supplyFt) / supplyFt;
-    return psi
-        + plan.layout()
-            .attackLines()
-            .map(a -> a.frictionLossPsi() * Math.max(laidFt - supplyFt, 0) / a.laidFt())
-            .orElse(0.0);
+    double psi = 0;
+    double beforeFt = 0;
+    for (Leg leg : plan.layout().hoseLegs()) {
+      double lengthFt = HydraulicsSheet.laidFt(leg);
+      double soFarFt = Math.max(0, Math.min(laidFt - beforeFt, lengthFt));
+      psi += leg.water().friction().lossPsi() * soFarFt / lengthFt;
+      beforeFt += lengthFt;
+    }
+    return psi;
   }
 
   /** What fittings took up to a station: the drop that hose and height do not explain. */

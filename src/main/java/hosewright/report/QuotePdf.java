@@ -69,7 +69,7 @@ public final class QuotePdf {
     sheet.down(8);
     heading(quote.title());
     paragraph(quote.plan().summary(), 0);
-    if (!quote.plan().run().isEmpty()) {
+    if (!quote.plan().layout().legs().isEmpty()) {
       Picture drawing = LinePicture.of(quote.plan());
       keepTogether(drawing.height() * wide / drawing.width());
       sheet.picture(drawing);

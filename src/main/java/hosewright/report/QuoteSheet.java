@@ -105,7 +105,7 @@ final class QuoteSheet {
   }
 
   private void drawing() {
-    if (quote.plan().run().isEmpty()) {
+    if (quote.plan().layout().legs().isEmpty()) {
       return;
     }
     Picture drawing = LinePicture.of(quote.plan());

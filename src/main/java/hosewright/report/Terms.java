@@ -1,7 +1,8 @@
 package hosewright.report;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.line.LinePlan.Check;
+import hosewright.line.Check;
+import hosewright.line.Unpriced;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
@@ -17,7 +18,9 @@ final class Terms {
   static Map<String, List<String>> sections(Quote quote) {
     Map<String, List<String>> sections = new LinkedHashMap<>();
     sections.put("You may also have, not in the total", offers(quote));
-    sections.put("Still to be sourced, not in the total", quote.stillToSource());
+    sections.put(
+        "Still to be sourced, not in the total",
+        quote.stillToSource().stream().map(Unpriced::words).toList());
     sections.put("Notes", quote.amendments().notes());
     sections.put("Terms", of(quote));
     sections.put("Cautions", cautions(quote));

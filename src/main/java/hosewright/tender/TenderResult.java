@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -67,12 +66,11 @@ public record TenderResult(
 
     static Figures of(LinePlan plan, String terms) {
       return new Figures(
-          plan.hoseSeries(),
-          plan.sizeIn(),
-          plan.lines(),
-          Stream.concat(
-                  plan.sections().stream(),
-                  plan.layout().attackLines().stream().flatMap(a -> a.sections().stream()))
+          plan.hose().map(LinePlan.HoseChoice::series).orElse(""),
+          plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0),
+          plan.hose().map(LinePlan.HoseChoice::lines).orElse(0),
+          plan.layout().hoseLegs().stream()
+              .flatMap(leg -> leg.sectionCounts().stream())
               .map(s -> s.count() + " x " + feet(s.lengthFt()))
               .collect(Collectors.joining(", ")),
           plan.flowGpm(),

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 final class JointCommandsTest {
-  @TempDir private Path data;
+  /** One set of books for all: questions do not change them, and making them takes far longer. */
+  @TempDir private static Path data;
+
   private CommandTrial shell;
 
   @BeforeEach
@@ -167,18 +169,24 @@ final class JointCommandsTest {
   }
 
   @Test
-  void a_pair_that_mates_needs_nothing_and_opens_no_books() {
-    JsonNode checked = check("1.5 NH male", "1.5 NH female").json();
+  void a_pair_that_mates_needs_nothing_and_opens_no_books(@TempDir Path untouched) {
+    CommandTrial elsewhere =
+        CommandTrial.of(untouched, t -> List.of(new JointCheckCommand(DemoBooks.of(t))));
+
+    JsonNode checked =
+        elsewhere
+            .run("joint", "check", "--a", "1.5 NH male", "--b", "1.5 NH female", "--json")
+            .json();
 
     assertThat(checked.get("verdict").asString()).isEqualTo("mates");
     assertThat(checked.get("instead").isNull()).isTrue();
-    assertThat(data).isEmptyDirectory();
+    assertThat(untouched).isEmptyDirectory();
   }
 
   @Test
-  void the_verdict_is_given_even_where_the_books_are_out_of_reach() throws Exception {
-    Files.writeString(data.resolve("file"), "");
-    Path unusable = data.resolve("file").resolve("folder");
+  void the_verdict_is_given_even_where_the_books_are_out_of_reach(@TempDir Path barred)
+      throws Exception {
+    Path unusable = Files.writeString(barred.resolve("file"), "").resolve("folder");
     CommandTrial elsewhere =
         CommandTrial.of(unusable, t -> List.of(new JointCheckCommand(DemoBooks.of(t))));
 

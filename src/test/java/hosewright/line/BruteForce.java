@@ -4,7 +4,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
@@ -81,7 +81,7 @@ final class BruteForce {
     candidates.sort(Comparator.comparingLong(Candidate::cents));
     Map<Double, Long> cheapest = new TreeMap<>();
     for (Candidate candidate : candidates) {
-      double sizeIn = candidate.line().frame().hose().sizeIn();
+      double sizeIn = candidate.line().topology().hose().sizeIn();
       if (!needless(candidate) && !cheapest.containsKey(sizeIn) && passes(candidate)) {
         cheapest.put(sizeIn, candidate.cents());
       }
@@ -115,7 +115,9 @@ final class BruteForce {
   }
 
   private void lookAtEveryLine(int mostLines) {
-    new PlainFrames(job, catalogue, prices).all().forEach(frame -> addLines(frame, mostLines));
+    new PlainTopologies(job, catalogue, prices)
+        .all()
+        .forEach(topology -> addLines(topology, mostLines));
   }
 
   /**
@@ -141,10 +143,10 @@ final class BruteForce {
   }
 
   private TradeOff tradeOff(Candidate candidate) {
-    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, candidate.line());
+    Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
     int sections = 0;
     for (Placed part : candidate.line().parts()) {
-      sections += part.role() == Placed.Role.HOSE ? part.count() * part.lines() : 0;
+      sections += part.role() == Role.HOSE ? part.count() * part.lines() : 0;
     }
     return new TradeOff(
         candidate.cents(),
@@ -162,25 +164,25 @@ final class BruteForce {
   }
 
   private boolean passes(Candidate candidate) {
-    LineHydraulicsResult hydraulics = PlanHydraulics.of(job, candidate.line());
+    Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
     return Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
         .noneMatch(check -> check.outcome() == Outcome.FAIL);
   }
 
-  private void addLines(Frame frame, int mostLines) {
+  private void addLines(Topology topology, int mostLines) {
     List<List<List<Placed>>> overGaps = new ArrayList<>();
     int outlets = job.network().outlets();
     End open = job.from();
-    for (int i = 0; i < frame.before().size(); i++) {
-      overGaps.add(chains(open, frame.before().get(i).upstream(), i == 0, false, outlets));
-      open = frame.before().get(i).downstream();
+    for (int i = 0; i < topology.before().size(); i++) {
+      overGaps.add(chains(open, topology.before().get(i).upstream(), i == 0, false, outlets));
+      open = topology.before().get(i).downstream();
     }
-    boolean pipe = frame.before().isEmpty();
-    for (Leg leg : frame.legs()) {
+    boolean pipe = topology.before().isEmpty();
+    for (LegShape leg : topology.legs()) {
       End inlet = leg.reversed() ? leg.hose().outlet() : leg.hose().inlet();
       End outlet = leg.reversed() ? leg.hose().inlet() : leg.hose().outlet();
       overGaps.add(chains(open, inlet, pipe, false, leg.lines()));
-      for (Leg.Midway midway : leg.midway()) {
+      for (LegShape.Midway midway : leg.midway()) {
         open = outlet;
         for (Bridge.Link valve : midway.parts()) {
           overGaps.add(chains(open, valve.upstream(), false, false, leg.lines()));
@@ -199,7 +201,7 @@ final class BruteForce {
     }
     int appliances = job.attack().isPresent() ? 2 : 1;
     overGaps.add(chains(open, job.to(), false, true, appliances));
-    List<List<Lay>> lays = frame.legs().stream().map(plainLays::of).toList();
+    List<List<Lay>> lays = topology.legs().stream().map(plainLays::of).toList();
     long ways = 1;
     for (List<Lay> leg : lays) {
       ways *= leg.size();
@@ -208,10 +210,10 @@ final class BruteForce {
     if (lines <= mostLines) {
       for (Lay lay : lays.get(0)) {
         if (lays.size() == 1) {
-          addLines(frame, List.of(lay), overGaps, new ArrayList<>());
+          addLines(topology, List.of(lay), overGaps, new ArrayList<>());
         } else {
           for (Lay other : lays.get(1)) {
-            addLines(frame, List.of(lay, other), overGaps, new ArrayList<>());
+            addLines(topology, List.of(lay, other), overGaps, new ArrayList<>());
           }
         }
       }
@@ -219,19 +221,22 @@ final class BruteForce {
   }
 
   private void addLines(
-      Frame frame, List<Lay> lays, List<List<List<Placed>>> overGaps, List<List<Placed>> chosen) {
+      Topology topology,
+      List<Lay> lays,
+      List<List<List<Placed>>> overGaps,
+      List<List<Placed>> chosen) {
     if (chosen.size() == overGaps.size()) {
-      Assembly line = Assembly.of(job, frame, lays, chosen);
+      Assembly line = Assembly.of(job, topology, lays, chosen);
       List<Basket.Purchase> purchases = bill.of(line);
       long cents = purchases.stream().mapToLong(PlainBill::cents).sum();
-      boolean spare = PlainLays.hasSpare(frame, lays);
-      boolean odd = plainLays.hasOdd(frame, lays, prices);
+      boolean spare = PlainLays.hasSpare(topology, lays);
+      boolean odd = plainLays.hasOdd(topology, lays, prices);
       candidates.add(new Candidate(line, spare, odd, purchases, cents));
       return;
     }
     for (List<Placed> chain : overGaps.get(chosen.size())) {
       chosen.add(chain);
-      addLines(frame, lays, overGaps, chosen);
+      addLines(topology, lays, overGaps, chosen);
       chosen.remove(chosen.size() - 1);
     }
   }

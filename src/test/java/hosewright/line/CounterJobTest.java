@@ -3,8 +3,6 @@ package hosewright.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.SectionCount;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,21 +27,21 @@ final class CounterJobTest {
   @Test
   void four_hundred_feet_and_five_percent_take_nine_sections_of_fifty() {
     LinePlan plan = plan("size", "1.75 in");
-    assertThat(plan.neededFt()).isCloseTo(420, within(1e-9));
-    assertThat(plan.sections()).containsExactly(new SectionCount(50, 9));
-    assertThat(plan.laidFt()).isEqualTo(450);
+    assertThat(FirstLeg.hose(plan).neededFt()).isCloseTo(420, within(1e-9));
+    assertThat(FirstLeg.sections(plan)).containsExactly(new SectionCount(50, 9));
+    assertThat(FirstLeg.hose(plan).laidFt()).isEqualTo(450);
   }
 
   @Test
   void hose_of_one_and_three_quarters_carries_couplings_of_one_and_a_half() {
     LinePlan plan = plan("size", "1.75 in");
-    assertThat(plan.sizeIn()).isEqualTo(1.75);
-    assertThat(plan.couplingSizeIn()).isEqualTo(1.5);
+    assertThat(FirstLeg.hose(plan).sizeIn()).isEqualTo(1.75);
+    assertThat(FirstLeg.hose(plan).couplingSizeIn()).isEqualTo(1.5);
   }
 
   @Test
   void with_small_couplings_the_reducer_stands_at_the_hydrant() {
-    List<LinePlan.RunPart> run = plan("size", "1.5 in", "hose-thread", "NH").run();
+    List<Part> run = plan("size", "1.5 in", "hose-thread", "NH").layout().run();
     assertThat(run.get(1).upstream().orElseThrow().toString()).startsWith("2.5 NH female");
     assertThat(run.get(1).downstream().orElseThrow()).hasToString("1.5 NH male");
     assertThat(run.get(run.size() - 2).count()).isEqualTo(9);
@@ -51,9 +49,9 @@ final class CounterJobTest {
 
   @Test
   void with_large_couplings_the_reducer_stands_at_the_nozzle() {
-    List<LinePlan.RunPart> run = plan("size", "2.5 in", "hose-thread", "NH").run();
+    List<Part> run = plan("size", "2.5 in", "hose-thread", "NH").layout().run();
     assertThat(run.get(1).count()).isEqualTo(9);
-    LinePlan.RunPart reducer = run.get(run.size() - 2);
+    Part reducer = run.get(run.size() - 2);
     assertThat(reducer.upstream().orElseThrow().toString()).startsWith("2.5 NH female");
     assertThat(reducer.downstream().orElseThrow()).hasToString("1.5 NH male");
   }
@@ -62,16 +60,16 @@ final class CounterJobTest {
   void every_joint_is_listed_and_mates_on_a_gasket_that_comes_apart() {
     LinePlan plan = plan("size", "1.75 in");
     // Hydrant to reducer, reducer to hose, eight between nine sections, hose to nozzle.
-    assertThat(plan.joints().stream().mapToInt(LinePlan.Joint::count).sum()).isEqualTo(11);
+    assertThat(plan.joints().stream().mapToInt(Joint::count).sum()).isEqualTo(11);
     assertThat(plan.joints())
-        .allMatch(joint -> joint.verdict() == Verdict.Outcome.MATES)
-        .allMatch(joint -> joint.seal() == Verdict.Seal.GASKET)
-        .allMatch(LinePlan.Joint::removable);
+        .allMatch(joint -> joint.fit().verdict() == Verdict.Outcome.MATES)
+        .allMatch(joint -> joint.fit().seal() == Verdict.Seal.GASKET)
+        .allMatch(joint -> joint.fit().removable());
   }
 
   @Test
   void each_female_that_is_bought_has_its_gasket_and_each_size_a_spare() {
-    LinePlan.Gaskets gaskets = plan("size", "1.75 in").gaskets();
+    Bill.Gaskets gaskets = plan("size", "1.75 in").bill().gaskets();
     // Nine sections and the reducer come fitted; one spare each of 1.5 NH and 2.5 NH.
     assertThat(gaskets.fitted() + gaskets.bought()).isEqualTo(10);
     assertThat(gaskets.spare()).isEqualTo(2);
@@ -79,8 +77,7 @@ final class CounterJobTest {
 
   @Test
   void friction_is_the_coefficient_law_and_adapter_loss_stands_apart() {
-    LineHydraulicsResult hydraulics =
-        plan("size", "1.75 in", "friction-coefficient", "15.5").hydraulics();
+    Hydraulics hydraulics = plan("size", "1.75 in", "friction-coefficient", "15.5").hydraulics();
     // C (Q/100)^2 (L/100) with C 15.5 (common practice, no source): 15.5 x 2.25 x 4.5 = 156.9 psi.
     assertThat(hydraulics.frictionLossPsi()).isCloseTo(156.9, within(0.05));
     assertThat(hydraulics.adapterLossPsi()).isPositive();
@@ -106,8 +103,8 @@ final class CounterJobTest {
     assertThat(stronger.feasible()).isTrue();
     LinePlan two = plan("size", "1.75 in", "source-pressure", "150 psi", "lines", "2");
     assertThat(two.feasible()).isTrue();
-    assertThat(two.lines()).isEqualTo(2);
-    assertThat(two.sections()).containsExactly(new SectionCount(50, 18));
+    assertThat(FirstLeg.lines(two)).isEqualTo(2);
+    assertThat(FirstLeg.sections(two)).containsExactly(new SectionCount(50, 18));
   }
 
   @Test
@@ -125,9 +122,9 @@ final class CounterJobTest {
     LinePlan plan = plan("use", "fire");
     assertThat(plan.checks())
         .anyMatch(c -> c.name().equals("fire hose mark") && c.outcome() == Check.Outcome.PASS);
-    plan.run().stream()
+    plan.layout().run().stream()
         .filter(part -> part.count() > 1)
-        .map(part -> DemoCatalogue.get().item(part.item()).orElseThrow())
+        .map(part -> DemoCatalogue.get().item(part.item().orElse("")).orElseThrow())
         .forEach(hose -> assertThat(hose.markedTo()).startsWith("NFPA 1961"));
   }
 }

@@ -2,8 +2,7 @@ package hosewright.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import hosewright.thread.LocalThreads;
 import java.io.StringReader;
 import java.util.Optional;

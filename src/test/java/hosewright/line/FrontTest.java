@@ -106,7 +106,7 @@ class FrontTest {
       }
       assertThat(least(shown)).as("seed %d", seed).isEqualTo(least(all));
       LinePlan plan = planner().plan(job);
-      if (plan.feasible() && plan.unpriced().isEmpty()) {
+      if (plan.feasible() && plan.bill().unpriced().isEmpty()) {
         assertThat(shown.get(0).cents())
             .as("seed %d", seed)
             .isEqualTo(plan.total().getAmountMinorLong());

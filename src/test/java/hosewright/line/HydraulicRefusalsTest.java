@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import hosewright.line.LinePlan.Check;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.util.ArrayList;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hosewright.hydraulics.Fitting;
 import hosewright.hydraulics.Working;
-import hosewright.line.LineHydraulicsResult.OtherCoefficient;
+import hosewright.line.Hydraulics.OtherCoefficient;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +34,7 @@ class HydraulicsShownTest {
   // hydraulics training teaches 15.5. Loss goes with C.
   @Test
   void the_other_coefficient_taught_for_a_hose_stands_beside_the_one_used() {
-    LineHydraulicsResult shown = plan().hydraulics();
+    Hydraulics shown = plan().hydraulics();
     assertThat(shown.frictionBasis()).isEqualTo("coefficient C = 15.5 from the catalogue's hose");
     OtherCoefficient other = shown.otherCoefficients().get(0);
     assertThat(shown.otherCoefficients()).hasSize(1);
@@ -49,7 +49,7 @@ class HydraulicsShownTest {
 
   @Test
   void a_coefficient_stated_in_the_job_shows_the_catalogues_own_first() {
-    LineHydraulicsResult shown = plan("friction-coefficient", "12").hydraulics();
+    Hydraulics shown = plan("friction-coefficient", "12").hydraulics();
     assertThat(shown.frictionBasis()).isEqualTo("coefficient C = 12 as stated in the job");
     assertThat(shown.otherCoefficients())
         .extracting(OtherCoefficient::c)
@@ -60,7 +60,7 @@ class HydraulicsShownTest {
   @Test
   void the_working_ends_in_the_figures_of_the_plan() {
     LinePlan plan = plan("source-pressure", "230 psi", "rise", "10 ft");
-    LineHydraulicsResult shown = plan.hydraulics();
+    Hydraulics shown = plan.hydraulics();
     assertThat(result(shown, "pressure at the source"))
         .isCloseTo(shown.requiredSourcePsi(), within(1e-9));
     assertThat(result(shown, "the source gives")).isEqualTo(230);
@@ -75,7 +75,7 @@ class HydraulicsShownTest {
     assertThat(shown.working()).allSatisfy(step -> assertThat(step.source()).isNotBlank());
   }
 
-  private static double result(LineHydraulicsResult shown, String what) {
+  private static double result(Hydraulics shown, String what) {
     return shown.working().stream()
         .filter(step -> step.what().equals(what))
         .mapToDouble(Working.Step::result)
@@ -145,7 +145,7 @@ class HydraulicsShownTest {
         .anySatisfy(
             check -> {
               assertThat(check.name()).isEqualTo("hydrant test");
-              assertThat(check.outcome()).isEqualTo(LinePlan.Check.Outcome.WARN);
+              assertThat(check.outcome()).isEqualTo(Check.Outcome.WARN);
             });
   }
 

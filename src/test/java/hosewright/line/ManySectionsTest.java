@@ -65,7 +65,7 @@ final class ManySectionsTest {
 
     Planner.Explained explained = shop.planner().explain(job("200 ft"));
 
-    assertThat(explained.plan().items()).extracting(LinePlan.PlanItem::item).contains("RED50");
+    assertThat(explained.plan().items()).extracting(Bill.Item::item).contains("RED50");
     assertThat(explained.reasoning().considered().leftOut())
         .containsExactly(
             new Reasoning.Count("no better than another section of its make and length", 1));
@@ -77,8 +77,8 @@ final class ManySectionsTest {
     hose(50, "YEL", 9_500);
     shop.price("YEL50", 10, 8_000);
 
-    assertThat(plan("400 ft").items()).extracting(LinePlan.PlanItem::item).contains("RED50");
-    assertThat(plan("600 ft").items()).extracting(LinePlan.PlanItem::item).contains("YEL50");
+    assertThat(plan("400 ft").items()).extracting(Bill.Item::item).contains("RED50");
+    assertThat(plan("600 ft").items()).extracting(Bill.Item::item).contains("YEL50");
   }
 
   @Test
@@ -94,7 +94,7 @@ final class ManySectionsTest {
 
     assertThat(plan.items())
         .filteredOn(item -> item.item().endsWith("50"))
-        .extracting(LinePlan.PlanItem::quantity)
+        .extracting(Bill.Item::quantity)
         .containsExactly(2, 3);
   }
 
@@ -109,7 +109,7 @@ final class ManySectionsTest {
 
     assertThat(plan.items())
         .filteredOn(item -> item.item().endsWith("25"))
-        .extracting(LinePlan.PlanItem::item, LinePlan.PlanItem::quantity)
+        .extracting(Bill.Item::item, Bill.Item::quantity)
         .containsExactly(tuple("YEL25", 2));
   }
 
@@ -155,7 +155,7 @@ final class ManySectionsTest {
   }
 
   private static Map<Double, Integer> sections(LinePlan plan) {
-    return plan.sections().stream()
-        .collect(Collectors.toMap(LinePlan.SectionCount::lengthFt, LinePlan.SectionCount::count));
+    return FirstLeg.sections(plan).stream()
+        .collect(Collectors.toMap(SectionCount::lengthFt, SectionCount::count));
   }
 }

@@ -91,13 +91,14 @@ class NetworkPlanTest {
     assertThat(plan.hydraulics().requiredSourcePsi()).isCloseTo(160, within(1e-9));
     assertThat(plan.hydraulics().requiredSourcePsi())
         .isCloseTo(wyed().required(List.of(100.0, 100.0)).sourcePsi(), within(1e-9));
-    Layout.AttackLines attack = plan.layout().attackLines().orElseThrow();
-    assertThat(attack.wyePsi()).isCloseTo(136, within(1e-9));
-    assertThat(attack.frictionLossPsi()).isCloseTo(36, within(1e-9));
+    Leg branch = plan.layout().branchLeg().orElseThrow();
+    Leg.Water attack = branch.water();
+    assertThat(attack.inletPsi()).isCloseTo(136, within(1e-9));
+    assertThat(attack.friction().lossPsi()).isCloseTo(36, within(1e-9));
     assertThat(attack.flowGpm()).isEqualTo(100);
-    assertThat(attack.sections()).containsExactly(new LinePlan.SectionCount(50, 6));
-    assertThat(plan.sections()).containsExactly(new LinePlan.SectionCount(50, 6));
-    assertThat(plan.run().get(attack.wyePlace()).item()).isEqualTo("Y");
+    assertThat(branch.sectionCounts()).containsExactly(new SectionCount(50, 6));
+    assertThat(FirstLeg.sections(plan)).containsExactly(new SectionCount(50, 6));
+    assertThat(plan.layout().dividesAt().orElseThrow().part().item()).contains("Y");
   }
 
   @Test
@@ -106,11 +107,11 @@ class NetworkPlanTest {
     Job job = DemoCatalogue.job(with(answers, "source-pressure", "120 psi"));
     Flowing flowing = shop().planner().flow(job).orElseThrow();
     WyedLine.Arriving arriving = wyed().arriving(new FixedPressure(120));
-    assertThat(flowing.flowGpm()).isCloseTo(arriving.flowGpm(), within(0.01));
-    assertThat(flowing.deliveredPsi())
+    assertThat(flowing.arrives().flowGpm()).isCloseTo(arriving.flowGpm(), within(0.01));
+    assertThat(flowing.arrives().deliveredPsi())
         .isCloseTo(arriving.branches().get(0).deliveredPsi(), within(0.01));
-    assertThat(flowing.layout().attackLines().orElseThrow().flowGpm())
-        .isCloseTo(flowing.flowGpm() / 2, within(1e-9));
+    assertThat(flowing.layout().branchLeg().orElseThrow().water().flowGpm())
+        .isCloseTo(flowing.arrives().flowGpm() / 2, within(1e-9));
   }
 
   @Test
@@ -141,7 +142,7 @@ class NetworkPlanTest {
   void what_one_nozzle_gets_when_the_other_is_shut_is_said() {
     LinePlan plan = plan(WYED);
     assertThat(plan.checks())
-        .filteredOn(check -> check.name().equals(OneShutCheck.NAME))
+        .filteredOn(check -> check.id() == CheckId.OTHER_NOZZLES_SHUT)
         .singleElement()
         .satisfies(
             check -> {
@@ -157,11 +158,11 @@ class NetworkPlanTest {
     Layout.StationDevice valve = plan.layout().devices().get(0);
     assertThat(valve.atFt()).isEqualTo(150);
     assertThat(valve.askedFt()).isEqualTo(170);
-    assertThat(plan.run())
-        .extracting(LinePlan.RunPart::item)
+    assertThat(plan.layout().run())
+        .extracting(part -> part.item().orElse(""))
         .containsExactly("", "H25", "V", "H25", "");
-    assertThat(plan.run().get(1).count()).isEqualTo(3);
-    assertThat(plan.sections()).containsExactly(new LinePlan.SectionCount(50, 6));
+    assertThat(plan.layout().run().get(1).count()).isEqualTo(3);
+    assertThat(FirstLeg.sections(plan)).containsExactly(new SectionCount(50, 6));
     // 2 x 2² x 3 = 24 psi in the hose, and what the valve is stated to lose.
     assertThat(plan.hydraulics().requiredSourcePsi())
         .isCloseTo(100 + 24 + plan.hydraulics().applianceLossPsi(), within(1e-9));
@@ -177,8 +178,8 @@ class NetworkPlanTest {
     assertThat(plan.layout().devices())
         .extracting(Layout.StationDevice::atFt)
         .containsExactly(150.0, 200.0, 200.0);
-    assertThat(plan.run())
-        .extracting(LinePlan.RunPart::item)
+    assertThat(plan.layout().run())
+        .extracting(part -> part.item().orElse(""))
         .containsExactly("", "H25", "V", "H25", "V", "V", "H25", "");
   }
 
@@ -186,7 +187,7 @@ class NetworkPlanTest {
   void lines_from_two_outlets_share_the_flow_and_meet_in_a_siamese() {
     LinePlan plan = plan("to", "4 Storz monitor", "flow", "400 gpm", "outlets", "2");
     assertThat(plan.feasible()).isTrue();
-    assertThat(plan.lines()).isEqualTo(2);
+    assertThat(FirstLeg.lines(plan)).isEqualTo(2);
     assertThat(plan.layout().outlets()).isEqualTo(2);
     assertThat(quantity(plan, "H25")).isEqualTo(12);
     assertThat(quantity(plan, "Y")).isZero();
@@ -236,7 +237,7 @@ class NetworkPlanTest {
   private static int quantity(LinePlan plan, String item) {
     return plan.items().stream()
         .filter(bought -> bought.item().equals(item))
-        .mapToInt(LinePlan.PlanItem::quantity)
+        .mapToInt(Bill.Item::quantity)
         .sum();
   }
 
@@ -259,10 +260,10 @@ class NetworkPlanTest {
             "size", "2.5 in",
             "accessories", "valve at 150 ft");
 
-    assertThat(shop.plan(job).items()).extracting(LinePlan.PlanItem::item).contains("V");
+    assertThat(shop.plan(job).items()).extracting(Bill.Item::item).contains("V");
     job[job.length - 1] = "v at 150 ft";
     assertThat(shop.plan(job).items())
-        .extracting(LinePlan.PlanItem::item)
+        .extracting(Bill.Item::item)
         .contains("v")
         .doesNotContain("V");
   }

@@ -39,8 +39,8 @@ final class PlainBill {
     Map<String, Integer> needs = new LinkedHashMap<>();
     for (int leg = 0; leg < line.lays().size(); leg++) {
       Lay lay = line.lays().get(leg);
-      HoseLine hose = line.frame().legs().get(leg).hose();
-      int beside = line.frame().legs().get(leg).lines();
+      HoseLine hose = line.topology().legs().get(leg).hose();
+      int beside = line.topology().legs().get(leg).lines();
       for (int i = 0; i < hose.options().size(); i++) {
         int sections = lay.counts().get(i) * beside;
         hose.options().get(i).bill().forEach((item, each) -> need(needs, item, each * sections));
@@ -55,7 +55,7 @@ final class PlainBill {
                               need(needs, item, each * spareSections(hose, lay, beside))));
     }
     for (Placed part : line.parts()) {
-      if (part.role() == Placed.Role.ADAPTER || part.role() == Placed.Role.DEVICE) {
+      if (part.role() == Role.ADAPTER || part.role() == Role.DEVICE) {
         need(needs, part.item().orElseThrow(), part.lines());
       }
     }
@@ -102,8 +102,8 @@ final class PlainBill {
     }
     for (int leg = 0; leg < line.lays().size(); leg++) {
       Lay lay = line.lays().get(leg);
-      HoseLine hose = line.frame().legs().get(leg).hose();
-      int spares = spareSections(hose, lay, line.frame().legs().get(leg).lines());
+      HoseLine hose = line.topology().legs().get(leg).hose();
+      int spares = spareSections(hose, lay, line.topology().legs().get(leg).lines());
       if (spare(hose, lay).isPresent() && spares > 0) {
         count(hose.inlet(), hose.gasketsFitted(), spares, allAndBought, ends);
         count(hose.outlet(), hose.gasketsFitted(), spares, allAndBought, ends);
@@ -129,8 +129,8 @@ final class PlainBill {
     boolean there =
         switch (part.role()) {
           case SOURCE, APPLIANCE -> true;
-          case HOSE -> part.item().isEmpty() || part.hose().orElseThrow().gasketsFitted();
-          case ADAPTER, DEVICE -> part.item().orElseThrow().comesWithGaskets();
+          case HOSE -> part.item().isEmpty() || part.hose().gasketsFitted();
+          case ADAPTER, DEVICE, SPLIT, JOIN -> part.item().orElseThrow().comesWithGaskets();
         };
     count(end, there, times, allAndBought, ends);
   }

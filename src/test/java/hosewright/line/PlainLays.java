@@ -20,10 +20,10 @@ final class PlainLays {
   }
 
   /** Whether some section of a line could be left out. */
-  static boolean hasSpare(Frame frame, List<Lay> lays) {
+  static boolean hasSpare(Topology topology, List<Lay> lays) {
     boolean spare = false;
     for (int i = 0; i < lays.size(); i++) {
-      Leg leg = frame.legs().get(i);
+      LegShape leg = topology.legs().get(i);
       boolean more = lays.get(i).sections() > leg.midway().size() + 1;
       spare |= more && spares(leg.hose(), lays.get(i), leg.neededFt()) > 0;
     }
@@ -35,9 +35,10 @@ final class PlainLays {
    * many are bought, weighs no more, is no weaker and can be had in any number; of two alike the
    * later is odd.
    */
-  boolean hasOdd(Frame frame, List<Lay> lays, NetPrice prices) {
+  boolean hasOdd(Topology topology, List<Lay> lays, NetPrice prices) {
     for (int leg = 0; leg < lays.size(); leg++) {
-      boolean[] ofHose = oddOf.computeIfAbsent(frame.legs().get(leg).hose(), h -> odd(h, prices));
+      boolean[] ofHose =
+          oddOf.computeIfAbsent(topology.legs().get(leg).hose(), h -> odd(h, prices));
       for (int i = 0; i < ofHose.length; i++) {
         if (ofHose[i] && lays.get(leg).counts().get(i) > 0) {
           return true;
@@ -98,7 +99,7 @@ final class PlainLays {
   }
 
   /** Every lay of a leg, of one section where sections do not couple to each other. */
-  List<Lay> of(Leg leg) {
+  List<Lay> of(LegShape leg) {
     End inlet = leg.hose().inlet();
     boolean couples = BruteForce.joins(leg.hose().outlet(), inlet, false);
     List<Lay> lays = new ArrayList<>(lays(leg));
@@ -110,7 +111,7 @@ final class PlainLays {
    * Every choice of sections that covers the run, gives each station a coupling, and has one
    * section to spare at the most.
    */
-  private List<Lay> lays(Leg leg) {
+  private List<Lay> lays(LegShape leg) {
     HoseLine hose = leg.hose();
     double neededFt = leg.neededFt();
     double shortestFt =

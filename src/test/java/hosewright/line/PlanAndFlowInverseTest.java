@@ -52,17 +52,19 @@ class PlanAndFlowInverseTest {
               "source-pressure",
               String.format(Locale.ROOT, "%.9f psi", sourcePsi),
               "size",
-              plan.sizeIn() + " in",
+              FirstLeg.hose(plan).sizeIn() + " in",
               "lines",
-              String.valueOf(plan.lines()));
+              String.valueOf(FirstLeg.lines(plan)));
       Flowing flowing = PLANNER.flow(DemoCatalogue.job(same)).orElseThrow();
-      if (!flowing.run().equals(plan.run())) {
+      if (!flowing.layout().run().equals(plan.layout().run())) {
         continue;
       }
-      assertThat(flowing.flowGpm())
+      assertThat(flowing.arrives().flowGpm())
           .as("seed %d: %s", seed, String.join(" ", same))
           .isCloseTo(plan.flowGpm(), within(0.1));
-      assertThat(flowing.deliveredPsi()).as("seed %d", seed).isCloseTo(plan.needPsi(), within(0.1));
+      assertThat(flowing.arrives().deliveredPsi())
+          .as("seed %d", seed)
+          .isCloseTo(plan.needPsi(), within(0.1));
       feasible++;
     }
   }

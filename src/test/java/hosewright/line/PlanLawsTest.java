@@ -2,7 +2,6 @@ package hosewright.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.line.LinePlan.RunPart;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
@@ -40,7 +39,7 @@ class PlanLawsTest {
   void every_joint_of_a_feasible_plan_mates_or_goes_by_one_name() {
     everyFeasiblePlan(
         (seed, plan) -> {
-          List<End[]> joints = joints(plan.run());
+          List<End[]> joints = joints(plan.layout().run());
           for (int i = 0; i < joints.size(); i++) {
             End up = joints.get(i)[0];
             End down = joints.get(i)[1];
@@ -57,10 +56,10 @@ class PlanLawsTest {
   }
 
   /** The ends that meet, from source to appliance, like sections taken apart. */
-  private static List<End[]> joints(List<RunPart> run) {
+  private static List<End[]> joints(List<Part> run) {
     List<End[]> joints = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
-      RunPart part = run.get(i);
+      Part part = run.get(i);
       for (int like = 1; like < part.count(); like++) {
         joints.add(new End[] {part.downstream().orElseThrow(), part.upstream().orElseThrow()});
       }
@@ -77,7 +76,7 @@ class PlanLawsTest {
     everyFeasiblePlan(
         (seed, plan) -> {
           Money sum = Money.zero(CurrencyUnit.USD);
-          for (LinePlan.PlanItem item : plan.items()) {
+          for (Bill.Item item : plan.items()) {
             Money extended = item.unitPrice().orElseThrow().multipliedBy(item.quantity());
             assertThat(item.extended()).as("%s: %s", seed, item).contains(extended);
             sum = sum.plus(extended);
@@ -93,7 +92,7 @@ class PlanLawsTest {
         (seed, plan) -> {
           Map<String, Integer> all = new HashMap<>();
           int bought = 0;
-          List<End[]> joints = joints(plan.run());
+          List<End[]> joints = joints(plan.layout().run());
           for (int i = 0; i < joints.size(); i++) {
             for (int half = 0; half < 2; half++) {
               End end = joints.get(i)[half];
@@ -105,8 +104,8 @@ class PlanLawsTest {
             }
           }
           int spares = all.values().stream().mapToInt(count -> Math.max(1, (count + 9) / 10)).sum();
-          LinePlan.Gaskets gaskets = plan.gaskets();
-          if (plan.lines() == 1) {
+          Bill.Gaskets gaskets = plan.bill().gaskets();
+          if (FirstLeg.lines(plan) == 1) {
             assertThat(gaskets.fitted() + gaskets.bought()).as(seed).isEqualTo(bought);
             assertThat(gaskets.spare()).as(seed).isEqualTo(spares);
           }
@@ -118,11 +117,11 @@ class PlanLawsTest {
     everyFeasiblePlan(
         (seed, plan) -> {
           double laidFt = 0;
-          for (LinePlan.SectionCount sections : plan.sections()) {
-            laidFt += sections.lengthFt() * sections.count() / plan.lines();
+          for (SectionCount sections : FirstLeg.sections(plan)) {
+            laidFt += sections.lengthFt() * sections.count() / FirstLeg.lines(plan);
           }
-          assertThat(laidFt).as(seed).isEqualTo(plan.laidFt());
-          assertThat(laidFt).as(seed).isGreaterThanOrEqualTo(plan.neededFt() - 1e-6);
+          assertThat(laidFt).as(seed).isEqualTo(FirstLeg.hose(plan).laidFt());
+          assertThat(laidFt).as(seed).isGreaterThanOrEqualTo(FirstLeg.hose(plan).neededFt() - 1e-6);
         });
   }
 
@@ -143,7 +142,7 @@ class PlanLawsTest {
       LinePlan near = DemoCatalogue.plan(RandomJobs.answers(seed, "lines", "1"));
       String slack = seed % 2 == 0 ? "15 %" : "60 %";
       LinePlan far = DemoCatalogue.plan(RandomJobs.answers(seed, "lines", "1", "slack", slack));
-      if (far.feasible() && far.unpriced().isEmpty()) {
+      if (far.feasible() && far.bill().unpriced().isEmpty()) {
         assertThat(near.feasible()).as("seed %d", seed).isTrue();
         assertThat(near.total().isGreaterThan(far.total()))
             .as("seed %d: %s for less, %s for more", seed, near.total(), far.total())
@@ -184,9 +183,10 @@ class PlanLawsTest {
   void every_job_comes_to_an_answer_that_passes_or_says_what_fails() {
     for (int seed = 0; seed < JOBS; seed++) {
       LinePlan plan = PLANS.get(seed);
-      boolean fails =
-          plan.checks().stream().anyMatch(c -> c.outcome() == LinePlan.Check.Outcome.FAIL);
-      assertThat(plan.feasible()).as("seed %d", seed).isEqualTo(!fails && !plan.run().isEmpty());
+      boolean fails = plan.checks().stream().anyMatch(c -> c.outcome() == Check.Outcome.FAIL);
+      assertThat(plan.feasible())
+          .as("seed %d", seed)
+          .isEqualTo(!fails && !plan.layout().run().isEmpty());
       assertThat(plan.limitedBy().isPresent()).as("seed %d", seed).isEqualTo(!plan.feasible());
     }
   }

@@ -117,14 +117,14 @@ class PlannerBruteForceTest {
   }
 
   private static boolean mixes(LinePlan plan) {
-    List<String> bought = plan.items().stream().map(LinePlan.PlanItem::item).toList();
+    List<String> bought = plan.items().stream().map(Bill.Item::item).toList();
     return plan.feasible() && bought.containsAll(List.of("H0-0", "B"));
   }
 
   /** The next best plan that buys other goods, against every line there is. */
   private static void runnerUpHolds(RandomShop random, Job job, BruteForce bruteForce, int seed) {
     Planner.Explained explained = random.shop().planner().explain(job);
-    if (explained.plan().feasible() && explained.plan().unpriced().isEmpty()) {
+    if (explained.plan().feasible() && explained.plan().bill().unpriced().isEmpty()) {
       Map<String, Integer> bought = new TreeMap<>();
       explained.plan().items().forEach(item -> bought.put(item.item(), item.quantity()));
       assertThat(explained.reasoning().runnerUp().map(rival -> rival.total().getAmountMinorLong()))
@@ -141,7 +141,7 @@ class PlannerBruteForceTest {
         .forEach(
             plan ->
                 found.put(
-                    plan.assembly().frame().hose().sizeIn(), plan.total().getAmountMinorLong()));
+                    plan.assembly().topology().hose().sizeIn(), plan.total().getAmountMinorLong()));
     return found;
   }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import hosewright.catalogue.ItemKind;
-import hosewright.line.LinePlan.Check;
 import hosewright.problem.BadInputException;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
@@ -40,7 +39,7 @@ class PlanningRulesTest {
   }
 
   private static List<String> numbers(LinePlan plan) {
-    return plan.items().stream().map(LinePlan.PlanItem::item).toList();
+    return plan.items().stream().map(Bill.Item::item).toList();
   }
 
   private static Money usd(String amount) {
@@ -53,9 +52,9 @@ class PlanningRulesTest {
   void hose_lies_with_its_females_towards_a_male_source() {
     hose("H", "1.5 NH female swivel x 1.5 NH male").at(9_000);
     LinePlan plan = plan("1.5 NH male pump", "1.5 NH female nozzle");
-    assertThat(plan.run().get(1).upstream())
+    assertThat(plan.layout().run().get(1).upstream())
         .hasValueSatisfying(e -> assertThat(e.swivel()).isTrue());
-    assertThat(plan.adapters()).isEmpty();
+    assertThat(FirstLeg.fittings(plan)).isEmpty();
   }
 
   @Test
@@ -64,8 +63,8 @@ class PlanningRulesTest {
     adapter("DM", "1.5 NH male x 1.5 NH male").at(2_000);
     adapter("DF", "1.5 NH female swivel x 1.5 NH female swivel").at(2_000);
     LinePlan plan = plan("1.5 NH female pump", "1.5 NH male tank");
-    assertThat(plan.run().get(1).upstream().orElseThrow()).hasToString("1.5 NH male");
-    assertThat(plan.adapters()).isEmpty();
+    assertThat(plan.layout().run().get(1).upstream().orElseThrow()).hasToString("1.5 NH male");
+    assertThat(FirstLeg.fittings(plan)).isEmpty();
   }
 
   @Test
@@ -75,7 +74,7 @@ class PlanningRulesTest {
     adapter("DF", "1.5 NH female swivel x 1.5 NH female swivel").at(100);
     LinePlan plan = plan("1.5 NH female pump", "1.5 NH female nozzle");
     assertThat(plan.feasible()).isTrue();
-    assertThat(plan.adapters()).containsExactly(new LinePlan.ItemCount("DM", 1));
+    assertThat(FirstLeg.fittings(plan)).containsExactly("1 x DM");
   }
 
   // ---- permanent joints, and turning
@@ -87,9 +86,9 @@ class PlanningRulesTest {
     shop.part("TAPE", ItemKind.SEALANT).at(300);
     LinePlan plan = plan("1.5 NPT male pipe", "1.5 NH female nozzle", "length", "80 ft");
     assertThat(plan.joints())
-        .extracting(LinePlan.Joint::removable)
+        .extracting(joint -> joint.fit().removable())
         .containsExactly(false, true, true, true);
-    assertThat(plan.joints().get(0).seal()).isEqualTo(Verdict.Seal.THREAD);
+    assertThat(plan.joints().get(0).fit().seal()).isEqualTo(Verdict.Seal.THREAD);
     assertThat(numbers(plan)).contains("TAPE");
   }
 
@@ -114,7 +113,7 @@ class PlanningRulesTest {
     adapter("SWIVEL", "1.5 NH female swivel x 1.5 NH male").at(1_500);
     LinePlan swivelled = plan("1.5 NH male pipe", "1.5 NH female tank");
     assertThat(swivelled.feasible()).isTrue();
-    assertThat(swivelled.adapters()).containsExactly(new LinePlan.ItemCount("SWIVEL", 1));
+    assertThat(FirstLeg.fittings(swivelled)).containsExactly("1 x SWIVEL");
   }
 
   @Test
@@ -129,7 +128,7 @@ class PlanningRulesTest {
     adapter("SWIVEL", "1.5 NH female swivel x 1.5 NH male").at(1_500);
     LinePlan swivelled = plan("1.5 NH male pump", "1.5 NH female nozzle", "lines", "2");
     assertThat(swivelled.feasible()).isTrue();
-    assertThat(swivelled.adapters()).contains(new LinePlan.ItemCount("SWIVEL", 2));
+    assertThat(FirstLeg.fittings(swivelled)).contains("2 x SWIVEL");
   }
 
   @Test
@@ -163,7 +162,7 @@ class PlanningRulesTest {
     shopForTwoLines();
     LinePlan plan = thirsty();
     assertThat(plan.feasible()).isTrue();
-    assertThat(plan.lines()).isEqualTo(2);
+    assertThat(FirstLeg.lines(plan)).isEqualTo(2);
   }
 
   @Test
@@ -171,7 +170,7 @@ class PlanningRulesTest {
     shopForTwoLines();
     LinePlan plan = thirsty("size", "1.5 in");
     assertThat(plan.feasible()).isFalse();
-    assertThat(plan.lines()).isEqualTo(1);
+    assertThat(FirstLeg.lines(plan)).isEqualTo(1);
     assertThat(plan.instead()).anyMatch(remedy -> remedy.startsWith("2 lines of 1.5 in hose"));
   }
 
@@ -179,8 +178,8 @@ class PlanningRulesTest {
   void a_second_line_is_laid_where_it_is_asked_for() {
     shopForTwoLines();
     LinePlan plan = plan("1.5 NH male pump", "1.5 NH female monitor", "lines", "2");
-    assertThat(plan.lines()).isEqualTo(2);
-    assertThat(plan.sections()).containsExactly(new LinePlan.SectionCount(50, 2));
+    assertThat(FirstLeg.lines(plan)).isEqualTo(2);
+    assertThat(FirstLeg.sections(plan)).containsExactly(new SectionCount(50, 2));
   }
 
   // ---- what can be had, and what it costs
@@ -370,11 +369,13 @@ class PlanningRulesTest {
     hose("H", "1.5 NH female swivel x 1.5 NH male").working(250).at(5_000);
     LinePlan stated =
         plan("2.5 NH male pump", "1.5 NH female nozzle", "source-pressure", "140 psi");
-    assertThat(stated.unpriced())
-        .anyMatch(p -> p.contains("2.5 NH female swivel x 1.5 NH male, rated 140 psi or more"));
+    assertThat(stated.bill().unpriced())
+        .anyMatch(
+            p -> p.words().contains("2.5 NH female swivel x 1.5 NH male, rated 140 psi or more"));
     // With no source stated, whatever the hose may carry may stand on the adapter too.
     LinePlan open = plan("2.5 NH male pump", "1.5 NH female nozzle");
-    assertThat(open.unpriced()).anyMatch(part -> part.contains("rated 250 psi or more"));
+    assertThat(open.bill().unpriced())
+        .anyMatch(part -> part.words().contains("rated 250 psi or more"));
   }
 
   // ---- what is refused

@@ -35,6 +35,8 @@ class SamePlansTest {
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                // It lives too briefly for the second compiler to be worth its work.
+                "-XX:TieredStopAtLevel=1",
                 "-cp",
                 classPath,
                 SamePlansTest.class.getName())

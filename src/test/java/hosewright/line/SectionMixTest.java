@@ -38,10 +38,10 @@ class SectionMixTest {
       HoseLine hose = new HoseLines(job, catalogue, prices).all().get(0);
       PriceFloor floor = new PriceFloor(prices, Availability.of(job), 6);
       Gaskets none = new Gaskets(catalogue, new Eligibility(job, prices), floor);
-      Leg leg = new Leg(hose, false, 1, job.run().neededFt(), List.of(), List.of(), 1);
-      Frame frame = new Frame(1, List.of(), List.of(leg));
+      LegShape leg = new LegShape(hose, false, 1, job.run().neededFt(), List.of(), List.of(), 1);
+      Topology topology = new Topology(1, List.of(), List.of(leg));
 
-      LegLays lays = new LayChoices(job, floor, none).of(frame).get(0);
+      LegLays lays = new LayChoices(job, floor, none).of(topology).get(0);
 
       double expected = leastCents(catalogue, hose, job.run().neededFt()) / 100.0;
       assertThat(lays.leastCost())

@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.catalogue.Item;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Check.Outcome;
+import hosewright.line.Check.Outcome;
 import hosewright.problem.BadInputException;
 import java.util.Arrays;
 import java.util.List;
@@ -57,7 +56,7 @@ class TermsTest {
   void stock_only_buys_nothing_that_is_not_on_the_shelf() {
     LinePlan plan = plan("stock-only", "yes");
     assertThat(plan.feasible()).isTrue();
-    for (LinePlan.PlanItem bought : plan.items()) {
+    for (Bill.Item bought : plan.items()) {
       Item item = DemoCatalogue.get().item(bought.item()).orElseThrow();
       if (!item.kind().isWork()) {
         assertThat(item.stocking().onHand())
@@ -71,7 +70,7 @@ class TermsTest {
   void what_is_bought_for_a_day_is_on_the_shelf_or_comes_in_time() {
     LinePlan plan = plan("deliver-by", "2026-11-20");
     assertThat(plan.feasible()).isTrue();
-    for (LinePlan.PlanItem bought : plan.items()) {
+    for (Bill.Item bought : plan.items()) {
       Item item = DemoCatalogue.get().item(bought.item()).orElseThrow();
       boolean onShelf = item.stocking().onHand() >= bought.quantity();
       assertThat(item.kind().isWork() || onShelf || item.stocking().leadDays() <= 18)
@@ -93,9 +92,9 @@ class TermsTest {
     LinePlan plan = plan("owned", "4 x 50 ft 2.5 NH tested 250 psi marked fire");
     assertThat(plan.feasible()).isTrue();
     assertThat(plan.total().isLessThan(all.total())).isTrue();
-    assertThat(plan.ownSections()).containsExactly(new LinePlan.SectionCount(50, 4));
+    assertThat(plan.layout().ownSections()).containsExactly(new SectionCount(50, 4));
     // 420 ft are needed and 200 ft are there: of the usual lengths 225 ft are the least to buy.
-    assertThat(plan.laidFt() - 200).isEqualTo(225);
+    assertThat(FirstLeg.hose(plan).laidFt() - 200).isEqualTo(225);
     assertThat(check(plan, "customer's own hose").outcome()).isEqualTo(Outcome.PASS);
   }
 
@@ -136,39 +135,39 @@ class TermsTest {
             "use", "drinking",
             "accessories", "backflow",
             "owned", "1 x 50 ft 2.5 NH");
-    assertThat(plan.ownSections()).isEmpty();
+    assertThat(plan.layout().ownSections()).isEmpty();
   }
 
   @Test
   void spare_sections_are_bought_and_not_laid() {
     LinePlan plan = plan("spare-sections", "2");
-    assertThat(plan.laidFt()).isEqualTo(plan().laidFt());
+    assertThat(FirstLeg.hose(plan).laidFt()).isEqualTo(FirstLeg.hose(plan()).laidFt());
     assertThat(plan.total().isGreaterThan(plan().total())).isTrue();
-    assertThat(plan.spareSections()).hasSize(1);
-    assertThat(plan.spareSections().get(0).count()).isEqualTo(2);
+    assertThat(plan.bill().spares()).hasSize(1);
+    assertThat(plan.bill().spares().get(0).count()).isEqualTo(2);
   }
 
   @Test
   void no_section_weighs_more_than_the_crew_can_carry() {
     LinePlan plan = plan("section-weight", "40 lb", "size", "2.5 in");
-    assertThat(plan.sections()).allSatisfy(s -> assertThat(s.lengthFt()).isLessThan(100));
-    assertThat(plan().sections()).anySatisfy(s -> assertThat(s.lengthFt()).isEqualTo(100));
+    assertThat(FirstLeg.sections(plan)).allSatisfy(s -> assertThat(s.lengthFt()).isLessThan(100));
+    assertThat(FirstLeg.sections(plan())).anySatisfy(s -> assertThat(s.lengthFt()).isEqualTo(100));
   }
 
   @Test
   void several_sizes_may_be_allowed() {
     LinePlan plan = plan("size", "3 in, 4 in");
-    assertThat(plan.sizeIn()).isIn(3.0, 4.0);
+    assertThat(FirstLeg.hose(plan).sizeIn()).isIn(3.0, 4.0);
     assertThat(plan.alternatives())
-        .allSatisfy(other -> assertThat(List.of(3.0, 4.0)).contains(other.sizeIn()));
+        .allSatisfy(other -> assertThat(List.of(3.0, 4.0)).contains(other.hose().sizeIn()));
   }
 
   @Test
   void device_stands_at_the_end_it_is_asked_for() {
     LinePlan plan = plan("accessories", "gauge at appliance, valve at source");
     List<String> kinds =
-        plan.run().stream()
-            .map(part -> DemoCatalogue.get().item(part.item()))
+        plan.layout().run().stream()
+            .map(part -> DemoCatalogue.get().item(part.item().orElse("")))
             .map(item -> item.map(i -> i.kind().word()).orElse(""))
             .toList();
     int lastHose = Math.max(kinds.lastIndexOf("hose"), kinds.lastIndexOf("bulk-hose"));

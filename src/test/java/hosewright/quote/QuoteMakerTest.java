@@ -10,11 +10,9 @@ import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Rating;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
-import hosewright.line.Layout;
-import hosewright.line.LineHydraulicsResult;
+import hosewright.line.Bill;
+import hosewright.line.GoodsPlan;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.PlanItem;
-import hosewright.line.LinePlan.SectionCount;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -99,21 +97,20 @@ final class QuoteMakerTest {
 
   private static Quote quote(Customer customer, int hoses, int adapters) {
     Terms terms = new Terms(CATALOGUE, customer, DATE);
-    List<PlanItem> items = new ArrayList<>();
+    List<Bill.Item> items = new ArrayList<>();
     for (Map.Entry<String, Integer> bought :
         Map.of("HOSE", hoses, "ADAPTER", adapters).entrySet()) {
       Item item = CATALOGUE.item(bought.getKey()).orElseThrow();
       int quantity = bought.getValue();
       Money unit = terms.unitPrice(item, quantity).orElseThrow();
       items.add(
-          new PlanItem(
+          new Bill.Item(
               item.number(),
               item.description(),
               quantity,
               0,
               "each",
               Optional.of(unit),
-              Optional.of(unit.multipliedBy(quantity)),
               item.weightLb() * quantity));
     }
     Instant madeAt = Instant.parse("2026-11-02T10:00:00Z");
@@ -121,63 +118,8 @@ final class QuoteMakerTest {
         .make("Q-000001", customer, DATE, "a job", "length: 1 ft\n", plan(items), madeAt);
   }
 
-  private static LinePlan plan(List<PlanItem> items) {
-    return plan(items, List.of(), List.of());
-  }
-
-  static LinePlan plan(
-      List<PlanItem> items, List<SectionCount> ownSections, List<SectionCount> spareSections) {
-    return new LinePlan(
-        true,
-        Optional.empty(),
-        List.of(),
-        List.of(),
-        "",
-        1.5,
-        1.5,
-        "",
-        1,
-        0,
-        0,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new LinePlan.Gaskets(0, 0, 0),
-        1,
-        1,
-        new LineHydraulicsResult(
-            0,
-            "",
-            Optional.empty(),
-            List.of(),
-            0,
-            0,
-            0,
-            0,
-            Optional.empty(),
-            0,
-            0,
-            Optional.empty(),
-            0,
-            0,
-            0,
-            0,
-            0,
-            0,
-            List.of(),
-            List.of(),
-            List.of()),
-        List.of(),
-        items,
-        DATE,
-        List.of(),
-        Money.zero(CurrencyUnit.USD),
-        List.of(),
-        new LinePlan.Searched(0, 0, 0, 0),
-        ownSections,
-        spareSections,
-        Layout.ONE_LINE);
+  private static LinePlan plan(List<Bill.Item> items) {
+    return GoodsPlan.of("", items, List.of(), List.of(), DATE, CurrencyUnit.USD);
   }
 
   private static Quote.QuoteLine line(Quote quote, String item) {

@@ -2,7 +2,7 @@ package hosewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Hydraulics.Station;
 import hosewright.measure.UnitSystem;
 import hosewright.report.PressureDrawing.LimitLine;
 import java.nio.charset.StandardCharsets;

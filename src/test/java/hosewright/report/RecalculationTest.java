@@ -3,8 +3,8 @@ package hosewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import hosewright.line.LineHydraulicsResult;
-import hosewright.line.LineHydraulicsResult.CrossCheck;
+import hosewright.line.Hydraulics;
+import hosewright.line.Hydraulics.CrossCheck;
 import hosewright.line.LinePlan;
 import hosewright.quote.Discount;
 import hosewright.quote.Quote;
@@ -21,30 +21,47 @@ import java.util.List;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** LibreOffice, which knows nothing of this program, recalculates every workbook. */
 final class RecalculationTest {
 
-  @TempDir Path folder;
+  /**
+   * Starting it takes longer than recalculating a workbook: it is started once, for all of them.
+   */
+  @TempDir private static Path folder;
+
+  private static final List<Quote> QUOTES = new ArrayList<>();
+  private static final List<Quote> CHANGED = new ArrayList<>();
+  private static List<Path> recalculated;
+
+  @BeforeAll
+  static void have_every_workbook_recalculated() throws Exception {
+    Spreadsheet spreadsheet = Spreadsheet.in(folder);
+    Quote discounted = PlannedQuotes.discounted();
+    QUOTES.addAll(SampleQuotes.all());
+    QUOTES.addAll(PlannedQuotes.all());
+    QUOTES.add(discounted);
+    CHANGED.addAll(List.of(SampleQuotes.hydrantLine(), discounted));
+    List<Path> files = new ArrayList<>();
+    for (Quote quote : QUOTES) {
+      files.add(saved(quote, quote.number() + ".xlsx"));
+    }
+    for (Quote quote : CHANGED) {
+      files.add(withOtherQuantities(quote));
+    }
+    files.add(withAnotherFlow());
+    recalculated = spreadsheet.recalculated(files);
+  }
 
   @Test
   void every_line_and_total_comes_out_as_quoted() throws Exception {
-    List<Quote> quotes = new ArrayList<>(SampleQuotes.all());
-    quotes.addAll(PlannedQuotes.all());
-    quotes.add(PlannedQuotes.discounted());
-    List<Path> files = new ArrayList<>();
-    for (Quote quote : quotes) {
-      files.add(saved(quote, quote.number() + ".xlsx"));
-    }
-
-    List<Path> recalculated = Spreadsheet.in(folder).recalculated(files);
-
-    for (int i = 0; i < quotes.size(); i++) {
+    for (int i = 0; i < QUOTES.size(); i++) {
       try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
-        holdsMoney(workbook, quotes.get(i));
-        holdsPressures(workbook, quotes.get(i).plan());
+        holdsMoney(workbook, QUOTES.get(i));
+        holdsPressures(workbook, QUOTES.get(i).plan());
         holdsNoError(workbook);
       }
     }
@@ -53,18 +70,11 @@ final class RecalculationTest {
   @Test
   void a_changed_quantity_moves_the_break_its_discount_the_line_the_tax_and_the_total()
       throws Exception {
-    List<Quote> quotes = List.of(SampleQuotes.hydrantLine(), PlannedQuotes.discounted());
-    assertThat(quotes.get(1).lines()).anyMatch(line -> line.discount().isPresent());
-    List<Path> changed = new ArrayList<>();
-    for (Quote quote : quotes) {
-      changed.add(withOtherQuantities(quote));
-    }
-
-    List<Path> recalculated = Spreadsheet.in(folder).recalculated(changed);
-
-    for (int i = 0; i < quotes.size(); i++) {
-      try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
-        holdsOtherQuantities(workbook, quotes.get(i));
+    assertThat(CHANGED.get(1).lines()).anyMatch(line -> line.discount().isPresent());
+    for (int i = 0; i < CHANGED.size(); i++) {
+      Path file = recalculated.get(QUOTES.size() + i);
+      try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
+        holdsOtherQuantities(workbook, CHANGED.get(i));
       }
     }
   }
@@ -74,7 +84,7 @@ final class RecalculationTest {
     return quantities[line % quantities.length];
   }
 
-  private Path withOtherQuantities(Quote quote) throws IOException {
+  private static Path withOtherQuantities(Quote quote) throws IOException {
     Path file = saved(quote, "changed-" + quote.number() + ".xlsx");
     try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       XSSFSheet sheet = workbook.getSheet("Quote");
@@ -111,20 +121,22 @@ final class RecalculationTest {
         .isEqualByComparingTo(subtotal.add(freight).add(tax));
   }
 
-  @Test
-  void a_changed_flow_moves_the_pressures() throws Exception {
-    Path changed = saved(SampleQuotes.hydrantLine(), "flow.xlsx");
-    try (XSSFWorkbook workbook = WorkbookReader.open(changed)) {
+  private static Path withAnotherFlow() throws IOException {
+    Path file = saved(SampleQuotes.hydrantLine(), "flow.xlsx");
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       WorkbookReader.named(workbook, "flow_gpm").setCellValue(150);
       WorkbookReader.named(workbook, "source_psi").setBlank();
-      try (OutputStream out = Files.newOutputStream(changed)) {
+      try (OutputStream out = Files.newOutputStream(file)) {
         workbook.write(out);
       }
     }
+    return file;
+  }
 
-    Path recalculated = Spreadsheet.in(folder).recalculated(List.of(changed)).get(0);
-
-    try (XSSFWorkbook workbook = WorkbookReader.open(recalculated)) {
+  @Test
+  void a_changed_flow_moves_the_pressures() throws Exception {
+    Path file = recalculated.get(recalculated.size() - 1);
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       // C = 15.5 at 150 gpm over 100 ft loses 34.88 psi (common practice, no source): 4.5 times it.
       assertThat(WorkbookReader.figure(workbook, "friction_psi")).isCloseTo(156.94, offset(0.01));
       // With no source pressure given, what is needed arrives, and the last station shows it.
@@ -157,12 +169,12 @@ final class RecalculationTest {
   }
 
   private static void holdsPressures(XSSFWorkbook workbook, LinePlan plan) {
-    LineHydraulicsResult result = plan.hydraulics();
+    Hydraulics result = plan.hydraulics();
     double attackPsi = 0;
-    if (plan.layout().attackLines().isPresent()) {
+    if (plan.layout().branchLeg().isPresent()) {
       attackPsi = WorkbookReader.figure(workbook, "attack_friction_psi");
       assertThat(attackPsi)
-          .isCloseTo(plan.layout().attackLines().get().frictionLossPsi(), offset(0.01));
+          .isCloseTo(plan.layout().branchLeg().get().water().friction().lossPsi(), offset(0.01));
     }
     assertThat(WorkbookReader.figure(workbook, "friction_psi") + attackPsi)
         .isCloseTo(result.frictionLossPsi(), offset(0.01));
@@ -213,7 +225,7 @@ final class RecalculationTest {
     return price.multiply(BigDecimal.ONE.subtract(off)).setScale(2, RoundingMode.HALF_UP);
   }
 
-  private Path saved(Quote quote, String name) throws IOException {
+  private static Path saved(Quote quote, String name) throws IOException {
     return Export.to(folder, name, false)
         .write(out -> QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, out));
   }

@@ -2,18 +2,21 @@ package hosewright.report;
 
 import hosewright.hydraulics.DarcyWeisbach;
 import hosewright.hydraulics.HazenWilliams;
+import hosewright.line.Bill;
+import hosewright.line.Check;
+import hosewright.line.CheckId;
+import hosewright.line.Hydraulics;
+import hosewright.line.Hydraulics.CrossCheck;
+import hosewright.line.Hydraulics.Station;
+import hosewright.line.Joint;
 import hosewright.line.Layout;
-import hosewright.line.LineHydraulicsResult;
-import hosewright.line.LineHydraulicsResult.CrossCheck;
-import hosewright.line.LineHydraulicsResult.Station;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.Check;
-import hosewright.line.LinePlan.Gaskets;
-import hosewright.line.LinePlan.ItemCount;
-import hosewright.line.LinePlan.Joint;
-import hosewright.line.LinePlan.PlanItem;
-import hosewright.line.LinePlan.RunPart;
-import hosewright.line.LinePlan.SectionCount;
+import hosewright.line.Node;
+import hosewright.line.Owner;
+import hosewright.line.Part;
+import hosewright.line.Role;
+import hosewright.line.Unpriced;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
 import hosewright.quote.Dealer;
@@ -51,6 +54,8 @@ final class SampleQuotes {
   private static final End NH_15_MALE = new End(1.5, "NH", Gender.MALE, false);
   private static final End NH_15_FEMALE = new End(1.5, "NH", Gender.FEMALE, true);
   private static final End STORZ_5 = new End(5, "Storz", Gender.SEXLESS, false);
+  private static final Map<String, Double> SECTION_FT =
+      Map.of("DJ175-50-NH15", 50.0, "LDH5-100-ST", 100.0);
   private static final String NH_SOURCE = "NFPA 1963 (1993), reprinted thread tables";
 
   private static final LinePlan.Searched SEARCHED = new LinePlan.Searched(12, 7, 3, 41);
@@ -79,42 +84,33 @@ final class SampleQuotes {
               start - (frictionPsi + risePsi) * part,
               130 - risePsi * part));
     }
-    LineHydraulicsResult hydraulics =
-        new LineHydraulicsResult(
-            frictionPsi,
-            "coefficient law with C = 15.5 from the hose item",
-            Optional.of(15.5),
-            List.of(
-                new CrossCheck(
-                    "hazen-williams",
-                    Optional.of(135.0),
-                    Optional.empty(),
-                    Optional.empty(),
-                    1.75,
-                    new HazenWilliams(135, 1.75).lossPsi(flowGpm, 450)),
-                new CrossCheck(
-                    "darcy-weisbach",
-                    Optional.empty(),
-                    Optional.of(0.00006),
-                    Optional.of(48.0),
-                    1.75,
-                    new DarcyWeisbach(0.00006, 1.75, 48.0).lossPsi(flowGpm, 450))),
-            risePsi,
-            adapterPsi,
-            0,
-            required,
-            Optional.of(sourcePsi),
-            sourcePsi - frictionPsi - adapterPsi - risePsi,
-            12.67,
-            Optional.of(33.9),
-            63.3,
-            784.0,
-            56.2,
-            108.0,
-            577.0,
-            0.59,
+    Hydraulics hydraulics =
+        new Hydraulics(
+            new Hydraulics.Pressures(
+                required, Optional.of(sourcePsi), sourcePsi - frictionPsi - adapterPsi - risePsi),
+            new Hydraulics.Losses(frictionPsi, risePsi, adapterPsi, 0),
+            new Hydraulics.Friction(
+                "coefficient law with C = 15.5 from the hose item",
+                Optional.of(15.5),
+                List.of(
+                    new CrossCheck(
+                        "hazen-williams",
+                        Optional.of(135.0),
+                        Optional.empty(),
+                        Optional.empty(),
+                        1.75,
+                        new HazenWilliams(135, 1.75).lossPsi(flowGpm, 450)),
+                    new CrossCheck(
+                        "darcy-weisbach",
+                        Optional.empty(),
+                        Optional.of(0.00006),
+                        Optional.of(48.0),
+                        1.75,
+                        new DarcyWeisbach(0.00006, 1.75, 48.0).lossPsi(flowGpm, 450))),
+                List.of()),
+            new Hydraulics.Forces(12.67, Optional.of(33.9), 63.3, 784.0),
+            new Hydraulics.Filled(56.2, 108.0, 577.0, 0.59),
             profile,
-            List.of(),
             List.of());
     List<QuoteLine> lines =
         List.of(
@@ -154,87 +150,92 @@ final class SampleQuotes {
                 2.8));
     LinePlan plan =
         new LinePlan(
-            true,
-            Optional.empty(),
-            List.of(),
-            List.of(
-                "Open and close the nozzle slowly: sudden closure can raise the pressure far above the hose's rating.",
-                "The nozzle pushes back with about 34 lbf; keep two people on it until the line is steady."),
-            "A 1.75 in line of nine 50 ft sections (450 ft for a 400 ft run with 5 % slack) from a "
-                + "2.5 NH male hydrant outlet to a 1.5 NH hand nozzle, carrying 95 gpm with 57 psi "
-                + "arriving where 50 psi is needed.",
-            1.75,
-            1.5,
-            "DJ175",
-            1,
-            420,
-            450,
-            List.of(new SectionCount(50, 9)),
-            List.of(
-                part("", "Hydrant outlet", null, NH_25_MALE, 1),
-                part(
-                    "AD-25NHF-15NHM",
-                    "Adapter 2.5 NH female swivel x 1.5 NH male",
-                    NH_25_FEMALE,
-                    NH_15_MALE,
-                    1),
-                part("DJ175-50-NH15", "Hose 1.75 in, 50 ft", NH_15_FEMALE, NH_15_MALE, 9),
-                part("NZ-15NH-FOG", "Fog nozzle", NH_15_FEMALE, null, 1)),
-            List.of(
-                nhJoint(NH_25_MALE, NH_25_FEMALE, "Hydrant outlet", "Adapter", 1),
-                nhJoint(NH_15_MALE, NH_15_FEMALE, "Adapter", "Hose 1.75 in, 50 ft", 1),
-                nhJoint(NH_15_MALE, NH_15_FEMALE, "Hose 1.75 in, 50 ft", "Hose 1.75 in, 50 ft", 8),
-                nhJoint(NH_15_MALE, NH_15_FEMALE, "Hose 1.75 in, 50 ft", "Fog nozzle", 1)),
-            List.of(new ItemCount("AD-25NHF-15NHM", 1)),
-            new Gaskets(11, 0, 3),
-            flowGpm,
-            50,
+            new LinePlan.Asked(
+                "A 1.75 in line of nine 50 ft sections (450 ft for a 400 ft run with 5 % slack)"
+                    + " from a 2.5 NH male hydrant outlet to a 1.5 NH hand nozzle, carrying 95 gpm"
+                    + " with 57 psi arriving where 50 psi is needed.",
+                flowGpm, 50),
+            new LinePlan.Answer(
+                true,
+                Optional.empty(),
+                List.of(),
+                List.of(
+                    "Open and close the nozzle slowly: sudden closure can raise the pressure far"
+                        + " above the hose's rating.",
+                    "The nozzle pushes back with about 34 lbf; keep two people on it until the line"
+                        + " is steady.")),
+            layout(
+                new Leg.Hose(1.75, 1.5, "DJ175", 1.75, 420, 450),
+                1,
+                hydraulics,
+                List.of(
+                    part(Role.SOURCE, "", "Hydrant outlet", null, NH_25_MALE, 1),
+                    part(
+                        Role.ADAPTER,
+                        "AD-25NHF-15NHM",
+                        "Adapter 2.5 NH female swivel x 1.5 NH male",
+                        NH_25_FEMALE,
+                        NH_15_MALE,
+                        1),
+                    part(
+                        Role.HOSE,
+                        "DJ175-50-NH15",
+                        "Hose 1.75 in, 50 ft",
+                        NH_15_FEMALE,
+                        NH_15_MALE,
+                        9),
+                    part(Role.APPLIANCE, "NZ-15NH-FOG", "Fog nozzle", NH_15_FEMALE, null, 1)),
+                List.of(
+                    nhJoint(NH_25_MALE, NH_25_FEMALE, "Hydrant outlet", "Adapter", 1),
+                    nhJoint(NH_15_MALE, NH_15_FEMALE, "Adapter", "Hose 1.75 in, 50 ft", 1),
+                    nhJoint(
+                        NH_15_MALE, NH_15_FEMALE, "Hose 1.75 in, 50 ft", "Hose 1.75 in, 50 ft", 8),
+                    nhJoint(NH_15_MALE, NH_15_FEMALE, "Hose 1.75 in, 50 ft", "Fog nozzle", 1))),
             hydraulics,
             List.of(
                 check(
-                    "Delivered pressure",
+                    CheckId.DELIVERED_PRESSURE,
                     Check.Outcome.PASS,
                     57.3,
                     50,
                     "psi",
                     "Enough arrives at the nozzle."),
                 check(
-                    "Working pressure, hose, closed",
+                    CheckId.HOSE_WORKING_PRESSURE,
                     Check.Outcome.PASS,
                     130,
                     270,
                     "psi",
                     "Highest pressure the hose sees with the nozzle shut."),
                 check(
-                    "Velocity",
+                    CheckId.VELOCITY,
                     Check.Outcome.PASS,
                     12.67,
                     20,
                     "ft/s",
                     "Below the usual limit for mains laid long."),
                 check(
-                    "Sudden closure",
+                    CheckId.SUDDEN_CLOSURE,
                     Check.Outcome.WARN,
                     784,
                     300,
                     "psi",
                     "Upper bound with the fastest wave; close slowly."),
                 check(
-                    "Nozzle reaction",
+                    CheckId.NOZZLE_REACTION,
                     Check.Outcome.PASS,
                     33.9,
                     75,
                     "lbf",
                     "One or two people can hold it.")),
-            planItems(lines),
-            DAY,
-            List.of(),
-            subtotal(lines),
-            List.of(),
-            SEARCHED,
-            List.of(),
-            List.of(),
-            Layout.ONE_LINE);
+            new Bill(
+                planItems(lines),
+                List.of(),
+                subtotal(lines),
+                DAY,
+                new Bill.Gaskets(11, 0, 3),
+                List.of()),
+            new LinePlan.Weighed(List.of(), SEARCHED));
     return quote(
         "Q-000001",
         1,
@@ -270,28 +271,16 @@ final class SampleQuotes {
     }
     Station last = profile.get(10);
     profile.add(new Station("Relay valve", 1000, 20, last.flowingPsi() - 10, last.closedPsi()));
-    LineHydraulicsResult hydraulics =
-        new LineHydraulicsResult(
-            frictionPsi,
-            "coefficient law with C = 0.08 by size",
-            Optional.of(0.08),
-            List.of(),
-            risePsi,
-            0,
-            10,
-            required,
-            Optional.of(sourcePsi),
-            sourcePsi - frictionPsi - risePsi - 10,
-            8.17,
-            Optional.empty(),
-            40.9,
-            505.0,
-            1020,
-            2200,
-            19220,
-            2.04,
+    Hydraulics hydraulics =
+        new Hydraulics(
+            new Hydraulics.Pressures(
+                required, Optional.of(sourcePsi), sourcePsi - frictionPsi - risePsi - 10),
+            new Hydraulics.Losses(frictionPsi, risePsi, 0, 10),
+            new Hydraulics.Friction(
+                "coefficient law with C = 0.08 by size", Optional.of(0.08), List.of(), List.of()),
+            new Hydraulics.Forces(8.17, Optional.empty(), 40.9, 505.0),
+            new Hydraulics.Filled(1020, 2200, 19220, 2.04),
             profile,
-            List.of(),
             List.of());
     List<QuoteLine> lines =
         List.of(
@@ -314,59 +303,67 @@ final class SampleQuotes {
             line(3, "GK-ST5", "Face gasket 5 in sexless coupling", 4, 3.99, "1:3.99 10:3.49", 0.4));
     LinePlan plan =
         new LinePlan(
-            false,
-            Optional.of(
-                "1.3 psi arrives at the relay valve where 20 psi is needed: 18.7 psi short"),
-            List.of(
-                "A source of 58.7 psi at the hydrant would do.",
-                "Three lines in place of two would do with 47.6 psi at the source."),
-            List.of("Charge the lines slowly and let the air out first."),
-            "Two 5 in sexless supply lines of ten 100 ft sections each, carrying 1,000 gpm in all to a relay valve 20 ft above the hydrant.",
-            5,
-            5,
-            "LDH5",
-            2,
-            997.5,
-            1000,
-            List.of(new SectionCount(100, 20)),
-            List.of(
-                part("", "Hydrant, steamer outlet with lugged adapter", null, STORZ_5, 1),
-                part("LDH5-100-ST", "Supply hose 5 in, 100 ft", STORZ_5, STORZ_5, 10),
-                part("", "Relay valve", STORZ_5, null, 1)),
-            List.of(
-                storzJoint(
-                    "Hydrant, steamer outlet with lugged adapter", "Supply hose 5 in, 100 ft", 1),
-                storzJoint("Supply hose 5 in, 100 ft", "Supply hose 5 in, 100 ft", 9),
-                storzJoint("Supply hose 5 in, 100 ft", "Relay valve", 1)),
-            List.of(),
-            new Gaskets(40, 0, 4),
-            1000,
-            20,
+            new LinePlan.Asked(
+                "Two 5 in sexless supply lines of ten 100 ft sections each, carrying 1,000 gpm in"
+                    + " all to a relay valve 20 ft above the hydrant.",
+                1000,
+                20),
+            new LinePlan.Answer(
+                false,
+                Optional.of(
+                    "1.3 psi arrives at the relay valve where 20 psi is needed: 18.7 psi short"),
+                List.of(
+                    "A source of 58.7 psi at the hydrant would do.",
+                    "Three lines in place of two would do with 47.6 psi at the source."),
+                List.of("Charge the lines slowly and let the air out first.")),
+            layout(
+                new Leg.Hose(5, 5, "LDH5", 5, 997.5, 1000),
+                2,
+                hydraulics,
+                List.of(
+                    part(
+                        Role.SOURCE,
+                        "",
+                        "Hydrant, steamer outlet with lugged adapter",
+                        null,
+                        STORZ_5,
+                        1),
+                    part(
+                        Role.HOSE, "LDH5-100-ST", "Supply hose 5 in, 100 ft", STORZ_5, STORZ_5, 10),
+                    part(Role.APPLIANCE, "", "Relay valve", STORZ_5, null, 1)),
+                List.of(
+                    storzJoint(
+                        "Hydrant, steamer outlet with lugged adapter",
+                        "Supply hose 5 in, 100 ft",
+                        1),
+                    storzJoint("Supply hose 5 in, 100 ft", "Supply hose 5 in, 100 ft", 9),
+                    storzJoint("Supply hose 5 in, 100 ft", "Relay valve", 1))),
             hydraulics,
             List.of(
                 check(
-                    "Delivered pressure",
+                    CheckId.DELIVERED_PRESSURE,
                     Check.Outcome.FAIL,
                     1.32,
                     20,
                     "psi",
                     "Too little arrives at the relay valve."),
                 check(
-                    "Working pressure, hose, closed",
+                    CheckId.HOSE_WORKING_PRESSURE,
                     Check.Outcome.PASS,
                     60,
                     200,
                     "psi",
                     "Highest pressure the hose sees.")),
-            planItems(lines),
-            DAY,
-            List.of("Adapter 4.5 NH female swivel x 5 Storz: not in the catalogue"),
-            subtotal(lines),
-            List.of(),
-            SEARCHED,
-            List.of(),
-            List.of(),
-            Layout.ONE_LINE);
+            new Bill(
+                planItems(lines),
+                List.of(
+                    Unpriced.part(
+                        0, "Adapter 4.5 NH female swivel x 5 Storz: not in the catalogue")),
+                subtotal(lines),
+                DAY,
+                new Bill.Gaskets(40, 0, 4),
+                List.of()),
+            new LinePlan.Weighed(List.of(), SEARCHED));
     Customer exempt =
         new Customer(
             "HARLOW-FD",
@@ -428,7 +425,8 @@ final class SampleQuotes {
               "Item "
                   + position
                   + (position % 7 == 0
-                      ? " with a description that runs on for more than one line of its cell, as makers' do"
+                      ? " with a description that runs on for more than one line of its cell, as"
+                          + " makers' do"
                       : ""),
               position,
               0.5 * position,
@@ -482,49 +480,23 @@ final class SampleQuotes {
   static LinePlan withFirstJointJammed(LinePlan p) {
     Joint j = p.joints().get(0);
     List<Joint> joints = new ArrayList<>(p.joints());
-    joints.set(
-        0,
-        new Joint(
-            j.upstream(),
-            j.downstream(),
-            j.upstreamPart(),
-            j.downstreamPart(),
-            j.count(),
+    Joint.Fit jammed =
+        new Joint.Fit(
             Outcome.JAMS,
             Seal.NONE,
             false,
             "Same pitch, other taper: it starts and jams.",
-            j.source()));
+            j.fit().source());
+    joints.set(0, new Joint(j.leg(), j.upstream(), j.downstream(), j.count(), jammed));
+    Layout layout = p.layout();
     return new LinePlan(
-        p.feasible(),
-        p.limitedBy(),
-        p.instead(),
-        p.cautions(),
-        p.summary(),
-        p.sizeIn(),
-        p.couplingSizeIn(),
-        p.hoseSeries(),
-        p.lines(),
-        p.neededFt(),
-        p.laidFt(),
-        p.sections(),
-        p.run(),
-        joints,
-        p.adapters(),
-        p.gaskets(),
-        p.flowGpm(),
-        p.needPsi(),
+        p.asked(),
+        p.answer(),
+        new Layout(layout.nodes(), layout.legs(), joints, layout.devices()),
         p.hydraulics(),
         p.checks(),
-        p.items(),
-        p.date(),
-        p.unpriced(),
-        p.total(),
-        p.alternatives(),
-        p.searched(),
-        p.ownSections(),
-        p.spareSections(),
-        p.layout());
+        p.bill(),
+        p.weighed());
   }
 
   static List<Quote> all() {
@@ -639,18 +611,17 @@ final class SampleQuotes {
         l.discount());
   }
 
-  private static List<PlanItem> planItems(List<QuoteLine> lines) {
+  private static List<Bill.Item> planItems(List<QuoteLine> lines) {
     return lines.stream()
         .map(
             l ->
-                new PlanItem(
+                new Bill.Item(
                     l.item(),
                     l.description(),
                     l.quantity(),
                     0,
                     l.unit(),
                     Optional.of(l.unitPrice()),
-                    Optional.of(l.extended()),
                     l.weightLb()))
         .toList();
   }
@@ -661,43 +632,80 @@ final class SampleQuotes {
         .reduce(Money.zero(CurrencyUnit.USD), Money::plus);
   }
 
-  private static RunPart part(
-      String item, String description, End upstream, End downstream, int count) {
-    return new RunPart(
-        item, description, Optional.ofNullable(upstream), Optional.ofNullable(downstream), count);
+  /** A line between the first and the last of some parts. */
+  private static Layout layout(
+      Leg.Hose hose, int lines, Hydraulics water, List<Part> run, List<Joint> joints) {
+    int last = run.size() - 1;
+    Leg leg =
+        new Leg(
+            "line",
+            "source",
+            "appliance",
+            lines,
+            Optional.of(hose),
+            new Leg.Water(
+                0,
+                water.profile().get(0).flowingPsi(),
+                water.deliveredPsi(),
+                new Leg.Friction(
+                    water.frictionLossPsi(), water.frictionBasis(), water.frictionCoefficient()),
+                water.velocityFtPerS(),
+                water.waterGal()),
+            run.subList(1, last));
+    return new Layout(
+        List.of(new Node("source", run.get(0)), new Node("appliance", run.get(last))),
+        List.of(leg),
+        joints,
+        List.of());
+  }
+
+  private static Part part(
+      Role role, String item, String description, End upstream, End downstream, int count) {
+    boolean buyers = role == Role.SOURCE || role == Role.APPLIANCE && item.isEmpty();
+    return new Part(
+        role,
+        buyers ? Owner.BUYER : Owner.DEALER,
+        new Part.Goods(Optional.of(item).filter(number -> !number.isEmpty()), description),
+        new Part.Ends(Optional.ofNullable(upstream), Optional.ofNullable(downstream)),
+        count,
+        role == Role.HOSE
+            ? Optional.of(new Part.Section(SECTION_FT.get(item), Optional.empty()))
+            : Optional.empty(),
+        new Part.Flow(0, 0, 0));
   }
 
   private static Joint nhJoint(End upstream, End downstream, String from, String to, int count) {
     return new Joint(
-        upstream,
-        downstream,
-        from,
-        to,
+        "line",
+        new Joint.Side(upstream, from, ""),
+        new Joint.Side(downstream, to, ""),
         count,
-        Outcome.MATES,
-        Seal.GASKET,
-        true,
-        "Same NH thread, male into female swivel, tight on its gasket.",
-        NH_SOURCE);
+        new Joint.Fit(
+            Outcome.MATES,
+            Seal.GASKET,
+            true,
+            "Same NH thread, male into female swivel, tight on its gasket.",
+            NH_SOURCE));
   }
 
   private static Joint storzJoint(String from, String to, int count) {
     return new Joint(
-        STORZ_5,
-        STORZ_5,
-        from,
-        to,
+        "line",
+        new Joint.Side(STORZ_5, from, ""),
+        new Joint.Side(STORZ_5, to, ""),
         count,
-        Outcome.MATES,
-        Seal.LUG,
-        true,
-        "Both halves alike with the same lug spacing; face gaskets meet.",
-        "common practice, no source");
+        new Joint.Fit(
+            Outcome.MATES,
+            Seal.LUG,
+            true,
+            "Both halves alike with the same lug spacing; face gaskets meet.",
+            "common practice, no source"));
   }
 
   private static Check check(
-      String name, Check.Outcome outcome, double value, double limit, String unit, String note) {
-    return new Check(name, outcome, value, limit, unit, note, "common practice, no source");
+      CheckId id, Check.Outcome outcome, double value, double limit, String unit, String note) {
+    return new Check(
+        id, outcome, new Check.Figure(value, limit, unit), note, "common practice, no source");
   }
 
   private static Money usd(double amount) {

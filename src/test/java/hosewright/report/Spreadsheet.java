@@ -55,7 +55,7 @@ final class Spreadsheet {
     Process process =
         new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
     try {
-      assertThat(process.waitFor(3, TimeUnit.MINUTES)).as("LibreOffice ended").isTrue();
+      assertThat(process.waitFor(6, TimeUnit.MINUTES)).as("LibreOffice ended").isTrue();
     } finally {
       process.destroyForcibly();
     }

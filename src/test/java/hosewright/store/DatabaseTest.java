@@ -146,6 +146,8 @@ final class DatabaseTest {
     return new ProcessBuilder(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                // It lives too briefly for the second compiler to be worth its work.
+                "-XX:TieredStopAtLevel=1",
                 "-cp",
                 System.getProperty("java.class.path"),
                 StoreHolder.class.getName(),

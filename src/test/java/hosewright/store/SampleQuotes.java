@@ -1,7 +1,6 @@
 package hosewright.store;
 
-import hosewright.line.Layout;
-import hosewright.line.LineHydraulicsResult;
+import hosewright.line.GoodsPlan;
 import hosewright.line.LinePlan;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
@@ -94,56 +93,6 @@ final class SampleQuotes {
   }
 
   private static LinePlan plan() {
-    return new LinePlan(
-        true,
-        Optional.empty(),
-        List.of(),
-        List.of(),
-        "nothing laid",
-        2.5,
-        2.5,
-        "mainline",
-        1,
-        0,
-        0,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new LinePlan.Gaskets(0, 0, 0),
-        0,
-        0,
-        new LineHydraulicsResult(
-            0,
-            "",
-            Optional.empty(),
-            List.of(),
-            0,
-            0,
-            0,
-            0,
-            Optional.empty(),
-            0,
-            0,
-            Optional.empty(),
-            0,
-            0,
-            0,
-            0,
-            0,
-            0,
-            List.of(),
-            List.of(),
-            List.of()),
-        List.of(),
-        List.of(),
-        DATE,
-        List.of(),
-        ZERO,
-        List.of(),
-        new LinePlan.Searched(0, 0, 0, 0),
-        List.of(),
-        List.of(),
-        Layout.ONE_LINE);
+    return GoodsPlan.of("nothing laid", List.of(), List.of(), List.of(), DATE, CurrencyUnit.USD);
   }
 }

@@ -6,10 +6,11 @@ import hosewright.desk.Books;
 import hosewright.fleet.FleetBudget;
 import hosewright.fleet.FleetBudget.Need;
 import hosewright.jobfile.JobFile;
+import hosewright.line.Bill;
 import hosewright.line.GoodsPlan;
 import hosewright.line.JobField;
 import hosewright.line.LinePlan;
-import hosewright.line.LinePlan.PlanItem;
+import hosewright.line.Unpriced;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
 import hosewright.quote.Customer;
@@ -89,7 +90,7 @@ final class FirstPurchase {
     LocalDate today = books.today();
     Terms terms = new Terms(catalogue, customer, today);
     CurrencyUnit currency = catalogue.currency().orElseThrow();
-    List<PlanItem> items =
+    List<Bill.Item> items =
         needs.stream()
             .map(need -> item(catalogue.item(need.item()).orElseThrow(), need.firstYear(), terms))
             .toList();
@@ -97,22 +98,21 @@ final class FirstPurchase {
         "%d sections of hose for the first year of a replacement budget."
             .formatted(needs.stream().mapToInt(Need::firstYear).sum()),
         items,
-        budget.unpriced().stream().map(FleetBudget.Unpriced::hose).toList(),
+        budget.unpriced().stream().map(lacking -> Unpriced.part(0, lacking.hose())).toList(),
         CAUTIONS,
         today,
         currency);
   }
 
-  private static PlanItem item(Item item, int quantity, Terms terms) {
+  private static Bill.Item item(Item item, int quantity, Terms terms) {
     Money unit = terms.unitPrice(item, quantity).orElseThrow();
-    return new PlanItem(
+    return new Bill.Item(
         item.number(),
         item.description(),
         quantity,
         0,
         item.unit().word(),
         Optional.of(unit),
-        Optional.of(unit.multipliedBy(quantity)),
         item.weightLb() * quantity);
   }
 }

@@ -50,11 +50,12 @@ public final class CompareSizes {
 
     static Size of(LinePlan plan) {
       var h = plan.hydraulics();
+      LinePlan.HoseChoice hose = plan.hose().orElseThrow();
       return new Size(
-          plan.sizeIn(),
-          plan.couplingSizeIn(),
-          plan.hoseSeries(),
-          plan.lines(),
+          hose.sizeIn(),
+          hose.couplingSizeIn(),
+          hose.series(),
+          hose.lines(),
           plan.feasible(),
           plan.limitedBy(),
           h.frictionLossPsi(),

@@ -1,8 +1,11 @@
 package hosewright.desk.line;
 
 import hosewright.line.Job;
+import hosewright.line.Layout;
+import hosewright.line.Leg;
 import hosewright.line.LinePlan;
 import hosewright.line.Planner;
+import hosewright.line.SectionCount;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
@@ -53,16 +56,13 @@ public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
     least(plan, all, p -> p.hydraulics().requiredSourcePsi(), "pressure", bestIn);
     least(plan, all, p -> p.hydraulics().chargedWeightLb(), "weight", bestIn);
     least(plan, all, TradeOffs::sections, "coupling", bestIn);
+    LinePlan.HoseChoice hose = plan.hose().orElseThrow();
     return new Row(
-        plan.sizeIn(),
-        plan.couplingSizeIn(),
-        plan.hoseSeries(),
-        plan.lines(),
-        laid(plan.sections())
-            + plan.layout()
-                .attackLines()
-                .map(a -> "; " + plain(a.sizeIn()) + " in: " + laid(a.sections()))
-                .orElse(""),
+        hose.sizeIn(),
+        hose.couplingSizeIn(),
+        hose.series(),
+        hose.lines(),
+        laid(plan.layout()),
         plan.total(),
         plan.hydraulics().requiredSourcePsi(),
         plan.hydraulics().deliveredPsi(),
@@ -84,14 +84,24 @@ public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
     }
   }
 
-  private static String laid(List<LinePlan.SectionCount> sections) {
+  /** Sections of each leg; the first leg's size has a column of its own. */
+  private static String laid(Layout layout) {
+    List<String> legs = new ArrayList<>();
+    for (Leg leg : layout.hoseLegs()) {
+      String size = legs.isEmpty() ? "" : plain(leg.hose().orElseThrow().sizeIn()) + " in: ";
+      legs.add(size + laid(leg.sectionCounts()));
+    }
+    return String.join("; ", legs);
+  }
+
+  private static String laid(List<SectionCount> sections) {
     return sections.stream()
         .map(s -> s.count() + " x " + plain(s.lengthFt()) + " ft")
         .collect(Collectors.joining(" + "));
   }
 
   private static int sections(LinePlan plan) {
-    return plan.sectionsInAll();
+    return plan.layout().sectionsInAll();
   }
 
   private static String plain(double number) {

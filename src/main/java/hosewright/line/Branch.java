@@ -7,19 +7,19 @@ import java.util.Optional;
 import java.util.function.DoublePredicate;
 
 /**
- * A frame with everything that is left to choose in it.
+ * A topology with everything that is left to choose in it.
  *
  * @param stretches where each gap lies
  * @param bridges over each gap
  * @param known how many of the bridges over each gap are weighed
  * @param lays of each leg
- * @param leastCost no plan in this frame costs less
+ * @param leastCost no plan in this topology costs less
  * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
  *     part that must stand in the line is rated too low
  */
-record Opened(
-    Frame frame,
-    List<Frame.Stretch> stretches,
+record Branch(
+    Topology topology,
+    List<Topology.Stretch> stretches,
     List<GapBridges> bridges,
     List<Integer> known,
     List<LegLays> lays,
@@ -33,9 +33,9 @@ record Opened(
    * @param fixedCost least cost of the parts that must stand in the line, and of what is asked for
    *     besides it
    */
-  static Opened of(
-      Frame frame,
-      List<Frame.Stretch> stretches,
+  static Branch of(
+      Topology topology,
+      List<Topology.Stretch> stretches,
       List<GapBridges> bridges,
       List<LegLays> lays,
       double fixedCost,
@@ -49,7 +49,7 @@ record Opened(
     for (GapBridges gap : bridges) {
       leastCost += gap.leastCost();
     }
-    return new Opened(frame, stretches, bridges, known, lays, leastCost, budget, hopeless);
+    return new Branch(topology, stretches, bridges, known, lays, leastCost, budget, hopeless);
   }
 
   /** Least loss of all lays from a leg on, psi. */
@@ -89,11 +89,11 @@ record Opened(
   }
 
   /**
-   * The frame with more bridges, where one not yet weighed could still win.
+   * The topology with more bridges, where one not yet weighed could still win.
    *
    * @param cannotBeat tells whether a least cost is too much already
    */
-  Optional<Opened> grown(DoublePredicate cannotBeat) {
+  Optional<Branch> grown(DoublePredicate cannotBeat) {
     List<Integer> more = new ArrayList<>(known);
     for (int i = 0; i < bridges.size(); i++) {
       List<Choice<List<Placed>>> choices = choices(i);
@@ -106,7 +106,14 @@ record Opened(
     return more.equals(known)
         ? Optional.empty()
         : Optional.of(
-            new Opened(
-                frame, stretches, bridges, List.copyOf(more), lays, leastCost, budget, hopeless));
+            new Branch(
+                topology,
+                stretches,
+                bridges,
+                List.copyOf(more),
+                lays,
+                leastCost,
+                budget,
+                hopeless));
   }
 }

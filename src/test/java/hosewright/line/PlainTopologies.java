@@ -10,33 +10,33 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Every choice of hose, direction, wye, siamese and valves, taken the plain way. */
-final class PlainFrames {
+final class PlainTopologies {
   private final Job job;
   private final Catalogue catalogue;
   private final NetPrice prices;
   private final Eligibility eligibility;
 
-  PlainFrames(Job job, Catalogue catalogue, NetPrice prices) {
+  PlainTopologies(Job job, Catalogue catalogue, NetPrice prices) {
     this.job = job;
     this.catalogue = catalogue;
     this.prices = prices;
     this.eligibility = new Eligibility(job, prices);
   }
 
-  List<Frame> all() {
-    List<Frame> frames = new ArrayList<>();
+  List<Topology> all() {
+    List<Topology> topologies = new ArrayList<>();
     for (HoseLine hose : new HoseLines(job, catalogue, prices).withEverySection()) {
       for (List<Bridge.Link> atSource : devices(Asked::atSource, 0)) {
-        for (List<Leg.Midway> midway : midway(hose)) {
+        for (List<LegShape.Midway> midway : midway(hose)) {
           for (List<Bridge.Link> atAppliance : devices(Asked::atAppliance, 0)) {
             for (boolean reversed : new boolean[] {false, true}) {
-              addFrames(hose, reversed, atSource, midway, atAppliance, frames);
+              addTopologies(hose, reversed, atSource, midway, atAppliance, topologies);
             }
           }
         }
       }
     }
-    return frames;
+    return topologies;
   }
 
   /**
@@ -75,14 +75,14 @@ final class PlainFrames {
   }
 
   /** Each choice of valves at the stations asked for. */
-  private List<List<Leg.Midway>> midway(HoseLine hose) {
-    List<List<Leg.Midway>> chosen = List.of(List.of());
+  private List<List<LegShape.Midway>> midway(HoseLine hose) {
+    List<List<LegShape.Midway>> chosen = List.of(List.of());
     for (double stationFt : job.stationsFt()) {
-      List<List<Leg.Midway>> more = new ArrayList<>();
-      for (List<Leg.Midway> before : chosen) {
+      List<List<LegShape.Midway>> more = new ArrayList<>();
+      for (List<LegShape.Midway> before : chosen) {
         for (List<Bridge.Link> parts :
             devices(asked -> asked.isAt(stationFt), hose.inlet().sizeIn())) {
-          more.add(and(before, new Leg.Midway(stationFt, parts)));
+          more.add(and(before, new LegShape.Midway(stationFt, parts)));
         }
       }
       chosen = more;
@@ -95,45 +95,45 @@ final class PlainFrames {
   }
 
   /** The small shops have wyes and siameses for two lines: their like ends are known by place. */
-  private void addFrames(
+  private void addTopologies(
       HoseLine hose,
       boolean reversed,
       List<Bridge.Link> atSource,
-      List<Leg.Midway> midway,
+      List<LegShape.Midway> midway,
       List<Bridge.Link> atAppliance,
-      List<Frame> frames) {
+      List<Topology> topologies) {
     double neededFt = job.run().neededFt();
     if (job.attack().isPresent()) {
       Job.Attack attack = job.attack().get();
       Job ofAttack = job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn()));
       double attackFt = attack.lengthFt() * (1 + job.run().slack());
       for (Item wye : usable(ItemKind.WYE)) {
-        Leg supply = new Leg(hose, reversed, 1, neededFt, midway, List.of(asWye(wye)), 1);
+        LegShape supply = new LegShape(hose, reversed, 1, neededFt, midway, List.of(asWye(wye)), 1);
         for (HoseLine other : new HoseLines(ofAttack, catalogue, prices).withEverySection()) {
           for (boolean turned : new boolean[] {false, true}) {
-            Leg branch = new Leg(other, turned, 2, attackFt, List.of(), atAppliance, 2);
-            frames.add(new Frame(1, atSource, List.of(supply, branch)));
+            LegShape branch = new LegShape(other, turned, 2, attackFt, List.of(), atAppliance, 2);
+            topologies.add(new Topology(1, atSource, List.of(supply, branch)));
           }
         }
       }
       return;
     }
     if (job.wishes().lines().orElse(1) == 1) {
-      Leg leg = new Leg(hose, reversed, 1, neededFt, midway, atAppliance, 1);
-      frames.add(new Frame(1, atSource, List.of(leg)));
+      LegShape leg = new LegShape(hose, reversed, 1, neededFt, midway, atAppliance, 1);
+      topologies.add(new Topology(1, atSource, List.of(leg)));
       return;
     }
     for (Item siamese : usable(ItemKind.SIAMESE)) {
       List<Bridge.Link> after = new ArrayList<>();
       after.add(new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2)));
       after.addAll(atAppliance);
-      Leg leg = new Leg(hose, reversed, 2, neededFt, midway, after, 1);
+      LegShape leg = new LegShape(hose, reversed, 2, neededFt, midway, after, 1);
       if (job.network().outlets() == 2) {
-        frames.add(new Frame(2, atSource, List.of(leg)));
+        topologies.add(new Topology(2, atSource, List.of(leg)));
         continue;
       }
       for (Item wye : usable(ItemKind.WYE)) {
-        frames.add(new Frame(1, and(atSource, asWye(wye)), List.of(leg)));
+        topologies.add(new Topology(1, and(atSource, asWye(wye)), List.of(leg)));
       }
     }
   }

@@ -9,20 +9,20 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** Every frame for a number of lines side by side, over given hose lines. */
-final class Frames {
+/** Every topology for a number of lines side by side, over given hose lines. */
+final class Topologies {
   private final Dividers dividers;
   private final List<List<Bridge.Link>> atSource;
   private final List<List<Bridge.Link>> atAppliance;
   private final Accessories accessories;
-  private final Map<Double, List<List<Leg.Midway>>> midway = new HashMap<>();
+  private final Map<Double, List<List<LegShape.Midway>>> midway = new HashMap<>();
   private final List<HoseLine> attackHoses;
   private final Job job;
 
   /**
    * @param attackHoses what attack lines may be laid with; empty where none are asked for
    */
-  Frames(
+  Topologies(
       Job job,
       Catalogue catalogue,
       Eligibility eligibility,
@@ -73,8 +73,8 @@ final class Frames {
    * The same for devices at stations along the hose; those of one station stand together. None is
    * narrower than the couplings it stands between, where one so wide is sold.
    */
-  private List<List<Leg.Midway>> midway(double couplingSizeIn) {
-    List<List<Leg.Midway>> chosen = List.of(List.of());
+  private List<List<LegShape.Midway>> midway(double couplingSizeIn) {
+    List<List<LegShape.Midway>> chosen = List.of(List.of());
     for (double stationFt : job.stationsFt()) {
       List<List<Bridge.Link>> here =
           devices(asked -> asked.isAt(stationFt), couplingSizeIn).stream()
@@ -85,7 +85,8 @@ final class Frames {
             chosen.stream()
                 .flatMap(
                     before ->
-                        here.stream().map(parts -> with(before, new Leg.Midway(stationFt, parts))))
+                        here.stream()
+                            .map(parts -> with(before, new LegShape.Midway(stationFt, parts))))
                 .toList();
       }
     }
@@ -97,75 +98,77 @@ final class Frames {
   }
 
   /**
-   * Every frame.
+   * Every topology.
    *
    * @param hoses what the line that starts at the source may be laid with
    * @param lines side by side from the source; as many as the job has outlets, if it has several
    */
-  List<Frame> of(List<HoseLine> hoses, int lines) {
-    List<Frame> frames = new ArrayList<>();
+  List<Topology> of(List<HoseLine> hoses, int lines) {
+    List<Topology> topologies = new ArrayList<>();
     for (HoseLine hose : hoses) {
       for (List<Bridge.Link> before : atSource) {
-        for (List<Leg.Midway> stations :
+        for (List<LegShape.Midway> stations :
             midway.computeIfAbsent(hose.couplingSizeIn(), this::midway)) {
-          addFrames(hose, lines, before, stations, frames);
+          addTopologies(hose, lines, before, stations, topologies);
         }
       }
     }
-    return frames;
+    return topologies;
   }
 
-  private void addFrames(
+  private void addTopologies(
       HoseLine hose,
       int lines,
       List<Bridge.Link> before,
-      List<Leg.Midway> stations,
-      List<Frame> frames) {
+      List<LegShape.Midway> stations,
+      List<Topology> topologies) {
     double neededFt = job.run().neededFt();
     if (job.attack().isPresent()) {
       int count = job.attack().get().lines();
       for (Bridge.Link wye : dividers.wyes(count)) {
-        Leg supply = new Leg(hose, false, 1, neededFt, stations, List.of(wye), 1);
-        addAttacks(before, supply, count, frames);
+        LegShape supply = new LegShape(hose, false, 1, neededFt, stations, List.of(wye), 1);
+        addAttacks(before, supply, count, topologies);
       }
       return;
     }
     for (List<Bridge.Link> after : atAppliance) {
       if (lines == 1) {
-        add(1, before, new Leg(hose, false, 1, neededFt, stations, after, 1), frames);
+        add(1, before, new LegShape(hose, false, 1, neededFt, stations, after, 1), topologies);
         continue;
       }
       for (Bridge.Link siamese : dividers.siameses(lines)) {
         List<Bridge.Link> behind = Stream.concat(Stream.of(siamese), after.stream()).toList();
-        Leg leg = new Leg(hose, false, lines, neededFt, stations, behind, 1);
+        LegShape leg = new LegShape(hose, false, lines, neededFt, stations, behind, 1);
         if (job.outlets() > 1) {
-          add(lines, before, leg, frames);
+          add(lines, before, leg, topologies);
         } else {
-          dividers.wyes(lines).forEach(wye -> add(1, with(before, wye), leg, frames));
+          dividers.wyes(lines).forEach(wye -> add(1, with(before, wye), leg, topologies));
         }
       }
     }
   }
 
-  private void addAttacks(List<Bridge.Link> before, Leg supply, int count, List<Frame> frames) {
+  private void addAttacks(
+      List<Bridge.Link> before, LegShape supply, int count, List<Topology> topologies) {
     double neededFt = job.attack().orElseThrow().neededFt(job.run().slack());
     for (HoseLine hose : attackHoses) {
       for (List<Bridge.Link> after : atAppliance) {
-        Leg attack = new Leg(hose, false, count, neededFt, List.of(), after, count);
-        for (Leg from : bothWays(supply)) {
-          for (Leg to : bothWays(attack)) {
-            frames.add(new Frame(1, before, List.of(from, to)));
+        LegShape attack = new LegShape(hose, false, count, neededFt, List.of(), after, count);
+        for (LegShape from : bothWays(supply)) {
+          for (LegShape to : bothWays(attack)) {
+            topologies.add(new Topology(1, before, List.of(from, to)));
           }
         }
       }
     }
   }
 
-  private static void add(int outlets, List<Bridge.Link> before, Leg leg, List<Frame> frames) {
-    bothWays(leg).forEach(way -> frames.add(new Frame(outlets, before, List.of(way))));
+  private static void add(
+      int outlets, List<Bridge.Link> before, LegShape leg, List<Topology> topologies) {
+    bothWays(leg).forEach(way -> topologies.add(new Topology(outlets, before, List.of(way))));
   }
 
-  private static List<Leg> bothWays(Leg leg) {
+  private static List<LegShape> bothWays(LegShape leg) {
     return leg.hose().isGendered() ? List.of(leg, leg.turned()) : List.of(leg);
   }
 }

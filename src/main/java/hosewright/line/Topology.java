@@ -15,20 +15,20 @@ import java.util.List;
  * @param legs the stretches of hose from the source on: one, or the supply line and the attack
  *     lines behind its wye
  */
-record Frame(int outlets, List<Bridge.Link> before, List<Leg> legs) {
+record Topology(int outlets, List<Bridge.Link> before, List<LegShape> legs) {
 
-  Frame {
+  Topology {
     before = List.copyOf(before);
     legs = List.copyOf(legs);
   }
 
   /** The leg that starts at the source. */
-  Leg supply() {
+  LegShape supply() {
     return legs.get(0);
   }
 
   /** The leg that ends at the appliance. */
-  Leg last() {
+  LegShape last() {
     return legs.get(legs.size() - 1);
   }
 
@@ -61,7 +61,7 @@ record Frame(int outlets, List<Bridge.Link> before, List<Leg> legs) {
     List<Fixed> parts = new ArrayList<>();
     before.forEach(part -> parts.add(new Fixed(part, outlets, Stretch.BEFORE_HOSE)));
     for (int i = 0; i < legs.size(); i++) {
-      Leg leg = legs.get(i);
+      LegShape leg = legs.get(i);
       Stretch behind = behind(i);
       leg.midway().stream()
           .flatMap(midway -> midway.parts().stream())
@@ -94,11 +94,11 @@ record Frame(int outlets, List<Bridge.Link> before, List<Leg> legs) {
       pipe = false;
     }
     for (int i = 0; i < legs.size(); i++) {
-      Leg leg = legs.get(i);
+      LegShape leg = legs.get(i);
       Stretch into = i == 0 ? Stretch.BEFORE_HOSE : Stretch.BETWEEN;
       int lines = Math.max(sideBySide, leg.lines());
       gaps.add(new Gap(open, leg.inlet(), pipe, false, lines, into));
-      for (Leg.Midway midway : leg.midway()) {
+      for (LegShape.Midway midway : leg.midway()) {
         open = leg.outlet();
         for (Bridge.Link part : midway.parts()) {
           gaps.add(new Gap(open, part.upstream(), false, false, leg.lines(), Stretch.BETWEEN));

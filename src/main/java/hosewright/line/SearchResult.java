@@ -18,7 +18,7 @@ import org.joda.money.CurrencyUnit;
  *
  * @param groups the plans of each kind of hose, best first; the kind with the best plan first
  */
-record Finding(List<List<Evaluated>> groups, SearchTally tally) {
+record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
 
   /** The plan to offer; empty when no hose may be laid as the job wishes. */
   Optional<Evaluated> best() {
@@ -69,7 +69,7 @@ record Finding(List<List<Evaluated>> groups, SearchTally tally) {
    *
    * @param places how many plans of each kind are wanted that buy different goods
    */
-  static <K extends Comparable<K>> Finding of(
+  static <K extends Comparable<K>> SearchResult of(
       Job job,
       Catalogue catalogue,
       NetPrice prices,
@@ -95,7 +95,7 @@ record Finding(List<List<Evaluated>> groups, SearchTally tally) {
     }
     List<List<Evaluated>> groups = new ArrayList<>(byKind.values());
     groups.sort(Comparator.comparing(plans -> plans.get(0), Standing.BEST_FIRST));
-    return new Finding(List.copyOf(groups), tally);
+    return new SearchResult(List.copyOf(groups), tally);
   }
 
   /** Whether more lines side by side are not to be looked at. */

@@ -1,0 +1,37 @@
+package hosewright.quote;
+
+import hosewright.line.Bill;
+import hosewright.quote.Quote.QuoteLine;
+import java.util.List;
+import java.util.Locale;
+
+/** Where the quantities of a quote, changed by hand, part ways with what its plan is drawn for. */
+public final class Departures {
+  private Departures() {}
+
+  /** A sentence for each item that is sold in another number than the plan buys. */
+  public static List<String> of(Quote quote) {
+    return quote.plan().items().stream()
+        .filter(item -> item.unitPrice().isPresent())
+        .filter(item -> sold(quote, item.item()) != item.quantity())
+        .map(item -> sentence(quote, item))
+        .toList();
+  }
+
+  private static String sentence(Quote quote, Bill.Item item) {
+    return String.format(
+        Locale.ROOT,
+        "%s: %d sold, %d planned; drawing, joints and the list to assemble show the plan.",
+        item.item(),
+        sold(quote, item.item()),
+        item.quantity());
+  }
+
+  /** How many of an item the lines of a quote sell. */
+  public static int sold(Quote quote, String item) {
+    return quote.lines().stream()
+        .filter(line -> line.item().equals(item))
+        .mapToInt(QuoteLine::quantity)
+        .sum();
+  }
+}
