@@ -9,13 +9,13 @@ import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
+import hosewright.line.Offer;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +45,7 @@ final class JobAnswers {
             .completingFiles());
     for (JobField field : JobField.values()) {
       options.add(
-          field == JobField.CUSTOMER
+          field.offer() == Offer.CUSTOMERS
               ? option(field).completing(() -> CatalogueChoice.customers(books))
               : option(field));
     }
@@ -54,8 +54,8 @@ final class JobAnswers {
 
   /** The options of a command that changes a job already quoted: its buyer and day stay. */
   static OptionSpec[] changes() {
-    return Arrays.stream(JobField.values())
-        .filter(JobAnswers::changeable)
+    return JobField.values().stream()
+        .filter(field -> !field.stays())
         .map(JobAnswers::option)
         .toArray(OptionSpec[]::new);
   }
@@ -71,34 +71,27 @@ final class JobAnswers {
   static Map<JobField, String> changed(Invocation in) {
     Map<JobField, String> answers = new TreeMap<>();
     for (JobField field : JobField.values()) {
-      if (changeable(field)) {
+      if (!field.stays()) {
         in.value(field.word()).ifPresent(value -> answers.put(field, value));
       }
     }
     return answers;
   }
 
-  private static boolean changeable(JobField field) {
-    return field != JobField.CUSTOMER && field != JobField.DATE;
-  }
-
   private static OptionSpec option(JobField field) {
+    if (field.isFlag()) {
+      return OptionSpec.flag(field.word(), field.meaning());
+    }
     OptionSpec option =
         OptionSpec.value(
-            field.word(), field.placeholder(), field.meaning() + ", such as " + field.example());
-    return switch (field) {
-      case FROM, TO -> option.completing(JointCheckCommand::ends);
-      case HOSE_THREAD ->
-          option.completing(() -> Families.all().stream().map(Family::code).toList());
-      case USE -> option.completing("fire", "water", "drinking").withDefaultSaid("water");
-      case FLUID -> option.withDefaultSaid("water");
-      case SIZE -> option.completingList(() -> USUAL_SIZES);
+                field.word(), field.placeholder(), field.meaning() + ", such as " + field.example())
+            .withDefaultSaid(field.whenOpen().said());
+    return switch (field.offer()) {
+      case SOURCES, APPLIANCES -> option.completing(JointCheckCommand::ends);
+      case FAMILIES -> option.completing(() -> Families.all().stream().map(Family::code).toList());
+      case SIZES -> option.completingList(() -> USUAL_SIZES);
       case ACCESSORIES -> option.completingList(JobAnswers::accessories);
-      case STOCK_ONLY -> OptionSpec.flag(field.word(), field.meaning());
-      case SLACK -> option.withDefaultSaid("5 %");
-      case RISE -> option.withDefaultSaid("on the level");
-      case DATE -> option.withDefaultSaid("today");
-      default -> option;
+      case NOTHING, CUSTOMERS, DISTRICTS -> option.completing(() -> field.choices());
     };
   }
 
@@ -121,14 +114,14 @@ final class JobAnswers {
               known.draft());
       return new Interview(in.asker().get(), desk, forQuote).answers();
     }
-    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    Map<JobField, String> answers = new TreeMap<>();
     in.value("job")
         .ifPresent(
             file ->
                 answers.putAll(
                     JobFile.read(NamedPath.of("job", file, "the name of a job file")).answers()));
     for (JobField field : JobField.values()) {
-      if (field == JobField.STOCK_ONLY) {
+      if (field.isFlag()) {
         if (in.flag(field.word())) {
           answers.put(field, "yes");
         }

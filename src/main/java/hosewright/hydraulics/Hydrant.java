@@ -21,8 +21,11 @@ import java.util.List;
 public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, double hydrantLossPsi)
     implements Supply {
 
-  /** No main is drawn down further: NFPA 291, 4.2.1 and 4.2.2 (20 psi). */
-  public static final double LEAST_MAIN_PSI = 20;
+  /** No main is drawn down further. */
+  public static final double LEAST_MAIN_PSI = StatedLimit.named("hydrant residual");
+
+  /** A test that draws the main down by less of its static pressure tells nothing. */
+  private static final double TEST_DROP = StatedLimit.named("hydrant test drop");
 
   private static final double EXPONENT = 0.54;
 
@@ -84,9 +87,9 @@ public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, do
     return atFlowGpm * Math.pow((staticPsi - mainPsi) / (staticPsi - residualPsi), EXPONENT);
   }
 
-  /** Whether the test drew the main down by 10 % of static, the least that tells anything. */
+  /** Whether the test drew the main down far enough to tell anything. */
   public boolean testDrewEnough() {
-    return staticPsi - residualPsi >= 0.1 * staticPsi;
+    return staticPsi - residualPsi >= TEST_DROP * staticPsi;
   }
 
   @Override

@@ -9,8 +9,8 @@ package hosewright.hydraulics;
  */
 public record RelayPump(String name, Supply boost) implements LineElement {
 
-  /** Least intake pressure a relay pump is run at, psi (Lewis County Fire District 13). */
-  public static final double LEAST_INTAKE_PSI = 20;
+  /** Least intake pressure a relay pump is run at, psi. */
+  public static final double LEAST_INTAKE_PSI = StatedLimit.named("relay intake");
 
   @Override
   public Kind kind() {

@@ -4,6 +4,7 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.line.JobField;
+import hosewright.line.Offer;
 import hosewright.thread.End;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
 /** Answers that lie near, drawn from the catalogue, the families and the books. */
 final class Choices {
   private static final int MOST = 6;
+  private static final int MOST_CUSTOMERS = 9;
 
   private static final List<ItemKind> USUAL_ACCESSORIES =
       List.of(
@@ -41,17 +43,17 @@ final class Choices {
   /** At most as many as there are letters to pick them by; empty where anything may be said. */
   List<String> of(JobField field) {
     List<String> all =
-        switch (field) {
-          case FROM -> ends(Choices::source);
-          case TO -> ends(Choices::appliance);
-          case USE -> List.of("water", "fire", "drinking");
-          case SIZE, ATTACK_SIZE -> sizes();
+        switch (field.offer()) {
+          case SOURCES -> ends(Choices::source);
+          case APPLIANCES -> ends(Choices::appliance);
+          case SIZES -> sizes();
+          case FAMILIES -> Families.all().stream().map(Family::code).toList();
           case ACCESSORIES -> accessories();
-          case CUSTOMER -> desk.customers();
-          case DISTRICT -> desk.districts();
-          default -> List.of();
+          case CUSTOMERS -> desk.customers();
+          case DISTRICTS -> desk.districts();
+          case NOTHING -> field.choices();
         };
-    return all.stream().limit(field == JobField.CUSTOMER ? 9 : MOST).toList();
+    return all.stream().limit(field.offer() == Offer.CUSTOMERS ? MOST_CUSTOMERS : MOST).toList();
   }
 
   /** The threads and couplings that most adapters and hoses of the catalogue have. */

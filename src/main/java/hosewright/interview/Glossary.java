@@ -1,6 +1,7 @@
 package hosewright.interview;
 
 import hosewright.csv.ReferenceTable;
+import hosewright.line.JobField;
 import hosewright.problem.Nearest;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
@@ -30,9 +31,18 @@ final class Glossary {
     Optional<Entry> entry =
         ENTRIES.stream().filter(e -> e.word().equalsIgnoreCase(wanted)).findFirst();
     if (entry.isPresent()) {
-      return entry.get().word() + ": " + entry.get().meaning();
+      return entry.get().word() + ": " + withUsual(entry.get().meaning());
     }
     return Families.find(wanted).map(Glossary::family).orElseGet(() -> unknown(wanted));
+  }
+
+  /** A job's word in braces stands for the answer that is usual. */
+  private static String withUsual(String meaning) {
+    String said = meaning;
+    for (JobField field : JobField.values()) {
+      said = said.replace("{" + field.word() + "}", field.whenOpen().usual().orElse(""));
+    }
+    return said;
   }
 
   private static String family(Family family) {

@@ -3,6 +3,7 @@ package hosewright.interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
+import hosewright.line.Offer;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -13,13 +14,13 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.EnumMap;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Asks a person for a job, one question at a time, and shows what the answers come to.
@@ -37,8 +38,8 @@ public final class Interview {
   private final Questions questions;
   private final Choices choices;
   private final Sketch sketch;
-  private final Map<JobField, String> answers = new EnumMap<>(JobField.class);
-  private final Set<JobField> passed = EnumSet.noneOf(JobField.class);
+  private final Map<JobField, String> answers = new TreeMap<>();
+  private final Set<JobField> passed = new HashSet<>();
   private final Deque<JobField> asked = new ArrayDeque<>();
 
   /**
@@ -108,7 +109,7 @@ public final class Interview {
   private void askAll() throws BrokenOff {
     Optional<JobField> back = Optional.empty();
     while (true) {
-      Optional<Question> next = back.map(questions::of).or(() -> questions.next(answers, passed));
+      Optional<JobField> next = back.or(() -> questions.next(answers, passed));
       if (next.isEmpty()) {
         return;
       }
@@ -117,11 +118,10 @@ public final class Interview {
   }
 
   /** Asks one question until it is answered or left open; gives the question to go back to. */
-  private Optional<JobField> ask(Question question) throws BrokenOff {
-    JobField field = question.field();
+  private Optional<JobField> ask(JobField field) throws BrokenOff {
     List<String> offered = choices.of(field);
-    String prompt = prompt(question);
-    show(question, offered);
+    String prompt = prompt(field);
+    show(field, offered);
     while (true) {
       String text = ask(prompt, offered.isEmpty() ? List.of(field.example()) : offered);
       if (text.startsWith("?")) {
@@ -129,7 +129,7 @@ public final class Interview {
       } else if (text.equals("<")) {
         return Optional.of(asked.isEmpty() ? field : asked.removeLast());
       } else if (text.isEmpty()
-          && (answers.containsKey(field) || !question.needed().test(answers))) {
+          && (answers.containsKey(field) || !questions.needed(field, answers))) {
         passed.add(field);
         asked.addLast(field);
         return Optional.empty();
@@ -142,20 +142,19 @@ public final class Interview {
     }
   }
 
-  private void show(Question question, List<String> offered) {
+  private void show(JobField field, List<String> offered) {
     asker.say("");
-    asker.say(question.asks());
+    asker.say(field.asking().question());
     for (int i = 0; i < offered.size(); i++) {
       asker.say("  " + letter(i) + ") " + offered.get(i));
     }
   }
 
-  private String prompt(Question question) {
-    JobField field = question.field();
+  private String prompt(JobField field) {
     String before = answers.getOrDefault(field, "");
     return field.word()
         + (before.isEmpty() ? "" : " [" + before + "]")
-        + (before.isEmpty() && !question.needed().test(answers) ? " (may stay open)" : "")
+        + (before.isEmpty() && !questions.needed(field, answers) ? " (may stay open)" : "")
         + ": ";
   }
 
@@ -185,7 +184,7 @@ public final class Interview {
 
   private boolean take(JobField field, String answer) {
     List<Problem> problems = JobForm.problemsOf(field, answer);
-    if (field == JobField.CUSTOMER && !desk.customers().contains(answer)) {
+    if (field.offer() == Offer.CUSTOMERS && !desk.customers().contains(answer)) {
       problems =
           List.of(
               new Problem(

@@ -9,7 +9,6 @@ import hosewright.line.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -26,7 +25,7 @@ final class Sketch {
   /** What stands so far; empty before there is anything to say. */
   String of(Map<JobField, String> answers) {
     boolean whole =
-        Arrays.stream(JobField.values()).filter(JobField::required).allMatch(answers::containsKey);
+        JobField.values().stream().filter(JobField::required).allMatch(answers::containsKey);
     if (whole) {
       try {
         return planned(planner.apply(JobForm.read(answers)));

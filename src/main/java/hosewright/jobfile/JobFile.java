@@ -15,9 +15,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -113,7 +113,7 @@ public final class JobFile {
   }
 
   private static Map<JobField, String> answers(MappingNode mapping) {
-    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    Map<JobField, String> answers = new TreeMap<>();
     List<Problem> problems = new ArrayList<>();
     for (NodeTuple entry : mapping.getValue()) {
       String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";

@@ -1,51 +1,55 @@
 package hosewright.line;
 
-import java.util.LinkedHashMap;
-import java.util.List;
+import hosewright.line.PlanFacts.Planned;
+import java.math.BigDecimal;
+import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Set;
 
-/** The figures of a plan that stand in its cautions, by the words in braces they replace. */
+/** What may stand in the braces of a caution: figures of its plan, and answers of its job. */
 final class CautionFigures {
-  private final Map<String, String> figures = new LinkedHashMap<>();
+  private static final Map<String, String> UNITS =
+      Map.of("LENGTH", "ft", "FLOW", "gpm", "PRESSURE", "psi", "TEMPERATURE", "°F", "WEIGHT", "lb");
+  private static final String NEAR = "near limits";
+  private static final String RATIO = "design ratio";
 
-  CautionFigures(Job job, Evaluated plan, List<Check> checks) {
-    Hydraulics hydraulics = plan.hydraulics();
-    figures.put("{near}", String.join(", ", NearLimits.of(job, checks)));
-    figures.put("{water}", Checks.text("%.0f gal", waterGal(job, plan)));
-    figures.put("{surge}", Checks.text("%.0f psi", hydraulics.surgeHighPsi()));
-    figures.put("{reaction}", Checks.text("%.0f lbf", hydraulics.reactionLbf().orElse(0.0)));
-    double workingPsi = workingPsi(job, plan).orElse(0);
-    double ratio =
-        workingPsi <= Limit.DESIGN_RATIO_PSI.value()
-            ? Limit.DESIGN_RATIO_LOW.value()
-            : Limit.DESIGN_RATIO_HIGH.value();
-    figures.put("{working}", Checks.text("%.0f psi", workingPsi));
-    figures.put("{ratio}", Checks.text("%.0f", ratio));
-    figures.put("{burst}", Checks.text("%.0f psi", workingPsi * ratio));
+  private CautionFigures() {}
+
+  static Set<String> names() {
+    Set<String> names = new LinkedHashSet<>(PlanFacts.figures().keySet());
+    names.add(NEAR);
+    names.add(RATIO);
+    names.addAll(JobField.words());
+    return names;
   }
 
-  /** Water in the line from the source to the appliance, or to every one behind a wye. */
-  private static double waterGal(Job job, Evaluated plan) {
-    List<LegFigures> legs = LegFigures.of(job, plan.assembly());
-    return legs.get(0).waterGal()
-        + legs.stream().skip(1).mapToDouble(LegFigures::allWaterGal).sum();
+  /** A figure of a plan as it stands in a sentence, and so does an answer. */
+  static String text(String name, Planned planned) {
+    return switch (name) {
+      case NEAR -> String.join(", ", NearLimits.of(planned.job(), planned.checks()));
+      case RATIO ->
+          Checks.text(
+              "%.0f",
+              PlanFacts.designRatio(
+                  PlanFacts.figures().get("working pressure").of().apply(planned).orElse(0)));
+      default ->
+          PlanFacts.figures().containsKey(name)
+              ? PlanFacts.figures().get(name).text(planned)
+              : answer(JobField.of(name).orElseThrow(), planned.job().answers());
+    };
   }
 
-  /** Whether the hose carries a working pressure at all. */
-  static boolean rated(Job job, Evaluated plan) {
-    return workingPsi(job, plan).orElse(0) > 0;
-  }
-
-  private static OptionalDouble workingPsi(Job job, Evaluated plan) {
-    return plan.assembly().hoseWorkingPsi(job.service().temperatureOrUsualF());
-  }
-
-  String putInto(String sentence) {
-    String whole = sentence;
-    for (Map.Entry<String, String> figure : figures.entrySet()) {
-      whole = whole.replace(figure.getKey(), figure.getValue());
-    }
-    return whole;
+  /** A measure in the unit that all sentences have, to be restated with them. */
+  private static String answer(JobField field, Answers answers) {
+    String unit = UNITS.getOrDefault(field.placeholder(), "");
+    return answers
+        .value(field)
+        .filter(value -> value instanceof Double && !unit.isEmpty())
+        .map(
+            value ->
+                new BigDecimal(Checks.text("%.1f", value)).stripTrailingZeros().toPlainString()
+                    + " "
+                    + unit)
+        .orElseGet(() -> answers.given(field) ? answers.text(field) : field.whenOpen().said());
   }
 }

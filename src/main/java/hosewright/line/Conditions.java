@@ -32,6 +32,16 @@ public record Conditions(
     owned = List.copyOf(owned);
   }
 
+  static Conditions read(Answers answers) {
+    return new Conditions(
+        answers.of(JobField.BUDGET),
+        answers.of(JobField.STOCK_ONLY).orElse(false),
+        answers.of(JobField.DELIVER_BY),
+        answers.of(JobField.SPARE_SECTIONS).orElse(0),
+        answers.number(JobField.SECTION_WEIGHT),
+        answers.of(JobField.OWNED).orElse(List.of()));
+  }
+
   Conditions fromAnyShelf(Optional<LocalDate> by) {
     return new Conditions(budget, false, by, spareSections, heaviestSectionLb, owned);
   }

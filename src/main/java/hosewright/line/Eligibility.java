@@ -11,7 +11,7 @@ final class Eligibility {
   /** NFPA 1961 is the standard on fire hose; it is carried on within NFPA 1960. */
   static final Set<String> FIRE_HOSE_STANDARDS = Set.of("NFPA 1961", "NFPA 1960");
 
-  private final Job.Service service;
+  private final Service service;
   private final NetPrice prices;
   private final Availability availability;
 

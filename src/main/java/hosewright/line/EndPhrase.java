@@ -14,11 +14,11 @@ import java.util.Optional;
  * Reads an end with a word of what carries it, as people say it at the counter: "2.5 NH male
  * hydrant", "1.5 NH nozzle".
  */
-final class EndPhrase {
+public final class EndPhrase {
   private EndPhrase() {}
 
   /** An end and what carries it. */
-  record Phrase<K>(End end, K kind) {}
+  public record Phrase<K>(End end, K kind) {}
 
   /** A source; outlets are male unless said otherwise. */
   static Phrase<SourceKind> source(String text) {

@@ -13,11 +13,9 @@ import java.util.Optional;
  * @param end an end that takes this gasket
  * @param fitted come fitted in parts that are bought, not charged again
  * @param bought must be added to parts that come without
- * @param spare for the bag: a tenth, and at least one of each kind (common practice, no source)
+ * @param spare for the bag: a share of all, and at least one of each kind
  */
 record GasketCount(End end, int fitted, int bought, int spare) {
-  private static final double SPARE_SHARE = 0.10;
-
   /**
    * Gaskets of a line, one for each gasketed end that a joint closes or a spare section has, kind
    * by kind.
@@ -66,7 +64,7 @@ record GasketCount(End end, int fitted, int bought, int spare) {
   }
 
   private static int spares(int gaskets) {
-    return Math.max(1, (int) Math.ceil(gaskets * SPARE_SHARE));
+    return Math.max(1, (int) Math.ceil(gaskets * Limit.SPARE_GASKETS_SHARE.value()));
   }
 
   private static final int FITTED = 0;

@@ -105,7 +105,7 @@ final class HoseLines {
   }
 
   private Optional<String> whyNot(Item item) {
-    Job.Wishes wishes = job.wishes();
+    Wishes wishes = job.wishes();
     HoseFacts hose = item.hose().orElseThrow();
     List<End> ends = item.ends();
     boolean forAttack =
@@ -207,7 +207,7 @@ final class HoseLines {
   }
 
   private boolean wished(HoseLine line) {
-    Job.Wishes wishes = job.wishes();
+    Wishes wishes = job.wishes();
     Optional<String> thread = wishes.hoseThread();
     return wishes.allows(line.sizeIn())
         && agrees(wishes.couplingSizeIn(), line.couplingSizeIn())

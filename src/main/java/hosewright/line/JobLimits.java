@@ -3,27 +3,19 @@ package hosewright.line;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** What must hold between the answers of a job that are each right by themselves. */
 final class JobLimits {
   private final Job job;
-  private final Function<JobField, Optional<String>> answers;
   private final List<Problem> problems = new ArrayList<>();
 
-  private JobLimits(Job job, Function<JobField, Optional<String>> answers) {
+  private JobLimits(Job job) {
     this.job = job;
-    this.answers = answers;
   }
 
-  /**
-   * Every answer that does not go with the others.
-   *
-   * @param answers the text that the job was read from
-   */
-  static List<Problem> problemsOf(Job job, Function<JobField, Optional<String>> answers) {
-    JobLimits limits = new JobLimits(job, answers);
+  /** Every answer that does not go with the others. */
+  static List<Problem> problemsOf(Job job) {
+    JobLimits limits = new JobLimits(job);
     limits.delivery();
     limits.rise();
     limits.stations();
@@ -58,6 +50,6 @@ final class JobLimits {
   }
 
   private void add(JobField field, String allowed) {
-    problems.add(new Problem(field.word(), answers.apply(field).orElse(""), allowed, ""));
+    problems.add(new Problem(field.word(), job.answers().text(field), allowed, ""));
   }
 }

@@ -21,7 +21,8 @@ import java.util.regex.Pattern;
 final class OwnedHoseForm {
   private static final String FORM =
       "sections such as '4 x 50 ft 2.5 NH', with '1.75 in' before the couplings where the hose is"
-          + " of another size, and 'tested 250 psi', 'marked fire' or 'marked drinking' where known";
+          + " of another size, and 'tested 250 psi', 'marked fire' or 'marked drinking' where"
+          + " known";
 
   /** No more than this of one length is a slip of the finger. */
   private static final int MOST_ALIKE = 1_000;
@@ -59,7 +60,7 @@ final class OwnedHoseForm {
     }
     int count = Integer.parseInt(matcher.group(1));
     if (count < 1 || count > MOST_ALIKE) {
-      throw JobForm.refusal(field, entry, "1 to " + MOST_ALIKE + " sections of a length", "");
+      throw AnswerReading.refusal(field, entry, "1 to " + MOST_ALIKE + " sections of a length", "");
     }
     double lengthFt = Measures.lengthFt(field, matcher.group(2));
     String rest = matcher.group(3);
@@ -122,6 +123,6 @@ final class OwnedHoseForm {
   }
 
   private BadInputException refused(String entry) {
-    return JobForm.refusal(field, entry, FORM, JobField.OWNED.example());
+    return AnswerReading.refusal(field, entry, FORM, JobField.OWNED.example());
   }
 }

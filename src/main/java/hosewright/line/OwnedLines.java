@@ -43,7 +43,7 @@ final class OwnedLines {
 
   /** What the buyer has and the wishes allow, sections that couple to each other together. */
   private List<List<OwnedHose>> alike() {
-    Job.Wishes wishes = job.wishes();
+    Wishes wishes = job.wishes();
     List<List<OwnedHose>> groups = new ArrayList<>();
     for (OwnedHose owned : job.conditions().owned()) {
       boolean wished =

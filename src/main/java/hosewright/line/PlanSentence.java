@@ -38,7 +38,7 @@ final class PlanSentence {
         tenths(job.needPsi()));
   }
 
-  private static String branched(Job job, Job.Attack attack, String rise) {
+  private static String branched(Job job, Network.Attack attack, String rise) {
     return String.format(
         Locale.ROOT,
         "From %s (%s) %s ft to a wye and by %d lines of %s ft each to %s of its own (%s)%s plus"

@@ -36,7 +36,7 @@ final class Remedies {
       instead.add("a budget of " + MoneyWords.of(failed.total()) + ", for the line shown");
     }
     otherSizes(failed, instead);
-    if (!failed.bestThatCanBe() && job.network().equals(Job.Network.ONE_LINE)) {
+    if (!failed.bestThatCanBe() && job.network().equals(Network.ONE_LINE)) {
       moreLines(failed, instead);
     }
     instead.addAll(new EasedTerms(planner, catalogue, job).sentences());
@@ -134,7 +134,7 @@ final class Remedies {
   /** What the catalogue has, when no hose in it may be laid as the job wishes. */
   List<String> whenNothingFits() {
     List<String> instead = new ArrayList<>(new EasedTerms(planner, catalogue, job).sentences());
-    List<Evaluated> freed = planner.allWith(job.withWishes(Job.Wishes.NONE), job.outlets());
+    List<Evaluated> freed = planner.allWith(job.withWishes(Wishes.NONE), job.outlets());
     freed.stream()
         .limit(MOST_OTHER_SIZES)
         .forEach(

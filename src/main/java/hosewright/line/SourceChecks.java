@@ -68,7 +68,7 @@ final class SourceChecks {
   /** Lifts the atmosphere cannot hold at all were refused with the job. */
   Optional<Check> suctionLift() {
     return job.run()
-        .suction()
+        .lifted()
         .map(
             suction -> {
               double limitFt =

@@ -78,6 +78,11 @@ public final class Measures {
     return NominalSize.read(field, text);
   }
 
+  /** The nominal size, in, that a metric one stands for; its own measure where none is listed. */
+  public static double nominalIn(double millimetres) {
+    return NominalSize.inches(millimetres);
+  }
+
   /** A measured diameter or circumference, in: over 0, up to 100; in, mm or cm must be written. */
   public static double measuredIn(String field, String text) {
     return MEASURED.read(field, text);

@@ -30,6 +30,11 @@ final class NominalSize {
     return numeral.unitText().isEmpty() ? sizeIn : Math.round(sizeIn * 1000) / 1000.0;
   }
 
+  /** What a metric size stands for, in; its own measure where none is listed. */
+  static double inches(double millimetres) {
+    return Table.INCHES_BY_MILLIMETRES.getOrDefault(millimetres, millimetres / 25.4);
+  }
+
   /** Loaded only when a metric size is read. */
   private static final class Table {
     static final Map<Double, Double> INCHES_BY_MILLIMETRES = load();

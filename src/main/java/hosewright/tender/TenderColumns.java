@@ -8,14 +8,13 @@ import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.text.Normalizer;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
@@ -29,8 +28,6 @@ final class TenderColumns {
   static final String ID = "id";
 
   private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?[0-9][0-9.,/ ]*");
-  private static final Set<String> MEASURED =
-      Set.of("LENGTH", "FLOW", "PRESSURE", "SIZE", "TEMPERATURE", "PERCENT");
   private static final Map<String, String> OTHER_WORDS = otherWords();
 
   private final List<Column> columns;
@@ -97,7 +94,7 @@ final class TenderColumns {
 
   /** What the cells answer, without the empty ones. */
   Map<JobField, String> answers(List<String> cells) {
-    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    Map<JobField, String> answers = new TreeMap<>();
     for (int i = 0; i < columns.size(); i++) {
       Column column = columns.get(i);
       String cell = cells.get(i);
@@ -133,7 +130,7 @@ final class TenderColumns {
 
   private static boolean measuredIn(String word, String unit) {
     return JobField.of(word)
-        .filter(field -> MEASURED.contains(field.placeholder()))
+        .filter(JobField::isMeasured)
         .filter(field -> JobForm.problemsOf(field, "1 " + unit).isEmpty())
         .isPresent();
   }

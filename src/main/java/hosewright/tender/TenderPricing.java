@@ -14,10 +14,10 @@ import hosewright.quote.Terms;
 import hosewright.tender.TenderResult.Outcome;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -92,7 +92,7 @@ public final class TenderPricing {
 
   /** What comes of a row; never throws for anything in the row. */
   public Priced price(TenderRow row) {
-    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    Map<JobField, String> answers = new TreeMap<>();
     answers.putAll(row.answers());
     if (!basis.customer().isEmpty()) {
       answers.putIfAbsent(JobField.CUSTOMER, basis.customer());
@@ -122,7 +122,7 @@ public final class TenderPricing {
     if (basis.quotes() && customer.isEmpty()) {
       throw customers.noneNamed();
     }
-    Map<JobField, String> alike = new EnumMap<>(answers);
+    Map<JobField, String> alike = new TreeMap<>(answers);
     alike.remove(JobField.TITLE);
     Planned planned = plans.get(alike, () -> planned(job, customer, date));
     TenderResult result =

@@ -1,24 +1,16 @@
 package hosewright.thread;
 
-import hosewright.csv.ReferenceTable;
+import hosewright.measure.Measures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Decides which nominal size of a family the numbers and letters of a written end mean. */
 final class EndSize {
-  private static final Map<Double, Double> INCHES_BY_MILLIMETRES =
-      ReferenceTable.rows(
-              "threads/metric-sizes.csv",
-              row -> Map.entry(Double.valueOf(row.get("mm")), Double.valueOf(row.get("size_in"))))
-          .stream()
-          .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-
   /** Sizes are names, so a number near one is not that size; this only forgives rounding. */
   private static final double SAME_SIZE_IN = 0.006;
 
@@ -46,7 +38,8 @@ final class EndSize {
       String opening = given == 0 ? "a size is missing: " : "give one size: ";
       return new Answer(OptionalDouble.empty(), opening + madeIn(family), OptionalDouble.empty());
     }
-    double wanted = words.sizesMm.isEmpty() ? words.sizesIn.get(0) : inches(words.sizesMm.get(0));
+    double wanted =
+        words.sizesMm.isEmpty() ? words.sizesIn.get(0) : inches(family, words.sizesMm.get(0));
     double nearest = nearest(family, wanted);
     return Math.abs(nearest - wanted) <= SAME_SIZE_IN
         ? found(nearest)
@@ -90,8 +83,13 @@ final class EndSize {
         .findFirst();
   }
 
-  private static double inches(double millimetres) {
-    return INCHES_BY_MILLIMETRES.getOrDefault(millimetres, millimetres / 25.4);
+  /** A coupling goes by the hose it is put on; all else by what metric sizes usually stand for. */
+  private static double inches(Family family, double millimetres) {
+    return CouplingSize.all().stream()
+        .filter(c -> c.family().equals(family.code()) && c.hoseMm() == millimetres)
+        .map(CouplingSize::sizeIn)
+        .findFirst()
+        .orElseGet(() -> Measures.nominalIn(millimetres));
   }
 
   private static double nearest(Family family, double sizeIn) {

@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * One row of {@code joint-rules.csv}: which pairs it speaks about and what it says of them.
+ * One row of {@code joint-rules.csv}: which pairs it speaks about and what it says of them. The
+ * first row of the table that speaks of a pair decides it, so the order of the rows is law: a row
+ * for two families stands above the row for their groups.
  *
  * @param name what the rule is called
  * @param males the families of the entering half: codes, or one group word
@@ -114,16 +116,23 @@ record JointRule(
     if (figures.equals("any")) {
       return true;
     }
-    ThreadDimensions male = ThreadTable.find(pair.male()).orElseThrow();
-    ThreadDimensions female = ThreadTable.find(pair.female()).orElseThrow();
-    boolean held = male.figuresHeld() && female.figuresHeld();
+    boolean held = figuresHeld(pair.male()) && figuresHeld(pair.female());
     if (figures.equals("missing")) {
       return !held;
     }
+    ThreadDimensions male = ThreadTable.find(pair.male()).orElseThrow();
+    ThreadDimensions female = ThreadTable.find(pair.female()).orElseThrow();
     return held
         && male.threadsPerInch().equals(female.threadsPerInch())
         && Math.abs(male.majorMaxIn().orElse(0) - female.majorMaxIn().orElse(99))
             <= FIGURES_AGREE_IN;
+  }
+
+  /** A thread is held size by size, a coupling without threads as a family. */
+  private static boolean figuresHeld(End end) {
+    return ThreadTable.find(end)
+        .map(ThreadDimensions::figuresHeld)
+        .orElseGet(() -> Families.ofCode(end.family()).orElseThrow().figuresHeld());
   }
 
   /** Two listed ends, the entering half first; of two like halves, the one listed first. */

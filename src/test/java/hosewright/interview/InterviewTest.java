@@ -10,33 +10,72 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A person at the counter, played by the answers they give in turn. */
+/**
+ * A person at the counter, played by what they say to each question, in whatever order it comes.
+ */
 final class InterviewTest {
   private static final String CTRL_C = "\u0003";
+
+  /** The questions that are no field of the job. */
+  private static final String DRAFT = "Go on with it?";
+
+  private static final String FILE = "Keep the job as a file?";
 
   @TempDir private Path folder;
   private final StringBuilder screen = new StringBuilder();
   private int plans;
 
+  /** Says to each question what is set down for it, one after the other, and then only Enter. */
   private final class Person implements Asker {
-    private final Deque<String> says;
+    private final Map<String, Deque<String>> says = new HashMap<>();
 
-    Person(String... says) {
-      this.says = new ArrayDeque<>(List.of(says));
+    /** A question and what is said to it, which answers it in the end. */
+    Person to(String question, String... answers) {
+      says.put(question, new ArrayDeque<>(List.of(answers)));
+      return this;
+    }
+
+    Person to(JobField question, String... answers) {
+      return to(question.word(), answers);
+    }
+
+    /** A plain line from a hydrant to a nozzle, with all that must be answered. */
+    Person ofAPlainJob() {
+      return to(JobField.FROM, "2.5 NH male hydrant")
+          .to(JobField.TO, "1.5 NH nozzle")
+          .to(JobField.LENGTH, "100 ft")
+          .to(JobField.FLOW, "95 gpm")
+          .to(JobField.NEED, "75 psi");
     }
 
     @Override
     public Optional<String> ask(String prompt, List<String> candidates) {
-      assertThat(says).as("asked too much, last: " + prompt).isNotEmpty();
-      String said = says.remove();
+      Deque<String> left = says.getOrDefault(question(prompt), new ArrayDeque<>());
+      String said = left.isEmpty() ? "" : left.remove();
+      assertThat(screen.toString() + prompt)
+          .as("asked again and again: " + prompt)
+          .hasSizeLessThan(20_000);
       screen.append(prompt).append(said).append('\n');
       return said.equals(CTRL_C) ? Optional.empty() : Optional.of(said);
+    }
+
+    private static String question(String prompt) {
+      return Stream.of(DRAFT, FILE)
+          .filter(prompt::startsWith)
+          .findFirst()
+          .orElseGet(() -> prompt.split("[ :]")[0]);
     }
 
     @Override
@@ -50,7 +89,7 @@ final class InterviewTest {
     }
   }
 
-  private Optional<Map<JobField, String>> interview(boolean forQuote, String... says) {
+  private Optional<Map<JobField, String>> interview(boolean forQuote, Person person) {
     Desk desk =
         new Desk(
             DemoCatalogue.get(),
@@ -61,7 +100,7 @@ final class InterviewTest {
               return DemoCatalogue.plan(job);
             },
             folder.resolve("job-in-progress.yaml"));
-    return new Interview(new Person(says), desk, forQuote).answers();
+    return new Interview(person, desk, forQuote).answers();
   }
 
   @Test
@@ -69,21 +108,13 @@ final class InterviewTest {
     Map<JobField, String> answers =
         interview(
                 false,
-                "2.5 NH male hydrant",
-                "1.5 NH nozzle",
-                "200 ft",
-                "",
-                "95 gpm",
-                "75 psi",
-                "",
-                "150 psi",
-                "fire",
-                "Port Harlow",
-                "1.75 in",
-                "",
-                "",
-                "",
-                "")
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.LENGTH, "200 ft")
+                    .to(JobField.SOURCE_PRESSURE, "150 psi")
+                    .to(JobField.USE, "fire")
+                    .to(JobField.DISTRICT, "Port Harlow")
+                    .to(JobField.SIZE, "1.75 in"))
             .orElseThrow();
 
     assertThat(answers)
@@ -96,7 +127,7 @@ final class InterviewTest {
         .contains("So far: 2.5 NH male hydrant >> 200 ft >> 1.5 NH nozzle")
         .containsPattern("So far: \\d+ x \\d+ ft .* in hose and an adapter, [0-9.]+ USD")
         .contains("Taken for granted: 5 % more hose than the distance; level ground");
-    assertThat(plans).isEqualTo(5);
+    assertThat(plans).as("once all that is needed is known, with each answer").isEqualTo(5);
   }
 
   @Test
@@ -104,21 +135,17 @@ final class InterviewTest {
     Map<JobField, String> answers =
         interview(
                 true,
-                "a",
-                "b",
-                "50 ft",
-                "",
-                "30 gpm",
-                "20 psi",
-                "",
-                "",
-                "b",
-                "a",
-                "a",
-                "a, b",
-                "b",
-                "Lantern Street",
-                "")
+                new Person()
+                    .to(JobField.FROM, "a")
+                    .to(JobField.TO, "b")
+                    .to(JobField.LENGTH, "50 ft")
+                    .to(JobField.FLOW, "30 gpm")
+                    .to(JobField.NEED, "20 psi")
+                    .to(JobField.USE, "b")
+                    .to(JobField.DISTRICT, "a")
+                    .to(JobField.SIZE, "a")
+                    .to(JobField.ACCESSORIES, "a, b")
+                    .to(JobField.CUSTOMER, "b"))
             .orElseThrow();
 
     assertThat(answers)
@@ -135,22 +162,12 @@ final class InterviewTest {
     Map<JobField, String> answers =
         interview(
                 false,
-                "2.5 NH male hydrant",
-                "1.5 NH nozzle",
-                "100 ft",
-                "",
-                "95 gpm",
-                "75 psi",
-                "80 psi",
-                "",
-                "60 psi",
-                "900 gpm",
-                "",
-                "2.5 in",
-                "",
-                "",
-                "",
-                "")
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.STATIC, "80 psi")
+                    .to(JobField.RESIDUAL, "", "60 psi")
+                    .to(JobField.AT, "900 gpm")
+                    .to(JobField.SIZE, "2.5 in"))
             .orElseThrow();
 
     assertThat(answers)
@@ -163,9 +180,23 @@ final class InterviewTest {
   }
 
   @Test
+  void a_customer_is_needed_for_a_quote_and_must_be_on_the_books() {
+    interview(true, new Person().ofAPlainJob().to(JobField.CUSTOMER, "", "HARLOW", "COUNTER"));
+
+    assertThat(screen)
+        .contains("customer: \n")
+        .contains("This one is needed, such as COUNTER")
+        .contains("one of COUNTER, HARLOW-FD");
+  }
+
+  @Test
   void a_wrong_answer_is_explained_and_asked_again() {
     Optional<Map<JobField, String>> answers =
-        interview(false, "2.5 NHH male hydrant", "2.5 NH male hydrant", CTRL_C);
+        interview(
+            false,
+            new Person()
+                .to(JobField.FROM, "2.5 NHH male hydrant", "2.5 NH male hydrant")
+                .to(JobField.TO, CTRL_C));
 
     assertThat(answers).isEmpty();
     assertThat(screen).contains("Did you mean");
@@ -173,12 +204,24 @@ final class InterviewTest {
 
   @Test
   void a_question_mark_explains_the_question_and_any_word() {
-    interview(false, "?", "? swivel", "? NPSH", "? swivvel", "? xylophone", CTRL_C);
+    interview(
+        false,
+        new Person()
+            .to(
+                JobField.FROM,
+                "?",
+                "? swivel",
+                "? NPSH",
+                "? slack",
+                "? swivvel",
+                "? xylophone",
+                CTRL_C));
 
     assertThat(screen)
         .contains("from: end of the source")
         .contains("swivel: A female that turns on its own")
         .contains("NPSH: straight iron pipe hose thread")
+        .contains("because a line lies in curves. 5 % unless you say otherwise.")
         .contains("'swivel' is: ? swivel")
         .contains("'xylophone' is not explained here");
   }
@@ -188,43 +231,38 @@ final class InterviewTest {
     Map<JobField, String> answers =
         interview(
                 false,
-                "2.5 NH male hydrant",
-                "2.5 NH nozzle",
-                "<",
-                "1.5 NH nozzle",
-                "100 ft",
-                "",
-                "<",
-                "10 ft",
-                "95 gpm",
-                "<",
-                "",
-                "75 psi",
-                "",
-                "150 psi",
-                "",
-                "2.5 in",
-                "",
-                "",
-                "",
-                "")
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.TO, "2.5 NH nozzle", "1.5 NH nozzle")
+                    .to(JobField.LENGTH, "<", "100 ft")
+                    .to(JobField.RISE, "", "10 ft")
+                    .to(JobField.FLOW, "<", "95 gpm", "")
+                    .to(JobField.NEED, "<", "75 psi")
+                    .to(JobField.SOURCE_PRESSURE, "150 psi")
+                    .to(JobField.SIZE, "2.5 in"))
             .orElseThrow();
 
     assertThat(answers)
         .containsEntry(JobField.TO, "1.5 NH nozzle")
         .containsEntry(JobField.RISE, "10 ft")
         .containsEntry(JobField.FLOW, "95 gpm");
+    assertThat(screen).contains("to [2.5 NH nozzle]: ").contains("flow [95 gpm]: ");
   }
 
   @Test
   void whoever_breaks_off_goes_on_later_with_what_was_said() {
-    assertThat(interview(false, "2.5 NH male hydrant", "1.5 NH nozzle", CTRL_C)).isEmpty();
+    Person leaves = new Person().ofAPlainJob().to(JobField.LENGTH, CTRL_C);
+    assertThat(interview(false, leaves)).isEmpty();
     assertThat(screen).contains("Your answers are kept");
 
     Map<JobField, String> answers =
         interview(
-                false, "yes", "100 ft", "", "95 gpm", "75 psi", "", "150 psi", "", "2.5 in", "", "",
-                "", "")
+                false,
+                new Person()
+                    .to(DRAFT, "yes")
+                    .to(JobField.LENGTH, "100 ft")
+                    .to(JobField.FLOW, "95 gpm")
+                    .to(JobField.NEED, "75 psi"))
             .orElseThrow();
 
     assertThat(answers)
@@ -240,26 +278,44 @@ final class InterviewTest {
     Map<JobField, String> answers =
         interview(
                 false,
-                "2.5 NH male hydrant",
-                "1.5 NH nozzle",
-                "100 ft",
-                "",
-                "95 gpm",
-                "75 psi",
-                "",
-                "150 psi",
-                "",
-                "2.5 in",
-                "",
-                "",
-                "Barn fill",
-                there.toString(),
-                folder.resolve("barn").toString())
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.TITLE, "Barn fill")
+                    .to(FILE, there.toString(), folder.resolve("barn").toString()))
             .orElseThrow();
 
     assertThat(there).hasContent("mine");
     assertThat(JobFile.read(folder.resolve("barn.yaml")).answers()).isEqualTo(answers);
     assertThat(screen).contains("barn-fill.yaml, or Enter");
+  }
+
+  @Test
+  void every_question_that_can_be_asked_is_asked_once_it_matters_and_the_name_comes_last() {
+    Set<JobField> open = new LinkedHashSet<>();
+    Questions questions = new Questions(false);
+    Map<JobField, String> answers =
+        new TreeMap<>(
+            Map.of(
+                JobField.FROM, "2.5 NH male pump of a hydrant",
+                JobField.TO, "1.5 NH nozzle",
+                JobField.USE, "fire"));
+    for (Optional<JobField> next = questions.next(answers, open);
+        next.isPresent();
+        next = questions.next(answers, open)) {
+      open.add(next.get());
+      if (!next.get().equals(JobField.SOURCE_PRESSURE)) {
+        answers.put(next.get(), next.get().example());
+      }
+    }
+    Set<JobField> askedOf =
+        JobField.values().stream()
+            .filter(field -> !field.asking().question().isEmpty())
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    askedOf.removeAll(answers.keySet());
+
+    // A hydrant that was tested is not asked for one pressure.
+    assertThat(askedOf).containsExactly(JobField.SOURCE_PRESSURE);
+    assertThat(open).last().isEqualTo(JobField.TITLE);
   }
 
   @Test

@@ -9,8 +9,8 @@ import hosewright.problem.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +40,7 @@ final class JobFileTest {
 
   @Test
   void awkward_answers_survive_writing() {
-    Map<JobField, String> answers = new EnumMap<>(JobField.class);
+    Map<JobField, String> answers = new TreeMap<>();
     answers.put(JobField.TITLE, "# \"quoted\": yes, \\ and - a dash");
     answers.put(JobField.RISE, "-20 ft");
     answers.put(JobField.FROM, "2½ NH male");

@@ -8,9 +8,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
 
 /** The invented dealer's catalogue as it lies in the repository, and plans made from it. */
@@ -41,7 +41,7 @@ public final class DemoCatalogue {
   }
 
   static Job job(String... answers) {
-    Map<JobField, String> form = new EnumMap<>(JobField.class);
+    Map<JobField, String> form = new TreeMap<>();
     for (int i = 0; i < answers.length; i += 2) {
       form.put(JobField.of(answers[i]).orElseThrow(), answers[i + 1]);
     }

@@ -104,7 +104,7 @@ final class PlainTopologies {
       List<Topology> topologies) {
     double neededFt = job.run().neededFt();
     if (job.attack().isPresent()) {
-      Job.Attack attack = job.attack().get();
+      Network.Attack attack = job.attack().get();
       Job ofAttack = job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn()));
       double attackFt = attack.lengthFt() * (1 + job.run().slack());
       for (Item wye : usable(ItemKind.WYE)) {

@@ -37,8 +37,9 @@ final class TenderFileTest {
   @Test
   void headings_are_read_in_any_case_with_other_words_and_with_the_unit_of_bare_numbers() {
     TenderRow row =
-        rows("\uFEFFJob ID,Outlet,TO,Distance (ft),flow_gpm,Need [psi],Hose-Size\n"
-                + "A1,2.5 NH male,1.5 NH female,400,95,5 bar,1.75 in\n")
+        rows("\uFEFFJob ID,Outlet,TO,Distance (ft),flow_gpm,Need [psi],Hose-Size,Section weight"
+                + " (lb)\n"
+                + "A1,2.5 NH male,1.5 NH female,400,95,5 bar,1.75 in,60\n")
             .get(0);
     assertThat(row.id()).isEqualTo("A1");
     assertThat(row.answers())
@@ -48,7 +49,8 @@ final class TenderFileTest {
         .containsEntry(JobField.FLOW, "95 gpm")
         .containsEntry(JobField.NEED, "5 bar")
         .containsEntry(JobField.SIZE, "1.75 in")
-        .hasSize(6);
+        .containsEntry(JobField.SECTION_WEIGHT, "60 lb")
+        .hasSize(7);
   }
 
   @Test

@@ -1,0 +1,28 @@
+package hosewright.line;
+
+import java.util.OptionalDouble;
+
+/**
+ * What flows, and for what.
+ *
+ * @param fluid "water" or what else the parts must be marked for
+ * @param temperatureF °F; empty when not stated
+ */
+public record Service(Use use, String fluid, OptionalDouble temperatureF) {
+
+  static Service read(Answers answers) {
+    return new Service(
+        answers.of(JobField.USE).orElse(Use.WATER),
+        answers.of(JobField.FLUID).orElse("water"),
+        answers.number(JobField.TEMPERATURE));
+  }
+
+  /** The temperature to take ratings and viscosity at, °F. */
+  double temperatureOrUsualF() {
+    return temperatureF.orElse(Limit.WATER_TEMPERATURE_F.value());
+  }
+
+  boolean isWater() {
+    return fluid.equals("water");
+  }
+}
