@@ -1,5 +1,7 @@
 package hosewright;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -8,6 +10,8 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.PrintStream;
+import java.io.PrintWriter;
 
 /** The arrows of the design, held. */
 @AnalyzeClasses(packages = "hosewright", importOptions = DoNotIncludeTests.class)
@@ -53,6 +57,8 @@ final class ArchitectureTest {
           .withOptionalLayers(true)
           .layer("command")
           .definedBy("hosewright.command..")
+          .layer("desk")
+          .definedBy("hosewright.desk..")
           .layer("interview")
           .definedBy("hosewright.interview..")
           .layer("shell")
@@ -85,32 +91,35 @@ final class ArchitectureTest {
           .definedBy("hosewright.thread..")
           .whereLayer("command")
           .mayNotBeAccessedByAnyLayer()
+          .whereLayer("desk")
+          .mayOnlyBeAccessedByLayers("command")
           .whereLayer("interview")
           .mayOnlyBeAccessedByLayers("command")
           .whereLayer("shell")
           .mayOnlyBeAccessedByLayers("command", "interview")
           .whereLayer("report")
-          .mayOnlyBeAccessedByLayers("command")
+          .mayOnlyBeAccessedByLayers("command", "desk")
           .whereLayer("intake")
-          .mayOnlyBeAccessedByLayers("command")
+          .mayOnlyBeAccessedByLayers("command", "desk")
           .whereLayer("store")
-          .mayOnlyBeAccessedByLayers("command")
+          .mayOnlyBeAccessedByLayers("command", "desk")
           .whereLayer("json")
-          .mayOnlyBeAccessedByLayers("command", "shell", "report", "store")
+          .mayOnlyBeAccessedByLayers("command", "desk", "shell", "report", "store")
           .whereLayer("jobfile")
-          .mayOnlyBeAccessedByLayers("command", "interview", "report", "store")
+          .mayOnlyBeAccessedByLayers("command", "desk", "interview", "report", "store")
           .whereLayer("tender")
-          .mayOnlyBeAccessedByLayers("command", "report")
+          .mayOnlyBeAccessedByLayers("command", "desk", "report")
           .whereLayer("fleet")
-          .mayOnlyBeAccessedByLayers("command", "report", "store", "json")
+          .mayOnlyBeAccessedByLayers("command", "desk", "report", "store", "json")
           .whereLayer("order")
-          .mayOnlyBeAccessedByLayers("command", "report", "store")
+          .mayOnlyBeAccessedByLayers("command", "desk", "report", "store")
           .whereLayer("quote")
           .mayOnlyBeAccessedByLayers(
-              "command", "report", "store", "json", "jobfile", "order", "tender")
+              "command", "desk", "report", "store", "json", "jobfile", "order", "tender")
           .whereLayer("line")
           .mayOnlyBeAccessedByLayers(
               "command",
+              "desk",
               "interview",
               "report",
               "store",
@@ -120,7 +129,19 @@ final class ArchitectureTest {
               "order",
               "tender")
           .whereLayer("hydraulics")
-          .mayOnlyBeAccessedByLayers("command", "report", "json", "line", "quote");
+          .mayOnlyBeAccessedByLayers("command", "desk", "report", "json", "line", "quote");
+
+  @ArchTest
+  static final ArchRule the_desk_knows_no_door_and_prints_nothing =
+      noClasses()
+          .that()
+          .resideInAPackage("hosewright.desk..")
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage(
+                      "hosewright.shell..", "hosewright.command..", "org.springframework..")
+                  .or(assignableTo(PrintStream.class))
+                  .or(assignableTo(PrintWriter.class)));
 
   @ArchTest
   static final ArchRule packages_form_no_cycle =

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.NamedPath;
+import hosewright.desk.Refusals;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import hosewright.report.Export;

@@ -1,6 +1,8 @@
 package hosewright.command;
 
-import hosewright.command.JointBridgeCommand.Bridged;
+import hosewright.desk.end.BridgeDocument;
+import hosewright.desk.end.Bridged;
+import hosewright.desk.end.FindBridge.Found;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
 import hosewright.thread.End;
@@ -14,14 +16,19 @@ final class BridgeText {
   private final Screen screen;
   private final Prose text;
 
-  BridgeText(End from, End to, Screen screen) {
+  static String of(Found found, Screen screen) {
+    BridgeText text = new BridgeText(found.from(), found.to(), screen);
+    return found.stocked() ? text.stocked(found.bridged()) : text.sourced(found.bridged());
+  }
+
+  private BridgeText(End from, End to, Screen screen) {
     this.from = from;
     this.to = to;
     this.screen = screen;
     this.text = new Prose(screen);
   }
 
-  String stocked(Bridged found) {
+  private String stocked(Bridged found) {
     int adapters = found.chain().size();
     if (adapters == 0) {
       text.line(from + " and " + to + " join as they are: nothing goes between.");
@@ -45,7 +52,7 @@ final class BridgeText {
     return text.toString();
   }
 
-  String sourced(Bridged found) {
+  private String sourced(Bridged found) {
     text.line("NOTHING IN THE CATALOGUE joins " + from + " to " + to + ".");
     for (BridgeDocument.Wanted wanted : found.missing()) {
       text.line("To be sourced: one adapter, " + wanted.in() + " x " + wanted.out() + ".");

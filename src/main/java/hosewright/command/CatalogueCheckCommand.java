@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.catalogue.CheckCatalogue;
+import hosewright.desk.catalogue.CheckCatalogue.Checked;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -9,7 +11,7 @@ import hosewright.shell.ShellCommand;
 
 /** Reads a dealer's catalogue files as a load would, and leaves the books alone. */
 final class CatalogueCheckCommand extends ShellCommand {
-  private final Notices notices;
+  private final CheckCatalogue check;
 
   CatalogueCheckCommand(Notices notices) {
     super(
@@ -21,27 +23,15 @@ final class CatalogueCheckCommand extends ShellCommand {
             .with(CatalogueLoadCommand.place())
             .with(CatalogueLoadCommand.mapping())
             .with(BadRows.options()));
-    this.notices = notices;
+    check = new CheckCatalogue(notices::say);
   }
-
-  record Checked(int items, int prices, int costs, int suppliers, int customers, String currency) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    CatalogueFolder folder = CatalogueLoadCommand.read(in, notices);
-    var catalogue = folder.catalogue();
     Checked checked =
-        new Checked(
-            catalogue.items().size(),
-            catalogue.items().stream()
-                .mapToInt(item -> catalogue.priceHistory(item.number()).size())
-                .sum(),
-            catalogue.items().stream()
-                .mapToInt(item -> catalogue.costHistory(item.number()).size())
-                .sum(),
-            catalogue.suppliers().size(),
-            folder.customers().map(given -> given.customers().size()).orElse(0),
-            catalogue.currency().map(Object::toString).orElse(""));
+        BadRows.reported(
+            in,
+            () -> check.check(CatalogueLoadCommand.folder(in), CatalogueLoadCommand.mapping(in)));
     return Answer.of(
         checked,
         "Nothing is wrong: %d items, %d prices in %s, %d costs, %d suppliers, %d customers."

@@ -1,6 +1,9 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.catalogue.TracePrices;
+import hosewright.desk.catalogue.TracePrices.History;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -8,19 +11,17 @@ import hosewright.shell.Invocation;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
-import hosewright.store.CatalogueStore;
 import hosewright.store.CatalogueStore.Load;
 import hosewright.store.CatalogueStore.LoadedPrice;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows every list price an item ever had, and which load brought it. */
 final class CatalogueHistoryCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final TracePrices trace;
 
-  CatalogueHistoryCommand(ObjectProvider<Books> books) {
+  CatalogueHistoryCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue history",
@@ -28,20 +29,13 @@ final class CatalogueHistoryCommand extends ShellCommand {
                 "Shows an item's prices with their days in force and the load that brought each",
                 "catalogue history H175-DJ-50-15NH")
             .with(CatalogueChoice.item(books)));
-    this.books = books;
+    trace = new TracePrices(books);
   }
-
-  record History(String item, boolean listed, List<LoadedPrice> prices) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      CatalogueStore shelf = open.shelf();
-      String number = CatalogueChoice.known(in, shelf);
-      boolean listed = shelf.load(List.of(number)).item(number).isPresent();
-      History history = new History(number, listed, shelf.priceHistory(number));
-      return Answer.of(history, screen -> text(history, screen));
-    }
+    History history = trace.trace(in.argument(0).orElseThrow());
+    return Answer.of(history, screen -> text(history, screen));
   }
 
   private static String text(History history, Screen screen) {

@@ -1,12 +1,14 @@
 package hosewright.command;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.CatalogueDifference;
 import hosewright.catalogue.CatalogueDifference.FactChange;
 import hosewright.catalogue.CatalogueDifference.PriceChange;
 import hosewright.catalogue.Item;
-import hosewright.quote.ContractPrice;
-import hosewright.quote.FreightBand;
+import hosewright.desk.Books;
+import hosewright.desk.CatalogueFolder;
+import hosewright.desk.NamedPath;
+import hosewright.desk.catalogue.LoadCatalogue;
+import hosewright.desk.catalogue.LoadCatalogue.Loaded;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -14,19 +16,19 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.Notices;
 import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.joda.money.CurrencyUnit;
-import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Takes a dealer's catalogue files into the books. */
 final class CatalogueLoadCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final LoadCatalogue load;
   private final Notices notices;
 
-  CatalogueLoadCommand(ObjectProvider<Books> books, Notices notices) {
+  CatalogueLoadCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "catalogue load",
@@ -36,7 +38,7 @@ final class CatalogueLoadCommand extends ShellCommand {
             .with(place())
             .with(mapping(), OptionSpec.flag("dry-run", "show what would change; write nothing"))
             .with(BadRows.options()));
-    this.books = books;
+    load = new LoadCatalogue(books);
     this.notices = notices;
   }
 
@@ -53,14 +55,14 @@ final class CatalogueLoadCommand extends ShellCommand {
         .completingFiles();
   }
 
-  static CatalogueFolder read(Invocation in, Notices notices) {
-    return BadRows.reported(
-        in,
-        () ->
-            CatalogueFolder.read(
-                NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder"),
-                in.value("mapping").map(map -> NamedPath.of("mapping", map, "the name of a file")),
-                notices::say));
+  /** The place somebody named. */
+  static Path folder(Invocation in) {
+    return NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder");
+  }
+
+  /** The mapping file somebody named. */
+  static Optional<Path> mapping(Invocation in) {
+    return in.value("mapping").map(map -> NamedPath.of("mapping", map, "the name of a file"));
   }
 
   /**
@@ -68,7 +70,17 @@ final class CatalogueLoadCommand extends ShellCommand {
    *
    * @param written false for a dry run
    */
-  record Loaded(int items, int customers, String currency, boolean written, Changed changed) {}
+  record Document(int items, int customers, String currency, boolean written, Changed changed) {
+
+    static Document of(Loaded loaded) {
+      return new Document(
+          loaded.items(),
+          loaded.customers(),
+          loaded.currency(),
+          loaded.written(),
+          Changed.of(loaded.difference()));
+    }
+  }
 
   /** The difference to what stood. */
   record Changed(
@@ -90,67 +102,21 @@ final class CatalogueLoadCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    CatalogueFolder folder = read(in, notices);
-    boolean dry = in.flag("dry-run");
-    try (Books open = books.getObject()) {
-      Catalogue stands = open.kept().standing();
-      CatalogueDifference difference =
-          CatalogueDifference.between(stands, folder.catalogue(), open.today());
-      oneCurrency(open, folder);
-      if (!dry) {
-        open.kept().load(folder);
-      }
-      Loaded loaded =
-          new Loaded(
-              folder.catalogue().items().size(),
-              folder.customers().map(given -> given.customers().size()).orElse(0),
-              folder.catalogue().currency().map(Object::toString).orElse(""),
-              !dry,
-              Changed.of(difference));
-      return Answer.of(
-          loaded,
-          screen ->
-              dry
-                  ? "Nothing was written. This load would change:\n"
-                      + new DifferenceText(difference, in.flag("all")).on(screen)
-                  : "Loaded %d items and %d customers, priced in %s.\n%s"
-                      .formatted(
-                          loaded.items(),
-                          loaded.customers(),
-                          loaded.currency(),
-                          DifferenceText.summary(difference)));
-    }
+    CatalogueFolder folder =
+        BadRows.reported(in, () -> CatalogueFolder.read(folder(in), mapping(in), notices::say));
+    Loaded loaded = load.load(folder, in.flag("dry-run"));
+    return Answer.of(Document.of(loaded), screen -> text(loaded, in.flag("all"), screen));
   }
 
-  /** Contract prices and freight that stay must be in the currency of the new prices. */
-  private static void oneCurrency(Books books, CatalogueFolder folder) {
-    Optional<CurrencyUnit> currency = folder.catalogue().currency();
-    if (currency.isEmpty()) {
-      return;
-    }
-    Refusals refusals = new Refusals();
-    if (folder.customers().isEmpty()) {
-      books.keptCustomers().load().contractPrices().stream()
-          .map(ContractPrice::unitPrice)
-          .filter(sum -> !sum.getCurrencyUnit().equals(currency.get()))
-          .findFirst()
-          .ifPresent(sum -> refuse(refusals, currency.get(), sum, "contract-prices.csv"));
-    }
-    if (folder.terms().isEmpty()) {
-      books.keptTerms().freight().stream()
-          .map(FreightBand::charge)
-          .filter(sum -> !sum.getCurrencyUnit().equals(currency.get()))
-          .findFirst()
-          .ifPresent(sum -> refuse(refusals, currency.get(), sum, "freight.csv"));
-    }
-    refusals.throwAny();
-  }
-
-  private static void refuse(Refusals refusals, CurrencyUnit given, Money kept, String file) {
-    refusals.add(
-        "prices.csv currency",
-        given.getCode(),
-        "the books keep sums in %s: load a %s in %s with it"
-            .formatted(kept.getCurrencyUnit(), file, given));
+  private static String text(Loaded loaded, boolean all, Screen screen) {
+    return loaded.written()
+        ? "Loaded %d items and %d customers, priced in %s.\n%s"
+            .formatted(
+                loaded.items(),
+                loaded.customers(),
+                loaded.currency(),
+                DifferenceText.summary(loaded.difference()))
+        : "Nothing was written. This load would change:\n"
+            + new DifferenceText(loaded.difference(), all).on(screen);
   }
 }

@@ -1,8 +1,9 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.command.ShownItem.BreakPrice;
-import hosewright.command.ShownItem.CostAndMargin;
+import hosewright.desk.catalogue.ShownItem;
+import hosewright.desk.catalogue.ShownItem.BreakPrice;
+import hosewright.desk.catalogue.ShownItem.CostAndMargin;
 import hosewright.shell.Screen;
 import hosewright.shell.Table;
 import hosewright.store.CatalogueUses.QuoteUse;
@@ -92,7 +93,7 @@ final class CatalogueShowText {
           cost.supplier(),
           MoneyWords.of(cost.unitCost()),
           cost.margin()
-              .map(CatalogueShowCommand::percent)
+              .map(Prose::percent)
               .orElse("not known: " + String.join(", ", cost.unknownBecause())));
     }
     prose.block(table.on(screen));

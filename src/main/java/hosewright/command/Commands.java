@@ -1,14 +1,14 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.shell.Greeting;
 import hosewright.shell.Notices;
 import hosewright.shell.Workspace;
 import java.time.Clock;
-import org.springframework.beans.factory.config.ConfigurableBeanFactory;
+import java.util.function.Supplier;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
-import org.springframework.context.annotation.Scope;
 
 /** The trade's commands; a command exists once it is named here. */
 @Configuration(proxyBeanMethods = false)
@@ -85,9 +85,10 @@ public class Commands {
         """);
   }
 
+  /** Opens the dealer's books anew for each deed. */
   @Bean
-  @Scope(ConfigurableBeanFactory.SCOPE_PROTOTYPE)
-  Books books(Workspace workspace, Notices notices) {
-    return new Books(workspace, notices, Clock.systemDefaultZone());
+  Supplier<Books> books(Workspace workspace, Notices notices) {
+    WorkspacePlace place = new WorkspacePlace(workspace);
+    return () -> new Books(place, notices::say, Clock.systemDefaultZone());
   }
 }

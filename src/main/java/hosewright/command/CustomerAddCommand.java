@@ -1,26 +1,21 @@
 package hosewright.command;
 
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
-import hosewright.quote.ContractPrice;
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
-import hosewright.quote.MarginFloors;
+import hosewright.desk.Books;
+import hosewright.desk.customer.AddCustomer;
+import hosewright.desk.customer.AddCustomer.Added;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.List;
-import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Adds a customer with its terms. */
 final class CustomerAddCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final AddCustomer add;
 
-  CustomerAddCommand(ObjectProvider<Books> books) {
+  CustomerAddCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "customer add",
@@ -29,67 +24,20 @@ final class CustomerAddCommand extends ShellCommand {
                 "customer add --id MOSS-CREW --name \"Mossgate Fire Crew\" --class agency"
                     + " --discount 10% --tax-name \"Port Harlow sales tax\" --tax-rate 6.25%"
                     + " --contract \"H175-DJ-50-15NH 165.00 from 2026-01-01\"")
-            .with(CustomerForm.options(books))
+            .with(CustomerOptions.options(books))
             .with(
                 OptionSpec.flag(
                     "replace", "change the customer that has this id, terms and prices whole")));
-    this.books = books;
+    add = new AddCustomer(books);
   }
-
-  /** The customer as kept, and whether the id was new. */
-  record Added(boolean replaced, CustomerDocument customer) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      Customers before = open.customers();
-      Refusals refusals = new Refusals();
-      CustomerForm form = new CustomerForm(in, refusals, open.today());
-      Optional<Customer> customer = form.customer();
-      List<ContractPrice> prices = form.contractPrices(open.shelf());
-      checkId(in, before, refusals);
-      MarginFloors floors = open.marginFloors();
-      checkClass(in.required("class"), floors, refusals);
-      refusals.throwAny();
-      Customer kept = customer.orElseThrow();
-      open.buyers().save(kept, prices);
-      CustomerDocument document =
-          CustomerDocument.of(
-              kept, new Customers(List.of(kept), prices), open.today(), Optional.empty());
-      boolean replaced = before.byId().containsKey(kept.id());
-      return Answer.of(
-          new Added(replaced, document),
-          screen -> (replaced ? "Changed " : "Added ") + document.text(screen, false));
-    }
-  }
-
-  private static void checkId(Invocation in, Customers before, Refusals refusals) {
-    String id = in.required("id");
-    Optional<String> same =
-        before.customers().stream().map(Customer::id).filter(id::equalsIgnoreCase).findFirst();
-    if (same.isPresent() && !same.get().equals(id)) {
-      refusals.add(
-          "--id", id, "an id that differs in more than its letters' case from " + same.get());
-    } else if (same.isPresent() && !in.flag("replace")) {
-      refusals.add("--id", id, "an id nobody has yet, or --replace to change that customer");
-    } else if (same.isEmpty() && in.flag("replace")) {
-      refusals.add(
-          new Problem(
-              "--id",
-              id,
-              "the id of a customer on file, since --replace is given",
-              Nearest.to(id, before.customers().stream().map(Customer::id).toList())));
-    }
-  }
-
-  private static void checkClass(String given, MarginFloors floors, Refusals refusals) {
-    if (!floors.classes().isEmpty() && !floors.classes().contains(given)) {
-      refusals.add(
-          new Problem(
-              "--class",
-              given,
-              "one of " + String.join(", ", floors.classes()) + ", as in classes.csv",
-              Nearest.to(given, floors.classes())));
-    }
+    Added added = add.add(CustomerOptions.said(in), in.values("contract"), in.flag("replace"));
+    return Answer.of(
+        added,
+        screen ->
+            (added.replaced() ? "Changed " : "Added ")
+                + CustomerText.of(added.customer(), screen, false));
   }
 }

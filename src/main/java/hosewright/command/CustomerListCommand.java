@@ -1,44 +1,31 @@
 package hosewright.command;
 
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
+import hosewright.desk.Books;
+import hosewright.desk.customer.ListCustomers;
+import hosewright.desk.customer.ListCustomers.Listed;
+import hosewright.desk.customer.ListCustomers.ListedCustomer;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
-import java.math.BigDecimal;
-import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists the customers on the books. */
 final class CustomerListCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ListCustomers list;
 
-  CustomerListCommand(ObjectProvider<Books> books) {
+  CustomerListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("customer list", Group.QUOTE, "Lists the customers", "customer list")
             .alias("customers"));
-    this.books = books;
+    list = new ListCustomers(books);
   }
-
-  record Listed(List<ListedCustomer> customers) {}
-
-  record ListedCustomer(
-      String id,
-      String name,
-      String customerClass,
-      BigDecimal discount,
-      long contractPrices,
-      boolean taxExempt,
-      String freightTerms) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    Customers customers = customers();
-    Listed listed =
-        new Listed(customers.customers().stream().map(c -> listed(c, customers)).toList());
+    Listed listed = list.list();
     return Answer.of(
         listed,
         screen -> {
@@ -53,29 +40,12 @@ final class CustomerListCommand extends ShellCommand {
                 customer.id(),
                 customer.name(),
                 customer.customerClass(),
-                CatalogueShowCommand.percent(customer.discount()),
+                Prose.percent(customer.discount()),
                 customer.contractPrices(),
                 customer.taxExempt() ? "exempt" : "taxed",
                 customer.freightTerms());
           }
           return table.on(screen);
         });
-  }
-
-  private static ListedCustomer listed(Customer customer, Customers all) {
-    return new ListedCustomer(
-        customer.id(),
-        customer.name(),
-        customer.customerClass(),
-        customer.discount(),
-        all.contractPrices().stream().filter(p -> p.customer().equals(customer.id())).count(),
-        customer.exemption().isPresent(),
-        customer.freightTerms());
-  }
-
-  private Customers customers() {
-    try (Books open = books.getObject()) {
-      return open.customers();
-    }
   }
 }

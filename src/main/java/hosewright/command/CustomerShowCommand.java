@@ -1,21 +1,21 @@
 package hosewright.command;
 
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
+import hosewright.desk.Books;
+import hosewright.desk.customer.CustomerDocument;
+import hosewright.desk.customer.ShowCustomer;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows a customer with its terms. */
 final class CustomerShowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ShowCustomer show;
 
-  CustomerShowCommand(ObjectProvider<Books> books) {
+  CustomerShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "customer show",
@@ -26,22 +26,13 @@ final class CustomerShowCommand extends ShellCommand {
                 ArgumentSpec.required("ID", "the customer's id, such as HARLOW-FD")
                     .completing(() -> CatalogueChoice.customers(books)))
             .with(CatalogueShowCommand.internal()));
-    this.books = books;
+    show = new ShowCustomer(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
     boolean internal = in.flag("internal");
-    try (Books open = books.getObject()) {
-      Customers all = open.customers();
-      Customer customer = all.get(in.argument(0).orElseThrow(), open.today());
-      CustomerDocument document =
-          CustomerDocument.of(
-              customer,
-              all,
-              open.today(),
-              internal ? open.marginFloors().of(customer) : Optional.empty());
-      return Answer.of(document, screen -> document.text(screen, internal));
-    }
+    CustomerDocument customer = show.show(in.argument(0).orElseThrow(), internal);
+    return Answer.of(customer, screen -> CustomerText.of(customer, screen, internal));
   }
 }

@@ -1,45 +1,39 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
+import hosewright.desk.data.BackUpBooks;
+import hosewright.desk.data.BackUpBooks.BackedUp;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Copies the books into one file. */
 final class DataBackupCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final BackUpBooks backUp;
 
-  DataBackupCommand(ObjectProvider<Books> books) {
+  DataBackupCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("data backup", Group.DATA, "Copies all books into one file", "data backup")
             .alias("backup")
             .with(
                 ArgumentSpec.optional("FILE", "the file to write; else one in the data folder")
                     .completingFiles()));
-    this.books = books;
+    backUp = new BackUpBooks(books);
   }
-
-  record BackedUp(String file, long bytes) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      Path file = open.backUp(in.argument(0).map(DataBackupCommand::path));
-      BackedUp done = new BackedUp(file.toString(), Files.size(file));
-      return Answer.of(
-          done,
-          "Backed up into %s, %d KiB.\nKeep a copy on another machine."
-              .formatted(file, (done.bytes() + 1023) / 1024));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    BackedUp done = backUp.backUp(in.argument(0).map(DataBackupCommand::path));
+    return Answer.of(
+        done,
+        "Backed up into %s, %d KiB.\nKeep a copy on another machine."
+            .formatted(done.file(), (done.bytes() + 1023) / 1024));
   }
 
   static Path path(String text) {

@@ -1,20 +1,21 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.data.RestoreBooks;
+import hosewright.desk.data.RestoreBooks.Restored;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import java.nio.file.Path;
-import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Puts a backup back. */
 final class DataRestoreCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final RestoreBooks restore;
 
-  DataRestoreCommand(ObjectProvider<Books> books) {
+  DataRestoreCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "data restore",
@@ -24,25 +25,17 @@ final class DataRestoreCommand extends ShellCommand {
             .with(
                 ArgumentSpec.required("FILE", "a file that 'data backup' wrote")
                     .completingFiles()));
-    this.books = books;
+    restore = new RestoreBooks(books);
   }
-
-  /**
-   * @param before where the books that stood there were put; null when there were none
-   */
-  record Restored(String file, String before) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    Path file = DataBackupCommand.path(in.argument(0).orElseThrow());
-    try (Books open = books.getObject()) {
-      Optional<String> before = open.restore(file).map(Path::toString);
-      return Answer.of(
-          new Restored(file.toString(), before.orElse(null)),
-          "Put back "
-              + file
-              + before.map(kept -> ".\nWhat stood there is in " + kept).orElse("")
-              + ".");
-    }
+    Restored done = restore.restore(DataBackupCommand.path(in.argument(0).orElseThrow()));
+    return Answer.of(
+        done,
+        "Put back "
+            + done.file()
+            + (done.before() == null ? "" : ".\nWhat stood there is in " + done.before())
+            + ".");
   }
 }

@@ -1,9 +1,7 @@
 package hosewright.command;
 
-import hosewright.measure.Measures;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.desk.end.IdentifyEnd;
+import hosewright.desk.end.MeasuredField;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -13,19 +11,14 @@ import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import hosewright.thread.Candidate;
-import hosewright.thread.Gender;
 import hosewright.thread.Identification;
-import hosewright.thread.Measurement;
-import java.util.Arrays;
-import java.util.List;
+import java.util.EnumMap;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 
 /** Tells which end a measured male may be. */
 final class EndIdentifyCommand extends ShellCommand {
-
-  /** Stands in where a value was refused, so that the rest can still be looked at. */
-  private static final Measurement STAND_IN = Measurement.caliper(2);
+  private final IdentifyEnd identify = new IdentifyEnd();
 
   EndIdentifyCommand() {
     super(
@@ -53,73 +46,12 @@ final class EndIdentifyCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Identification found = identify(in);
+    Map<MeasuredField, String> said = new EnumMap<>(MeasuredField.class);
+    for (MeasuredField field : MeasuredField.values()) {
+      in.value(field.word()).ifPresent(text -> said.put(field, text));
+    }
+    Identification found = identify.identify(said);
     return Answer.of(found, screen -> text(found, screen));
-  }
-
-  private static Identification identify(Invocation in) {
-    Refusals refusals = new Refusals();
-    Measurement measured = refusals.read(() -> reading(in)).orElse(STAND_IN);
-    Optional<Double> tpi =
-        in.value("tpi").flatMap(t -> refusals.read(() -> Measures.threadsPerInch("tpi", t)));
-    Optional<Double> pitchMm =
-        in.value("pitch").flatMap(t -> refusals.read(() -> Measures.pitchMm("pitch", t)));
-    if (in.given("tpi") && in.given("pitch")) {
-      refusals.add("pitch", in.required("pitch"), "give --tpi or --pitch, not both");
-    }
-    measured = tpi.isPresent() ? measured.withThreadsPerInch(tpi.get()) : measured;
-    measured = pitchMm.isPresent() ? measured.withPitchMm(pitchMm.get()) : measured;
-    Optional<Boolean> taper = in.value("taper").flatMap(t -> refusals.read(() -> tapered(t)));
-    measured = taper.isPresent() ? measured.withTaper(taper.get()) : measured;
-    Optional<Double> error =
-        in.value("error").flatMap(t -> refusals.read(() -> Measures.measuredIn("error", t)));
-    measured = error.isPresent() ? measured.withReadingError(error.get()) : measured;
-    Optional<Gender> half = refusals.read(() -> half(in.required("gender")));
-    Measurement whole =
-        measured.withStencil(in.value("stencil").orElse("")).withGender(half.orElse(Gender.MALE));
-    Optional<Identification> found = refusals.read(() -> Identification.identify(whole));
-    refusals.throwAny();
-    return found.orElseThrow();
-  }
-
-  private static Measurement reading(Invocation in) {
-    Optional<String> od = in.value("od");
-    Optional<String> wrap = in.value("wrap");
-    if (od.isPresent() == wrap.isPresent()) {
-      throw new BadInputException(
-          "od",
-          od.orElse(""),
-          od.isPresent()
-              ? "give --od or --wrap, not both"
-              : "measure over the male thread and give --od 1.99in, or the paper strip --wrap 6.25in");
-    }
-    return od.isPresent()
-        ? Measurement.caliper(Measures.measuredIn("od", od.get()))
-        : Measurement.strip(Measures.measuredIn("wrap", wrap.get()));
-  }
-
-  private static boolean tapered(String text) {
-    return switch (text.strip().toLowerCase(Locale.ROOT)) {
-      case "tapered", "taper" -> true;
-      case "straight", "parallel" -> false;
-      default ->
-          throw new BadInputException(
-              List.of(
-                  new Problem(
-                      "taper",
-                      text,
-                      "straight or tapered",
-                      Nearest.to(text, List.of("straight", "tapered")))));
-    };
-  }
-
-  private static Gender half(String text) {
-    return Arrays.stream(Gender.values())
-        .filter(gender -> gender != Gender.SEXLESS)
-        .filter(gender -> gender.word().equalsIgnoreCase(text.strip()))
-        .findFirst()
-        .orElseThrow(
-            () -> new BadInputException("gender", text, "male: only a male can be measured"));
   }
 
   private static String text(Identification found, Screen screen) {

@@ -1,6 +1,8 @@
 package hosewright.command;
 
-import hosewright.problem.BadInputException;
+import hosewright.desk.end.FindLocalThreads;
+import hosewright.desk.end.FindLocalThreads.Local;
+import hosewright.desk.end.OfferDistricts;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -10,14 +12,11 @@ import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import hosewright.shell.Workspace;
-import hosewright.thread.LocalThreads;
 import hosewright.thread.LocalThreads.LocalThread;
-import java.util.List;
-import java.util.Optional;
 
 /** Looks up which thread a district uses, in the register the dealer keeps. */
 final class EndLocalCommand extends ShellCommand {
-  private final Workspace workspace;
+  private final FindLocalThreads find;
 
   EndLocalCommand(Workspace workspace) {
     super(
@@ -30,45 +29,21 @@ final class EndLocalCommand extends ShellCommand {
                 ArgumentSpec.optional("DISTRICT", "one district; all of them without it")
                     .asRepeatable()
                     .completing(
-                        () ->
-                            LocalRegister.in(workspace)
-                                .read()
-                                .map(LocalThreads::districts)
-                                .orElse(List.of()))));
-    this.workspace = workspace;
+                        () -> new OfferDistricts(new WorkspacePlace(workspace)).districts())));
+    find = new FindLocalThreads(new WorkspacePlace(workspace));
   }
-
-  /**
-   * The register, or one district of it.
-   *
-   * @param file where it is kept, or would be
-   */
-  record Local(String file, boolean kept, List<LocalThread> threads) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    LocalRegister kept = LocalRegister.in(workspace);
-    Optional<LocalThreads> register = kept.read();
-    String district = String.join(" ", in.arguments());
-    if (register.isEmpty() && !district.isBlank()) {
-      throw new BadInputException(
-          "district",
-          district,
-          "no register is kept yet, so check with the local fire service. " + kept.howTo());
-    }
-    List<LocalThread> threads =
-        district.isBlank()
-            ? register.map(LocalThreads::rows).orElse(List.of())
-            : register.orElseThrow().of(district);
-    Local local = new Local(kept.file().toString(), register.isPresent(), threads);
-    return Answer.of(local, screen -> text(local, kept, screen));
+    Local local = find.find(String.join(" ", in.arguments()));
+    return Answer.of(local, screen -> text(local, screen));
   }
 
-  private static String text(Local local, LocalRegister kept, Screen screen) {
+  private static String text(Local local, Screen screen) {
     Prose text = new Prose(screen);
     if (!local.kept()) {
       return text.line("No register of local threads is kept yet.")
-          .line(kept.howTo() + ".")
+          .line(local.howTo() + ".")
           .toString();
     }
     Table table = Table.of("district", "thread", "checked on", "by");

@@ -1,8 +1,8 @@
 package hosewright.command;
 
-import hosewright.problem.BadInputException;
+import hosewright.desk.end.ShowEnd;
+import hosewright.desk.end.ShowEnd.Shown;
 import hosewright.report.EndDrawing;
-import hosewright.report.Export;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -11,20 +11,15 @@ import hosewright.shell.Invocation;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
-import hosewright.thread.CouplingSize;
 import hosewright.thread.End;
-import hosewright.thread.Families;
-import hosewright.thread.Family;
-import hosewright.thread.Mating;
-import hosewright.thread.ThreadDimensions;
-import hosewright.thread.ThreadTable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Shows one end: its figures, what it joins, and a drawing to scale. */
 final class EndShowCommand extends ShellCommand {
   private static final int DRAWING_WIDTH = 80;
+
+  private final ShowEnd show = new ShowEnd();
 
   EndShowCommand() {
     super(
@@ -37,75 +32,13 @@ final class EndShowCommand extends ShellCommand {
                 ArgumentSpec.required("END", "size, family and half")
                     .asRepeatable()
                     .completing(JointCheckCommand::ends))
-            .with(PictureFile.options()));
+            .with(PictureOptions.options()));
   }
-
-  /**
-   * An end as scripts read it.
-   *
-   * @param figures its dimensions, inches or millimetres as named; empty where none are held
-   * @param joins every end that mates with it
-   * @param picture the file drawn; null when none was asked for
-   */
-  record Shown(
-      End end,
-      String familyName,
-      String kind,
-      String seal,
-      List<Figure> figures,
-      String standard,
-      String table,
-      String confidence,
-      String source,
-      String note,
-      List<End> joins,
-      String picture) {}
-
-  /** One figure with the name of what it measures, and its unit. */
-  record Figure(String name, double value, String unit) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    End end = Refusals.named("end", () -> End.parse(String.join(" ", in.arguments())));
-    if (!end.listed()) {
-      throw new BadInputException("end", end.toString(), "an end that 'end list' names");
-    }
-    Optional<Export> place = PictureFile.place(in);
-    Shown shown = shown(end, PictureFile.draw(place, () -> EndDrawing.svg(end)));
+    Shown shown = show.show(String.join(" ", in.arguments()), PictureOptions.picture(in));
     return Answer.of(shown, screen -> text(shown, screen));
-  }
-
-  private static Shown shown(End end, String picture) {
-    Family family = Families.find(end.family()).orElseThrow();
-    Optional<ThreadDimensions> thread = ThreadTable.find(end);
-    Optional<CouplingSize> coupling = CouplingSize.find(end.family(), end.sizeIn());
-    List<End> joins =
-        Families.ends().stream().filter(other -> Mating.of(end, other).mates()).toList();
-    return new Shown(
-        end,
-        family.name(),
-        family.kind().word(),
-        family.seal(),
-        thread.map(EndFigures::of).or(() -> coupling.map(EndFigures::of)).orElse(List.of()),
-        thread
-            .map(held -> held.origin().standard())
-            .or(() -> coupling.map(held -> held.origin().standard()))
-            .orElse(""),
-        thread.map(held -> held.origin().table()).orElse(""),
-        thread
-            .map(held -> held.origin().confidence())
-            .or(() -> coupling.map(held -> held.origin().confidence()))
-            .orElse(""),
-        thread
-            .map(held -> held.origin().source())
-            .or(() -> coupling.map(held -> held.origin().source()))
-            .orElse(family.source()),
-        thread
-            .map(held -> held.origin().note())
-            .or(() -> coupling.map(held -> held.origin().note()))
-            .orElse(""),
-        joins,
-        picture);
   }
 
   private static String text(Shown shown, Screen screen) {

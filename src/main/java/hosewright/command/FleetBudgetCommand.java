@@ -1,37 +1,29 @@
 package hosewright.command;
 
-import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.NetPrice;
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.BudgetMaker;
-import hosewright.fleet.BudgetRequest;
+import hosewright.desk.Books;
+import hosewright.desk.fleet.BudgetField;
+import hosewright.desk.fleet.BudgetFleet;
+import hosewright.desk.fleet.BudgetFleet.Budgeted;
+import hosewright.desk.fleet.BudgetPapers;
 import hosewright.fleet.FleetBudget;
-import hosewright.fleet.FleetTally;
-import hosewright.fleet.ReplacementItems;
-import hosewright.fleet.SurvivalStudy;
-import hosewright.quote.Customer;
-import hosewright.quote.CustomerTerms;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
+import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
-import hosewright.store.FleetStore;
-import java.math.BigDecimal;
-import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.joda.money.CurrencyUnit;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Budgets the replacement of an agency's hose over the coming years. */
 final class FleetBudgetCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final BudgetFleet budget;
 
-  FleetBudgetCommand(ObjectProvider<Books> books) {
+  FleetBudgetCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet budget",
@@ -40,29 +32,30 @@ final class FleetBudgetCommand extends ShellCommand {
                 "fleet budget --years 10 --age-limit 12 --escalation 4%")
             .alias("budget")
             .with(
-                OptionSpec.value("years", "N", "how many years").withDefault("10"),
-                OptionSpec.value("from", "DAY", "first day of the first year")
+                said(BudgetField.YEARS, "N", "how many years"),
+                said(BudgetField.FROM, "DAY", "first day of the first year")
                     .withDefaultSaid("today"),
-                OptionSpec.value("age-limit", "YEARS", "age at which hose is replaced")
+                said(BudgetField.AGE_LIMIT, "YEARS", "age at which hose is replaced")
                     .withDefaultSaid("the agency's own, if it has set one"),
-                OptionSpec.value("prices", "CHANGE", "what if prices were so much higher or lower")
-                    .withDefault("0%"),
-                OptionSpec.value("escalation", "PERCENT", "rise of prices from year to year")
-                    .withDefault("0%"),
-                OptionSpec.value("discount-rate", "PERCENT", "for today's worth of later money")
-                    .withDefault("0%"),
-                OptionSpec.value("overdue", "N", "most sections the level plan leaves overdue")
-                    .withDefault("0"),
-                OptionSpec.value("seed", "N", "of the simulation").withDefault("1"),
+                said(BudgetField.PRICES, "CHANGE", "what if prices were so much higher or lower"),
+                said(BudgetField.ESCALATION, "PERCENT", "rise of prices from year to year"),
+                said(BudgetField.DISCOUNT_RATE, "PERCENT", "for today's worth of later money"),
+                said(BudgetField.OVERDUE, "N", "most sections the level plan leaves overdue"),
+                said(BudgetField.SEED, "N", "of the simulation"),
                 OptionSpec.value("customer", "ID", "whose prices to use")
                     .withDefaultSaid("list prices")
                     .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.value("quote", "CUSTOMER", "quote the first year's purchase for them")
                     .completing(() -> CatalogueChoice.customers(books)),
                 OptionSpec.flag("workbook", "write the budget workbook"),
-                Signing.option())
-            .with(Papers.options()));
-    this.books = books;
+                SignedBy.option())
+            .with(PaperOptions.options()));
+    budget = new BudgetFleet(books);
+  }
+
+  private static OptionSpec said(BudgetField field, String placeholder, String meaning) {
+    OptionSpec option = OptionSpec.value(field.word(), placeholder, meaning);
+    return field.standard().isEmpty() ? option : option.withDefault(field.standard());
   }
 
   /** A budget with what was made of it. */
@@ -70,81 +63,32 @@ final class FleetBudgetCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      FleetStore fleet = FleetOptions.loaded(open);
-      AgencyLimits limits = fleet.limits();
-      BudgetRequest request = request(in, limits, open.today());
-      Optional<Customer> buyer =
-          in.value("quote")
-              .or(() -> in.value("customer"))
-              .map(id -> open.customers().get(id, open.today()));
-      FleetBudget budget = make(open, fleet, limits, request, buyer);
-      Optional<BudgetPapers> papers =
-          in.flag("workbook") ? Optional.of(BudgetPapers.of(in)) : Optional.empty();
-      Optional<Quote> quote =
-          in.value("quote")
-              .map(
-                  id ->
-                      new FirstPurchase(open, buyer.orElseThrow(), budget)
-                          .quote(Signing.as(in, Step.MAKE, open.now(), "")));
-      Made made =
-          new Made(
-              budget,
-              quote.map(Quote::number),
-              papers.map(p -> p.write(budget, Papers.dealer(open.terms()), open.now())));
-      return Answer.of(
-          made,
-          screen ->
-              FleetBudgetText.of(budget, screen)
-                  + quote.map(q -> "\n\n" + QuoteText.of(q, screen)).orElse("")
-                  + made.workbook().map(file -> "\nWrote " + file).orElse(""));
+    Budgeted budgeted = budget.budget(asked(in));
+    Made made =
+        new Made(budgeted.budget(), budgeted.quote().map(Quote::number), budgeted.workbook());
+    return Answer.of(made, screen -> text(budgeted, screen));
+  }
+
+  private static BudgetFleet.Request asked(Invocation in) {
+    Map<BudgetField, String> terms = new EnumMap<>(BudgetField.class);
+    for (BudgetField field : BudgetField.values()) {
+      in.value(field.word()).ifPresent(text -> terms.put(field, text));
     }
+    return new BudgetFleet.Request(
+        terms,
+        in.value("customer"),
+        in.value("quote"),
+        SignedBy.name(in),
+        in.flag("workbook") ? Optional.of(papers(in)) : Optional.empty());
   }
 
-  private static FleetBudget make(
-      Books open,
-      FleetStore fleet,
-      AgencyLimits limits,
-      BudgetRequest request,
-      Optional<Customer> buyer) {
-    FleetTally tally = new FleetTally(limits, request.from());
-    fleet.each(tally::add);
-    Catalogue catalogue = open.catalogue();
-    CurrencyUnit currency = catalogue.currencyNeeded();
-    NetPrice prices = CustomerTerms.of(catalogue, buyer, open.today());
-    return new BudgetMaker(
-            tally.ages(),
-            tally.usableFt(),
-            SurvivalStudy.of(tally.lives()),
-            new ReplacementItems(catalogue, prices),
-            prices,
-            currency)
-        .make(request);
+  private static BudgetPapers papers(Invocation in) {
+    return new BudgetPapers(PaperOptions.paper(in), PaperOptions.folder(in), in.flag("overwrite"));
   }
 
-  private static BudgetRequest request(Invocation in, AgencyLimits limits, LocalDate today) {
-    Refusals refusals = new Refusals();
-    Optional<OptionalInt> years = refusals.read(() -> FleetOptions.wholeNumber(in, "years", 1, 40));
-    Optional<LocalDate> from = refusals.read(() -> FleetOptions.day(in, "from", today));
-    Optional<OptionalInt> limit =
-        refusals.read(() -> FleetOptions.wholeNumber(in, "age-limit", 1, 60));
-    Optional<BigDecimal> change = refusals.read(() -> FleetOptions.change(in, "prices"));
-    Optional<BigDecimal> escalation = refusals.read(() -> FleetOptions.change(in, "escalation"));
-    Optional<BigDecimal> rate = refusals.read(() -> FleetOptions.share(in, "discount-rate"));
-    Optional<OptionalInt> overdue =
-        refusals.read(() -> FleetOptions.wholeNumber(in, "overdue", 0, 1_000_000));
-    Optional<OptionalInt> seed =
-        refusals.read(() -> FleetOptions.wholeNumber(in, "seed", 0, 999_999_999));
-    refusals.throwAny();
-    OptionalInt ageLimit = limit.orElseThrow();
-    return new BudgetRequest(
-        from.orElseThrow(),
-        years.orElseThrow().getAsInt(),
-        ageLimit.isPresent() ? ageLimit : limits.ageYears(),
-        change.orElseThrow(),
-        escalation.orElseThrow(),
-        rate.orElseThrow(),
-        overdue.orElseThrow().getAsInt(),
-        seed.orElseThrow().getAsInt());
+  private static String text(Budgeted budgeted, Screen screen) {
+    return FleetBudgetText.of(budgeted.budget(), screen)
+        + budgeted.quote().map(quote -> "\n\n" + QuoteText.of(quote, screen)).orElse("")
+        + budgeted.workbook().map(file -> "\nWrote " + file).orElse("");
   }
 }

@@ -1,11 +1,9 @@
 package hosewright.command;
 
-import hosewright.csv.CellRows;
-import hosewright.fleet.InventoryReader;
-import hosewright.fleet.LimitReader;
-import hosewright.fleet.OutletReader;
-import hosewright.fleet.RecordReader;
-import hosewright.intake.DealerFiles;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
+import hosewright.desk.fleet.LoadFleet;
+import hosewright.desk.fleet.LoadFleet.Loaded;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -13,16 +11,14 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Takes an agency's inventory of hose into the books. */
 final class FleetLoadCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final LoadFleet load;
 
-  FleetLoadCommand(ObjectProvider<Books> books) {
+  FleetLoadCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet load",
@@ -40,15 +36,19 @@ final class FleetLoadCommand extends ShellCommand {
                     .completingFiles(),
                 OptionSpec.flag("replace", "forget the hose on record first"))
             .with(BadRows.options()));
-    this.books = books;
+    load = new LoadFleet(books);
   }
-
-  record Loaded(long sections, long records, int outlets) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    FleetIntake.Taken taken = BadRows.reported(in, () -> load(in));
-    Loaded loaded = new Loaded(taken.sections(), taken.records(), taken.outlets());
+    Loaded loaded =
+        BadRows.reported(
+            in,
+            () ->
+                load.load(
+                    NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder"),
+                    in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
+                    in.flag("replace")));
     return Answer.of(
         loaded,
         String.format(
@@ -58,17 +58,5 @@ final class FleetLoadCommand extends ShellCommand {
             loaded.sections(),
             loaded.records(),
             loaded.outlets()));
-  }
-
-  private FleetIntake.Taken load(Invocation in) {
-    Map<String, CellRows> tables =
-        DealerFiles.open(
-            NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder"),
-            in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
-            List.of(InventoryReader.FORM),
-            List.of(RecordReader.FORM, OutletReader.FORM, LimitReader.FORM));
-    try (Books open = books.getObject()) {
-      return FleetIntake.load(open, tables, in.flag("replace"));
-    }
   }
 }

@@ -1,13 +1,14 @@
 package hosewright.command;
 
-import hosewright.csv.CellRows;
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.DaysRecords;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
+import hosewright.desk.fleet.PrepareTests;
+import hosewright.desk.fleet.PrepareTests.Known;
+import hosewright.desk.fleet.TestRecords;
+import hosewright.desk.fleet.TestSections;
+import hosewright.desk.fleet.TestSections.Entered;
 import hosewright.fleet.DaysRecords.Change;
-import hosewright.fleet.RecordReader;
-import hosewright.intake.DealerFiles;
 import hosewright.problem.BadInputException;
-import hosewright.problem.Problem;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -16,20 +17,16 @@ import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
-import hosewright.store.FleetStore;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Enters a day's service tests and repairs, from a file or question by question. */
 final class FleetTestCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final PrepareTests prepare;
+  private final TestSections test;
 
-  FleetTestCommand(ObjectProvider<Books> books) {
+  FleetTestCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet test",
@@ -46,95 +43,39 @@ final class FleetTestCommand extends ShellCommand {
                 OptionSpec.value("map", "FILE", "a mapping file for columns of other names")
                     .completingFiles())
             .with(BadRows.options()));
-    this.books = books;
+    prepare = new PrepareTests(books);
+    test = new TestSections(books);
   }
-
-  record Entered(int records, int alreadyOnFile, List<Change> changes) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    Known known = known();
-    // The books are not kept open while somebody thinks.
-    Optional<Map<String, CellRows>> tables = tables(in, known);
-    if (tables.isEmpty()) {
+    Known known = prepare.prepare();
+    Optional<TestRecords> records = records(in, known);
+    if (records.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was entered.");
     }
-    try (Books open = books.getObject()) {
-      Entered entered =
-          BadRows.reported(
-              in, () -> enter(FleetOptions.loaded(open), tables.get(), known.ids(), known.today()));
-      return Answer.of(entered, screen -> text(entered, screen));
-    }
+    Entered entered = BadRows.reported(in, () -> test.enter(records.get(), known));
+    return Answer.of(entered, screen -> text(entered, screen));
   }
 
-  /** What must be known before anything is asked or read. */
-  private record Known(Set<String> ids, LocalDate today, AgencyLimits limits) {}
-
-  private Known known() {
-    try (Books open = books.getObject()) {
-      FleetStore fleet = FleetOptions.loaded(open);
-      return new Known(fleet.ids(), open.today(), fleet.limits());
-    }
-  }
-
-  private static Optional<Map<String, CellRows>> tables(Invocation in, Known known) {
+  private static Optional<TestRecords> records(Invocation in, Known known) {
     Optional<String> place = in.argument(0);
     if (place.isPresent()) {
       return Optional.of(
-          DealerFiles.open(
+          TestRecords.in(
               NamedPath.of("file", place.get(), "the name of a file or folder"),
-              in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
-              List.of(RecordReader.FORM),
-              List.of()));
+              in.value("map").map(map -> NamedPath.of("map", map, "the name of a file"))));
     }
     return in.asker()
         .map(
             asker ->
-                new TestInterview(
-                        asker,
-                        known.ids(),
-                        known.today(),
-                        known.limits().hold().orElseThrow().value())
+                new TestInterview(asker, known.ids(), known.today(), known.leastHoldMinutes())
                     .rows()
-                    .map(FleetTestCommand::asTable))
+                    .map(TestRecords::answered))
         .orElseThrow(
             () ->
                 new BadInputException(
                     "PLACE", "", "a folder with records.csv, since nobody is there to be asked"));
-  }
-
-  private static Map<String, CellRows> asTable(List<List<String>> rows) {
-    return Map.of(
-        RecordReader.FORM.name(),
-        new CellRows() {
-          @Override
-          public String title() {
-            return "what was answered";
-          }
-
-          @Override
-          public void each(Taker taker) {
-            taker.take(Row.of(1, RecordReader.FORM.columns()));
-            long line = 1;
-            for (List<String> row : rows) {
-              line++;
-              taker.take(Row.of(line, row));
-            }
-          }
-        });
-  }
-
-  private static Entered enter(
-      FleetStore fleet, Map<String, CellRows> tables, Set<String> ids, LocalDate today) {
-    AgencyLimits limits = fleet.limits();
-    List<Problem> problems = new ArrayList<>();
-    DaysRecords day = new DaysRecords(limits, fleet::find, problems);
-    new RecordReader(today, limits, ids, problems).read(tables, day::take);
-    if (!problems.isEmpty()) {
-      throw new BadInputException(problems);
-    }
-    fleet.add(day.accepted());
-    return new Entered(day.accepted().size(), day.known(), day.changes());
   }
 
   private static String text(Entered entered, Screen screen) {

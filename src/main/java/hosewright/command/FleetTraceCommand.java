@@ -1,14 +1,10 @@
 package hosewright.command;
 
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.HoseRecord;
-import hosewright.fleet.Retirement;
-import hosewright.fleet.SectionLife;
-import hosewright.fleet.ServiceRecord;
-import hosewright.fleet.Standing;
-import hosewright.problem.Nearest;
-import hosewright.problem.NoSuchThingException;
-import hosewright.problem.Problem;
+import hosewright.desk.Books;
+import hosewright.desk.fleet.OfferSections;
+import hosewright.desk.fleet.TraceSection;
+import hosewright.desk.fleet.TraceSection.Line;
+import hosewright.desk.fleet.TraceSection.Trace;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -17,20 +13,15 @@ import hosewright.shell.Invocation;
 import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
-import hosewright.store.FleetStore;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows one section's life, and by which rule and record it left service. */
 final class FleetTraceCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final TraceSection trace;
 
-  FleetTraceCommand(ObjectProvider<Books> books) {
+  FleetTraceCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet trace",
@@ -39,104 +30,14 @@ final class FleetTraceCommand extends ShellCommand {
                 "fleet trace PH-0001")
             .with(
                 ArgumentSpec.required("SECTION", "the section's id")
-                    .completing(typed -> FleetOptions.sections(books, typed))));
-    this.books = books;
+                    .completing(typed -> new OfferSections(books).beginning(typed))));
+    trace = new TraceSection(books);
   }
-
-  /**
-   * A section's life.
-   *
-   * @param dueRule the rule that retires it today although no record has done so
-   */
-  record Trace(
-      HoseRecord section,
-      String status,
-      double lengthFt,
-      double lostFt,
-      int repairs,
-      LocalDate testDue,
-      Optional<Left> left,
-      Optional<String> dueRule,
-      List<Line> records) {}
-
-  /** How it left service. */
-  record Left(
-      String rule, String sentence, String source, int record, LocalDate date, boolean failure) {}
-
-  /** One record. */
-  record Line(
-      int record,
-      LocalDate date,
-      String outcome,
-      Optional<Double> testPsi,
-      Optional<Double> holdMin,
-      Optional<Double> lengthFt,
-      String note) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    String id = in.argument(0).orElseThrow();
-    Trace trace;
-    try (Books open = books.getObject()) {
-      FleetStore fleet = FleetOptions.loaded(open);
-      SectionLife life =
-          fleet
-              .find(id)
-              .orElseThrow(
-                  () ->
-                      new NoSuchThingException(
-                          "section", id, fleet.ids(), "none so numbered is on record"));
-      trace = trace(life, fleet.limits(), open.today());
-    }
-    return Answer.of(trace, screen -> text(trace, screen));
-  }
-
-  static Problem unknown(String id, FleetStore fleet) {
-    return new Problem("SECTION", id, "a section on record", Nearest.to(id, fleet.ids()));
-  }
-
-  private static Trace trace(SectionLife life, AgencyLimits limits, LocalDate today) {
-    Standing standing = life.standing(limits);
-    HoseRecord section = life.section();
-    List<Line> lines = new ArrayList<>();
-    for (ServiceRecord record : life.records()) {
-      lines.add(
-          new Line(
-              lines.size() + 1,
-              record.date(),
-              record.outcome().code(),
-              boxed(record.pressurePsi()),
-              boxed(record.holdMinutes()),
-              boxed(record.lengthFt()),
-              record.note()));
-    }
-    return new Trace(
-        section,
-        standing.status().word(),
-        standing.lengthFt(),
-        standing.lengthLostFt(section),
-        standing.repairs(),
-        standing.testDue(section),
-        standing.retirement().map(FleetTraceCommand::left),
-        standing.status().usable()
-            ? life.due(limits, today).map(Retirement::rule)
-            : Optional.empty(),
-        lines);
-  }
-
-  private static Left left(Retirement retirement) {
-    var rule = retirement.ruleInWords();
-    return new Left(
-        rule.code(),
-        rule.sentence(),
-        rule.source(),
-        retirement.record(),
-        retirement.date(),
-        rule.failure());
-  }
-
-  private static Optional<Double> boxed(OptionalDouble number) {
-    return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
+    Trace traced = trace.trace(in.argument(0).orElseThrow());
+    return Answer.of(traced, screen -> text(traced, screen));
   }
 
   private static String text(Trace trace, Screen screen) {

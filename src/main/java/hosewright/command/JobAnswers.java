@@ -1,28 +1,27 @@
 package hosewright.command;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.ItemKind;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
+import hosewright.desk.line.PrepareJob;
+import hosewright.desk.line.PrepareJob.Known;
 import hosewright.interview.Desk;
 import hosewright.interview.Interview;
 import hosewright.jobfile.JobFile;
 import hosewright.line.JobField;
 import hosewright.line.Offer;
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
-import hosewright.thread.LocalThreads;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Gathers a job's answers: from its file, from options (which win), or from a person. */
 final class JobAnswers {
@@ -39,7 +38,7 @@ final class JobAnswers {
    *
    * @param books where the customers offered on the tab key are kept
    */
-  static OptionSpec[] options(ObjectProvider<Books> books) {
+  static OptionSpec[] options(Supplier<Books> books) {
     List<OptionSpec> options = new ArrayList<>();
     options.add(
         OptionSpec.value("job", "FILE", "a job file; options given beside it win")
@@ -68,15 +67,14 @@ final class JobAnswers {
         .toList();
   }
 
-  /** The answers after the options typed; an empty value takes an answer away. */
-  static Map<JobField, String> changed(Map<JobField, String> before, Invocation in) {
-    Map<JobField, String> answers = new TreeMap<>(before);
+  /** The answers that are to be different; an empty value takes an answer away. */
+  static Map<JobField, String> changed(Invocation in) {
+    Map<JobField, String> answers = new TreeMap<>();
     for (JobField field : JobField.values()) {
       if (!field.stays()) {
         in.value(field.word()).ifPresent(value -> answers.put(field, value));
       }
     }
-    answers.values().removeIf(String::isBlank);
     return answers;
   }
 
@@ -97,25 +95,6 @@ final class JobAnswers {
     };
   }
 
-  /** What an interview needs of the books, so that they need not stay open while it lasts. */
-  private static Desk desk(Books books) {
-    Catalogue items = books.catalogue();
-    Customers buyers = books.customers();
-    LocalThreads register = books.localThreads();
-    LocalDate today = books.today();
-    return new Desk(
-        items,
-        buyers.customers().stream().map(Customer::id).toList(),
-        register.districts(),
-        job -> {
-          LocalDate date = job.date().orElse(today);
-          return Planning.planner(
-                  items, job.customer().map(id -> buyers.get(id, date)), date, register)
-              .plan(job);
-        },
-        books.jobInProgress());
-  }
-
   /**
    * The answers for one use of a command.
    *
@@ -123,12 +102,16 @@ final class JobAnswers {
    * @return empty when a person was asked and broke off
    */
   static Optional<Map<JobField, String>> gather(
-      Invocation in, ObjectProvider<Books> books, boolean forQuote) {
+      Invocation in, Supplier<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      Desk desk;
-      try (Books open = books.getObject()) {
-        desk = desk(open);
-      }
+      Known known = new PrepareJob(books).prepare();
+      Desk desk =
+          new Desk(
+              known.catalogue(),
+              known.customers(),
+              known.districts(),
+              known.planner(),
+              known.draft());
       return new Interview(in.asker().get(), desk, forQuote).answers();
     }
     Map<JobField, String> answers = new TreeMap<>();

@@ -1,6 +1,9 @@
 package hosewright.command;
 
-import hosewright.report.Export;
+import hosewright.desk.Books;
+import hosewright.desk.end.BridgeDocument;
+import hosewright.desk.end.CheckJoint;
+import hosewright.desk.end.CheckJoint.Checked;
 import hosewright.report.JointDrawing;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -11,19 +14,16 @@ import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import hosewright.thread.End;
 import hosewright.thread.Families;
-import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Says whether two ends join, how the joint seals, and whether it comes apart. */
 final class JointCheckCommand extends ShellCommand {
+  private final CheckJoint check;
 
-  private final ObjectProvider<Books> books;
-
-  JointCheckCommand(ObjectProvider<Books> books) {
+  JointCheckCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "joint check",
@@ -38,8 +38,8 @@ final class JointCheckCommand extends ShellCommand {
                 OptionSpec.value("b", "END", "the other end")
                     .asRequired()
                     .completing(JointCheckCommand::ends))
-            .with(PictureFile.options()));
-    this.books = books;
+            .with(PictureOptions.options()));
+    check = new CheckJoint(books);
   }
 
   static List<String> ends() {
@@ -52,7 +52,7 @@ final class JointCheckCommand extends ShellCommand {
    * @param instead the shortest bridge; null when they mate, and when there is none
    * @param picture the file drawn; null when none was asked for
    */
-  record Checked(
+  record Document(
       Verdict.Outcome verdict,
       Verdict.Seal seal,
       boolean removable,
@@ -60,41 +60,34 @@ final class JointCheckCommand extends ShellCommand {
       String reason,
       String source,
       BridgeDocument instead,
-      String picture) {}
+      String picture) {
+
+    static Document of(Checked checked) {
+      Verdict verdict = checked.verdict();
+      return new Document(
+          verdict.outcome(),
+          verdict.seal(),
+          verdict.removable(),
+          verdict.engagement(),
+          verdict.reason(),
+          verdict.source(),
+          checked.instead().bridge(),
+          checked.picture());
+    }
+  }
 
   @Override
   protected Answer answer(Invocation in) {
-    Refusals refusals = new Refusals();
-    Optional<End> a = refusals.read("a", () -> End.parse(in.required("a")));
-    Optional<End> b = refusals.read("b", () -> End.parse(in.required("b")));
-    Optional<Optional<Export>> place = refusals.read(() -> PictureFile.place(in));
-    refusals.throwAny();
-    return check(a.orElseThrow(), b.orElseThrow(), place.orElseThrow());
+    Checked checked = check.check(in.required("a"), in.required("b"), PictureOptions.picture(in));
+    return Answer.of(Document.of(checked), screen -> text(checked, screen));
   }
 
-  private Answer check(End a, End b, Optional<Export> place) {
-    Verdict verdict = Mating.of(a, b);
-    String picture = PictureFile.draw(place, () -> JointDrawing.svg(a, b, verdict));
-    Instead instead = verdict.mates() ? Instead.NOTHING : Instead.of(a, b, books);
-    Checked checked =
-        new Checked(
-            verdict.outcome(),
-            verdict.seal(),
-            verdict.removable(),
-            verdict.engagement(),
-            verdict.reason(),
-            verdict.source(),
-            instead.bridge(),
-            picture);
-    return Answer.of(checked, screen -> text(a, b, verdict, instead, picture, screen));
-  }
-
-  private static String text(
-      End a, End b, Verdict verdict, Instead instead, String picture, Screen screen) {
+  private static String text(Checked checked, Screen screen) {
     Prose text = new Prose(screen);
-    text.line(a + " to " + b + ": " + JointDrawing.heading(verdict));
+    Verdict verdict = checked.verdict();
+    text.line(checked.a() + " to " + checked.b() + ": " + JointDrawing.heading(verdict));
     text.line("  ", verdict.reason());
-    text.block(JointDrawing.text(a, b, verdict));
+    text.block(JointDrawing.text(checked.a(), checked.b(), verdict));
     if (verdict.mates()) {
       text.line(
           "  ",
@@ -105,12 +98,12 @@ final class JointCheckCommand extends ShellCommand {
     if (!verdict.engagement().isEmpty()) {
       text.line("  ", "in the hand: " + verdict.engagement());
     }
-    if (!instead.sentence().isEmpty()) {
-      text.line("  ", "instead: " + instead.sentence());
+    if (!checked.instead().sentence().isEmpty()) {
+      text.line("  ", "instead: " + checked.instead().sentence());
     }
     text.line("  ", "source: " + verdict.source());
-    if (picture != null) {
-      text.line("  ", "drawn into " + picture);
+    if (checked.picture() != null) {
+      text.line("  ", "drawn into " + checked.picture());
     }
     return text.toString();
   }

@@ -1,10 +1,15 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.line.CompareSizes;
+import hosewright.desk.line.CompareSizes.Size;
+import hosewright.desk.line.CompareSizes.Sizes;
+import hosewright.desk.line.TradeOffs;
+import hosewright.desk.line.WeighTradeOffs;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
-import hosewright.line.LinePlan;
 import hosewright.measure.UnitSystem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -17,14 +22,15 @@ import hosewright.shell.Table;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Sets the best line of every hose size side by side. */
 final class LineCompareCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
+  private final CompareSizes compareSizes;
+  private final WeighTradeOffs weighTradeOffs;
 
-  LineCompareCommand(ObjectProvider<Books> books) {
+  LineCompareCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line compare",
@@ -41,47 +47,9 @@ final class LineCompareCommand extends ShellCommand {
                         + " other"),
                 ShownUnits.option()));
     this.books = books;
+    compareSizes = new CompareSizes(books);
+    weighTradeOffs = new WeighTradeOffs(books);
   }
-
-  /** One size; reaction is null where nothing is a nozzle. */
-  record Size(
-      double sizeIn,
-      double couplingSizeIn,
-      String hoseSeries,
-      int lines,
-      boolean feasible,
-      Optional<String> limitedBy,
-      double frictionLossPsi,
-      double requiredSourcePsi,
-      double deliveredPsi,
-      Optional<Double> reactionLbf,
-      double velocityFtPerS,
-      double emptyWeightLb,
-      double chargedWeightLb,
-      Money total) {
-
-    static Size of(LinePlan plan) {
-      var h = plan.hydraulics();
-      LinePlan.HoseChoice hose = plan.hose().orElseThrow();
-      return new Size(
-          hose.sizeIn(),
-          hose.couplingSizeIn(),
-          hose.series(),
-          hose.lines(),
-          plan.feasible(),
-          plan.limitedBy(),
-          h.frictionLossPsi(),
-          h.requiredSourcePsi(),
-          h.deliveredPsi(),
-          h.reactionLbf(),
-          h.velocityFtPerS(),
-          h.emptyWeightLb(),
-          h.chargedWeightLb(),
-          plan.total());
-    }
-  }
-
-  record Sizes(List<Size> sizes) {}
 
   @Override
   protected Answer answer(Invocation in) {
@@ -92,26 +60,15 @@ final class LineCompareCommand extends ShellCommand {
     }
     Job job = JobForm.read(answers.get());
     if (in.flag("front")) {
-      return front(job, units);
+      TradeOffs front = weighTradeOffs.weigh(job);
+      return front.rows().isEmpty()
+          ? Answer.noSafePlan(front, screen -> "No line passes every check: 'line plan' says why.")
+          : Answer.of(front, screen -> TradeOffText.of(front, screen, units));
     }
-    List<Size> sizes;
-    try (Books open = books.getObject()) {
-      sizes = new Planning(open).planner(job).plansBySize(job).stream().map(Size::of).toList();
-    }
-    return sizes.stream().anyMatch(Size::feasible)
-        ? Answer.of(new Sizes(sizes), screen -> text(sizes, screen, units))
-        : Answer.noSafePlan(new Sizes(sizes), screen -> text(sizes, screen, units));
-  }
-
-  private Answer front(Job job, UnitSystem units) {
-    try (Books open = books.getObject()) {
-      TradeOffTable table =
-          TradeOffTable.of(
-              job, new Planning(open).planner(job).front(job, TradeOffTable.MOST_ROWS));
-      return table.rows().isEmpty()
-          ? Answer.noSafePlan(table, screen -> "No line passes every check: 'line plan' says why.")
-          : Answer.of(table, screen -> table.text(screen, units));
-    }
+    Sizes compared = compareSizes.compare(job);
+    return compared.anyFeasible()
+        ? Answer.of(compared, screen -> text(compared.sizes(), screen, units))
+        : Answer.noSafePlan(compared, screen -> text(compared.sizes(), screen, units));
   }
 
   private static String text(List<Size> sizes, Screen screen, UnitSystem units) {

@@ -1,9 +1,12 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.line.FindFlow;
 import hosewright.line.Flowing;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
+import hosewright.line.LinePlan;
 import hosewright.measure.UnitSystem;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -14,13 +17,14 @@ import hosewright.shell.ShellCommand;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Finds the flow that arrives through the line planned for a job. */
 final class LineFlowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
+  private final FindFlow findFlow;
 
-  LineFlowCommand(ObjectProvider<Books> books) {
+  LineFlowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line flow",
@@ -32,6 +36,7 @@ final class LineFlowCommand extends ShellCommand {
             .with(JobAnswers.options(books))
             .with(ShownUnits.option(), WorkingText.option()));
     this.books = books;
+    findFlow = new FindFlow(books);
   }
 
   @Override
@@ -42,17 +47,15 @@ final class LineFlowCommand extends ShellCommand {
       return Answer.of(Map.of(), "Stopped; nothing was calculated.");
     }
     Job job = JobForm.read(answers.get());
-    try (Books open = books.getObject()) {
-      return new Planning(open)
-          .planner(job)
-          .flow(job)
-          .map(flow -> answer(flow, units, in.flag(WorkingText.NAME)))
-          .orElseGet(
-              () -> {
-                var plan = new Planning(open).plan(job).plan();
-                return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen, units));
-              });
-    }
+    FindFlow.Found found = findFlow.find(job);
+    return found
+        .flow()
+        .map(flow -> answer(flow, units, in.flag(WorkingText.NAME)))
+        .orElseGet(
+            () -> {
+              LinePlan plan = found.noPlan().orElseThrow();
+              return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen, units));
+            });
   }
 
   private static Answer answer(Flowing flow, UnitSystem units, boolean working) {

@@ -1,5 +1,8 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.line.ExplainPlan;
+import hosewright.desk.line.PlanJob;
 import hosewright.line.Job;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
@@ -16,15 +19,17 @@ import hosewright.shell.ShellCommand;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Plans a line for a job. */
 final class LinePlanCommand extends ShellCommand {
   private static final String EXPLAIN = "explain";
 
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
+  private final PlanJob planJob;
+  private final ExplainPlan explainPlan;
 
-  LinePlanCommand(ObjectProvider<Books> books) {
+  LinePlanCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line plan",
@@ -40,6 +45,8 @@ final class LinePlanCommand extends ShellCommand {
                 ShownUnits.option(),
                 WorkingText.option()));
     this.books = books;
+    planJob = new PlanJob(books);
+    explainPlan = new ExplainPlan(books);
   }
 
   @Override
@@ -51,25 +58,22 @@ final class LinePlanCommand extends ShellCommand {
     }
     Job job = JobForm.read(answers.get());
     boolean working = in.flag(WorkingText.NAME);
-    try (Books open = books.getObject()) {
-      Planner planner = new Planning(open).planner(job);
-      if (!in.flag(EXPLAIN)) {
-        LinePlan plan = planner.plan(job);
-        return answer(plan, plan, screen -> text(plan, "", screen, units, working));
-      }
-      Planner.Explained explained = planner.explain(job);
-      LinePlan plan = explained.plan();
-      return answer(
-          plan,
-          explained,
-          screen ->
-              text(
-                  plan,
-                  "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
-                  screen,
-                  units,
-                  working));
+    if (!in.flag(EXPLAIN)) {
+      LinePlan plan = planJob.plan(job);
+      return answer(plan, plan, screen -> text(plan, "", screen, units, working));
     }
+    Planner.Explained explained = explainPlan.explain(job);
+    LinePlan plan = explained.plan();
+    return answer(
+        plan,
+        explained,
+        screen ->
+            text(
+                plan,
+                "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
+                screen,
+                units,
+                working));
   }
 
   private static String text(

@@ -1,9 +1,9 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.order.CancelOrder;
 import hosewright.order.Cancelled;
 import hosewright.order.Cancelled.Bought;
-import hosewright.order.Order;
-import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Answer;
@@ -15,21 +15,21 @@ import hosewright.shell.Screen;
 import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Cancels an order of which nothing has gone, and frees what it held. */
 final class OrderCancelCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final CancelOrder cancelOrder;
 
-  OrderCancelCommand(ObjectProvider<Books> books) {
+  OrderCancelCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order cancel",
                 Group.BUY,
                 "Cancels an order before anything has shipped and frees what it held",
                 "order cancel O-000002 --reason \"the yard was sold\"")
-            .with(OrderChoice.argument(books))
+            .with(OrderArgument.order(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why, for the record").asRequired(),
                 OptionSpec.value(
@@ -38,8 +38,8 @@ final class OrderCancelCommand extends ShellCommand {
                         "what becomes of goods still to come: close, or keep for the shelf")
                     .completing("close", "keep")
                     .withDefaultSaid("close, unless some came in part"),
-                Signing.option()));
-    this.books = books;
+                SignedBy.option()));
+    this.cancelOrder = new CancelOrder(books);
   }
 
   /**
@@ -59,26 +59,20 @@ final class OrderCancelCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    String reason = Signing.sentence("reason", in.required("reason"));
     Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
-    try (Books open = books.getObject()) {
-      Order order = OrderChoice.order(in, open);
-      Cancelled done =
-          open.orders().cancel(order.number(), bought, OrderChoice.actor(in, open), reason);
-      List<String> waiting =
-          open.orders().list().stream()
-              .filter(other -> other.lines().stream().anyMatch(line -> wants(line, done)))
-              .map(Order::number)
-              .toList();
-      Taken taken =
-          new Taken(
-              OrderShowCommand.shown(done.after(), false),
-              done.freed(),
-              numbers(done.closed()),
-              numbers(done.stillComing()),
-              waiting);
-      return Answer.of(taken, screen -> text(done, waiting, screen));
-    }
+    CancelOrder.Outcome outcome =
+        cancelOrder.cancel(
+            new CancelOrder.Request(
+                in.argument(0).orElseThrow(), bought, in.required("reason"), SignedBy.name(in)));
+    Cancelled done = outcome.cancelled();
+    Taken taken =
+        new Taken(
+            OrderShowCommand.shown(done.after(), false),
+            done.freed(),
+            numbers(done.closed()),
+            numbers(done.stillComing()),
+            outcome.waiting());
+    return Answer.of(taken, screen -> text(done, outcome.waiting(), screen));
   }
 
   private static Bought bought(String typed) {
@@ -87,10 +81,6 @@ final class OrderCancelCommand extends ShellCommand {
       case "keep" -> Bought.KEEP;
       default -> throw new BadInputException("purchases", typed, "close or keep");
     };
-  }
-
-  private static boolean wants(OrderLine line, Cancelled done) {
-    return line.shortage() > 0 && done.freed().containsKey(line.stockCode());
   }
 
   private static List<String> numbers(List<PurchaseOrder> purchases) {

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.order.ListOrders;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.shell.Answer;
@@ -10,16 +12,16 @@ import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.time.LocalDate;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists the orders on the books. */
 final class OrderListCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ListOrders listOrders;
 
-  OrderListCommand(ObjectProvider<Books> books) {
+  OrderListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("order list", Group.BUY, "Lists the orders", "order list").alias("orders"));
-    this.books = books;
+    this.listOrders = new ListOrders(books);
   }
 
   /** An order in a list. */
@@ -37,10 +39,7 @@ final class OrderListCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    List<Heading> headings;
-    try (Books open = books.getObject()) {
-      headings = open.orders().list().stream().map(OrderListCommand::heading).toList();
-    }
+    List<Heading> headings = listOrders.list().stream().map(OrderListCommand::heading).toList();
     return Answer.of(
         new Orders(headings),
         screen -> {

@@ -1,9 +1,9 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.order.PickOrder;
+import hosewright.desk.order.PickOrder.Picking;
 import hosewright.order.BenchCard;
-import hosewright.order.Order;
-import hosewright.problem.ConflictException;
-import hosewright.quote.Quote;
 import hosewright.report.Slip;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -11,47 +11,36 @@ import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Prints what the store room picks for an order and what the bench makes of it. */
 final class OrderPickCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final PickOrder pickOrder;
 
-  OrderPickCommand(ObjectProvider<Books> books) {
+  OrderPickCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order pick",
                 Group.BUY,
                 "Prints an order's pick list, the bench's card and the labels",
                 "order pick O-000001 --as pdf --overwrite")
-            .with(OrderChoice.argument(books))
+            .with(OrderArgument.order(books))
             .with(SlipFiles.options()));
-    this.books = books;
+    this.pickOrder = new PickOrder(books);
   }
 
   record Picked(String number, Slip slip, BenchCard bench, List<String> files) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    Order order;
-    BenchCard card;
-    Slip slip;
-    String dealer;
-    try (Books open = books.getObject()) {
-      order = OrderChoice.order(in, open);
-      if (order.cancellation().isPresent()) {
-        throw ConflictException.stateForbids(
-            "order", order.number(), "is cancelled", "pick one that stands");
-      }
-      Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
-      card = BenchCard.of(order, quote, open.itemsOf(quote));
-      slip = PickSlip.of(order, quote, card);
-      dealer = Papers.dealer(open.terms()).name();
-    }
-    List<String> files = SlipFiles.write(in, slip, order.number() + "-pick", dealer);
+    Picking picking = pickOrder.pick(in.argument(0).orElseThrow());
+    String number = picking.order().number();
+    Slip slip = PickSlip.of(picking.order(), picking.quote(), picking.card());
+    List<String> files = SlipFiles.write(in, slip, number + "-pick", picking.dealer());
     return Answer.of(
-        new Picked(order.number(), slip, card, files),
+        new Picked(number, slip, picking.card(), files),
         screen ->
-            SlipFiles.text(slip, screen) + (files.isEmpty() ? "" : "\n\n" + Papers.said(files)));
+            SlipFiles.text(slip, screen)
+                + (files.isEmpty() ? "" : "\n\n" + PaperOptions.said(files)));
   }
 }

@@ -1,106 +1,50 @@
 package hosewright.command;
 
-import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.order.ShowPurchase;
+import hosewright.desk.order.ShowPurchase.Purchase;
 import hosewright.order.PurchaseOrder;
-import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.quote.Dealer;
 import hosewright.report.Slip;
-import hosewright.report.Slip.Part;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Prints a purchase order for its supplier. */
 final class OrderPurchaseCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ShowPurchase showPurchase;
 
-  OrderPurchaseCommand(ObjectProvider<Books> books) {
+  OrderPurchaseCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order purchase",
                 Group.BUY,
                 "Prints a purchase order for its supplier",
                 "order purchase P-000001 --internal --as pdf --overwrite")
-            .with(OrderChoice.purchaseArgument(books))
+            .with(OrderArgument.purchase(books))
             .with(OptionSpec.flag("internal", "with the prices we pay"))
             .with(SlipFiles.options()));
-    this.books = books;
+    this.showPurchase = new ShowPurchase(books);
   }
 
   record Purchased(String number, String supplier, Slip slip, List<String> files) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    PurchaseOrder purchase;
-    Dealer dealer;
-    try (Books open = books.getObject()) {
-      purchase = OrderChoice.purchase(in, open);
-      dealer = Papers.dealer(open.terms());
-    }
-    Slip slip = slip(purchase, dealer, in.flag("internal"));
+    Purchase found = showPurchase.show(in.argument(0).orElseThrow());
+    PurchaseOrder purchase = found.order();
+    Dealer dealer = found.dealer();
+    Slip slip = PurchaseSlip.of(purchase, dealer, in.flag("internal"));
     List<String> files = SlipFiles.write(in, slip, purchase.number(), dealer.name());
     return Answer.of(
         new Purchased(purchase.number(), purchase.supplier(), slip, files),
         screen ->
-            SlipFiles.text(slip, screen) + (files.isEmpty() ? "" : "\n\n" + Papers.said(files)));
-  }
-
-  private static Slip slip(PurchaseOrder purchase, Dealer dealer, boolean internal) {
-    List<String> columns =
-        new ArrayList<>(List.of("Line", "Item", "Description", "Quantity", "Unit"));
-    List<Integer> widths = new ArrayList<>(List.of(6, 22, 60, 10, 8));
-    if (internal) {
-      columns.addAll(List.of("Each", "Amount"));
-      widths.addAll(List.of(14, 14));
-    }
-    boolean closed = purchase.state() == PurchaseOrder.State.CLOSED;
-    List<List<String>> rows =
-        purchase.lines().stream()
-            .filter(line -> !closed || line.cancelled() > 0)
-            .map(line -> row(line, closed ? line.cancelled() : line.quantity(), internal))
-            .toList();
-    List<String> remarks = new ArrayList<>();
-    if (internal && !closed) {
-      purchase.total().ifPresent(total -> remarks.add("In all " + MoneyWords.of(total) + "."));
-    }
-    return new Slip(
-        "Purchase order " + purchase.number() + (closed ? ", cancelled" : ""),
-        List.of(
-            dealer.name() + ", " + String.join(", ", dealer.addressLines()),
-            "To " + purchase.supplierName() + " (" + purchase.supplier() + ")",
-            closed
-                ? "Please deliver nothing more of it."
-                : "Wanted on our dock by " + purchase.expectedOn()),
-        List.of(
-            new Part(
-                closed ? "No longer to deliver" : "To deliver",
-                columns,
-                internal ? Set.of(0, 3, 5, 6) : Set.of(0, 3),
-                widths,
-                rows,
-                remarks)));
-  }
-
-  private static List<String> row(PurchaseLine line, int quantity, boolean internal) {
-    List<String> cells =
-        new ArrayList<>(
-            List.of(
-                "" + line.position(),
-                line.stockCode(),
-                line.description(),
-                "" + quantity,
-                line.unit()));
-    if (internal) {
-      cells.add(line.unitCost().map(MoneyWords::of).orElse("to be agreed"));
-      cells.add(line.unitCost().map(cost -> MoneyWords.of(cost.multipliedBy(quantity))).orElse(""));
-    }
-    return cells;
+            SlipFiles.text(slip, screen)
+                + (files.isEmpty() ? "" : "\n\n" + PaperOptions.said(files)));
   }
 }

@@ -1,23 +1,19 @@
 package hosewright.command;
 
-import hosewright.order.Order;
-import hosewright.order.PurchaseOrder;
-import hosewright.order.PurchaseOrder.PurchaseLine;
-import hosewright.problem.ConflictException;
+import hosewright.desk.Books;
+import hosewright.desk.order.ReceiveGoods;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import java.util.Map;
-import java.util.stream.Collectors;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Takes in what a supplier delivered, all or part of it. */
 final class OrderReceiveCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ReceiveGoods receiveGoods;
 
-  OrderReceiveCommand(ObjectProvider<Books> books) {
+  OrderReceiveCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order receive",
@@ -25,32 +21,16 @@ final class OrderReceiveCommand extends ShellCommand {
                 "Takes in goods of a purchase order, all or part, for its order first",
                 "order receive P-000001 --line 1=4")
             .alias("receive")
-            .with(OrderChoice.purchaseArgument(books))
-            .with(OrderChoice.lines(), Signing.option()));
-    this.books = books;
+            .with(OrderArgument.purchase(books))
+            .with(OrderArgument.lines(), SignedBy.option()));
+    this.receiveGoods = new ReceiveGoods(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      PurchaseOrder purchase = OrderChoice.purchase(in, open);
-      Map<Integer, Integer> came =
-          OrderChoice.quantities(in).orElseGet(() -> outstanding(purchase));
-      if (came.isEmpty()) {
-        throw ConflictException.stateForbids(
-            "purchase order",
-            purchase.number(),
-            "has nothing still to come",
-            "receive against one that has");
-      }
-      Order order = open.orders().receive(purchase.number(), came, OrderChoice.actor(in, open));
-      return OrderShowCommand.answer(order, false);
-    }
-  }
-
-  private static Map<Integer, Integer> outstanding(PurchaseOrder purchase) {
-    return purchase.lines().stream()
-        .filter(line -> line.outstanding() > 0)
-        .collect(Collectors.toMap(PurchaseLine::position, PurchaseLine::outstanding));
+    return OrderShowCommand.answer(
+        receiveGoods.receive(
+            in.argument(0).orElseThrow(), OrderArgument.quantities(in), SignedBy.name(in)),
+        false);
   }
 }

@@ -1,33 +1,31 @@
 package hosewright.command;
 
-import hosewright.order.Order;
+import hosewright.desk.Books;
+import hosewright.desk.order.ReserveGoods;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Reserves for an order what has become free since it was raised. */
 final class OrderReserveCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ReserveGoods reserveGoods;
 
-  OrderReserveCommand(ObjectProvider<Books> books) {
+  OrderReserveCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order reserve",
                 Group.BUY,
                 "Reserves for an order what has become free since",
                 "order reserve O-000001")
-            .with(OrderChoice.argument(books)));
-    this.books = books;
+            .with(OrderArgument.order(books)));
+    this.reserveGoods = new ReserveGoods(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      Order order = OrderChoice.order(in, open);
-      return OrderShowCommand.answer(open.orders().reserve(order.number()), false);
-    }
+    return OrderShowCommand.answer(reserveGoods.reserve(in.argument(0).orElseThrow()), false);
   }
 }

@@ -1,5 +1,7 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.order.ShowOrder;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
@@ -13,23 +15,23 @@ import hosewright.shell.ShellCommand;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Shows an order: its lines, where their goods stand, what was bought for it. */
 final class OrderShowCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ShowOrder showOrder;
 
-  OrderShowCommand(ObjectProvider<Books> books) {
+  OrderShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order show",
                 Group.BUY,
                 "Shows an order, where its goods stand and what was bought for it",
                 "order show O-000001")
-            .with(OrderChoice.argument(books))
+            .with(OrderArgument.order(books))
             .with(OptionSpec.flag("internal", "with what purchases cost")));
-    this.books = books;
+    this.showOrder = new ShowOrder(books);
   }
 
   /** A line of an order, with what it is short of. */
@@ -118,9 +120,7 @@ final class OrderShowCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      return answer(OrderChoice.order(in, open), in.flag("internal"));
-    }
+    return answer(showOrder.show(in.argument(0).orElseThrow()), in.flag("internal"));
   }
 
   /** An order as every command that changes one answers. */

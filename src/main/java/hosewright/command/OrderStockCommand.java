@@ -1,7 +1,10 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.Stock;
+import hosewright.desk.order.OfferShelves;
+import hosewright.desk.order.ShowStock;
 import hosewright.order.OrderBook.StockLine;
-import hosewright.problem.NoSuchThingException;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -10,13 +13,13 @@ import hosewright.shell.Invocation;
 import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Shows what came, went, is on hand, promised and bought, and whether it balances. */
 final class OrderStockCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ShowStock showStock;
 
-  OrderStockCommand(ObjectProvider<Books> books) {
+  OrderStockCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order stock",
@@ -26,15 +29,8 @@ final class OrderStockCommand extends ShellCommand {
             .alias("stock")
             .with(
                 ArgumentSpec.optional("ITEM", "one item; left out, all that moved or is promised")
-                    .completing(
-                        () -> {
-                          try (Books open = books.getObject()) {
-                            return open.orders().stock().stream()
-                                .map(StockLine::stockCode)
-                                .toList();
-                          }
-                        })));
-    this.books = books;
+                    .completing(() -> new OfferShelves(books).codes())));
+    this.showStock = new ShowStock(books);
   }
 
   /** A shelf with what is free of it. */
@@ -58,13 +54,9 @@ final class OrderStockCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    List<StockLine> all;
-    try (Books open = books.getObject()) {
-      open.shelf();
-      all = open.orders().stock();
-    }
-    List<Shelf> shelves = chosen(in, all).stream().map(OrderStockCommand::shelf).toList();
-    boolean balanced = all.stream().allMatch(StockLine::balances);
+    ShowStock.Stock found = showStock.show(in.argument(0));
+    List<Shelf> shelves = found.shelves().stream().map(OrderStockCommand::shelf).toList();
+    boolean balanced = found.balanced();
     return Answer.of(
         new Stock(shelves, balanced),
         screen -> {
@@ -96,30 +88,11 @@ final class OrderStockCommand extends ShellCommand {
               + (balanced
                   ? ("\nThe books balance: for each of %d items, stock in is stock out and on hand,"
                           + " and what is reserved is what orders hold.")
-                      .formatted(all.size())
+                      .formatted(found.counted())
                   : "\n"
                       + "The books do not balance: some stock on hand has no record, or some of"
                       + " what is reserved no order.");
         });
-  }
-
-  private static List<StockLine> chosen(Invocation in, List<StockLine> all) {
-    if (in.argument(0).isEmpty()) {
-      return all.stream()
-          .filter(line -> line.received() + line.shipped() + line.reserved() + line.onOrder() > 0)
-          .toList();
-    }
-    String typed = in.argument(0).get();
-    List<StockLine> found =
-        all.stream().filter(line -> line.stockCode().equalsIgnoreCase(typed)).toList();
-    if (found.isEmpty()) {
-      throw new NoSuchThingException(
-          "item",
-          typed,
-          all.stream().map(StockLine::stockCode).toList(),
-          "none so numbered was ever in stock");
-    }
-    return found;
   }
 
   private static Shelf shelf(StockLine line) {

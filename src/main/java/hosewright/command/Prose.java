@@ -2,6 +2,7 @@ package hosewright.command;
 
 import hosewright.shell.Screen;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.apache.commons.text.WordUtils;
 
 /** An answer's sentences and tables, one below the other, the sentences wrapped to the screen. */
@@ -39,6 +40,11 @@ final class Prose {
   /** A number without zeros that say nothing. */
   static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
+  /** A fraction as people read it, 0.4217 as 42.2 %. */
+  static String percent(BigDecimal fraction) {
+    return fraction.movePointRight(2).setScale(1, RoundingMode.HALF_UP).toPlainString() + " %";
   }
 
   @Override

@@ -1,11 +1,14 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.Signing;
+import hosewright.desk.quote.CompareAnswers;
+import hosewright.desk.quote.CompareAnswers.Compared;
 import hosewright.order.Comparison;
 import hosewright.order.RequestForPrice;
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
-import hosewright.quote.Quote;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
 import hosewright.shell.CommandSpec;
@@ -22,16 +25,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Sets suppliers' answers side by side and notes whose is taken. */
 final class QuoteAnswersCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final CompareAnswers compareAnswers;
 
-  QuoteAnswersCommand(ObjectProvider<Books> books) {
+  QuoteAnswersCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote answers",
@@ -39,7 +42,7 @@ final class QuoteAnswersCommand extends ShellCommand {
                 "Reads suppliers' answers back, side by side; the cheapest landed is taken",
                 "quote answers Q-000003 quotes/Q-000003-ask-COUPL.xlsx")
             .with(
-                QuoteChoice.argument(books),
+                QuoteArgument.of(books),
                 ArgumentSpec.optional("FILE", "sheets filled in; left out, the answers on file")
                     .completingFiles()
                     .asRepeatable())
@@ -50,8 +53,8 @@ final class QuoteAnswersCommand extends ShellCommand {
                 OptionSpec.value(
                         "rate", "CODE=RATE", "what one of a foreign currency is in ours: CAD=0.73")
                     .asRepeatable(),
-                Signing.option()));
-    this.books = books;
+                SignedBy.option()));
+    this.compareAnswers = new CompareAnswers(books);
   }
 
   /** An answer side by side with others; suppliers' prices are for the dealer's eyes. */
@@ -73,26 +76,19 @@ final class QuoteAnswersCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     Optional<String> reason = in.value("reason").map(text -> Signing.sentence("reason", text));
-    Map<CurrencyUnit, BigDecimal> rates = rates(in);
-    Map<Integer, String> overrides = overrides(in);
-    try (Books open = books.getObject()) {
-      Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
-      List<RequestForPrice> asked = RequestForPrice.of(quote);
-      List<SupplierAnswer> answers =
-          new AnswerFiles(quote.number(), asked, open.shelf().suppliers())
-              .read(in.arguments().subList(1, in.arguments().size()), kept(open, quote));
-      Comparison comparison =
-          Comparison.of(asked, answers, quote.total().getCurrencyUnit(), rates, overrides, reason);
-      open.orders().keepAnswers(quote.number(), comparison.answers(), OrderChoice.actor(in, open));
-      return Answer.of(document(quote, comparison), screen -> text(comparison, screen));
-    }
+    Compared compared =
+        compareAnswers.compare(
+            new CompareAnswers.Request(
+                in.argument(0).orElseThrow(),
+                in.arguments().subList(1, in.arguments().size()),
+                new CompareAnswers.Choice(rates(in), overrides(in), reason),
+                SignedBy.name(in)));
+    Comparison comparison = compared.comparison();
+    return Answer.of(document(compared), screen -> text(comparison, screen));
   }
 
-  private static List<SupplierAnswer> kept(Books open, Quote quote) {
-    return open.orders().answers(quote.number());
-  }
-
-  private static Answers document(Quote quote, Comparison comparison) {
+  private static Answers document(Compared compared) {
+    Comparison comparison = compared.comparison();
     List<Offer> offers =
         comparison.lines().stream()
             .flatMap(
@@ -115,7 +111,7 @@ final class QuoteAnswersCommand extends ShellCommand {
                                   answer.reason());
                             }))
             .toList();
-    return new Answers(quote.number(), offers, unanswered(comparison));
+    return new Answers(compared.number(), offers, unanswered(comparison));
   }
 
   private static List<RequestForPrice> unanswered(Comparison comparison) {

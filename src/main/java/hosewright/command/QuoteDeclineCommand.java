@@ -1,34 +1,37 @@
 package hosewright.command;
 
-import hosewright.quote.QuoteLife.Step;
+import hosewright.desk.Books;
+import hosewright.desk.quote.DeclineQuote;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Notes that a buyer did not take a quote, and why. */
 final class QuoteDeclineCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final DeclineQuote declineQuote;
 
-  QuoteDeclineCommand(ObjectProvider<Books> books) {
+  QuoteDeclineCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote decline",
                 Group.QUOTE,
                 "Notes that the buyer did not take an issued quote, and why",
                 "quote decline Q-000001 --reason \"too slow\"")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "what the buyer said").asRequired(),
-                Signing.option()));
-    this.books = books;
+                SignedBy.option()));
+    this.declineQuote = new DeclineQuote(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    return Stepped.take(Step.DECLINE, "reason", in, books);
+    return MovedText.answer(
+        declineQuote.decline(
+            in.argument(0).orElseThrow(), in.required("reason"), SignedBy.name(in)));
   }
 }

@@ -1,21 +1,22 @@
 package hosewright.command;
 
-import hosewright.quote.Dealer;
-import hosewright.quote.Quote;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.quote.ExportQuote;
+import hosewright.desk.quote.ExportQuote.Exported;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Writes a quote's papers into a folder. */
 final class QuoteExportCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ExportQuote exportQuote;
 
-  QuoteExportCommand(ObjectProvider<Books> books) {
+  QuoteExportCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote export",
@@ -23,28 +24,21 @@ final class QuoteExportCommand extends ShellCommand {
                 "Writes a quote as a workbook and other papers",
                 "quote export Q-000001 --as workbook,pdf --overwrite")
             .alias("export")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
-                QuoteChoice.revision(),
+                QuoteArgument.revision(),
                 OptionSpec.value("as", "KINDS", "which papers: " + String.join(", ", Papers.KINDS))
                     .withDefault("workbook")
                     .completingList(() -> Papers.KINDS))
-            .with(Papers.options()));
-    this.books = books;
+            .with(PaperOptions.options()));
+    this.exportQuote = new ExportQuote(books);
   }
-
-  record Exported(String number, int revision, List<String> files) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    Papers papers = Papers.of("as", in.value("as").orElseThrow(), in);
-    Quote quote;
-    Dealer dealer;
-    try (Books open = books.getObject()) {
-      quote = QuoteChoice.of(in, open);
-      dealer = Papers.dealer(open.terms());
-    }
-    List<String> files = papers.write(quote, dealer);
-    return Answer.of(new Exported(quote.number(), quote.revision(), files), Papers.said(files));
+    Papers papers = PaperOptions.papers("as", in.value("as").orElseThrow(), in);
+    Exported exported =
+        exportQuote.export(in.argument(0).orElseThrow(), in.value("revision"), papers);
+    return Answer.of(exported, PaperOptions.said(exported.files()));
   }
 }

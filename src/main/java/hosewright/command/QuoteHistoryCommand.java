@@ -1,7 +1,9 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
+import hosewright.desk.quote.ReadHistory;
+import hosewright.desk.quote.ReadHistory.History;
 import hosewright.quote.Margin;
-import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore.Logged;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -13,22 +15,22 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists every step taken with a quote: what, who, when and why. */
 final class QuoteHistoryCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ReadHistory readHistory;
 
-  QuoteHistoryCommand(ObjectProvider<Books> books) {
+  QuoteHistoryCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote history",
                 Group.QUOTE,
                 "Lists every step taken with a quote, by whom and when",
                 "quote history Q-000001")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(OptionSpec.flag("internal", "say too what went out under the margin floor")));
-    this.books = books;
+    this.readHistory = new ReadHistory(books);
   }
 
   /** One step; {@code belowFloor} and {@code floorUnknown} only where the dealer asked for it. */
@@ -41,23 +43,20 @@ final class QuoteHistoryCommand extends ShellCommand {
       Optional<Boolean> belowFloor,
       Optional<Boolean> floorUnknown) {}
 
-  record History(String number, List<Step> steps) {}
+  record Steps(String number, List<Step> steps) {}
 
   @Override
   protected Answer answer(Invocation in) {
     boolean internal = in.flag("internal");
-    try (Books open = books.getObject()) {
-      Quote quote = QuoteChoice.named(in.argument(0).orElseThrow(), open.quotes());
-      List<Logged> log = open.quotes().steps(quote.number());
-      ZoneId zone = open.zone();
-      return Answer.of(
-          new History(quote.number(), log.stream().map(logged -> step(logged, internal)).toList()),
-          screen -> {
-            Prose prose = new Prose(screen);
-            log.forEach(logged -> prose.line(sentence(logged, zone, internal)));
-            return prose.toString();
-          });
-    }
+    History history = readHistory.read(in.argument(0).orElseThrow());
+    List<Step> steps = history.steps().stream().map(logged -> step(logged, internal)).toList();
+    return Answer.of(
+        new Steps(history.number(), steps),
+        screen -> {
+          Prose prose = new Prose(screen);
+          history.steps().forEach(logged -> prose.line(sentence(logged, history.zone(), internal)));
+          return prose.toString();
+        });
   }
 
   private static Step step(Logged logged, boolean internal) {
@@ -80,7 +79,7 @@ final class QuoteHistoryCommand extends ShellCommand {
         + "-r"
         + logged.revision()
         + " "
-        + Signing.words(logged.step(), zone)
+        + SignedBy.words(logged.step(), zone)
         + (internal ? floor(logged.step().floor()) : "");
   }
 

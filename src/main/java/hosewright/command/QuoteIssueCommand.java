@@ -1,15 +1,12 @@
 package hosewright.command;
 
-import hosewright.order.SupplierAnswer;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.quote.IssueQuote;
+import hosewright.desk.quote.IssueQuote.Validity;
 import hosewright.problem.BadInputException;
-import hosewright.problem.ConflictException;
-import hosewright.quote.Dealer;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.QuoteMaker;
-import hosewright.quote.Signed;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -21,23 +18,24 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** Issues a quote: from then on it is what the buyer holds in hand, and never changes. */
 final class QuoteIssueCommand extends ShellCommand {
   private static final int LONGEST_DAYS = 3650;
 
-  private final ObjectProvider<Books> books;
+  private final IssueQuote issueQuote;
   private final Notices notices;
 
-  QuoteIssueCommand(ObjectProvider<Books> books, Notices notices) {
+  QuoteIssueCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "quote issue",
                 Group.QUOTE,
                 "Issues a quote with its validity and lead time; it never changes afterwards",
                 "quote issue Q-000001 --valid-days 45 --lead-days 10")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("valid-days", "DAYS", "how many days it holds from today")
                     .withDefaultSaid("the dealer's validity_days"),
@@ -48,13 +46,14 @@ final class QuoteIssueCommand extends ShellCommand {
                     "allow-below-floor", "issue it though it earns less than the customer's floor"),
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS),
-                Signing.option())
-            .with(Papers.options()));
-    this.books = books;
+                SignedBy.option())
+            .with(PaperOptions.options()));
+    this.issueQuote = new IssueQuote(books);
     this.notices = notices;
   }
 
-  record Issued(
+  /** What the buyer holds in hand. */
+  record Promise(
       String number,
       int revision,
       Quote.Status status,
@@ -65,102 +64,64 @@ final class QuoteIssueCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Papers> papers = in.value("export").map(kinds -> Papers.of("export", kinds, in));
-    try (Books open = books.getObject()) {
-      Quote seen = QuoteChoice.latest(in, open);
-      QuoteLife.take(seen, Step.ISSUE);
-      LocalDate validUntil = validUntil(in, open);
-      int leadDays = days(in, "lead-days", 0).orElseGet(() -> leadDays(open, seen));
-      papers.ifPresent(all -> all.places(seen.number(), seen.revision()));
-      Signed step = signed(in, open, seen);
-      Quote issued = open.quotes().issue(seen, validUntil, leadDays, step);
-      if (step.floor() == Margin.Floor.UNKNOWN) {
-        notices.say(
-            ("Not every cost is known, so nobody can tell whether the margin floor is kept: see"
-                    + " 'quote show %s --internal'.")
-                .formatted(issued.number()));
-      }
-      Dealer dealer = Papers.dealer(open.terms());
-      List<String> files = papers.map(all -> all.write(issued, dealer)).orElse(List.of());
-      return Answer.of(
-          new Issued(
-              issued.number(),
-              issued.revision(),
-              issued.status(),
-              issued.validUntil(),
-              issued.leadDays(),
-              Signing.name(in),
-              files),
-          "Issued %s revision %d by %s: valid until %s, ready %d days after a firm order.%s"
-              .formatted(
-                  issued.number(),
-                  issued.revision(),
-                  Signing.name(in),
-                  issued.validUntil(),
-                  issued.leadDays(),
-                  files.isEmpty() ? "" : "\n" + Papers.said(files)));
+    Optional<Papers> papers =
+        in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in));
+    IssueQuote.Issued issued =
+        issueQuote.issue(
+            new IssueQuote.Request(
+                in.argument(0).orElseThrow(),
+                validity(in),
+                days(in, "lead-days"),
+                in.flag("allow-below-floor"),
+                papers,
+                SignedBy.name(in)));
+    Quote quote = issued.quote();
+    if (issued.step().floor() == Margin.Floor.UNKNOWN) {
+      notices.say(
+          ("Not every cost is known, so nobody can tell whether the margin floor is kept: see"
+                  + " 'quote show %s --internal'.")
+              .formatted(quote.number()));
     }
+    String by = issued.step().by();
+    return Answer.of(
+        new Promise(
+            quote.number(),
+            quote.revision(),
+            quote.status(),
+            quote.validUntil(),
+            quote.leadDays(),
+            by,
+            issued.files()),
+        "Issued %s revision %d by %s: valid until %s, ready %d days after a firm order.%s"
+            .formatted(
+                quote.number(),
+                quote.revision(),
+                by,
+                quote.validUntil(),
+                quote.leadDays(),
+                issued.files().isEmpty() ? "" : "\n" + PaperOptions.said(issued.files())));
   }
 
-  /** As stock and suppliers have it, with what suppliers answered for parts asked of them. */
-  private static int leadDays(Books open, Quote quote) {
-    List<String> keys = quote.lines().stream().map(Quote.QuoteLine::key).toList();
-    int asked =
-        open.orders().answers(quote.number()).stream()
-            .filter(answer -> answer.chosen() && keys.contains(answer.wanted()))
-            .mapToInt(SupplierAnswer::leadDays)
-            .max()
-            .orElse(0);
-    return Math.max(asked, quote.leadDays());
-  }
-
-  /** The step, marked when it goes out under the floor or nobody can tell. */
-  private static Signed signed(Invocation in, Books open, Quote quote) {
-    Signed step = Signing.as(in, Step.ISSUE, open.now(), "");
-    Margin.Floor standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
-    if (standing == Margin.Floor.BELOW && !in.flag("allow-below-floor")) {
-      throw ConflictException.stateForbids(
-          "quote",
-          quote.number() + "-r" + quote.revision(),
-          "earns less than the floor for " + quote.customer().customerClass() + " customers",
-          "see 'quote show --internal', or say --allow-below-floor");
-    }
-    return step.at(standing);
-  }
-
-  private static LocalDate validUntil(Invocation in, Books open) {
-    Optional<Integer> days = days(in, "valid-days", 0);
-    Optional<String> date = in.value("valid-until");
-    if (days.isPresent() && date.isPresent()) {
-      throw new BadInputException("valid-until", date.get(), "say this or --valid-days, not both");
-    }
-    if (date.isEmpty()) {
-      long usual = QuoteMaker.validityDays(open.terms());
-      return open.today().plusDays(days.map(Integer::longValue).orElse(usual));
-    }
+  private static Validity validity(Invocation in) {
+    OptionalInt days = days(in, "valid-days");
+    Optional<String> until = in.value("valid-until");
     try {
-      LocalDate last = LocalDate.parse(date.get());
-      if (!last.isBefore(open.today()) && last.isBefore(open.today().plusDays(LONGEST_DAYS))) {
-        return last;
-      }
+      return new Validity(days, until.map(LocalDate::parse));
     } catch (DateTimeParseException e) {
-      // falls through to the one message for all unusable days
+      throw new BadInputException(
+          "valid-until", until.get(), "a day from today on, written year-month-day");
     }
-    throw new BadInputException(
-        "valid-until", date.get(), "a day from today on, written year-month-day");
   }
 
-  private static Optional<Integer> days(Invocation in, String option, int least) {
-    return in.value(option)
-        .map(
-            text -> {
-              if (!text.matches("\\d{1,4}")
-                  || Integer.parseInt(text) < least
-                  || Integer.parseInt(text) > LONGEST_DAYS) {
-                throw new BadInputException(
-                    option, text, "a whole number of days from " + least + " to " + LONGEST_DAYS);
-              }
-              return Integer.parseInt(text);
-            });
+  private static OptionalInt days(Invocation in, String option) {
+    Optional<String> text = in.value(option);
+    if (text.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    if (!text.get().matches("\\d{1,4}") || Integer.parseInt(text.get()) > IssueQuote.LONGEST_DAYS) {
+      throw new BadInputException(
+          option, text.get(), "a whole number of days from 0 to " + IssueQuote.LONGEST_DAYS);
+    }
+    return OptionalInt.of(Integer.parseInt(text.get()));
   }
 }

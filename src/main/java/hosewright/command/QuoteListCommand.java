@@ -1,6 +1,8 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Books;
+import hosewright.desk.quote.ListQuotes;
 import hosewright.quote.QuoteHeading;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
@@ -10,24 +12,24 @@ import hosewright.shell.ShellCommand;
 import hosewright.shell.Table;
 import java.util.List;
 import java.util.Locale;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Lists the quotes on the books. */
 final class QuoteListCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ListQuotes listQuotes;
 
-  QuoteListCommand(ObjectProvider<Books> books) {
+  QuoteListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("quote list", Group.QUOTE, "Lists the quotes", "quote list")
             .alias("quotes"));
-    this.books = books;
+    this.listQuotes = new ListQuotes(books);
   }
 
   record Quotes(List<QuoteHeading> quotes) {}
 
   @Override
   protected Answer answer(Invocation in) {
-    List<QuoteHeading> quotes = quotes();
+    List<QuoteHeading> quotes = listQuotes.list();
     return Answer.of(
         new Quotes(quotes),
         screen -> {
@@ -49,11 +51,5 @@ final class QuoteListCommand extends ShellCommand {
           }
           return table.on(screen);
         });
-  }
-
-  private List<QuoteHeading> quotes() {
-    try (Books open = books.getObject()) {
-      return open.quotes().list();
-    }
   }
 }

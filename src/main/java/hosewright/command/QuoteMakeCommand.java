@@ -1,16 +1,12 @@
 package hosewright.command;
 
-import hosewright.jobfile.JobFile;
-import hosewright.line.Job;
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.WrittenJob;
+import hosewright.desk.quote.MakeQuote;
+import hosewright.desk.quote.MakeQuote.Made;
 import hosewright.line.JobField;
-import hosewright.line.JobForm;
-import hosewright.line.LinePlan;
-import hosewright.quote.Amendments;
-import hosewright.quote.Customer;
-import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.QuoteMaker;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
@@ -20,13 +16,13 @@ import hosewright.shell.ShellCommand;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Plans a job for a customer and keeps the priced plan as a numbered quote. */
 final class QuoteMakeCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final Supplier<Books> books;
 
-  QuoteMakeCommand(ObjectProvider<Books> books) {
+  QuoteMakeCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote make",
@@ -38,8 +34,8 @@ final class QuoteMakeCommand extends ShellCommand {
             .with(
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS))
-            .with(Papers.options())
-            .with(AmendmentOptions.terms(), Signing.option()));
+            .with(PaperOptions.options())
+            .with(AmendmentOptions.terms(), SignedBy.option()));
     this.books = books;
   }
 
@@ -49,62 +45,28 @@ final class QuoteMakeCommand extends ShellCommand {
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
-    Job job = JobForm.read(answers.get());
-    Optional<Papers> papers = in.value("export").map(kinds -> Papers.of("export", kinds, in));
-    try (Books open = books.getObject()) {
-      if (job.customer().isEmpty()) {
-        throw open.customers().noneNamed();
-      }
-      Planning.Planned planned = new Planning(open).plan(job);
-      LinePlan plan = planned.plan();
-      if (!plan.feasible()) {
-        return Answer.noSafePlan(
-            plan, screen -> PlanText.of(plan, screen) + "\nNothing was quoted.");
-      }
-      String jobText = JobFile.write(answers.get());
-      Quote quote = keep(in, open, job.title(), jobText, planned, papers);
-      List<String> files =
-          papers.map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
-      return Answer.of(
-          quote,
-          screen ->
-              QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + Papers.said(files)));
-    }
+    WrittenJob job = WrittenJob.of(answers.get());
+    Made made =
+        new MakeQuote(books)
+            .make(
+                new MakeQuote.Request(
+                    job,
+                    in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
+                    in.value("terms"),
+                    SignedBy.name(in)));
+    return made.quote()
+        .map(quote -> quoted(quote, made.files()))
+        .orElseGet(
+            () ->
+                Answer.noSafePlan(
+                    made.plan(),
+                    screen -> PlanText.of(made.plan(), screen) + "\nNothing was quoted."));
   }
 
-  /** Nothing is kept where the papers asked for have no place to go to. */
-  private static Quote keep(
-      Invocation in,
-      Books open,
-      String title,
-      String jobText,
-      Planning.Planned planned,
-      Optional<Papers> papers) {
-    Customer customer = planned.customer().orElseThrow();
-    QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
-    Amendments amendments =
-        Amendments.NONE.withTerms(
-            in.value("terms")
-                .map(file -> TextLines.read("terms", file))
-                .orElseGet(open::termsOfSale));
-    PriceList prices = new PriceList(open.catalogue(), customer, planned.date());
-    return open.quotes()
-        .saveNew(
-            number -> {
-              papers.ifPresent(all -> all.places(number, 1));
-              return maker.make(
-                  new QuoteMaker.Draft(
-                      number,
-                      1,
-                      customer,
-                      planned.date(),
-                      title,
-                      jobText,
-                      planned.plan(),
-                      amendments,
-                      open.now()),
-                  prices);
-            },
-            Signing.as(in, Step.MAKE, open.now(), ""));
+  private static Answer quoted(Quote quote, List<String> files) {
+    return Answer.of(
+        quote,
+        screen ->
+            QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
   }
 }

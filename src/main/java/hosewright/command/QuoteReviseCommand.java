@@ -1,31 +1,21 @@
 package hosewright.command;
 
-import hosewright.jobfile.JobFile;
-import hosewright.line.Job;
-import hosewright.line.JobField;
-import hosewright.line.JobForm;
+import hosewright.desk.Books;
+import hosewright.desk.quote.ReviseQuote;
 import hosewright.line.LinePlan;
-import hosewright.problem.BadInputException;
-import hosewright.quote.Amendments;
-import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Makes a new revision of a quote from what is to be different; prices quoted before stay. */
 final class QuoteReviseCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final ReviseQuote reviseQuote;
 
-  QuoteReviseCommand(ObjectProvider<Books> books) {
+  QuoteReviseCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote revise",
@@ -34,67 +24,32 @@ final class QuoteReviseCommand extends ShellCommand {
                 "quote revise Q-000001 --quantity 1=12 --add \"1 x Crating @ 35.00\""
                     + " --reason \"three lengths more\"")
             .alias("revise")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why it is revised").asRequired(),
-                Signing.option())
+                SignedBy.option())
             .with(AmendmentOptions.options())
             .with(JobAnswers.changes()));
-    this.books = books;
+    this.reviseQuote = new ReviseQuote(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      Quote seen = QuoteChoice.latest(in, open);
-      QuoteLife.take(seen, Step.REVISE);
-      String reason = Signing.sentence("reason", in.required("reason"));
-      Map<JobField, String> before = JobFile.parse(seen.jobYaml());
-      Map<JobField, String> answers = JobAnswers.changed(before, in);
-      // A quote of goods alone was made from no job, and is revised without one.
-      boolean goods = !answers.containsKey(JobField.FROM) && answers.equals(before);
-      Optional<Job> job = goods ? Optional.empty() : Optional.of(JobForm.read(answers));
-      LinePlan plan =
-          job.map(asked -> plan(open, seen, answers, before, asked)).orElse(seen.plan());
-      if (!plan.feasible()) {
-        return Answer.noSafePlan(
-            plan, screen -> PlanText.of(plan, screen) + "\nNothing was revised.");
-      }
-      Amendments amendments =
-          new AmendmentOptions(seen, seen.amendments().fitting(seen.plan(), plan), open.catalogue())
-              .read(in);
-      if (answers.equals(before) && amendments.equals(seen.amendments())) {
-        throw new BadInputException(
-            "revise", seen.number(), "say what is to be different: see 'help quote revise'");
-      }
-      Quote next =
-          open.revisions()
-              .revised(
-                  seen,
-                  answers.equals(before) ? seen.title() : job.orElseThrow().title(),
-                  answers.equals(before) ? seen.jobYaml() : JobFile.write(answers),
-                  plan,
-                  amendments.because(reason));
-      return Revising.keep(in, open, seen, next, Step.REVISE);
-    }
+    ReviseQuote.Outcome outcome =
+        reviseQuote.revise(
+            new ReviseQuote.Request(
+                in.argument(0).orElseThrow(),
+                in.required("reason"),
+                JobAnswers.changed(in),
+                AmendmentOptions.changes(in),
+                SignedBy.name(in)));
+    return outcome
+        .revised()
+        .map(revised -> Answer.of(revised, screen -> QuoteText.of(revised, screen)))
+        .orElseGet(() -> unsafe(outcome.plan()));
   }
 
-  /** The plan quoted before, unless the job asks for another. */
-  private static LinePlan plan(
-      Books open,
-      Quote seen,
-      Map<JobField, String> answers,
-      Map<JobField, String> before,
-      Job job) {
-    return withoutTitle(answers).equals(withoutTitle(before))
-        ? seen.plan()
-        : new Planning(open).plan(job, open.revisions().kept(seen));
-  }
-
-  private static Map<JobField, String> withoutTitle(Map<JobField, String> answers) {
-    Map<JobField, String> rest = new TreeMap<>();
-    rest.putAll(answers);
-    rest.remove(JobField.TITLE);
-    return rest;
+  private static Answer unsafe(LinePlan plan) {
+    return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen) + "\nNothing was revised.");
   }
 }

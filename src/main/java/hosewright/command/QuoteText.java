@@ -1,6 +1,7 @@
 package hosewright.command;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Revising.Revised;
 import hosewright.line.Unpriced;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.OfferedLine;
@@ -12,6 +13,11 @@ import java.util.Locale;
 /** A quote as a person reads it at a terminal. */
 final class QuoteText {
   private QuoteText() {}
+
+  /** A new revision, with what it has otherwise than the one before. */
+  static String of(Revised revised, Screen screen) {
+    return of(revised.quote(), screen) + "\n\n" + DiffText.of(revised.diff(), screen);
+  }
 
   static String of(Quote quote, Screen screen) {
     Table table =

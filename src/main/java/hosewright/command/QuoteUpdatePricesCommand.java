@@ -1,48 +1,38 @@
 package hosewright.command;
 
-import hosewright.quote.Customer;
-import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.desk.Books;
+import hosewright.desk.Revising.Revised;
+import hosewright.desk.quote.UpdatePrices;
 import hosewright.shell.Answer;
 import hosewright.shell.CommandSpec;
 import hosewright.shell.Group;
 import hosewright.shell.Invocation;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Makes a new revision of the same parts at today's prices and shows the difference. */
 final class QuoteUpdatePricesCommand extends ShellCommand {
-  private final ObjectProvider<Books> books;
+  private final UpdatePrices updatePrices;
 
-  QuoteUpdatePricesCommand(ObjectProvider<Books> books) {
+  QuoteUpdatePricesCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "quote update-prices",
                 Group.QUOTE,
                 "Makes a new revision at today's prices and shows the difference",
                 "quote update-prices Q-000001")
-            .with(QuoteChoice.argument(books))
+            .with(QuoteArgument.of(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why").withDefault("prices of the day"),
                 AmendmentOptions.terms(),
-                Signing.option()));
-    this.books = books;
+                SignedBy.option()));
+    this.updatePrices = new UpdatePrices(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
-    try (Books open = books.getObject()) {
-      Quote seen = QuoteChoice.latest(in, open);
-      QuoteLife.take(seen, Step.UPDATE_PRICES);
-      String reason = Signing.sentence("reason", in.required("reason"));
-      Customer customer = open.customers().get(seen.customer().id(), open.today());
-      Quote next =
-          open.revisions()
-              .repriced(
-                  seen, customer, Revising.withTerms(in, open, seen.amendments()).because(reason));
-      return Revising.keep(in, open, seen, next, Step.UPDATE_PRICES);
-    }
+    Revised revised = updatePrices.update(AmendmentOptions.furtherRevision(in));
+    return Answer.of(revised, screen -> QuoteText.of(revised, screen));
   }
 }

@@ -37,7 +37,7 @@ final class SlipFiles {
             Stream.of(
                 OptionSpec.value("as", "KINDS", "write it too: " + String.join(", ", KINDS))
                     .completingList(() -> KINDS)),
-            Arrays.stream(Papers.options()))
+            Arrays.stream(PaperOptions.options()))
         .toArray(OptionSpec[]::new);
   }
 
@@ -50,8 +50,8 @@ final class SlipFiles {
     if (in.value("as").isEmpty()) {
       return List.of();
     }
-    Paper paper = Papers.paper(in.value("paper").orElse("letter"));
-    Path folder = Papers.folder(in.value("out"));
+    Paper paper = PaperOptions.paper(in);
+    Path folder = PaperOptions.folder(in);
     Map<String, Export> places = new LinkedHashMap<>();
     for (String typed : in.value("as").get().split(",", -1)) {
       String kind = typed.strip().toLowerCase(Locale.ROOT);

@@ -1,15 +1,12 @@
 package hosewright.command;
 
-import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
+import hosewright.desk.tender.PriceTender;
+import hosewright.desk.tender.PriceTender.Priced;
 import hosewright.line.JobField;
 import hosewright.line.JobForm;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import hosewright.quote.Customers;
-import hosewright.quote.DealerTerms;
-import hosewright.report.Export;
-import hosewright.report.Paper;
-import hosewright.report.TenderWorkbook;
 import hosewright.report.TenderWorkbook.Counts;
 import hosewright.shell.Answer;
 import hosewright.shell.ArgumentSpec;
@@ -19,29 +16,22 @@ import hosewright.shell.Invocation;
 import hosewright.shell.Notices;
 import hosewright.shell.OptionSpec;
 import hosewright.shell.ShellCommand;
-import hosewright.tender.TenderBasis;
-import hosewright.tender.TenderPricing;
-import hosewright.thread.LocalThreads;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Prices many jobs at once. */
 final class TenderPriceCommand extends ShellCommand {
   private static final int MOST_THREADS = 64;
 
-  private final ObjectProvider<Books> books;
+  private final PriceTender priceTender;
   private final Notices notices;
 
-  TenderPriceCommand(ObjectProvider<Books> books, Notices notices) {
+  TenderPriceCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "tender price",
@@ -62,9 +52,9 @@ final class TenderPriceCommand extends ShellCommand {
                 OptionSpec.flag("restart", "throw away what a run that was stopped has done"),
                 OptionSpec.value("threads", "N", "jobs worked on at once")
                     .withDefaultSaid("one for each core"),
-                Signing.option())
-            .with(Papers.options()));
-    this.books = books;
+                SignedBy.option())
+            .with(PaperOptions.options()));
+    this.priceTender = new PriceTender(books);
     this.notices = notices;
   }
 
@@ -85,127 +75,53 @@ final class TenderPriceCommand extends ShellCommand {
       int resumedAfter,
       Money goods) {}
 
-  /** What the run needs of the books, so that they need not stay open. */
-  private record Desk(
-      Catalogue catalogue,
-      Customers customers,
-      LocalThreads register,
-      DealerTerms terms,
-      TenderBasis basis) {}
-
-  /** What was asked for beside the file. */
-  private record Wanted(
-      String customer, Optional<LocalDate> date, int threads, Paper paper, boolean quotes) {}
-
   @Override
   protected Answer answer(Invocation in) {
-    Wanted wanted = wanted(in);
-    TenderInput input = TenderInput.read(in.argument(0).orElseThrow());
-    Path folder = Papers.folder(in.value("out"));
-    String name = input.stem() + "-priced";
-    Export place = Export.to(folder, name + ".xlsx", in.flag("overwrite"));
-    Desk desk = desk(wanted, input);
-    Path journalFile = folder.resolve(Export.safeName(name + ".journal"));
-    try (TenderJournal journal =
-        TenderJournal.open(
-            journalFile, desk.basis(), wanted.date().isPresent(), in.flag("restart"))) {
-      int before = journal.done();
-      if (before > 0) {
-        notices.say(
-            String.format(
-                Locale.ROOT, "Going on after %,d of %,d jobs.", before, journal.basis().rows()));
-      }
-      TenderRun run = run(desk, journal, Signing.name(in));
-      try {
-        run.work(input, wanted.threads());
-      } finally {
-        notices.over();
-      }
-      Counts counts = run.counts();
-      Path written = write(place, journal, desk, wanted.paper(), run, counts);
-      journal.discard();
-      return said(input, written, counts, before);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    check(in);
+    PriceTender.Request asked =
+        new PriceTender.Request(
+            in.argument(0).orElseThrow(),
+            in.value("customer").orElse(""),
+            in.value("date").map(LocalDate::parse),
+            new PriceTender.Output(
+                PaperOptions.paper(in), PaperOptions.folder(in), in.flag("overwrite")),
+            new PriceTender.Run(in.flag("quotes"), in.flag("restart"), threads(in)),
+            SignedBy.name(in));
+    return said(priceTender.price(asked, new TenderProgress(notices, Instant::now)));
   }
 
-  private static Wanted wanted(Invocation in) {
+  /** Everything wrong with what was typed is said at once. */
+  private static void check(Invocation in) {
     List<Problem> problems = new ArrayList<>();
     in.value("date").ifPresent(d -> problems.addAll(JobForm.problemsOf(JobField.DATE, d)));
-    Optional<String> threads = in.value("threads");
-    if (threads
+    in.value("threads")
         .filter(t -> !t.matches("[1-9][0-9]?") || Integer.parseInt(t) > MOST_THREADS)
-        .isPresent()) {
-      problems.add(
-          Problem.of("threads", threads.get(), "a whole number from 1 to " + MOST_THREADS));
-    }
+        .ifPresent(
+            t ->
+                problems.add(Problem.of("threads", t, "a whole number from 1 to " + MOST_THREADS)));
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
-    return new Wanted(
-        in.value("customer").orElse(""),
-        in.value("date").map(LocalDate::parse),
-        threads.map(Integer::parseInt).orElseGet(() -> Runtime.getRuntime().availableProcessors()),
-        Papers.paper(in.value("paper").orElse("letter")),
-        in.flag("quotes"));
   }
 
-  private Desk desk(Wanted wanted, TenderInput input) {
-    try (Books open = books.getObject()) {
-      Customers customers = open.customers();
-      LocalDate date = wanted.date().orElseGet(open::today);
-      if (!wanted.customer().isEmpty()) {
-        customers.get(wanted.customer(), date);
-      }
-      TenderBasis basis =
-          new TenderBasis(
-              input.name(),
-              input.sha256(),
-              input.survey().rows(),
-              open.kept().loadNumber(),
-              date,
-              wanted.customer(),
-              wanted.quotes(),
-              open.now());
-      return new Desk(open.catalogue(), customers, open.localThreads(), open.terms(), basis);
-    }
+  private static int threads(Invocation in) {
+    return in.value("threads")
+        .map(Integer::parseInt)
+        .orElseGet(() -> Runtime.getRuntime().availableProcessors());
   }
 
-  private TenderRun run(Desk desk, TenderJournal journal, String by) {
-    TenderBasis basis = journal.basis();
-    Optional<TenderQuotes> quotes =
-        basis.quotes()
-            ? Optional.of(
-                new TenderQuotes(
-                    books, basis, desk.catalogue(), desk.terms(), journal.lastQuote(), by))
-            : Optional.empty();
-    return new TenderRun(
-        new TenderPricing(desk.catalogue(), desk.customers(), desk.register(), basis),
-        journal,
-        quotes,
-        new TenderProgress(notices, Instant::now, basis.rows(), journal.done()));
-  }
-
-  private static Path write(
-      Export place, TenderJournal journal, Desk desk, Paper paper, TenderRun run, Counts counts)
-      throws IOException {
-    String dealer = Papers.dealer(desk.terms()).name();
-    return place.write(
-        out -> TenderWorkbook.write(journal.basis(), dealer, paper, counts, run.results(), out));
-  }
-
-  private static Answer said(TenderInput input, Path written, Counts counts, int before) {
+  private static Answer said(Priced priced) {
+    Counts counts = priced.counts();
     Tendered document =
         new Tendered(
-            input.name(),
-            written.toString(),
+            priced.file(),
+            priced.workbook().toString(),
             counts.jobs(),
             counts.priced(),
             counts.noSafePlan(),
             counts.badInput(),
             counts.failed(),
-            before,
+            priced.resumedAfter(),
             counts.goods());
     String text =
         String.format(
@@ -218,7 +134,7 @@ final class TenderPriceCommand extends ShellCommand {
             counts.badInput(),
             counts.goods().getAmount(),
             counts.goods().getCurrencyUnit().getCode(),
-            written);
+            priced.workbook());
     return counts.failed() == 0
         ? Answer.of(document, text)
         : Answer.partlyFailed(

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.tender.Watcher;
 import hosewright.shell.Notices;
 import java.time.Duration;
 import java.time.Instant;
@@ -7,34 +8,44 @@ import java.util.Locale;
 import java.util.function.Supplier;
 
 /** Says how many jobs are done and how long the rest will take, once a second at most. */
-final class TenderProgress {
+final class TenderProgress implements Watcher {
   private static final Duration PACE = Duration.ofSeconds(1);
 
   private final Notices notices;
   private final Supplier<Instant> clock;
-  private final int jobs;
-  private final int before;
-  private final Instant start;
+  private int jobs;
+  private int before;
+  private Instant start;
   private Instant said;
 
-  /**
-   * @param before jobs that an earlier run did
-   */
-  TenderProgress(Notices notices, Supplier<Instant> clock, int jobs, int before) {
+  TenderProgress(Notices notices, Supplier<Instant> clock) {
     this.notices = notices;
     this.clock = clock;
-    this.jobs = jobs;
-    this.before = before;
-    this.start = clock.get();
-    this.said = start;
   }
 
-  void done(int done) {
+  @Override
+  public void begins(int doneBefore, int jobsInAll) {
+    before = doneBefore;
+    jobs = jobsInAll;
+    start = clock.get();
+    said = start;
+    if (before > 0) {
+      notices.say(String.format(Locale.ROOT, "Going on after %,d of %,d jobs.", before, jobs));
+    }
+  }
+
+  @Override
+  public void done(int done) {
     Instant now = clock.get();
     if (Duration.between(said, now).compareTo(PACE) >= 0) {
       said = now;
       notices.progress(sentence(Duration.between(start, now), done));
     }
+  }
+
+  @Override
+  public void ends() {
+    notices.over();
   }
 
   String sentence(Duration gone, int done) {

@@ -1,5 +1,6 @@
 package hosewright.command;
 
+import hosewright.desk.fleet.FleetWords;
 import hosewright.fleet.Outcome;
 import hosewright.problem.BadInputException;
 import hosewright.shell.Asker;
@@ -154,7 +155,7 @@ final class TestInterview {
 
   private String day(String text) {
     try {
-      return text.isEmpty() || !FleetOptions.day("date", text).isAfter(today)
+      return text.isEmpty() || !FleetWords.day("date", text).isAfter(today)
           ? ""
           : "not after today, " + today;
     } catch (BadInputException e) {

@@ -27,6 +27,11 @@ public final class CustomerStore {
     this.context = database.context();
   }
 
+  /** Keeps others from changing buyers until the transaction ends. */
+  public void takeTurn() {
+    Turns.take(context, CUSTOMER);
+  }
+
   /**
    * Puts these buyers in the place of all buyers kept, whole or not at all. A buyer that was {@link
    * #save saved} by itself and is not among them stays.

@@ -50,6 +50,16 @@ public final class FleetStore {
     return !context.fetchExists(FLEET_SECTION);
   }
 
+  /** Keeps others from changing sections and records until the transaction ends. */
+  public void takeTurn() {
+    takeTurn(context);
+  }
+
+  private static void takeTurn(DSLContext inside) {
+    Turns.take(inside, FLEET_SECTION);
+    Turns.take(inside, FLEET_RECORD);
+  }
+
   /** Forgets every section, record, outlet and limit. */
   public void clear() {
     context.deleteFrom(FLEET_RECORD).execute();
@@ -66,8 +76,7 @@ public final class FleetStore {
   public void load(Consumer<Intake> source) {
     context.transaction(
         nested -> {
-          Turns.take(nested.dsl(), FLEET_SECTION);
-          Turns.take(nested.dsl(), FLEET_RECORD);
+          takeTurn(nested.dsl());
           FleetWriter writer = new FleetWriter(nested.dsl(), lastEntry(nested.dsl()));
           source.accept(writer);
           writer.flush();

@@ -8,7 +8,7 @@ import java.lang.reflect.Constructor;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 import org.springframework.context.annotation.Import;
 import org.springframework.shell.core.command.Command;
 
@@ -44,7 +44,7 @@ public final class AllCommands {
   }
 
   private static Object part(Class<?> type, CommandTrial trial, Clock clock) {
-    if (type == ObjectProvider.class) {
+    if (type == Supplier.class) {
       return DemoBooks.at(trial, clock);
     }
     if (type == Workspace.class) {

@@ -1,10 +1,11 @@
 package hosewright.command;
 
+import hosewright.desk.Books;
 import hosewright.shell.CommandTrial;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import org.springframework.beans.factory.ObjectProvider;
+import java.util.function.Supplier;
 
 /** Books that take the invented demo catalogue on a day its prices are in force. */
 final class DemoBooks {
@@ -12,17 +13,13 @@ final class DemoBooks {
 
   private DemoBooks() {}
 
-  static ObjectProvider<Books> of(CommandTrial trial) {
+  static Supplier<Books> of(CommandTrial trial) {
     return at(trial, DAY);
   }
 
   /** The demo books, told the time by a clock of the test's. */
-  static ObjectProvider<Books> at(CommandTrial trial, Clock clock) {
-    return new ObjectProvider<>() {
-      @Override
-      public Books getObject() {
-        return new Books(trial.workspace(), trial.notices(), clock);
-      }
-    };
+  static Supplier<Books> at(CommandTrial trial, Clock clock) {
+    WorkspacePlace place = new WorkspacePlace(trial.workspace());
+    return () -> new Books(place, trial.notices()::say, clock);
   }
 }

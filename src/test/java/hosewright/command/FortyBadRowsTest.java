@@ -3,6 +3,7 @@ package hosewright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
 import hosewright.shell.CommandTrial;
 import hosewright.shell.CommandTrial.Ended;
 import java.io.IOException;
@@ -81,7 +82,7 @@ final class FortyBadRowsTest {
             item ->
                 assertThat(after.priceHistory(item.number()))
                     .isEqualTo(before.priceHistory(item.number())));
-    try (Books books = DemoBooks.of(shell).getObject()) {
+    try (Books books = DemoBooks.of(shell).get()) {
       assertThat(books.shelf().priceHistory("H175-DJ-50-15NH"))
           .allSatisfy(row -> assertThat(row.broughtBy().number()).isEqualTo(1));
     }
@@ -108,7 +109,7 @@ final class FortyBadRowsTest {
   }
 
   private Catalogue catalogue() {
-    try (Books books = DemoBooks.of(shell).getObject()) {
+    try (Books books = DemoBooks.of(shell).get()) {
       return books.catalogue();
     }
   }

@@ -2,6 +2,7 @@ package hosewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.desk.Books;
 import hosewright.shell.CommandTrial;
 import hosewright.shell.CommandTrial.Ended;
 import java.io.IOException;
@@ -11,8 +12,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.shell.core.command.Command;
 import tools.jackson.databind.JsonNode;
 
@@ -64,7 +65,7 @@ final class TradingDesk {
   }
 
   private List<Command> commands(CommandTrial made) {
-    ObjectProvider<Books> books = DemoBooks.at(made, clock);
+    Supplier<Books> books = DemoBooks.at(made, clock);
     return new ArrayList<>(
         List.of(
             new CatalogueLoadCommand(books, made.notices()),

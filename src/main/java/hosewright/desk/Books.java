@@ -1,0 +1,240 @@
+package hosewright.desk;
+
+import hosewright.desk.quote.Changes;
+import hosewright.catalogue.Catalogue;
+import hosewright.order.OrderBook;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Customers;
+import hosewright.quote.DealerTerms;
+import hosewright.quote.MarginFloors;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteStore;
+import hosewright.quote.Revisions;
+import hosewright.store.Backup;
+import hosewright.store.CatalogueStore;
+import hosewright.store.CatalogueUses;
+import hosewright.store.CustomerStore;
+import hosewright.store.Database;
+import hosewright.store.FleetStore;
+import hosewright.store.StoredOrders;
+import hosewright.store.StoredQuotes;
+import hosewright.store.TermsStore;
+import hosewright.thread.LocalThreads;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The dealer's books, opened for one deed when it first needs them and closed with it, so that a
+ * shell left open keeps nobody else out.
+ */
+public final class Books implements AutoCloseable {
+  private final BooksPlace place;
+  private final Clock clock;
+  private final KeptCatalogue kept;
+  private Database database;
+  private QuoteStore quotes;
+
+  /**
+   * @param remarks told what is worth saying beside an answer
+   */
+  public Books(BooksPlace place, Consumer<String> remarks, Clock clock) {
+    this.place = place;
+    this.clock = clock;
+    this.kept = new KeptCatalogue(this::database, remarks, clock);
+  }
+
+  /** The catalogue, whole but for costs: {@link #itemsOf} and {@link #shelf} have those. */
+  public Catalogue catalogue() {
+    return kept.whole();
+  }
+
+  /** The part of the catalogue that a quote's lines are about, with costs. */
+  public Catalogue itemsOf(Quote quote) {
+    return shelf()
+        .load(
+            quote.lines().stream()
+                .map(Quote.QuoteLine::item)
+                .filter(item -> !item.isEmpty())
+                .distinct()
+                .toList());
+  }
+
+  /** Where the catalogue is kept, for questions that do not need all of it. */
+  public CatalogueStore shelf() {
+    return kept.store();
+  }
+
+  /** The catalogue as a load finds it and leaves it. */
+  public KeptCatalogue kept() {
+    return kept;
+  }
+
+  public Customers customers() {
+    return buyers().load();
+  }
+
+  /** Where customers are kept. */
+  public CustomerStore buyers() {
+    shelf();
+    return new CustomerStore(database());
+  }
+
+  /** The least margin wanted of each class of customers. */
+  public MarginFloors marginFloors() {
+    return buyers().floors();
+  }
+
+  public DealerTerms terms() {
+    shelf();
+    return new TermsStore(database()).load();
+  }
+
+  /** The dealer's register of local threads; without rows where none is kept. */
+  public LocalThreads localThreads() {
+    return LocalRegister.in(place.where()).read().orElseGet(LocalThreads::none);
+  }
+
+  /** What customers were promised, which may be nothing yet. */
+  public CustomerStore keptCustomers() {
+    return new CustomerStore(database());
+  }
+
+  /** What the dealer asks for freight and the like, which may be nothing yet. */
+  public DealerTerms keptTerms() {
+    return new TermsStore(database()).load();
+  }
+
+  /** Where items are used. */
+  public CatalogueUses uses() {
+    return new CatalogueUses(database(), new QuoteDocuments());
+  }
+
+  /** The quotes; those past their last day are expired first. */
+  public QuoteStore quotes() {
+    if (quotes == null) {
+      quotes = new StoredQuotes(database(), new QuoteDocuments(), clock);
+      quotes.expireBefore(today());
+    }
+    return quotes;
+  }
+
+  /** The orders, with the stock they reserve. */
+  public OrderBook orders() {
+    return new StoredOrders(database());
+  }
+
+  /** Makes revisions and copies dated now. */
+  public Revisions revisions() {
+    return new Revisions(catalogue(), terms(), today(), now());
+  }
+
+  /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */
+  public List<String> termsOfSale() {
+    return TermsOfSale.in(place.where());
+  }
+
+  /** Where an interview keeps its answers while it lasts. */
+  public Path jobInProgress() {
+    return place.folder().resolve("job-in-progress.yaml");
+  }
+
+  public ZoneId zone() {
+    return clock.getZone();
+  }
+
+  /**
+   * Copies the books into a file.
+   *
+   * @param file where to; empty for a place in the data folder
+   */
+  public Path backUp(Optional<Path> file) {
+    return new Backup(place.folder(), now()).make(database(), file);
+  }
+
+  /**
+   * Puts a backup back, before anything of these books was asked for.
+   *
+   * @return where the books that stood there before were put
+   */
+  public Optional<Path> restore(Path backup) {
+    place
+        .serverField()
+        .ifPresent(
+            field -> {
+              throw new BadInputException(
+                  field,
+                  "",
+                  "left out: only books in a data folder are put back so, a server's with"
+                      + " pg_restore");
+            });
+    return new Backup(place.folder(), now()).restore(backup);
+  }
+
+  public FleetStore fleet() {
+    return new FleetStore(database());
+  }
+
+  /**
+   * Changes customers while nobody else does, all or nothing.
+   *
+   * @param work must not keep what it is given
+   */
+  public void changeCustomers(Consumer<CustomerStore> work) {
+    // A demo taken meanwhile would wait for the turn taken here.
+    shelf();
+    database()
+        .together(
+            books -> {
+              CustomerStore buyers = new CustomerStore(books);
+              buyers.takeTurn();
+              work.accept(buyers);
+            });
+  }
+
+  /**
+   * Changes an agency's hose on record while nobody else does, all or nothing.
+   *
+   * @param work must not keep what it is given
+   */
+  public void changeFleet(Consumer<FleetStore> work) {
+    database()
+        .together(
+            books -> {
+              FleetStore fleet = new FleetStore(books);
+              fleet.takeTurn();
+              work.accept(fleet);
+            });
+  }
+
+  public Instant now() {
+    return clock.instant();
+  }
+
+  public LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  private Database database() {
+    if (database == null) {
+      database =
+          place
+              .server()
+              .map(server -> Database.open(server, place.folder()))
+              .orElseGet(() -> Database.open(place.folder()));
+    }
+    return database;
+  }
+
+  @Override
+  public void close() {
+    if (database != null) {
+      database.close();
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package hosewright.desk;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CatalogueReader;
+import hosewright.csv.CellRows;
+import hosewright.csv.CsvFile;
+import hosewright.csv.CsvText;
+import hosewright.csv.TableForm;
+import hosewright.intake.DealerFiles;
+import hosewright.problem.BadInputException;
+import hosewright.quote.CustomerReader;
+import hosewright.quote.Customers;
+import hosewright.quote.DealerTerms;
+import hosewright.quote.MarginFloorReader;
+import hosewright.quote.MarginFloors;
+import hosewright.quote.TermsReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * What a dealer hands over for the books, read whole. What it leaves out stays as it stands.
+ *
+ * @param source what it came from
+ */
+public record CatalogueFolder(
+    String source,
+    Catalogue catalogue,
+    Optional<Customers> customers,
+    Optional<DealerTerms> terms,
+    Optional<MarginFloors> floors) {
+  private static final String DEMO = "/hosewright/demo/catalogue/";
+  private static final List<TableForm> OPTIONAL =
+      Stream.of(CustomerReader.FORMS, TermsReader.FORMS, List.of(MarginFloorReader.FORM))
+          .flatMap(List::stream)
+          .toList();
+
+  /**
+   * The catalogue in a folder or workbook.
+   *
+   * @param mapping file that maps the dealer's own columns to ours
+   * @param progress told how far a long reading is
+   * @throws BadInputException naming every file that is missing and every cell that is wrong
+   */
+  public static CatalogueFolder read(
+      Path place, Optional<Path> mapping, Consumer<String> progress) {
+    Map<String, CellRows> tables =
+        DealerFiles.open(place, mapping, CatalogueReader.FORMS, OPTIONAL);
+    tables.replaceAll((name, rows) -> new CountedRows(rows, progress));
+    return read(place.toString(), tables);
+  }
+
+  /** The invented demo catalogue that comes with the program. */
+  public static CatalogueFolder demo() {
+    Map<String, CellRows> tables = new LinkedHashMap<>();
+    List<TableForm> forms = new ArrayList<>(CatalogueReader.FORMS);
+    forms.addAll(OPTIONAL);
+    for (TableForm form : forms) {
+      String path = DEMO + form.name();
+      tables.put(
+          form.name(),
+          new CsvText(
+              form.name(),
+              CsvFile.utf8(
+                  Objects.requireNonNull(CatalogueFolder.class.getResourceAsStream(path), path))));
+    }
+    return read("the invented demo catalogue", tables);
+  }
+
+  private static CatalogueFolder read(String source, Map<String, CellRows> tables) {
+    Refusals refusals = new Refusals();
+    Optional<Catalogue> catalogue = refusals.read(() -> CatalogueReader.readTables(tables));
+    Optional<MarginFloors> floors =
+        has(tables, List.of(MarginFloorReader.FORM))
+            ? refusals.read(() -> MarginFloorReader.read(tables))
+            : Optional.empty();
+    Optional<CurrencyUnit> currency = catalogue.flatMap(Catalogue::currency);
+    Optional<DealerTerms> terms =
+        has(tables, TermsReader.FORMS)
+            ? refusals.read(() -> TermsReader.readTables(tables, currency))
+            : Optional.empty();
+    // Without the items nobody can tell which contract prices are about none.
+    Optional<Customers> customers =
+        catalogue.isPresent() && has(tables, CustomerReader.FORMS)
+            ? refusals.read(
+                () ->
+                    CustomerReader.readTables(
+                        tables, catalogue.get(), floors.orElse(MarginFloors.NONE)))
+            : Optional.empty();
+    refusals.throwAny();
+    return new CatalogueFolder(source, catalogue.orElseThrow(), customers, terms, floors);
+  }
+
+  private static boolean has(Map<String, CellRows> tables, List<TableForm> forms) {
+    return forms.stream().anyMatch(form -> tables.containsKey(form.name()));
+  }
+}

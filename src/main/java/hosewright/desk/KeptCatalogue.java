@@ -1,0 +1,105 @@
+package hosewright.desk;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.store.CatalogueStore;
+import hosewright.store.CustomerStore;
+import hosewright.store.Database;
+import hosewright.store.TermsStore;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * The catalogue in the dealer's books, read once for each deed that needs all of it.
+ *
+ * <p>Books without a catalogue take the invented demo catalogue, so that a newcomer can quote at
+ * once.
+ */
+public final class KeptCatalogue {
+  private static final int MANY_ITEMS = 20_000;
+
+  private final Supplier<Database> database;
+  private final Consumer<String> remarks;
+  private final Clock clock;
+  private Catalogue whole;
+
+  /**
+   * @param database opened when first asked for
+   * @param remarks told what is worth saying beside an answer
+   */
+  public KeptCatalogue(Supplier<Database> database, Consumer<String> remarks, Clock clock) {
+    this.database = database;
+    this.remarks = remarks;
+    this.clock = clock;
+  }
+
+  /** All of it but its costs, which a plan and a quote never need. */
+  public Catalogue whole() {
+    if (whole == null) {
+      store();
+      if (whole == null) {
+        whole = database.get().steadily(books -> new CatalogueStore(books).loadWithoutCosts());
+      }
+    }
+    return whole;
+  }
+
+  /** As it is kept, which may be none yet. */
+  public Catalogue standing() {
+    return new CatalogueStore(database.get()).load();
+  }
+
+  /** Where it is kept, for questions that do not need all of it. */
+  public CatalogueStore store() {
+    CatalogueStore store = new CatalogueStore(database.get());
+    if (store.isEmpty()) {
+      remarks.accept(
+          "The books are empty: taking the invented demo catalogue."
+              + " Load your own with 'catalogue load FOLDER'.");
+      takeDemo();
+    }
+    return store;
+  }
+
+  /** Number of the load that brought it. */
+  public int loadNumber() {
+    whole();
+    return new CatalogueStore(database.get()).loadNumber();
+  }
+
+  /** Replaces what the folder has of catalogue, customers and terms, all or nothing. */
+  public void load(CatalogueFolder folder) {
+    int items = folder.catalogue().items().size();
+    if (items > MANY_ITEMS) {
+      remarks.accept(String.format(Locale.ROOT, "Writing %,d items with their prices", items));
+    }
+    database.get().together(books -> put(books, folder));
+    whole = folder.catalogue();
+  }
+
+  private void takeDemo() {
+    database
+        .get()
+        .together(
+            books -> {
+              CatalogueStore store = new CatalogueStore(books);
+              store.takeTurn();
+              whole = store.load();
+              // Somebody else at the same database may have been quicker, with a real one.
+              if (whole.items().isEmpty()) {
+                CatalogueFolder demo = CatalogueFolder.demo();
+                put(books, demo);
+                whole = demo.catalogue();
+              }
+            });
+  }
+
+  private void put(Database books, CatalogueFolder folder) {
+    new CatalogueStore(books).replace(folder.catalogue(), clock.instant(), folder.source());
+    CustomerStore buyers = new CustomerStore(books);
+    folder.customers().ifPresent(buyers::replace);
+    folder.floors().ifPresent(buyers::replaceFloors);
+    folder.terms().ifPresent(new TermsStore(books)::replace);
+  }
+}

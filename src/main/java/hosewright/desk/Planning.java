@@ -1,0 +1,75 @@
+package hosewright.desk;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.NetPrice;
+import hosewright.line.Job;
+import hosewright.line.LinePlan;
+import hosewright.line.Planner;
+import hosewright.quote.Customer;
+import hosewright.quote.CustomerTerms;
+import hosewright.thread.LocalThreads;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Plans a job on the dealer's books, at the customer's prices on the day. */
+public final class Planning {
+  private final Books books;
+
+  public Planning(Books books) {
+    this.books = books;
+  }
+
+  /**
+   * A plan with whom and when it was priced for.
+   *
+   * @param customer empty at list prices
+   */
+  public record Planned(LinePlan plan, Optional<Customer> customer, LocalDate date) {}
+
+  public Planned plan(Job job) {
+    LocalDate date = date(job);
+    Optional<Customer> customer = customer(job, date);
+    LinePlan plan = planner(books.catalogue(), customer, date, books.localThreads()).plan(job);
+    return new Planned(plan, customer, date);
+  }
+
+  /** A plan at prices that stand already, such as those of an earlier revision. */
+  public LinePlan plan(Job job, NetPrice prices) {
+    return new Planner(
+            books.catalogue(),
+            prices,
+            books.today(),
+            books.catalogue().currencyNeeded(),
+            books.localThreads())
+        .plan(job);
+  }
+
+  /** A planner at the prices of the job's customer and day. */
+  public Planner planner(Job job) {
+    LocalDate date = date(job);
+    return planner(books.catalogue(), customer(job, date), date, books.localThreads());
+  }
+
+  /**
+   * A planner on books that were read before.
+   *
+   * @param customer whose terms price it; empty for list prices
+   */
+  public static Planner planner(
+      Catalogue catalogue, Optional<Customer> customer, LocalDate date, LocalThreads register) {
+    return new Planner(
+        catalogue,
+        CustomerTerms.of(catalogue, customer, date),
+        date,
+        catalogue.currencyNeeded(),
+        register);
+  }
+
+  private LocalDate date(Job job) {
+    return job.date().orElseGet(books::today);
+  }
+
+  private Optional<Customer> customer(Job job, LocalDate date) {
+    return job.customer().map(id -> books.customers().get(id, date));
+  }
+}

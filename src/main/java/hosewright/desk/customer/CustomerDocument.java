@@ -1,0 +1,59 @@
+package hosewright.desk.customer;
+
+import hosewright.quote.ContractPrice;
+import hosewright.quote.Customer;
+import hosewright.quote.Customers;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * A customer with everything agreed.
+ *
+ * @param discount fraction off list
+ * @param marginFloor least margin wanted of its class; absent unless asked for with {@code
+ *     --internal}
+ */
+public record CustomerDocument(
+    String id,
+    String name,
+    String address,
+    String customerClass,
+    BigDecimal discount,
+    String taxName,
+    BigDecimal taxRate,
+    Optional<Customer.Exemption> exemption,
+    String freightTerms,
+    List<Agreed> contractPrices,
+    Optional<BigDecimal> marginFloor) {
+
+  /** A contract price, and whether it is in force on the day asked. */
+  public record Agreed(
+      String item, Money unitPrice, LocalDate from, Optional<LocalDate> until, boolean inForce) {}
+
+  static CustomerDocument of(
+      Customer customer, Customers all, LocalDate today, Optional<BigDecimal> marginFloor) {
+    return new CustomerDocument(
+        customer.id(),
+        customer.name(),
+        customer.address(),
+        customer.customerClass(),
+        customer.discount(),
+        customer.taxName(),
+        customer.taxRate(),
+        customer.exemption(),
+        customer.freightTerms(),
+        all.contractPrices().stream()
+            .filter(price -> price.customer().equals(customer.id()))
+            .map(price -> agreed(price, today))
+            .toList(),
+        marginFloor);
+  }
+
+  private static Agreed agreed(ContractPrice price, LocalDate today) {
+    return new Agreed(
+        price.item(), price.unitPrice(), price.from(), price.until(), price.inForceOn(today));
+  }
+}

@@ -1,0 +1,2 @@
+/** What is done with customers: added, changed, listed, shown. */
+package hosewright.desk.customer;

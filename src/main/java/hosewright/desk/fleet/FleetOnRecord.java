@@ -1,0 +1,37 @@
+package hosewright.desk.fleet;
+
+import hosewright.desk.Books;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import hosewright.store.FleetStore;
+import java.util.List;
+
+/** The hose an agency has on record, for deeds that need some. */
+final class FleetOnRecord {
+  private FleetOnRecord() {}
+
+  /**
+   * The fleet on the books.
+   *
+   * @throws BadInputException when no hose is on record
+   */
+  static FleetStore in(Books books) {
+    FleetStore fleet = books.fleet();
+    if (fleet.isEmpty()) {
+      throw new BadInputException(
+          List.of(
+              new Problem(
+                  "fleet",
+                  "",
+                  "no hose is on record yet; load an inventory first",
+                  "fleet load catalogue/fleet")));
+    }
+    return fleet;
+  }
+
+  /** What somebody is told who named a section that is not on record. */
+  static Problem unknown(String id, FleetStore fleet) {
+    return new Problem("SECTION", id, "a section on record", Nearest.to(id, fleet.ids()));
+  }
+}

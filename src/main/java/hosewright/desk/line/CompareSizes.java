@@ -1,0 +1,83 @@
+package hosewright.desk.line;
+
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
+import hosewright.line.Job;
+import hosewright.line.LinePlan;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.joda.money.Money;
+
+/** Sets the best line of every hose size side by side. */
+public final class CompareSizes {
+  private final Supplier<Books> books;
+
+  public CompareSizes(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /** The sizes; none where no hose may be laid as asked. */
+  public record Sizes(List<Size> sizes) {
+
+    /** Whether a line of any size does what is asked. */
+    public boolean anyFeasible() {
+      return sizes.stream().anyMatch(Size::feasible);
+    }
+  }
+
+  /**
+   * The best line of one size.
+   *
+   * @param limitedBy why it does not do; empty where it does
+   * @param reactionLbf null where nothing is a nozzle
+   */
+  public record Size(
+      double sizeIn,
+      double couplingSizeIn,
+      String hoseSeries,
+      int lines,
+      boolean feasible,
+      Optional<String> limitedBy,
+      double frictionLossPsi,
+      double requiredSourcePsi,
+      double deliveredPsi,
+      Optional<Double> reactionLbf,
+      double velocityFtPerS,
+      double emptyWeightLb,
+      double chargedWeightLb,
+      Money total) {
+
+    static Size of(LinePlan plan) {
+      var h = plan.hydraulics();
+      LinePlan.HoseChoice hose = plan.hose().orElseThrow();
+      return new Size(
+          hose.sizeIn(),
+          hose.couplingSizeIn(),
+          hose.series(),
+          hose.lines(),
+          plan.feasible(),
+          plan.limitedBy(),
+          h.frictionLossPsi(),
+          h.requiredSourcePsi(),
+          h.deliveredPsi(),
+          h.reactionLbf(),
+          h.velocityFtPerS(),
+          h.emptyWeightLb(),
+          h.chargedWeightLb(),
+          plan.total());
+    }
+  }
+
+  /**
+   * The comparison.
+   *
+   * @throws hosewright.problem.BadInputException when the job names what the books do not know
+   */
+  public Sizes compare(Job job) {
+    try (Books open = books.get()) {
+      return new Sizes(
+          new Planning(open).planner(job).plansBySize(job).stream().map(Size::of).toList());
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package hosewright.desk.line;
+
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
+import hosewright.line.Flowing;
+import hosewright.line.Job;
+import hosewright.line.LinePlan;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Finds the flow that a source brings through the line planned for a job. */
+public final class FindFlow {
+  private final Supplier<Books> books;
+
+  public FindFlow(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /**
+   * What arrives, or why nothing can.
+   *
+   * @param flow empty where no line can be laid at all
+   * @param noPlan the plan that says why; empty where there is a flow
+   */
+  public record Found(Optional<Flowing> flow, Optional<LinePlan> noPlan) {}
+
+  /**
+   * The flow.
+   *
+   * @throws hosewright.problem.BadInputException when the job names what the books do not know, or
+   *     tells nothing of its source
+   */
+  public Found find(Job job) {
+    try (Books open = books.get()) {
+      Optional<Flowing> flow = new Planning(open).planner(job).flow(job);
+      return flow.isPresent()
+          ? new Found(flow, Optional.empty())
+          : new Found(flow, Optional.of(new Planning(open).plan(job).plan()));
+    }
+  }
+}

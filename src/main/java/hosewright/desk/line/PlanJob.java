@@ -1,0 +1,27 @@
+package hosewright.desk.line;
+
+import hosewright.desk.Books;
+import hosewright.desk.Planning;
+import hosewright.line.Job;
+import hosewright.line.LinePlan;
+import java.util.function.Supplier;
+
+/** Plans the line for a job, at its customer's prices. */
+public final class PlanJob {
+  private final Supplier<Books> books;
+
+  public PlanJob(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /**
+   * The plan, which may be no feasible one.
+   *
+   * @throws hosewright.problem.BadInputException when the job names what the books do not know
+   */
+  public LinePlan plan(Job job) {
+    try (Books open = books.get()) {
+      return new Planning(open).planner(job).plan(job);
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package hosewright.desk.order;
+
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.order.BenchCard;
+import hosewright.order.Order;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Quote;
+import java.util.function.Supplier;
+
+/** Finds what the store room picks for an order and what the bench makes of it. */
+public final class PickOrder {
+  private final Supplier<Books> books;
+
+  public PickOrder(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /**
+   * What a pick slip is made of.
+   *
+   * @param quote the revision the order was raised from
+   * @param card what the bench makes
+   * @param dealer name that stands on the slip
+   */
+  public record Picking(Order order, Quote quote, BenchCard card, String dealer) {}
+
+  /**
+   * The order with the work it needs.
+   *
+   * @throws BadInputException when it is cancelled
+   */
+  public Picking pick(String number) {
+    try (Books open = books.get()) {
+      Order order = OrderChoice.order(number, open);
+      if (order.cancellation().isPresent()) {
+        throw new BadInputException("number", order.number(), "an order that is not cancelled");
+      }
+      Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
+      BenchCard card = BenchCard.of(order, quote, open.itemsOf(quote));
+      return new Picking(order, quote, card, Papers.dealer(open.terms()).name());
+    }
+  }
+}

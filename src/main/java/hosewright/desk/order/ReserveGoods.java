@@ -1,0 +1,21 @@
+package hosewright.desk.order;
+
+import hosewright.desk.Books;
+import hosewright.order.Order;
+import java.util.function.Supplier;
+
+/** Reserves for an order what has become free since it was raised. */
+public final class ReserveGoods {
+  private final Supplier<Books> books;
+
+  public ReserveGoods(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /** The order with what it holds now. */
+  public Order reserve(String number) {
+    try (Books open = books.get()) {
+      return open.orders().reserve(OrderChoice.order(number, open).number());
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package hosewright.desk.order;
+
+import hosewright.desk.Books;
+import hosewright.desk.Signing;
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.problem.BadInputException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** Ships what is reserved for an order, all or part of it. */
+public final class ShipGoods {
+  private final Supplier<Books> books;
+
+  public ShipGoods(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /**
+   * The order with what has gone.
+   *
+   * @param quantities what goes, by line; all that is reserved without it
+   * @param by who ships it
+   * @throws BadInputException when nothing is reserved, or less of a line than is to go
+   */
+  public Order ship(String number, Optional<Map<Integer, Integer>> quantities, String by) {
+    try (Books open = books.get()) {
+      Order order = OrderChoice.order(number, open);
+      Map<Integer, Integer> going = quantities.orElseGet(() -> reserved(order));
+      boolean onlyWork = order.lines().stream().noneMatch(OrderLine::isGoods);
+      if (order.state() == Order.State.SHIPPED
+          || order.state() == Order.State.CANCELLED
+          || (going.isEmpty() && !onlyWork)) {
+        throw new BadInputException(
+            "number", order.number(), "an order for which something is reserved");
+      }
+      return open.orders().ship(order.number(), going, Signing.actor(by, open.now()));
+    }
+  }
+
+  private static Map<Integer, Integer> reserved(Order order) {
+    return order.lines().stream()
+        .filter(line -> line.reserved() > 0)
+        .collect(Collectors.toMap(OrderLine::position, OrderLine::reserved));
+  }
+}

@@ -1,0 +1,2 @@
+/** What is done with orders: raised, bought for, received, shipped, cancelled, shown. */
+package hosewright.desk.order;

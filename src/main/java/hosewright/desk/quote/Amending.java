@@ -1,0 +1,203 @@
+package hosewright.desk.quote;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.desk.Refusals;
+import hosewright.desk.Signing;
+import hosewright.desk.TextLines;
+import hosewright.desk.quote.LineChange.Kind;
+import hosewright.measure.Measures;
+import hosewright.order.RequestForPrice;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Amendments;
+import hosewright.quote.Discount;
+import hosewright.quote.ExtraLine;
+import hosewright.quote.ExtraLine.Inclusion;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.OfferedLine;
+import hosewright.quote.Quote.QuoteLine;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+
+/** What changes by hand make of a quote's amendments. */
+final class Amending {
+  private final Quote quote;
+  private final WantedLine wanted;
+  private final Refusals refusals = new Refusals();
+  private Amendments amendments;
+
+  /**
+   * @param quote whose lines are named
+   * @param amendments what stands before anything is changed
+   */
+  Amending(Quote quote, Amendments amendments, Catalogue catalogue) {
+    this.quote = quote;
+    this.wanted = new WantedLine(catalogue, quote.total().getCurrencyUnit());
+    this.amendments = amendments;
+  }
+
+  /**
+   * The amendments after the changes.
+   *
+   * @throws BadInputException naming everything that cannot be used
+   */
+  Amendments after(Changes changes) {
+    each(changes, Kind.TAKE, this::take);
+    each(changes, Kind.DROP, this::drop);
+    each(changes, Kind.SOURCE, this::source);
+    each(changes, Kind.ADD, (field, text) -> extra(field, text, Inclusion.INCLUDED));
+    each(changes, Kind.OPTIONAL, (field, text) -> extra(field, text, Inclusion.OPTIONAL));
+    each(changes, Kind.ALTERNATE, this::alternate);
+    each(changes, Kind.QUANTITY, this::quantity);
+    discounts(changes);
+    notes(changes);
+    refusals.throwAny();
+    return amendments;
+  }
+
+  private void each(Changes changes, Kind kind, BiFunction<String, String, Amendments> step) {
+    each(kind.word(), changes.of(kind), step);
+  }
+
+  private void each(String field, List<String> texts, BiFunction<String, String, Amendments> step) {
+    for (String text : texts) {
+      refusals.read(() -> step.apply(field, text)).ifPresent(next -> amendments = next);
+    }
+  }
+
+  private void discounts(Changes changes) {
+    Optional<String> reason = changes.discountReason();
+    boolean given =
+        changes.of(Kind.DISCOUNT).stream()
+            .anyMatch(text -> !text.replaceAll("\\s", "").endsWith("=0%"));
+    if (given && reason.isEmpty()) {
+      refusals.add("discount-reason", "", "say why the discount is given");
+      return;
+    }
+    each(changes, Kind.DISCOUNT, (field, text) -> discount(field, text, reason));
+  }
+
+  private Amendments discount(String field, String text, Optional<String> reason) {
+    String[] parts = halves(field, text, "=", "a line and a percentage, such as 2=5%");
+    String key = LineChoice.key(field, parts[0], inTotalOrOffered());
+    double fraction = Measures.percent(field, parts[1]);
+    if (fraction == 0) {
+      return amendments.withoutDiscount(key);
+    }
+    if (fraction >= 1) {
+      throw new BadInputException(field, parts[1], "over 0% and under 100%");
+    }
+    String why = Signing.sentence("discount-reason", reason.orElseThrow());
+    return amendments.withDiscount(
+        key, new Discount(BigDecimal.valueOf(fraction).stripTrailingZeros(), why));
+  }
+
+  private void notes(Changes changes) {
+    changes
+        .notesFile()
+        .flatMap(file -> refusals.read(() -> TextLines.read("notes", file)))
+        .ifPresent(notes -> amendments = amendments.withNotes(notes));
+    each(
+        "note",
+        changes.notes(),
+        (field, text) -> {
+          List<String> notes = new ArrayList<>(amendments.notes());
+          notes.add(Signing.sentence(field, text));
+          return amendments.withNotes(notes);
+        });
+    changes
+        .termsFile()
+        .flatMap(file -> refusals.read(() -> TextLines.read("terms", file)))
+        .ifPresent(terms -> amendments = amendments.withTerms(terms));
+  }
+
+  private Amendments quantity(String field, String text) {
+    String[] parts = halves(field, text, "=", "a line and a quantity, such as 2=12");
+    if (!parts[1].matches("\\d{1,6}")) {
+      throw new BadInputException(field, parts[1], "a whole number from 0 to 999999");
+    }
+    return amendments.withQuantity(
+        LineChoice.key(field, parts[0], inTotalOrOffered()), Integer.parseInt(parts[1]));
+  }
+
+  private Amendments take(String field, String text) {
+    return amendments.taking(LineChoice.key(field, text, offered()));
+  }
+
+  private Amendments drop(String field, String text) {
+    String key = LineChoice.key(field, text, inTotalOrOffered());
+    boolean added = amendments.extraLines().stream().anyMatch(line -> line.key().equals(key));
+    return added ? amendments.withoutLine(key) : amendments.withQuantity(key, 0);
+  }
+
+  private Amendments source(String field, String text) {
+    String[] parts = halves(field, text, "=", "a part and its price, such as 1=62.00");
+    List<RequestForPrice> asked = RequestForPrice.of(quote);
+    RequestForPrice part =
+        asked.stream()
+            .filter(one -> String.valueOf(one.line()).equals(parts[0]))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new BadInputException(
+                        field,
+                        parts[0],
+                        asked.isEmpty()
+                            ? "nothing is still to be sourced"
+                            : "a part among 1 to " + asked.size()));
+    return amendments.withLine(
+        new ExtraLine(
+            Inclusion.INCLUDED,
+            Optional.empty(),
+            part.wanted(),
+            part.quantity(),
+            Optional.of(WantedLine.money(field, parts[1], quote.total().getCurrencyUnit())),
+            Optional.empty()));
+  }
+
+  private Amendments alternate(String field, String text) {
+    String[] parts = halves(field, text, ":", "the line it replaces, then what: '3: 1 x W-SPAN-1'");
+    String replaced = LineChoice.key(field, parts[0], quote.lines());
+    return extra(field, parts[1], Inclusion.ALTERNATE, Optional.of(replaced));
+  }
+
+  private Amendments extra(String field, String text, Inclusion standing) {
+    return extra(field, text, standing, Optional.empty());
+  }
+
+  private Amendments extra(
+      String field, String text, Inclusion standing, Optional<String> insteadOf) {
+    ExtraLine line = wanted.read(field, text, standing, insteadOf);
+    boolean left = amendments.quantities().getOrDefault(line.key(), 1) == 0;
+    boolean there =
+        !left
+            && Stream.concat(
+                    inTotalOrOffered().stream().map(QuoteLine::key),
+                    amendments.extraLines().stream().map(ExtraLine::key))
+                .anyMatch(line.key()::equals);
+    if (there) {
+      throw new BadInputException(
+          field, text, "a line the quote has not yet; change one it has with --quantity");
+    }
+    return amendments.withLine(line);
+  }
+
+  private List<QuoteLine> offered() {
+    return quote.offered().stream().map(OfferedLine::line).toList();
+  }
+
+  private List<QuoteLine> inTotalOrOffered() {
+    return Stream.concat(quote.lines().stream(), offered().stream()).toList();
+  }
+
+  private static String[] halves(String field, String text, String between, String allowed) {
+    int at = text.indexOf(between);
+    if (at <= 0 || at == text.length() - 1) {
+      throw new BadInputException(field, text, allowed);
+    }
+    return new String[] {text.substring(0, at).strip(), text.substring(at + 1).strip()};
+  }
+}

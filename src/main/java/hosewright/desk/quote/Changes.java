@@ -1,0 +1,34 @@
+package hosewright.desk.quote;
+
+import hosewright.desk.quote.LineChange.Kind;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be different on a quote beside its job.
+ *
+ * @param discountReason why discounts are given; it is printed on the quote
+ * @param notesFile name of a text file whose sentences take the place of the notes there
+ * @param notes sentences for the buyer, beside those there
+ * @param termsFile name of a text file of terms of sale
+ */
+public record Changes(
+    List<LineChange> lines,
+    Optional<String> discountReason,
+    Optional<String> notesFile,
+    List<String> notes,
+    Optional<String> termsFile) {
+
+  /** Nothing different. */
+  public static final Changes NONE =
+      new Changes(List.of(), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+
+  public Changes {
+    lines = List.copyOf(lines);
+    notes = List.copyOf(notes);
+  }
+
+  List<String> of(Kind kind) {
+    return lines.stream().filter(line -> line.kind() == kind).map(LineChange::text).toList();
+  }
+}

@@ -1,0 +1,81 @@
+package hosewright.desk.quote;
+
+import hosewright.desk.Books;
+import hosewright.desk.Revising;
+import hosewright.desk.Signing;
+import hosewright.jobfile.JobFile;
+import hosewright.line.JobField;
+import hosewright.quote.Amendments;
+import hosewright.quote.Customer;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteLife.Step;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Makes a new quote of the same parts at today's prices, for the same or another buyer. */
+public final class CopyQuote {
+  private static final int LONGEST_TITLE = 200;
+
+  private final Supplier<Books> books;
+
+  public CopyQuote(Supplier<Books> books) {
+    this.books = books;
+  }
+
+  /**
+   * What is asked.
+   *
+   * @param revision which one is copied; the latest without it
+   * @param customer whom the copy is for; the same buyer without it
+   * @param title of the copy; the same without it
+   * @param termsFile name of a text file of terms of sale
+   * @param by who makes it
+   */
+  public record Request(
+      String number,
+      Optional<String> revision,
+      Optional<String> customer,
+      Optional<String> title,
+      Optional<String> termsFile,
+      String by) {}
+
+  /**
+   * The copy, kept under a number of its own.
+   *
+   * @throws hosewright.problem.BadInputException when there is no such quote or customer
+   */
+  public Quote copy(Request asked) {
+    try (Books open = books.get()) {
+      Quote seen = QuoteChoice.of(asked.number(), asked.revision(), open);
+      String id = asked.customer().orElse(seen.customer().id());
+      Customer customer = open.customers().get(id, open.today());
+      String title =
+          asked
+              .title()
+              .map(text -> Signing.text("title", text, LONGEST_TITLE))
+              .orElse(seen.title());
+      Map<JobField, String> job = JobFile.parse(seen.jobYaml());
+      job.put(JobField.TITLE, title);
+      job.put(JobField.CUSTOMER, id);
+      job.remove(JobField.DATE);
+      Amendments amendments = Revising.withTerms(asked.termsFile(), open, kept(seen, customer));
+      String from = "from " + seen.number() + "-r" + seen.revision();
+      return open.quotes()
+          .saveNew(
+              number ->
+                  open.revisions()
+                      .copied(seen, number, customer, title, JobFile.write(job), amendments),
+              Signing.as(asked.by(), Step.COPY, open.now(), from));
+    }
+  }
+
+  /** Discounts and notes were for one buyer and do not go to another. */
+  private static Amendments kept(Quote seen, Customer customer) {
+    Amendments all = seen.amendments().because("");
+    return customer.id().equals(seen.customer().id())
+        ? all
+        : new Amendments("", all.quantities(), Map.of(), all.extraLines(), List.of(), all.terms());
+  }
+}

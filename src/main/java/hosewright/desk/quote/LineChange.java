@@ -1,0 +1,36 @@
+package hosewright.desk.quote;
+
+import java.util.Locale;
+
+/**
+ * A change of a quote's lines by hand, as a seller writes it.
+ *
+ * @param text {@code 2=12}, {@code 2 x W-SPAN-1} and the like, as its kind has it
+ */
+public record LineChange(Kind kind, String text) {
+
+  /** What is changed. Changes are made in this order, whatever order they are asked in. */
+  public enum Kind {
+    /** Takes an offered line into the total. */
+    TAKE,
+    /** Leaves a line out. */
+    DROP,
+    /** Prices a part still to be sourced: {@code 1=62.00}. */
+    SOURCE,
+    /** Adds a line: {@code 2 x W-SPAN-1}, {@code 1 x Crating @ 35.00}. */
+    ADD,
+    /** Offers a line beside the total, written as one added. */
+    OPTIONAL,
+    /** Offers a line instead of another: {@code 3: 1 x W-SPAN-1}. */
+    ALTERNATE,
+    /** Sets a line's quantity: {@code 2=12}. */
+    QUANTITY,
+    /** Takes a share off a line: {@code 2=5%}. */
+    DISCOUNT;
+
+    /** What a user calls it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+}

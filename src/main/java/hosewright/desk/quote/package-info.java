@@ -1,0 +1,2 @@
+/** What is done with quotes: made, revised, issued, decided on, asked for, shown. */
+package hosewright.desk.quote;

@@ -1,0 +1,140 @@
+package hosewright.desk.tender;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.desk.Books;
+import hosewright.jobfile.JobFile;
+import hosewright.problem.BadInputException;
+import hosewright.quote.Amendments;
+import hosewright.quote.Customer;
+import hosewright.quote.DealerTerms;
+import hosewright.quote.PriceList;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.QuoteMaker;
+import hosewright.quote.QuoteStore;
+import hosewright.quote.Signed;
+import hosewright.tender.TenderBasis;
+import hosewright.tender.TenderPricing.Priced;
+import hosewright.tender.TenderResult;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Keeps a quote for each row that can be laid, a batch at a time, so that the books are open for
+ * others in between. Each quote's job says which row of which run it was made for: a run that was
+ * killed between the books and its journal finds them again instead of making them twice.
+ */
+final class TenderQuotes {
+  private final Supplier<Books> books;
+  private final TenderBasis basis;
+  private final Catalogue catalogue;
+  private final QuoteMaker maker;
+  private final Optional<String> lastJournalled;
+  private final String by;
+  private boolean lookedBack;
+  private Map<Long, Quote> madeBefore = Map.of();
+
+  /**
+   * @param lastJournalled number of the last quote the run's journal knows
+   * @param by who makes the quotes
+   */
+  TenderQuotes(
+      Supplier<Books> books,
+      TenderBasis basis,
+      Catalogue catalogue,
+      DealerTerms terms,
+      Optional<String> lastJournalled,
+      String by) {
+    this.books = books;
+    this.basis = basis;
+    this.catalogue = catalogue;
+    this.maker = new QuoteMaker(catalogue, terms);
+    this.lastJournalled = lastJournalled;
+    this.by = by;
+  }
+
+  /**
+   * The results of the rows, each with its quote where it can be laid.
+   *
+   * @throws BadInputException when the catalogue was replaced since the run began
+   */
+  List<TenderResult> keep(List<Priced> rows) {
+    if (rows.stream().noneMatch(row -> row.plan().isPresent())) {
+      return rows.stream().map(Priced::result).toList();
+    }
+    try (Books open = books.get()) {
+      int load = open.kept().loadNumber();
+      if (load != basis.catalogueLoad()) {
+        throw new BadInputException(
+            "catalogue load",
+            String.valueOf(load),
+            "the catalogue was replaced while this tender was being priced with load "
+                + basis.catalogueLoad()
+                + "; give --restart to begin anew");
+      }
+      QuoteStore store = open.quotes();
+      if (!lookedBack) {
+        madeBefore = madeBefore(store);
+        lookedBack = true;
+      }
+      List<TenderResult> results = new ArrayList<>();
+      for (Priced row : rows) {
+        results.add(row.plan().isPresent() ? quoted(row, open, store) : row.result());
+      }
+      return results;
+    }
+  }
+
+  private TenderResult quoted(Priced row, Books open, QuoteStore store) {
+    Quote quote = madeBefore.get(row.result().line());
+    if (quote == null) {
+      quote =
+          store.saveNew(
+              number -> make(number, row, open), Signed.of(Step.MAKE, by, open.now(), ""));
+    }
+    return row.result().quoted(quote.number(), quote.total());
+  }
+
+  private Quote make(String number, Priced row, Books open) {
+    Customer customer = row.customer().orElseThrow();
+    return maker.make(
+        new QuoteMaker.Draft(
+            number,
+            1,
+            customer,
+            row.date(),
+            row.result().title(),
+            mark() + row.result().line() + "\n" + JobFile.write(row.answers()),
+            row.plan().orElseThrow(),
+            Amendments.NONE.withTerms(open.termsOfSale()),
+            open.now()),
+        new PriceList(catalogue, customer, row.date()));
+  }
+
+  private Map<Long, Quote> madeBefore(QuoteStore store) {
+    Map<Long, Quote> made = new HashMap<>();
+    store.list().stream()
+        .filter(heading -> lastJournalled.filter(l -> heading.number().compareTo(l) <= 0).isEmpty())
+        .filter(heading -> !heading.madeAt().isBefore(basis.begun()))
+        .map(QuoteHeading::number)
+        .flatMap(number -> store.find(number, 1).stream())
+        .filter(quote -> quote.jobYaml().startsWith(mark()))
+        .forEach(quote -> made.put(line(quote), quote));
+    return made;
+  }
+
+  private long line(Quote quote) {
+    String behind = quote.jobYaml().substring(mark().length());
+    return Long.parseLong(behind.substring(0, behind.indexOf('\n')));
+  }
+
+  /** The first line of the job of a quote, up to the row's line: a comment to a job file. */
+  private String mark() {
+    return "# tender " + basis.sha256().substring(0, 16) + " begun " + basis.begun() + ", line ";
+  }
+}
