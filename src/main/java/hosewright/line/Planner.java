@@ -20,9 +20,6 @@ import org.joda.money.CurrencyUnit;
  * <p>Pure: the same job, catalogue, prices and date give the same plan.
  */
 public final class Planner {
-  /** Lines side by side at the most. */
-  public static final int MOST_LINES = 3;
-
   /** The winner of each make, and the next that buys other goods. */
   private static final int PLANS_EXPLAINED = 2;
 

@@ -65,7 +65,7 @@ final class Remedies {
 
   private void moreLines(Evaluated failed, List<String> instead) {
     int now = failed.assembly().topology().lines();
-    for (int lines = now + 1; lines <= Planner.MOST_LINES; lines++) {
+    for (int lines = now + 1; lines <= Wishes.MOST_LINES; lines++) {
       int count = lines;
       var plan = shop.bestWith(job.withWishes(job.wishes().withLines(count)), count);
       if (plan.isPresent()) {
