@@ -24,6 +24,6 @@ public record FixedPressure(double psi) implements Supply {
 
   @Override
   public double mostFlowGpm() {
-    return LineHydraulics.MOST_FLOW_GPM;
+    return Physical.MOST_FLOW_GPM;
   }
 }

@@ -105,7 +105,7 @@ public record Hydrant(double staticPsi, double residualPsi, double atFlowGpm, do
 
   @Override
   public double mostFlowGpm() {
-    return Math.min(flowGpmAt(0), LineHydraulics.MOST_FLOW_GPM);
+    return Math.min(flowGpmAt(0), Physical.MOST_FLOW_GPM);
   }
 
   private static Problem problem(String field, double value, String unit, String allowed) {

@@ -10,9 +10,6 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * brings.
  */
 public final class LineHydraulics {
-  /** No hose line carries more; a bound for the search, gpm. */
-  public static final double MOST_FLOW_GPM = 100_000;
-
   // A hundred times finer than the 0.01 gpm promised, so that rounding elsewhere stays within it.
   private static final double FLOW_ACCURACY_GPM = 1e-4;
   private static final int MOST_STEPS = 1_000;
@@ -23,12 +20,12 @@ public final class LineHydraulics {
    * The source pressure a flow needs: the appliance's need plus every loss.
    *
    * @param elements source to appliance
-   * @param flowGpm over 0 up to {@link #MOST_FLOW_GPM}
+   * @param flowGpm over 0 up to {@link Physical#MOST_FLOW_GPM}
    * @param needPsi pressure the appliance needs, psi, 0 to 2,000
    * @throws hosewright.problem.BadInputException when flow or need is out of range
    */
   public static Solution required(List<LineElement> elements, double flowGpm, double needPsi) {
-    Given.positive("flow", flowGpm, MOST_FLOW_GPM, "gpm");
+    Given.positive("flow", flowGpm, Physical.MOST_FLOW_GPM, "gpm");
     Given.between("pressure needed", needPsi, 0, 2_000, "psi");
     Losses losses = losses(elements, flowGpm);
     return new Solution(elements, flowGpm, needPsi, needPsi + losses.totalPsi(), losses);
@@ -37,7 +34,7 @@ public final class LineHydraulics {
   /** The source pressure a flow needs through this appliance. */
   public static Solution required(List<LineElement> elements, double flowGpm, Demand demand) {
     refuseTipLargerThanHose(elements, demand);
-    Given.positive("flow", flowGpm, MOST_FLOW_GPM, "gpm");
+    Given.positive("flow", flowGpm, Physical.MOST_FLOW_GPM, "gpm");
     Losses losses = losses(elements, flowGpm);
     double needPsi = demand.needPsi(flowGpm);
     return new Solution(elements, flowGpm, needPsi, needPsi + losses.totalPsi(), losses);

@@ -2,6 +2,9 @@ package hosewright.hydraulics;
 
 /** Figures of a filled hose and of the water in it. */
 public final class Physical {
+  /** No hose line carries more; a bound for the search, gpm. */
+  public static final double MOST_FLOW_GPM = 100_000;
+
   /** Standard gravity, ft/s². */
   public static final double GRAVITY_FT_S2 = 32.17405;
 
@@ -46,7 +49,7 @@ public final class Physical {
   /** Minutes to fill a volume at a flow over 0. */
   public static double fillMinutes(double volumeGal, double flowGpm) {
     Given.between("volume", volumeGal, 0, 1e12, "gal");
-    return volumeGal / Given.positive("flow", flowGpm, LineHydraulics.MOST_FLOW_GPM, "gpm");
+    return volumeGal / Given.positive("flow", flowGpm, MOST_FLOW_GPM, "gpm");
   }
 
   /**

@@ -58,7 +58,7 @@ public record PumpCurve(List<Point> points) implements Supply {
       Point before = i == 0 ? null : points.get(i - 1);
       String field = "pump curve point " + (i + 1);
       String given = Given.plain(point.flowGpm) + " gpm at " + Given.plain(point.psi) + " psi";
-      if (!(point.flowGpm >= 0 && point.flowGpm <= LineHydraulics.MOST_FLOW_GPM)
+      if (!(point.flowGpm >= 0 && point.flowGpm <= Physical.MOST_FLOW_GPM)
           || !(point.psi >= 0 && point.psi <= 2_000)) {
         problems.add(
             Problem.of(field, given, "flow is 0 up to 100000 gpm and pressure 0 up to 2000 psi"));

@@ -40,7 +40,7 @@ public record RelayPump(String name, Supply boost) implements LineElement {
   public static double spacingFt(
       double dischargePsi, FrictionLaw law, double flowGpm, double riseFt) {
     Given.positive("discharge pressure", dischargePsi, 2_000, "psi");
-    Given.positive("flow", flowGpm, LineHydraulics.MOST_FLOW_GPM, "gpm");
+    Given.positive("flow", flowGpm, Physical.MOST_FLOW_GPM, "gpm");
     Given.between("rise", riseFt, -10_000, 10_000, "ft");
     double left = dischargePsi - LEAST_INTAKE_PSI - riseFt * Physical.PSI_PER_FT;
     return Math.max(0, left) / law.lossPsi(flowGpm, 1);

@@ -24,9 +24,4 @@ public record Solution(
     return LineHydraulics.profile(
         elements, flowGpm, supply.pressurePsi(flowGpm), supply.closedPsi());
   }
-
-  /** The working: each formula with its numbers put in, its result and its source. */
-  public List<Working.Step> working() {
-    return Working.of(this);
-  }
 }

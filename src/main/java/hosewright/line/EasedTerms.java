@@ -2,7 +2,6 @@ package hosewright.line;
 
 import static hosewright.line.Checks.text;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.MoneyWords;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -12,16 +11,14 @@ import java.util.Optional;
 
 /** What would do if the buyer eased one of the terms set: stock, day, weight, own hose. */
 final class EasedTerms {
-  private final Planner planner;
-  private final Catalogue catalogue;
+  private final Shop shop;
   private final Job job;
 
   /**
    * @param job one that names the day of its prices
    */
-  EasedTerms(Planner planner, Catalogue catalogue, Job job) {
-    this.planner = planner;
-    this.catalogue = catalogue;
+  EasedTerms(Shop shop, Job job) {
+    this.shop = shop;
     this.job = job;
   }
 
@@ -50,7 +47,7 @@ final class EasedTerms {
     LocalDate ordered = job.date().orElseThrow();
     Optional<LocalDate> asked =
         job.conditions().deliverBy().filter(by -> !job.conditions().stockOnly());
-    return catalogue.items().stream()
+    return shop.catalogue().items().stream()
         .map(item -> item.stocking().leadDays())
         .distinct()
         .sorted()
@@ -64,7 +61,7 @@ final class EasedTerms {
   }
 
   private Optional<Evaluated> passing(Conditions eased) {
-    return planner.passing(job.withConditions(eased));
+    return shop.passing(job.withConditions(eased));
   }
 
   private static double heaviestLb(Evaluated plan) {

@@ -42,7 +42,7 @@ public record Flowing(
 
   static Flowing of(Job job, Assembly line) {
     List<LineElement> elements = PlanHydraulics.elements(job, line);
-    Demand demand = demand(job);
+    Demand demand = Outflow.ofAll(job);
     Arrival arrival = LineHydraulics.arriving(elements, job.supply().orElseThrow(), demand);
     List<Check> checks = checks(job, line, arrival);
     return new Flowing(
@@ -62,22 +62,6 @@ public record Flowing(
             ? job.flowing(arrival.flowGpm(), arrival.deliveredPsi())
             : job;
     return LayoutWriter.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line));
-  }
-
-  /** What stands at the end of a job's line. */
-  static Demand demand(Job job) {
-    Demand one = demandOfOne(job);
-    return job.appliances() == 1 ? one : new Demand.Alike(one, job.appliances());
-  }
-
-  /** One of the appliances at the end of a job's line. */
-  static Demand demandOfOne(Job job) {
-    if (job.tipIn().isPresent()) {
-      return new Demand.SmoothBore(job.tipIn().getAsDouble());
-    }
-    return job.needPsi() > 0
-        ? new Demand.FlowAndPressure(job.flowEachGpm(), job.needPsi())
-        : new Demand.OpenEnd(job.to().sizeIn(), 0);
   }
 
   /** The checks on the line at the flow that arrives; none where nothing does. */

@@ -37,7 +37,7 @@ final class OneShutCheck {
     }
     Supply supply = job.supply().orElseGet(() -> new FixedPressure(heldPsi));
     List<LineElement> alone = PlanHydraulics.elements(job, line, true);
-    Arrival arrival = LineHydraulics.arriving(alone, supply, Flowing.demandOfOne(job));
+    Arrival arrival = LineHydraulics.arriving(alone, supply, Outflow.ofOne(job));
     if (!arrival.flows()) {
       return Optional.empty();
     }

@@ -32,13 +32,13 @@ public record OwnedHose(
     return new Rating(OptionalDouble.empty(), testPsi, List.of(), OptionalDouble.empty());
   }
 
-  /** Whether a section of these couples to one of a hose line, and is of its size. */
-  boolean goesWith(HoseLine hose) {
-    return sizeIn == hose.sizeIn() && alike(inlet, hose.inlet()) && alike(outlet, hose.outlet());
+  boolean goesWith(OwnedHose other) {
+    return goesWith(other.sizeIn, other.inlet, other.outlet);
   }
 
-  boolean goesWith(OwnedHose other) {
-    return sizeIn == other.sizeIn && alike(inlet, other.inlet) && alike(outlet, other.outlet);
+  /** Whether a section of these couples to hose of this size with these ends. */
+  boolean goesWith(double hoseSizeIn, End hoseInlet, End hoseOutlet) {
+    return sizeIn == hoseSizeIn && alike(inlet, hoseInlet) && alike(outlet, hoseOutlet);
   }
 
   /** A fixed female and a swivel take the same male. */

@@ -34,7 +34,7 @@ final class OwnedLines {
     for (List<OwnedHose> alike : alike()) {
       lines.add(alone(alike));
       bought.stream()
-          .filter(hose -> alike.get(0).goesWith(hose))
+          .filter(hose -> alike.get(0).goesWith(hose.sizeIn(), hose.inlet(), hose.outlet()))
           .map(hose -> together(hose, alike))
           .forEach(lines::add);
     }

@@ -2,7 +2,6 @@ package hosewright.line;
 
 import static hosewright.line.Checks.text;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
@@ -20,13 +19,11 @@ import java.util.OptionalDouble;
 final class Remedies {
   private static final int MOST_OTHER_SIZES = 3;
 
-  private final Planner planner;
-  private final Catalogue catalogue;
+  private final Shop shop;
   private final Job job;
 
-  Remedies(Planner planner, Catalogue catalogue, Job job) {
-    this.planner = planner;
-    this.catalogue = catalogue;
+  Remedies(Shop shop, Job job) {
+    this.shop = shop;
     this.job = job;
   }
 
@@ -39,7 +36,7 @@ final class Remedies {
     if (!failed.bestThatCanBe() && job.network().equals(Network.ONE_LINE)) {
       moreLines(failed, instead);
     }
-    instead.addAll(new EasedTerms(planner, catalogue, job).sentences());
+    instead.addAll(new EasedTerms(shop, job).sentences());
     strongerSource(failed, instead);
     flowThatArrives(failed, instead);
     failed.checks().stream()
@@ -52,7 +49,7 @@ final class Remedies {
     if (job.wishes().hoseSizesIn().isEmpty() && job.wishes().couplingSizeIn().isEmpty()) {
       return;
     }
-    planner.allWith(job.withWishes(job.wishes().withAnySize()), job.outlets()).stream()
+    shop.allWith(job.withWishes(job.wishes().withAnySize()), job.outlets()).stream()
         .filter(plan -> !size(plan).equals(size(failed)))
         .limit(MOST_OTHER_SIZES)
         .forEach(
@@ -68,9 +65,9 @@ final class Remedies {
 
   private void moreLines(Evaluated failed, List<String> instead) {
     int now = failed.assembly().topology().lines();
-    for (int lines = now + 1; lines <= Planner.MOST_LINES; lines++) {
+    for (int lines = now + 1; lines <= Wishes.MOST_LINES; lines++) {
       int count = lines;
-      var plan = planner.bestWith(job.withWishes(job.wishes().withLines(count)), count);
+      var plan = shop.bestWith(job.withWishes(job.wishes().withLines(count)), count);
       if (plan.isPresent()) {
         instead.add(
             text(
@@ -110,7 +107,7 @@ final class Remedies {
         LineHydraulics.arriving(
             PlanHydraulics.elements(job, failed.assembly()),
             job.supply().get(),
-            Flowing.demand(job));
+            Outflow.ofAll(job));
     if (arrival.flows()) {
       instead.add(
           text(
@@ -133,8 +130,8 @@ final class Remedies {
 
   /** What the catalogue has, when no hose in it may be laid as the job wishes. */
   List<String> whenNothingFits() {
-    List<String> instead = new ArrayList<>(new EasedTerms(planner, catalogue, job).sentences());
-    List<Evaluated> freed = planner.allWith(job.withWishes(Wishes.NONE), job.outlets());
+    List<String> instead = new ArrayList<>(new EasedTerms(shop, job).sentences());
+    List<Evaluated> freed = shop.allWith(job.withWishes(Wishes.NONE), job.outlets());
     freed.stream()
         .limit(MOST_OTHER_SIZES)
         .forEach(
@@ -147,7 +144,7 @@ final class Remedies {
                         plan.assembly().topology().hose().series(),
                         MoneyWords.of(plan.total()))));
     if (instead.isEmpty()) {
-      long hoses = catalogue.ofKind(ItemKind.HOSE).stream().map(Item::number).count();
+      long hoses = shop.catalogue().ofKind(ItemKind.HOSE).stream().map(Item::number).count();
       instead.add(
           text(
               "none of the catalogue's %d hoses is marked for %s in %s service",

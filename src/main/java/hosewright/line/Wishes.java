@@ -23,6 +23,9 @@ public record Wishes(
     OptionalInt lines,
     OptionalDouble frictionCoefficient) {
 
+  /** Lines side by side at the most. */
+  static final int MOST_LINES = 3;
+
   public Wishes {
     hoseSizesIn = List.copyOf(hoseSizesIn);
   }
@@ -57,7 +60,7 @@ public record Wishes(
   }
 
   int mostLines() {
-    return lines.orElse(hoseSizesIn.size() == 1 ? 1 : Planner.MOST_LINES);
+    return lines.orElse(hoseSizesIn.size() == 1 ? 1 : MOST_LINES);
   }
 
   Wishes withAnySize() {

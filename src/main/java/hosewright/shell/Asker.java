@@ -2,10 +2,9 @@ package hosewright.shell;
 
 import java.util.List;
 import java.util.Optional;
-import org.springframework.shell.core.InputReader;
 
 /** Puts questions to a person at a terminal; what is answered never enters the command history. */
-public interface Asker extends InputReader {
+public interface Asker {
 
   /**
    * One answer.

@@ -12,9 +12,10 @@ import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.completer.StringsCompleter;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.springframework.shell.core.InputReader;
 
 /** Asks at the terminal, which is opened only when there is something to ask. */
-final class TerminalAsker implements Asker, AutoCloseable {
+final class TerminalAsker implements Asker, InputReader, AutoCloseable {
   private Terminal terminal;
 
   TerminalAsker() {}

@@ -66,11 +66,6 @@ final class OrderRows {
         .fetch(row -> order(context, row));
   }
 
-  /** The condition that an order stands and was raised from a quote. */
-  static Condition standing(String quoteNumber) {
-    return CUSTOMER_ORDER.QUOTE_NUMBER.eq(quoteNumber).and(CUSTOMER_ORDER.CANCELLED_AT.isNull());
-  }
-
   static Optional<Order> one(DSLContext context, String number) {
     return fetch(context, CUSTOMER_ORDER.ORDER_NUMBER.eq(number)).stream().findFirst();
   }

@@ -1,5 +1,6 @@
 package hosewright.store;
 
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 import static org.jooq.impl.DSL.max;
 import static org.jooq.impl.DSL.select;
@@ -58,6 +59,11 @@ final class QuoteRows {
   static Select<Record1<Integer>> latestOf(Field<String> number) {
     var other = QUOTE.as("OTHER");
     return select(max(other.REVISION)).from(other).where(other.QUOTE_NUMBER.eq(number));
+  }
+
+  /** An order that stands and was raised from a quote. */
+  static Condition ordered(String number) {
+    return CUSTOMER_ORDER.QUOTE_NUMBER.eq(number).and(CUSTOMER_ORDER.CANCELLED_AT.isNull());
   }
 
   /** The quote of one row; what was decided after it was written stands in columns. */

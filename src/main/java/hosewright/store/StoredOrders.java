@@ -192,7 +192,7 @@ public final class StoredOrders implements OrderBook {
           quote.number() + "-r" + quote.revision(),
           "is no longer the latest revision, or no longer accepted");
     }
-    List<Order> there = OrderRows.fetch(inside, OrderRows.standing(quote.number()));
+    List<Order> there = OrderRows.fetch(inside, QuoteRows.ordered(quote.number()));
     if (!there.isEmpty()) {
       throw ConflictException.stateForbids(
           "quote",

@@ -121,7 +121,7 @@ public final class StoredQuotes implements QuoteStore {
     if (!inside.fetchExists(QUOTE, QuoteRows.as(seen, seen.status()))) {
       throw revisedMeanwhile(seen, "is no longer " + QuoteLife.word(seen.status()));
     }
-    if (inside.fetchExists(CUSTOMER_ORDER, OrderRows.standing(seen.number()))) {
+    if (inside.fetchExists(CUSTOMER_ORDER, QuoteRows.ordered(seen.number()))) {
       throw ConflictException.stateForbids(
           "quote", seen.number(), "has an order", "copy it to quote the job again");
     }

@@ -36,6 +36,7 @@ public final class AllCommands {
     for (int i = 0; i < given.length; i++) {
       given[i] = part(constructor.getParameterTypes()[i], trial, clock);
     }
+    constructor.setAccessible(true);
     try {
       return (Command) constructor.newInstance(given);
     } catch (ReflectiveOperationException e) {

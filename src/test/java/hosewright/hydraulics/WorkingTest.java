@@ -24,7 +24,7 @@ class WorkingTest {
 
   @Test
   void each_formula_stands_with_its_numbers_and_source() {
-    List<Working.Step> steps = LineHydraulics.required(LINE, 200, 100).working();
+    List<Working.Step> steps = Working.of(LineHydraulics.required(LINE, 200, 100));
 
     // City of Rohnert Park training slides: 32 psi.
     assertThat(steps.get(0).sentence())
@@ -38,7 +38,7 @@ class WorkingTest {
   @Test
   void the_steps_add_up_to_the_answer() {
     Solution solution = LineHydraulics.required(LINE, 400, 100);
-    List<Working.Step> steps = solution.working();
+    List<Working.Step> steps = Working.of(solution);
     double sum =
         steps.subList(0, steps.size() - 1).stream().mapToDouble(Working.Step::result).sum();
 

@@ -82,11 +82,6 @@ final class InterviewTest {
     public void say(String text) {
       screen.append(text).append('\n');
     }
-
-    @Override
-    public String readInput(String prompt) {
-      return ask(prompt, List.of()).orElse("");
-    }
   }
 
   private Optional<Map<JobField, String>> interview(boolean forQuote, Person person) {

@@ -36,7 +36,7 @@ class FrontTest {
       shops++;
       many += expected.get().size() > 1 ? 1 : 0;
 
-      assertThat(tradeOffs(random.shop().planner().frontOf(job).plans()))
+      assertThat(tradeOffs(random.shop().shop().front(job).plans()))
           .as("seed %d: %s", seed, job)
           .isEqualTo(expected.get());
     }
@@ -68,7 +68,7 @@ class FrontTest {
         continue;
       }
       shops++;
-      assertThat(tradeOffs(random.shop().planner().frontOf(job).plans()))
+      assertThat(tradeOffs(random.shop().shop().front(job).plans()))
           .as("seed %d: %s", seed, job)
           .isEqualTo(expected.get());
     }
@@ -79,7 +79,7 @@ class FrontTest {
     int capped = 0;
     for (int seed = 0; seed < 12; seed++) {
       Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
-      Front front = planner().frontOf(job);
+      Front front = shop().front(job);
       List<TradeOff> all = front.plans().stream().map(TradeOff::of).toList();
       List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
 
@@ -98,7 +98,7 @@ class FrontTest {
   void rows_shown_hold_the_best_in_each_measure_and_start_with_the_plan_itself() {
     for (int seed = 0; seed < 12; seed++) {
       Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
-      Front front = planner().frontOf(job);
+      Front front = shop().front(job);
       List<TradeOff> all = front.plans().stream().map(TradeOff::of).toList();
       List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
       if (all.isEmpty()) {
@@ -120,6 +120,14 @@ class FrontTest {
         of.stream().mapToLong(TradeOff::tenthsPsi).min().orElseThrow(),
         of.stream().mapToLong(TradeOff::chargedLb).min().orElseThrow(),
         of.stream().mapToLong(TradeOff::sections).min().orElseThrow());
+  }
+
+  private static Shop shop() {
+    return Shop.at(
+        DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
+        DemoCatalogue.get(),
+        DemoCatalogue.DATE,
+        CurrencyUnit.USD);
   }
 
   private static Planner planner() {

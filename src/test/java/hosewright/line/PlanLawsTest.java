@@ -158,13 +158,13 @@ class PlanLawsTest {
     int compared = 0;
     for (int seed = 0; seed < 40; seed++) {
       Job job = DemoCatalogue.job(RandomJobs.answers(seed));
-      Planner planner =
-          new Planner(
-              DemoCatalogue.get(),
+      Shop shop =
+          Shop.at(
               DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
+              DemoCatalogue.get(),
               DemoCatalogue.DATE,
               CurrencyUnit.USD);
-      for (Evaluated plan : planner.allWith(job, 1)) {
+      for (Evaluated plan : shop.allWith(job, 1)) {
         double lastPsi = plan.hydraulics().requiredSourcePsi();
         for (int more = 1; more <= 20; more++) {
           double flowGpm = job.flowGpm() * (1 + 0.1 * more);

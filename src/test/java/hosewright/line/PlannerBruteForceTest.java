@@ -136,7 +136,7 @@ class PlannerBruteForceTest {
   /** What the planner's best plan of each size costs, where nothing has to be sourced. */
   private static Map<Double, Long> bySize(RandomShop random, Job job) {
     Map<Double, Long> found = new TreeMap<>();
-    random.shop().planner().allWith(job, job.wishes().lines().orElseThrow()).stream()
+    random.shop().shop().allWith(job, job.wishes().lines().orElseThrow()).stream()
         .filter(plan -> !plan.assembly().hasPartToSource())
         .forEach(
             plan ->

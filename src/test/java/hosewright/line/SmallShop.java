@@ -38,6 +38,12 @@ final class SmallShop {
     return new Planner(catalogue, catalogue.listPricesOn(DATE), DATE, CurrencyUnit.USD);
   }
 
+  /** Where the lines planned are found. */
+  Shop shop() {
+    Catalogue catalogue = catalogue();
+    return Shop.at(catalogue.listPricesOn(DATE), catalogue, DATE, CurrencyUnit.USD);
+  }
+
   /**
    * The plan at this shop's prices.
    *
