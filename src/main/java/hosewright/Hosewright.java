@@ -1,7 +1,7 @@
 package hosewright;
 
-import hosewright.command.Commands;
-import hosewright.shell.ShellApplication;
+import hosewright.door.shell.Commands;
+import hosewright.door.shell.run.ShellApplication;
 
 /** The program's door. */
 public final class Hosewright {

@@ -1,35 +1,79 @@
 package hosewright;
 
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
-import java.io.PrintStream;
-import java.io.PrintWriter;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.util.Set;
 
-/** The arrows of the design, held. */
+/** The arrows of the house, held. */
 @AnalyzeClasses(packages = "hosewright", importOptions = DoNotIncludeTests.class)
 final class ArchitectureTest {
 
+  /** Everything that would stay if every door, paper, store and file were another. */
   private static final String[] CORE = {
     "hosewright.problem..",
     "hosewright.csv..",
-    "hosewright.thread..",
     "hosewright.measure..",
+    "hosewright.thread..",
     "hosewright.hydraulics..",
     "hosewright.catalogue..",
+    "hosewright.job..",
     "hosewright.line..",
     "hosewright.quote..",
     "hosewright.order..",
-    "hosewright.fleet..",
-    "hosewright.tender.."
+    "hosewright.tender..",
+    "hosewright.fleet.."
   };
+
+  /** The doors, and the class that opens one. */
+  private static final DescribedPredicate<JavaClass> A_DOOR =
+      resideInAnyPackage("hosewright", "hosewright.door..").as("a door");
+
+  /** Whoever writes a description down for people, or looks for one that a person typed. */
+  private static final Set<String> WRITES_OR_SEARCHES_DESCRIPTIONS =
+      Set.of(
+          "Accessories",
+          "Assembly",
+          "BenchCard",
+          "Billing",
+          "BridgeDocument",
+          "BudgetMaker",
+          "Buying",
+          "FindItems",
+          "FirstPurchase",
+          "HoseLines",
+          "JointWriter",
+          "KeptPrices",
+          "LayoutWriter",
+          "LineWriter",
+          "ListShortages",
+          "OnHand",
+          "Part",
+          "Placed",
+          "PlanHydraulics",
+          "PlanPrices",
+          "PlanWriter",
+          "PriceList",
+          "Quote",
+          "QuoteDiff",
+          "Raising",
+          "RatingChecks",
+          "ReplacementItems",
+          "ShowItem");
 
   @ArchTest
   static final ArchRule the_core_knows_no_framework =
@@ -39,111 +83,169 @@ final class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "org.springframework..",
               "org.jooq..",
               "org.flywaydb..",
               "org.h2..",
+              "org.postgresql..",
+              "java.sql..",
               "org.apache.poi..",
-              "org.jline..",
+              "org.apache.pdfbox..",
               "org.yaml..",
+              "org.jline..",
               "tools.jackson..",
-              "com.fasterxml..",
-              "java.sql..");
+              "com.fasterxml..");
+
+  @ArchTest
+  static final ArchRule the_desk_and_all_below_know_no_shell =
+      noClasses()
+          .that(not(A_DOOR))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("hosewright.door..", "org.springframework..", "org.jline..");
+
+  @ArchTest
+  static final ArchRule the_desk_and_all_below_print_nothing =
+      noClasses()
+          .that(not(A_DOOR))
+          .should()
+          .dependOnClassesThat()
+          .haveNameMatching("java\\.io\\.(PrintStream|PrintWriter|Console)")
+          .orShould()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
+
+  @ArchTest
+  static final ArchRule nothing_decides_what_a_thing_is_by_its_description =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "hosewright.job..",
+              "hosewright.line..",
+              "hosewright.quote..",
+              "hosewright.order..",
+              "hosewright.tender..",
+              "hosewright.fleet..",
+              "hosewright.desk..")
+          .and(not(writesOrSearchesDescriptions()))
+          .should()
+          .accessTargetWhere(
+              target(name("description"))
+                  .and(target(DescribedPredicate.describe("of ours", ArchitectureTest::isOurs))));
 
   @ArchTest
   static final ArchRule arrows_go_one_way =
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
           .withOptionalLayers(true)
-          .layer("command")
-          .definedBy("hosewright.command..")
-          .layer("desk")
-          .definedBy("hosewright.desk..")
-          .layer("interview")
-          .definedBy("hosewright.interview..")
-          .layer("shell")
-          .definedBy("hosewright.shell..")
-          .layer("report")
-          .definedBy("hosewright.report..")
-          .layer("store")
-          .definedBy("hosewright.store..")
-          .layer("intake")
-          .definedBy("hosewright.intake..")
-          .layer("json")
-          .definedBy("hosewright.json..")
-          .layer("jobfile")
-          .definedBy("hosewright.jobfile..")
-          .layer("fleet")
-          .definedBy("hosewright.fleet..")
-          .layer("tender")
-          .definedBy("hosewright.tender..")
-          .layer("order")
-          .definedBy("hosewright.order..")
-          .layer("quote")
-          .definedBy("hosewright.quote..")
-          .layer("line")
-          .definedBy("hosewright.line..")
-          .layer("catalogue")
-          .definedBy("hosewright.catalogue..")
-          .layer("hydraulics")
-          .definedBy("hosewright.hydraulics..")
+          .layer("problem")
+          .definedBy("hosewright.problem..")
+          .layer("csv")
+          .definedBy("hosewright.csv..")
+          .layer("measure")
+          .definedBy("hosewright.measure..")
           .layer("thread")
           .definedBy("hosewright.thread..")
-          .whereLayer("command")
+          .layer("hydraulics")
+          .definedBy("hosewright.hydraulics..")
+          .layer("catalogue")
+          .definedBy("hosewright.catalogue..")
+          .layer("job")
+          .definedBy("hosewright.job..")
+          .layer("line")
+          .definedBy("hosewright.line..")
+          .layer("quote")
+          .definedBy("hosewright.quote..")
+          .layer("order")
+          .definedBy("hosewright.order..")
+          .layer("tender")
+          .definedBy("hosewright.tender..")
+          .layer("fleet")
+          .definedBy("hosewright.fleet..")
+          .layer("intake")
+          .definedBy("hosewright.intake..")
+          .layer("store")
+          .definedBy("hosewright.store..")
+          .layer("paper")
+          .definedBy("hosewright.paper..")
+          .layer("desk")
+          .definedBy("hosewright.desk..")
+          .layer("door")
+          .definedBy("hosewright.door..")
+          .whereLayer("door")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("desk")
-          .mayOnlyBeAccessedByLayers("command")
-          .whereLayer("interview")
-          .mayOnlyBeAccessedByLayers("command")
-          .whereLayer("shell")
-          .mayOnlyBeAccessedByLayers("command", "interview")
-          .whereLayer("report")
-          .mayOnlyBeAccessedByLayers("command", "desk")
-          .whereLayer("intake")
-          .mayOnlyBeAccessedByLayers("command", "desk")
+          .mayOnlyBeAccessedByLayers("door")
+          .whereLayer("paper")
+          .mayOnlyBeAccessedByLayers("desk", "door")
           .whereLayer("store")
-          .mayOnlyBeAccessedByLayers("command", "desk")
-          .whereLayer("json")
-          .mayOnlyBeAccessedByLayers("command", "desk", "shell", "report", "store")
-          .whereLayer("jobfile")
-          .mayOnlyBeAccessedByLayers("command", "desk", "interview", "report", "store")
-          .whereLayer("tender")
-          .mayOnlyBeAccessedByLayers("command", "desk", "report")
+          .mayOnlyBeAccessedByLayers("desk", "door")
+          .whereLayer("intake")
+          .mayOnlyBeAccessedByLayers("desk", "door")
           .whereLayer("fleet")
-          .mayOnlyBeAccessedByLayers("command", "desk", "report", "store", "json")
+          .mayOnlyBeAccessedByLayers("paper", "store", "desk", "door")
+          .whereLayer("tender")
+          .mayOnlyBeAccessedByLayers("paper", "store", "desk", "door")
           .whereLayer("order")
-          .mayOnlyBeAccessedByLayers("command", "desk", "report", "store")
+          .mayOnlyBeAccessedByLayers("paper", "store", "desk", "door")
           .whereLayer("quote")
-          .mayOnlyBeAccessedByLayers(
-              "command", "desk", "report", "store", "json", "jobfile", "order", "tender")
+          .mayOnlyBeAccessedByLayers("order", "tender", "paper", "store", "desk", "door")
           .whereLayer("line")
+          .mayOnlyBeAccessedByLayers("quote", "order", "tender", "paper", "store", "desk", "door")
+          .whereLayer("job")
           .mayOnlyBeAccessedByLayers(
-              "command",
-              "desk",
-              "interview",
-              "report",
-              "store",
-              "json",
-              "quote",
-              "jobfile",
-              "order",
-              "tender")
+              "line", "quote", "order", "tender", "intake", "paper", "store", "desk", "door")
           .whereLayer("hydraulics")
-          .mayOnlyBeAccessedByLayers("command", "desk", "report", "json", "line", "quote");
+          .mayOnlyBeAccessedByLayers("job", "line", "quote", "paper", "desk", "door")
+          .whereLayer("problem")
+          .mayNotAccessAnyLayer()
+          .whereLayer("csv")
+          .mayOnlyAccessLayers("problem")
+          .whereLayer("measure")
+          .mayOnlyAccessLayers("problem", "csv")
+          .whereLayer("thread")
+          .mayOnlyAccessLayers("problem", "csv", "measure")
+          .whereLayer("hydraulics")
+          .mayOnlyAccessLayers("problem", "csv")
+          .whereLayer("catalogue")
+          .mayOnlyAccessLayers("problem", "csv", "measure", "thread")
+          .whereLayer("fleet")
+          .mayOnlyAccessLayers("problem", "csv", "measure", "thread", "catalogue");
 
   @ArchTest
-  static final ArchRule the_desk_knows_no_door_and_prints_nothing =
-      noClasses()
-          .that()
-          .resideInAPackage("hosewright.desk..")
-          .should()
-          .dependOnClassesThat(
-              resideInAnyPackage(
-                      "hosewright.shell..", "hosewright.command..", "org.springframework..")
-                  .or(assignableTo(PrintStream.class))
-                  .or(assignableTo(PrintWriter.class)));
+  static final ArchRule rooms_form_no_cycle =
+      slices().assignedFrom(rooms()).should().beFreeOfCycles();
 
-  @ArchTest
-  static final ArchRule packages_form_no_cycle =
-      slices().matching("hosewright.(*)..").should().beFreeOfCycles();
+  private static DescribedPredicate<JavaClass> writesOrSearchesDescriptions() {
+    return DescribedPredicate.describe(
+        "write or search descriptions",
+        type -> WRITES_OR_SEARCHES_DESCRIPTIONS.contains(outermost(type).getSimpleName()));
+  }
+
+  private static JavaClass outermost(JavaClass type) {
+    return type.getEnclosingClass().map(ArchitectureTest::outermost).orElse(type);
+  }
+
+  private static boolean isOurs(AccessTarget accessed) {
+    return accessed instanceof AccessTarget.CodeUnitAccessTarget
+        && accessed.getOwner().getPackageName().startsWith("hosewright.");
+  }
+
+  /** Every folder is a room; classes made from the schema are one with their makers. */
+  private static SliceAssignment rooms() {
+    return new SliceAssignment() {
+      @Override
+      public SliceIdentifier getIdentifierOf(JavaClass type) {
+        String room = type.getPackageName();
+        return room.equals("hosewright") || room.startsWith("hosewright.store.db")
+            ? SliceIdentifier.ignore()
+            : SliceIdentifier.of(room);
+      }
+
+      @Override
+      public String getDescription() {
+        return "rooms";
+      }
+    };
+  }
 }

@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.store.Server;
+import hosewright.store.database.Server;
 import java.nio.file.Path;
 import java.util.Optional;
 

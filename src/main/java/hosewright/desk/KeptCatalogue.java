@@ -1,10 +1,10 @@
 package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.store.CatalogueStore;
-import hosewright.store.CustomerStore;
-import hosewright.store.Database;
-import hosewright.store.TermsStore;
+import hosewright.store.catalogue.CatalogueStore;
+import hosewright.store.database.Database;
+import hosewright.store.quote.CustomerStore;
+import hosewright.store.quote.TermsStore;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.function.Consumer;

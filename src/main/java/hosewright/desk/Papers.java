@@ -1,18 +1,18 @@
 package hosewright.desk;
 
-import hosewright.json.Json;
+import hosewright.paper.json.Json;
+import hosewright.paper.page.Export;
+import hosewright.paper.page.Paper;
+import hosewright.paper.quote.LinesCsv;
+import hosewright.paper.quote.PlainSummary;
+import hosewright.paper.quote.QuotePdf;
+import hosewright.paper.quote.QuoteWorkbook;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
-import hosewright.quote.Dealer;
-import hosewright.quote.DealerTerms;
 import hosewright.quote.Quote;
-import hosewright.report.Export;
-import hosewright.report.LinesCsv;
-import hosewright.report.Paper;
-import hosewright.report.PlainSummary;
-import hosewright.report.QuotePdf;
-import hosewright.report.QuoteWorkbook;
+import hosewright.quote.terms.Dealer;
+import hosewright.quote.terms.DealerTerms;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

@@ -2,11 +2,11 @@ package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
-import hosewright.line.Job;
-import hosewright.line.LinePlan;
-import hosewright.line.Planner;
-import hosewright.quote.Customer;
-import hosewright.quote.CustomerTerms;
+import hosewright.job.Job;
+import hosewright.line.model.LinePlan;
+import hosewright.line.plan.Planner;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.CustomerTerms;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.json.Json;
+import hosewright.paper.json.Json;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteCodec;
 

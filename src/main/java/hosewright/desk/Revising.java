@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.jobfile.JobFile;
+import hosewright.intake.JobFile;
 import hosewright.quote.Amendments;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;

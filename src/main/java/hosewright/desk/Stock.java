@@ -2,8 +2,8 @@ package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
-import hosewright.line.StockBridges;
-import hosewright.quote.CustomerTerms;
+import hosewright.line.bridge.StockBridges;
+import hosewright.quote.terms.CustomerTerms;
 import java.time.LocalDate;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.store.Backup;
+import hosewright.store.database.Backup;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,9 +1,9 @@
 package hosewright.desk;
 
-import hosewright.jobfile.JobFile;
-import hosewright.line.Job;
-import hosewright.line.JobField;
-import hosewright.line.JobForm;
+import hosewright.intake.JobFile;
+import hosewright.job.Job;
+import hosewright.job.JobForm;
+import hosewright.job.question.JobField;
 import java.util.Map;
 
 /**

@@ -1,5 +1,7 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+
 /**
  * A wye, valve, meter or other appliance in the line whose loss is stated in psi: nothing below its
  * threshold flow, the stated loss from there on.

@@ -1,5 +1,7 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
 import java.util.OptionalDouble;
 
 /** What stands at the end of the line and how much water it lets through at a pressure. */

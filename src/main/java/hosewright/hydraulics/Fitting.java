@@ -1,5 +1,8 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
+
 /**
  * An adapter, bend or valve known by its loss coefficient: {@code K v²/2g} on the velocity in its
  * bore.

@@ -1,5 +1,8 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
+
 /**
  * A source that holds one pressure at any flow, as a throttled or relief-governed pump does within
  * its capacity.

@@ -1,5 +1,9 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.FrictionLaw;
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
+
 /**
  * Hose of one kind, alone or as equal lines side by side that share the flow.
  *

@@ -1,5 +1,7 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.AllowedSolution;

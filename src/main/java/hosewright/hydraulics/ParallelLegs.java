@@ -1,5 +1,7 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.CoefficientLaw;
+import hosewright.hydraulics.law.Given;
 import hosewright.problem.BadInputException;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;

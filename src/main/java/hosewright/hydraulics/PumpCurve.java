@@ -1,5 +1,7 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+
 /**
  * How hard a nozzle pushes back, lbf.
  *
@@ -7,7 +9,7 @@ package hosewright.hydraulics;
  * Program, Module 8, Hydraulics References (2019). A nozzle pushes harder while it opens.
  */
 public final class Reaction {
-  static final String SOURCE =
+  public static final String SOURCE =
       "Montgomery County Fire and Rescue Service, Hydraulics References (2019)";
 
   private Reaction() {}

@@ -1,5 +1,9 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.FrictionLaw;
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Physical;
+
 /**
  * A pump in the line that adds pressure to what arrives at it. The stations before it must keep a
  * positive intake pressure, which the caller checks on the profile.

@@ -1,5 +1,8 @@
 package hosewright.hydraulics;
 
+import hosewright.hydraulics.law.Given;
+import hosewright.hydraulics.law.Water;
+
 /** How far the atmosphere can push water up a suction line. */
 public final class Suction {
   private static final double KPA_IN_PSI = 6.894757;

@@ -1,10 +1,7 @@
 /**
- * Water in a hose line: friction, supply, demand, elevation, fittings; what pressure a flow needs
- * and what flow a source brings. Pure functions over records, US customary units, water only. Every
- * number that leaves the package is finite: a record refuses, at construction, what could make it
- * otherwise.
+ * What pressure a flow needs at the source of a line, and what flow a source brings.
  *
- * <p>Results are planning figures. Local codes, the makers' instructions and a licensed engineer
- * decide where someone could be hurt.
+ * <p>Knows elements that lose and give pressure, not hose that is bought. Begin with {@link
+ * LineHydraulics}.
  */
 package hosewright.hydraulics;

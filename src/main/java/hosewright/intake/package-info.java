@@ -1,5 +1,8 @@
 /**
- * Reads the files a dealer's own system hands over: separated text or workbooks, in our columns or
- * in the dealer's own by a mapping.
+ * Files that people bring: a dealer's tables as text or workbooks, in our columns or mapped from
+ * their own, and jobs written down.
+ *
+ * <p>Hands on rows and answers and judges none of them. Begin with {@link DealerFiles}; {@link
+ * JobFile} reads a job.
  */
 package hosewright.intake;

@@ -1,5 +1,7 @@
 /**
- * Reads quantities as the trade writes them ("400 ft", "7 bar", "2-1/2") and shows them in US or SI
- * units. Inside the program every number is in US customary units, named in the variable.
+ * Quantities as the trade writes them, read in and shown.
+ *
+ * <p>A bare number is refused where its unit could be mistaken; knows no hose. Begin with {@link
+ * Measures}.
  */
 package hosewright.measure;

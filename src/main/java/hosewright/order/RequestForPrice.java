@@ -1,6 +1,6 @@
 package hosewright.order;
 
-import hosewright.line.Unpriced;
+import hosewright.line.model.Unpriced;
 import hosewright.quote.Quote;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package hosewright.order;
 
-import hosewright.line.Bill;
-import hosewright.line.Layout;
-import hosewright.line.Leg;
-import hosewright.line.LinePlan;
-import hosewright.line.Part;
+import hosewright.line.model.Bill;
+import hosewright.line.model.Layout;
+import hosewright.line.model.Leg;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.Part;
 import hosewright.quote.Departures;
 import hosewright.quote.Quote;
 import java.util.ArrayList;

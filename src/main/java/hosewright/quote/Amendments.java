@@ -1,7 +1,7 @@
 package hosewright.quote;
 
-import hosewright.line.Bill;
-import hosewright.line.LinePlan;
+import hosewright.line.model.Bill;
+import hosewright.line.model.LinePlan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;

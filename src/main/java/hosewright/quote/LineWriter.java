@@ -1,7 +1,7 @@
 package hosewright.quote;
 
-import hosewright.line.Bill;
-import hosewright.line.LinePlan;
+import hosewright.line.model.Bill;
+import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import hosewright.quote.ExtraLine.Inclusion;

@@ -4,6 +4,8 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.PriceRow;
 import hosewright.quote.Quote.Break;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.CustomerTerms;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

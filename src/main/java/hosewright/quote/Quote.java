@@ -1,7 +1,8 @@
 package hosewright.quote;
 
-import hosewright.line.LinePlan;
-import hosewright.line.Unpriced;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.Unpriced;
+import hosewright.quote.terms.Customer;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;

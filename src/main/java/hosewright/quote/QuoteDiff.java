@@ -1,8 +1,8 @@
 package hosewright.quote;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.line.JobField;
-import hosewright.line.Unpriced;
+import hosewright.job.question.JobField;
+import hosewright.line.model.Unpriced;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;

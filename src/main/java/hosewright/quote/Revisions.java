@@ -1,7 +1,9 @@
 package hosewright.quote;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.line.LinePlan;
+import hosewright.line.model.LinePlan;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.DealerTerms;
 import java.time.Instant;
 import java.time.LocalDate;
 

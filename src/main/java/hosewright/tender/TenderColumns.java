@@ -1,8 +1,8 @@
 package hosewright.tender;
 
 import hosewright.csv.ReferenceTable;
-import hosewright.line.JobField;
-import hosewright.line.JobForm;
+import hosewright.job.JobForm;
+import hosewright.job.question.JobField;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;

@@ -1,7 +1,7 @@
 package hosewright.tender;
 
 import hosewright.csv.CsvStream;
-import hosewright.line.JobField;
+import hosewright.job.question.JobField;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.io.Reader;

@@ -1,17 +1,17 @@
 package hosewright.tender;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.line.Job;
-import hosewright.line.JobField;
-import hosewright.line.JobForm;
-import hosewright.line.LinePlan;
-import hosewright.line.Planner;
+import hosewright.job.Job;
+import hosewright.job.JobForm;
+import hosewright.job.question.JobField;
+import hosewright.line.model.LinePlan;
+import hosewright.line.plan.Planner;
 import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
 import hosewright.problem.Problem;
-import hosewright.quote.Customer;
-import hosewright.quote.CustomerTerms;
-import hosewright.quote.Customers;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.CustomerTerms;
+import hosewright.quote.terms.Customers;
 import hosewright.tender.TenderResult.Outcome;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;

@@ -1,7 +1,7 @@
 package hosewright.tender;
 
-import hosewright.line.JobField;
-import hosewright.line.LinePlan;
+import hosewright.job.question.JobField;
+import hosewright.line.model.LinePlan;
 import hosewright.problem.Problem;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package hosewright.tender;
 
-import hosewright.line.JobField;
+import hosewright.job.question.JobField;
 import hosewright.problem.Problem;
 import java.util.List;
 import java.util.Map;

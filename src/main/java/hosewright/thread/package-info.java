@@ -1,7 +1,6 @@
 /**
- * Ends of hose and fittings: how they are written, measured and put together.
+ * Ends of hose and pipe: how they are written, what mates with what, and what a measured thread is.
  *
- * <p>Pure knowledge over tables of facts; nothing here reads a clock, a file of the user or a
- * store.
+ * <p>Knows no item and no price. Begin with {@link End}, then {@link Mating}.
  */
 package hosewright.thread;

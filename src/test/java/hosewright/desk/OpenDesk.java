@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.store.Server;
+import hosewright.store.database.Server;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -2,9 +2,9 @@ package hosewright.fault;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.shell.OneDocument;
-import hosewright.shell.RealProgram;
-import hosewright.shell.RealProgram.Ended;
+import hosewright.door.shell.run.OneDocument;
+import hosewright.door.shell.run.RealProgram;
+import hosewright.door.shell.run.RealProgram.Ended;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;

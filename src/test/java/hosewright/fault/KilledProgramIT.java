@@ -2,8 +2,8 @@ package hosewright.fault;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.shell.RealProgram;
-import hosewright.shell.RealProgram.Ended;
+import hosewright.door.shell.run.RealProgram;
+import hosewright.door.shell.run.RealProgram.Ended;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,9 +2,9 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.command.AllCommands;
-import hosewright.shell.CommandTrial;
-import hosewright.shell.CommandTrial.Ended;
+import hosewright.door.shell.AllCommands;
+import hosewright.door.shell.run.CommandTrial;
+import hosewright.door.shell.run.CommandTrial.Ended;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

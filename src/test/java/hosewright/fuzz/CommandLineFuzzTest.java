@@ -2,11 +2,11 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.command.AllCommands;
-import hosewright.shell.CommandTrial;
-import hosewright.shell.CommandTrial.Ended;
-import hosewright.shell.OptionSpec;
-import hosewright.shell.ShellCommand;
+import hosewright.door.shell.AllCommands;
+import hosewright.door.shell.command.OptionSpec;
+import hosewright.door.shell.command.ShellCommand;
+import hosewright.door.shell.run.CommandTrial;
+import hosewright.door.shell.run.CommandTrial.Ended;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

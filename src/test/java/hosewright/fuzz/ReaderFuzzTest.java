@@ -2,7 +2,7 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.jobfile.JobFile;
+import hosewright.intake.JobFile;
 import hosewright.thread.End;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -3,6 +3,11 @@ package hosewright.hydraulics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hosewright.hydraulics.law.CoefficientLaw;
+import hosewright.hydraulics.law.DarcyWeisbach;
+import hosewright.hydraulics.law.FrictionLaw;
+import hosewright.hydraulics.law.HazenWilliams;
+import hosewright.hydraulics.law.Physical;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hosewright.hydraulics.law.CoefficientLaw;
+import hosewright.hydraulics.law.Physical;
 import hosewright.problem.BadInputException;
 import java.util.List;
 import org.junit.jupiter.api.Test;

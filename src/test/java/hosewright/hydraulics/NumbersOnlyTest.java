@@ -2,6 +2,10 @@ package hosewright.hydraulics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.hydraulics.law.CoefficientLaw;
+import hosewright.hydraulics.law.DarcyWeisbach;
+import hosewright.hydraulics.law.HazenWilliams;
+import hosewright.hydraulics.law.Physical;
 import hosewright.problem.BadInputException;
 import java.util.ArrayList;
 import java.util.List;

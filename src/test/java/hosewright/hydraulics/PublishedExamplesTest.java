@@ -3,6 +3,10 @@ package hosewright.hydraulics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hosewright.hydraulics.law.CoefficientLaw;
+import hosewright.hydraulics.law.DarcyWeisbach;
+import hosewright.hydraulics.law.Physical;
+import hosewright.hydraulics.law.Water;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import hosewright.hydraulics.WyedLine.Arriving;
 import hosewright.hydraulics.WyedLine.Branch;
 import hosewright.hydraulics.WyedLine.Required;
+import hosewright.hydraulics.law.CoefficientLaw;
 import hosewright.problem.BadInputException;
 import java.util.List;
 import org.junit.jupiter.api.Test;

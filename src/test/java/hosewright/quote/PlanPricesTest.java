@@ -2,11 +2,11 @@ package hosewright.quote;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.line.Bill;
-import hosewright.line.GoodsPlan;
-import hosewright.line.LinePlan;
-import hosewright.line.Part;
-import hosewright.line.Unpriced;
+import hosewright.line.goods.GoodsPlan;
+import hosewright.line.model.Bill;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.Part;
+import hosewright.line.model.Unpriced;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,7 @@ package hosewright.tender;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hosewright.line.JobField;
+import hosewright.job.question.JobField;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.io.StringReader;

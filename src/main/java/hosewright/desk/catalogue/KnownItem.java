@@ -3,7 +3,7 @@ package hosewright.desk.catalogue;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
-import hosewright.store.CatalogueStore;
+import hosewright.store.catalogue.CatalogueStore;
 import java.util.List;
 
 /** An item as somebody names it. */

@@ -9,7 +9,7 @@ import hosewright.desk.Books;
 import hosewright.desk.catalogue.ShownItem.BreakPrice;
 import hosewright.desk.catalogue.ShownItem.CostAndMargin;
 import hosewright.desk.catalogue.ShownItem.SupplierTerms;
-import hosewright.line.PlanUse;
+import hosewright.line.goods.PlanUse;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Margin;
 import java.time.LocalDate;

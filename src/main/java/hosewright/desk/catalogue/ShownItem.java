@@ -1,6 +1,6 @@
 package hosewright.desk.catalogue;
 
-import hosewright.store.CatalogueUses.QuoteUse;
+import hosewright.store.catalogue.CatalogueUses.QuoteUse;
 import hosewright.thread.End;
 import java.math.BigDecimal;
 import java.time.LocalDate;

@@ -1,8 +1,8 @@
 package hosewright.desk.catalogue;
 
 import hosewright.desk.Books;
-import hosewright.store.CatalogueStore;
-import hosewright.store.CatalogueStore.LoadedPrice;
+import hosewright.store.catalogue.CatalogueStore;
+import hosewright.store.catalogue.CatalogueStore.LoadedPrice;
 import java.util.List;
 import java.util.function.Supplier;
 

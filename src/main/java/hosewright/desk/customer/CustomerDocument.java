@@ -1,8 +1,8 @@
 package hosewright.desk.customer;
 
-import hosewright.quote.ContractPrice;
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
+import hosewright.quote.terms.ContractPrice;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.Customers;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;

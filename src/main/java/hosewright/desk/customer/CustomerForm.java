@@ -2,7 +2,7 @@ package hosewright.desk.customer;
 
 import hosewright.desk.Refusals;
 import hosewright.measure.Measures;
-import hosewright.quote.Customer;
+import hosewright.quote.terms.Customer;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

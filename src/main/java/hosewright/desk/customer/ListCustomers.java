@@ -1,8 +1,8 @@
 package hosewright.desk.customer;
 
 import hosewright.desk.Books;
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.Customers;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Supplier;

@@ -1,8 +1,8 @@
 package hosewright.desk.customer;
 
 import hosewright.desk.Books;
-import hosewright.quote.Customer;
-import hosewright.quote.Customers;
+import hosewright.quote.terms.Customer;
+import hosewright.quote.terms.Customers;
 import java.util.Optional;
 import java.util.function.Supplier;
 

@@ -1,8 +1,8 @@
 package hosewright.desk.data;
 
 import hosewright.desk.BooksPlace;
-import hosewright.store.Backup;
-import hosewright.store.Server;
+import hosewright.store.database.Backup;
+import hosewright.store.database.Server;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

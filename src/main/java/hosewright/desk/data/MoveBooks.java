@@ -2,9 +2,9 @@ package hosewright.desk.data;
 
 import hosewright.desk.BooksPlace;
 import hosewright.problem.BadInputException;
-import hosewright.store.Database;
-import hosewright.store.Move;
-import hosewright.store.Server;
+import hosewright.store.database.Database;
+import hosewright.store.database.Move;
+import hosewright.store.database.Server;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,8 +1,8 @@
 package hosewright.desk.end;
 
-import hosewright.line.Bridge;
-import hosewright.line.StockBridges.Gap;
-import hosewright.line.StockBridges.Way;
+import hosewright.line.assembly.Bridge;
+import hosewright.line.bridge.StockBridges.Gap;
+import hosewright.line.bridge.StockBridges.Way;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;

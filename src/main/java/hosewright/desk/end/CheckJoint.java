@@ -2,8 +2,8 @@ package hosewright.desk.end;
 
 import hosewright.desk.Books;
 import hosewright.desk.Refusals;
-import hosewright.report.Export;
-import hosewright.report.JointDrawing;
+import hosewright.paper.drawing.JointDrawing;
+import hosewright.paper.page.Export;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;

@@ -2,8 +2,8 @@ package hosewright.desk.end;
 
 import hosewright.desk.Books;
 import hosewright.desk.Stock;
-import hosewright.line.StockBridges;
-import hosewright.line.StockBridges.Way;
+import hosewright.line.bridge.StockBridges;
+import hosewright.line.bridge.StockBridges.Way;
 import hosewright.problem.RefusalException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;

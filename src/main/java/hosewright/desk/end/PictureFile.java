@@ -2,8 +2,8 @@ package hosewright.desk.end;
 
 import hosewright.desk.NamedPath;
 import hosewright.desk.Refusals;
+import hosewright.paper.page.Export;
 import hosewright.problem.BadInputException;
-import hosewright.report.Export;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

@@ -1,8 +1,8 @@
 package hosewright.desk.end;
 
-import hosewright.report.Export;
-import hosewright.report.Paper;
-import hosewright.report.StripPdf;
+import hosewright.paper.drawing.StripPdf;
+import hosewright.paper.page.Export;
+import hosewright.paper.page.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;

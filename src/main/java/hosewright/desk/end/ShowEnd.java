@@ -1,9 +1,9 @@
 package hosewright.desk.end;
 
 import hosewright.desk.Refusals;
+import hosewright.paper.drawing.EndDrawing;
+import hosewright.paper.page.Export;
 import hosewright.problem.BadInputException;
-import hosewright.report.EndDrawing;
-import hosewright.report.Export;
 import hosewright.thread.CouplingSize;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -82,7 +82,10 @@ public final class ShowEnd {
             .map(held -> held.origin().source())
             .or(() -> coupling.map(held -> held.origin().source()))
             .orElse(family.source()),
-        thread.map(held -> held.origin().note()).or(() -> coupling.map(held -> held.origin().note())).orElse(""),
+        thread
+            .map(held -> held.origin().note())
+            .or(() -> coupling.map(held -> held.origin().note()))
+            .orElse(""),
         joins,
         picture);
   }

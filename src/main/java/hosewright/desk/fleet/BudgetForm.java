@@ -1,8 +1,8 @@
 package hosewright.desk.fleet;
 
 import hosewright.desk.Refusals;
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.BudgetRequest;
+import hosewright.fleet.budget.BudgetRequest;
+import hosewright.fleet.record.AgencyLimits;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Map;

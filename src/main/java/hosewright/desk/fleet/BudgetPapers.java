@@ -1,10 +1,10 @@
 package hosewright.desk.fleet;
 
-import hosewright.fleet.FleetBudget;
-import hosewright.quote.Dealer;
-import hosewright.report.BudgetWorkbook;
-import hosewright.report.Export;
-import hosewright.report.Paper;
+import hosewright.fleet.budget.FleetBudget;
+import hosewright.paper.fleet.BudgetWorkbook;
+import hosewright.paper.page.Export;
+import hosewright.paper.page.Paper;
+import hosewright.quote.terms.Dealer;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;

@@ -4,7 +4,7 @@ import hosewright.desk.Books;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
-import hosewright.store.FleetStore;
+import hosewright.store.fleet.FleetStore;
 import java.util.List;
 
 /** The hose an agency has on record, for deeds that need some. */

@@ -2,10 +2,10 @@ package hosewright.desk.fleet;
 
 import hosewright.csv.CellRows;
 import hosewright.desk.Books;
-import hosewright.fleet.InventoryReader;
-import hosewright.fleet.LimitReader;
-import hosewright.fleet.OutletReader;
-import hosewright.fleet.RecordReader;
+import hosewright.fleet.record.InventoryReader;
+import hosewright.fleet.record.LimitReader;
+import hosewright.fleet.record.OutletReader;
+import hosewright.fleet.record.RecordReader;
 import hosewright.intake.DealerFiles;
 import java.nio.file.Path;
 import java.util.List;

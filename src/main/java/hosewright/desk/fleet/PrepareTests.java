@@ -1,8 +1,8 @@
 package hosewright.desk.fleet;
 
 import hosewright.desk.Books;
-import hosewright.fleet.AgencyLimits;
-import hosewright.store.FleetStore;
+import hosewright.fleet.record.AgencyLimits;
+import hosewright.store.fleet.FleetStore;
 import java.time.LocalDate;
 import java.util.Set;
 import java.util.function.Supplier;

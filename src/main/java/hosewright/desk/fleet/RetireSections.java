@@ -1,16 +1,16 @@
 package hosewright.desk.fleet;
 
 import hosewright.desk.Books;
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.DaysRecords;
-import hosewright.fleet.DaysRecords.Change;
-import hosewright.fleet.Outcome;
-import hosewright.fleet.Retirement;
-import hosewright.fleet.SectionLife;
-import hosewright.fleet.ServiceRecord;
+import hosewright.fleet.record.AgencyLimits;
+import hosewright.fleet.record.DaysRecords;
+import hosewright.fleet.record.DaysRecords.Change;
+import hosewright.fleet.record.Outcome;
+import hosewright.fleet.record.Retirement;
+import hosewright.fleet.record.SectionLife;
+import hosewright.fleet.record.ServiceRecord;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import hosewright.store.FleetStore;
+import hosewright.store.fleet.FleetStore;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

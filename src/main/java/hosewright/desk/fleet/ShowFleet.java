@@ -1,9 +1,9 @@
 package hosewright.desk.fleet;
 
 import hosewright.desk.Books;
-import hosewright.fleet.FleetStatus;
-import hosewright.fleet.FleetTally;
-import hosewright.store.FleetStore;
+import hosewright.fleet.budget.FleetStatus;
+import hosewright.fleet.budget.FleetTally;
+import hosewright.store.fleet.FleetStore;
 import java.util.Optional;
 import java.util.function.Supplier;
 

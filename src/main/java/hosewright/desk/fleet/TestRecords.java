@@ -1,7 +1,7 @@
 package hosewright.desk.fleet;
 
 import hosewright.csv.CellRows;
-import hosewright.fleet.RecordReader;
+import hosewright.fleet.record.RecordReader;
 import hosewright.intake.DealerFiles;
 import java.nio.file.Path;
 import java.util.List;

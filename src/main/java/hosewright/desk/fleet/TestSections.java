@@ -2,13 +2,13 @@ package hosewright.desk.fleet;
 
 import hosewright.desk.Books;
 import hosewright.desk.fleet.PrepareTests.Known;
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.DaysRecords;
-import hosewright.fleet.DaysRecords.Change;
-import hosewright.fleet.RecordReader;
+import hosewright.fleet.record.AgencyLimits;
+import hosewright.fleet.record.DaysRecords;
+import hosewright.fleet.record.DaysRecords.Change;
+import hosewright.fleet.record.RecordReader;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import hosewright.store.FleetStore;
+import hosewright.store.fleet.FleetStore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;

@@ -1,14 +1,14 @@
 package hosewright.desk.fleet;
 
 import hosewright.desk.Books;
-import hosewright.fleet.AgencyLimits;
-import hosewright.fleet.HoseRecord;
-import hosewright.fleet.Retirement;
-import hosewright.fleet.SectionLife;
-import hosewright.fleet.ServiceRecord;
-import hosewright.fleet.Standing;
+import hosewright.fleet.record.AgencyLimits;
+import hosewright.fleet.record.HoseRecord;
+import hosewright.fleet.record.Retirement;
+import hosewright.fleet.record.SectionLife;
+import hosewright.fleet.record.ServiceRecord;
+import hosewright.fleet.record.Standing;
 import hosewright.problem.BadInputException;
-import hosewright.store.FleetStore;
+import hosewright.store.fleet.FleetStore;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,8 +2,8 @@ package hosewright.desk.line;
 
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
-import hosewright.line.Job;
-import hosewright.line.LinePlan;
+import hosewright.job.Job;
+import hosewright.line.model.LinePlan;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;

@@ -2,8 +2,8 @@ package hosewright.desk.line;
 
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
-import hosewright.line.Job;
-import hosewright.line.Planner;
+import hosewright.job.Job;
+import hosewright.line.plan.Planner;
 import java.util.function.Supplier;
 
 /** Plans the line for a job and tells what was weighed, and why every other hose lost. */

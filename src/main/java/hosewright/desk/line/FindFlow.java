@@ -2,9 +2,9 @@ package hosewright.desk.line;
 
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
-import hosewright.line.Flowing;
-import hosewright.line.Job;
-import hosewright.line.LinePlan;
+import hosewright.job.Job;
+import hosewright.line.model.LinePlan;
+import hosewright.line.plan.Flowing;
 import java.util.Optional;
 import java.util.function.Supplier;
 

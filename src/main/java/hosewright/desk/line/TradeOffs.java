@@ -1,11 +1,11 @@
 package hosewright.desk.line;
 
-import hosewright.line.Job;
-import hosewright.line.Layout;
-import hosewright.line.Leg;
-import hosewright.line.LinePlan;
-import hosewright.line.Planner;
-import hosewright.line.SectionCount;
+import hosewright.job.Job;
+import hosewright.line.model.Layout;
+import hosewright.line.model.Leg;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.SectionCount;
+import hosewright.line.plan.Planner;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;

@@ -2,7 +2,7 @@ package hosewright.desk.line;
 
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
-import hosewright.line.Job;
+import hosewright.job.Job;
 import java.util.function.Supplier;
 
 /** Weighs price, pressure, weight and coupling against each other for a job. */

@@ -3,7 +3,7 @@ package hosewright.desk.order;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.order.PurchaseOrder;
-import hosewright.quote.Dealer;
+import hosewright.quote.terms.Dealer;
 import java.util.function.Supplier;
 
 /** Shows a purchase order and who sends it. */

@@ -2,8 +2,8 @@ package hosewright.desk.quote;
 
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
-import hosewright.quote.Dealer;
 import hosewright.quote.Quote;
+import hosewright.quote.terms.Dealer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;

@@ -31,7 +31,7 @@ public final class QuoteChoice {
   }
 
   /** The quote somebody wrote as {@code Q-000001}, {@code 1} or, with its revision, Q-000001-r2. */
-  static Quote named(String typed, QuoteStore quotes) {
+  public static Quote named(String typed, QuoteStore quotes) {
     Matcher written = WRITTEN.matcher(typed.strip());
     String number =
         written.matches() ? canonical(written.group(1)) : typed.strip().toUpperCase(Locale.ROOT);

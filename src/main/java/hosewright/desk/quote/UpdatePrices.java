@@ -5,10 +5,10 @@ import hosewright.desk.Revising;
 import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
 import hosewright.quote.Amendments;
-import hosewright.quote.Customer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.terms.Customer;
 import java.util.function.Supplier;
 
 /** Makes a new revision of the same parts at today's prices. */

@@ -1,9 +1,9 @@
 package hosewright.desk.tender;
 
-import hosewright.json.Json;
+import hosewright.paper.json.Json;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import hosewright.store.LineJournal;
+import hosewright.store.database.LineJournal;
 import hosewright.tender.TenderBasis;
 import hosewright.tender.TenderResult;
 import java.io.IOException;

@@ -1,7 +1,7 @@
 package hosewright.desk.tender;
 
-import hosewright.report.TenderWorkbook;
-import hosewright.report.TenderWorkbook.Counts;
+import hosewright.paper.tender.TenderWorkbook;
+import hosewright.paper.tender.TenderWorkbook.Counts;
 import hosewright.tender.InOrder;
 import hosewright.tender.TenderFile;
 import hosewright.tender.TenderPricing;

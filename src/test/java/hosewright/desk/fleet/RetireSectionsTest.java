@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.OpenDesk;
-import hosewright.fleet.DaysRecords.Change;
+import hosewright.fleet.record.DaysRecords.Change;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

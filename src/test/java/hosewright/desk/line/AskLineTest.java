@@ -3,10 +3,10 @@ package hosewright.desk.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.desk.OpenDesk;
-import hosewright.jobfile.JobFile;
-import hosewright.line.Job;
-import hosewright.line.JobField;
-import hosewright.line.JobForm;
+import hosewright.intake.JobFile;
+import hosewright.job.Job;
+import hosewright.job.JobForm;
+import hosewright.job.question.JobField;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;

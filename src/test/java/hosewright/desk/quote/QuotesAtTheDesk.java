@@ -2,8 +2,8 @@ package hosewright.desk.quote;
 
 import hosewright.desk.Books;
 import hosewright.desk.WrittenJob;
-import hosewright.jobfile.JobFile;
-import hosewright.line.JobField;
+import hosewright.intake.JobFile;
+import hosewright.job.question.JobField;
 import hosewright.quote.Quote;
 import java.nio.file.Path;
 import java.util.Map;

@@ -1,0 +1,47 @@
+package hosewright.door.shell.catalogue;
+
+import hosewright.desk.catalogue.CheckCatalogue;
+import hosewright.desk.catalogue.CheckCatalogue.Checked;
+import hosewright.door.shell.command.CommandSpec;
+import hosewright.door.shell.command.Group;
+import hosewright.door.shell.command.Invocation;
+import hosewright.door.shell.command.ShellCommand;
+import hosewright.door.shell.option.BadRows;
+import hosewright.door.shell.run.Notices;
+import hosewright.door.shell.screen.Answer;
+
+/** Reads a dealer's catalogue files as a load would, and leaves the books alone. */
+public final class CatalogueCheckCommand extends ShellCommand {
+  private final CheckCatalogue check;
+
+  CatalogueCheckCommand(Notices notices) {
+    super(
+        CommandSpec.of(
+                "catalogue check",
+                Group.BUY,
+                "Reads catalogue files as a load would, and writes nothing",
+                "catalogue check catalogue")
+            .with(CatalogueLoadCommand.place())
+            .with(CatalogueLoadCommand.mapping())
+            .with(BadRows.options()));
+    check = new CheckCatalogue(notices::say);
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Checked checked =
+        BadRows.reported(
+            in,
+            () -> check.check(CatalogueLoadCommand.folder(in), CatalogueLoadCommand.mapping(in)));
+    return Answer.of(
+        checked,
+        "Nothing is wrong: %d items, %d prices in %s, %d costs, %d suppliers, %d customers."
+            .formatted(
+                checked.items(),
+                checked.prices(),
+                checked.currency(),
+                checked.costs(),
+                checked.suppliers(),
+                checked.customers()));
+  }
+}

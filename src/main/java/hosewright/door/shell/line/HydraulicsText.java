@@ -1,0 +1,131 @@
+package hosewright.door.shell.line;
+
+import hosewright.door.shell.screen.Screen;
+import hosewright.door.shell.screen.Table;
+import hosewright.door.shell.words.Prose;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Hydraulics.OtherCoefficient;
+import hosewright.line.model.Leg;
+import hosewright.line.model.LinePlan;
+import hosewright.measure.UnitSystem;
+import hosewright.paper.drawing.PressureDrawing;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The hydraulics of a plan as a person reads them. */
+final class HydraulicsText {
+  private final LinePlan plan;
+  private final Hydraulics hydraulics;
+  private final Screen screen;
+  private final UnitSystem units;
+
+  HydraulicsText(LinePlan plan, Screen screen, UnitSystem units) {
+    this.plan = plan;
+    this.hydraulics = plan.hydraulics();
+    this.screen = screen;
+    this.units = units;
+  }
+
+  String title() {
+    return "Pressure at " + units.flow().of(plan.flowGpm());
+  }
+
+  /** Where the pressure goes, what it rests on, and how it falls along the line. */
+  String body() {
+    Prose prose = new Prose(screen);
+    prose.block(balance());
+    Optional<Leg> attack = plan.layout().branchLeg();
+    prose.line(
+        (attack.isPresent() ? "Friction in the supply hose is by " : "Friction in the hose is by ")
+            + hydraulics.frictionBasis()
+            + ".");
+    attack.ifPresent(lines -> prose.line(behindTheWye(lines)));
+    hydraulics.otherCoefficients().forEach(other -> prose.line(sentence(other)));
+    prose.line(
+        String.format(
+            Locale.ROOT,
+            "Water runs at %s%s; full of water all the hose weighs %s (%s empty), and it fills in"
+                + " %.1f minutes.",
+            units.speed().of(hydraulics.velocityFtPerS()),
+            attack.isPresent() ? " where it is fastest" : "",
+            units.weight().of(hydraulics.chargedWeightLb()),
+            units.weight().of(hydraulics.emptyWeightLb()),
+            hydraulics.fillMinutes()));
+    hydraulics
+        .reactionLbf()
+        .ifPresent(
+            lbf ->
+                prose.line(
+                    (attack.isPresent() ? "Each nozzle" : "The nozzle")
+                        + " pushes back with "
+                        + units.force().of(lbf)
+                        + "."));
+    prose.line(surge());
+    prose.block(
+        StationTable.of(plan.layout().run(), hydraulics.profile(), screen, units)
+            + "\n"
+            + PressureDrawing.text(plan, units, screen.width()));
+    return prose.toString().replaceFirst("^\n+", "");
+  }
+
+  private String behindTheWye(Leg attack) {
+    return String.format(
+        Locale.ROOT,
+        "Behind the wye each of %d lines carries %s and begins with %s; its hose loses %s, by %s.",
+        attack.lines(),
+        units.flow().of(attack.water().flowGpm()),
+        units.pressure().of(attack.water().inletPsi()),
+        units.pressure().of(attack.water().friction().lossPsi()),
+        attack.water().friction().basis());
+  }
+
+  /** One figure where the hose's wave speed is known, else the range that hose is found in. */
+  private String surge() {
+    String low = units.pressure().of(hydraulics.surgeLowPsi());
+    String high = units.pressure().of(hydraulics.surgeHighPsi());
+    return low.equals(high)
+        ? "A valve slammed shut can raise the pressure by as much as " + high + ": close slowly."
+        : "A valve slammed shut can raise the pressure by as much as "
+            + high
+            + " in stiff hose; in soft hose it may be no more than "
+            + low
+            + ". The stiffness of this hose is not known: close slowly.";
+  }
+
+  private String balance() {
+    Table table = Table.of("", units.pressure().unit()).numbers(1);
+    Optional<Leg> attack = plan.layout().branchLeg();
+    table.row(
+        attack.isPresent() ? "needed at each appliance" : "needed at the appliance",
+        psi(plan.needPsi()));
+    if (attack.isPresent()) {
+      double attackPsi = attack.get().water().friction().lossPsi();
+      table.row("lost in each attack line", psi(attackPsi));
+      table.row("lost in the supply hose", psi(hydraulics.frictionLossPsi() - attackPsi));
+    } else {
+      table.row("lost in hose", psi(hydraulics.frictionLossPsi()));
+    }
+    table.row("lost in adapters", psi(hydraulics.adapterLossPsi()));
+    table.row("lost in valves, wyes and meters", psi(hydraulics.applianceLossPsi()));
+    table.row("lost to rise", psi(hydraulics.elevationLossPsi()));
+    table.row("the source must hold", psi(hydraulics.requiredSourcePsi()));
+    hydraulics.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));
+    table.row("arrives", psi(hydraulics.deliveredPsi()));
+    return table.on(screen);
+  }
+
+  private String sentence(OtherCoefficient other) {
+    return String.format(
+        Locale.ROOT,
+        "With C = %s (%s; %s) the hose would lose %s, and the source would have to hold %s.",
+        Prose.plain(other.c()),
+        other.howSure(),
+        other.source(),
+        units.pressure().of(other.frictionLossPsi()),
+        units.pressure().of(other.requiredSourcePsi()));
+  }
+
+  private String psi(double psi) {
+    return units.pressure().figure(psi);
+  }
+}

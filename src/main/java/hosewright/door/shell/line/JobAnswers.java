@@ -1,0 +1,137 @@
+package hosewright.door.shell.line;
+
+import hosewright.catalogue.ItemKind;
+import hosewright.desk.Books;
+import hosewright.desk.NamedPath;
+import hosewright.desk.interview.Desk;
+import hosewright.desk.interview.Interview;
+import hosewright.desk.line.PrepareJob;
+import hosewright.desk.line.PrepareJob.Known;
+import hosewright.door.shell.command.Invocation;
+import hosewright.door.shell.command.OptionSpec;
+import hosewright.door.shell.end.JointCheckCommand;
+import hosewright.door.shell.option.CatalogueChoice;
+import hosewright.door.shell.words.ShownUnits;
+import hosewright.intake.JobFile;
+import hosewright.job.question.JobField;
+import hosewright.job.question.Offer;
+import hosewright.thread.Families;
+import hosewright.thread.Family;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** Gathers a job's answers: from its file, from options (which win), or from a person. */
+public final class JobAnswers {
+  /** Nominal sizes that hose is commonly sold in. Common practice, no source. */
+  private static final List<String> USUAL_SIZES =
+      Stream.of("0.75", "1", "1.5", "1.75", "2", "2.5", "3", "4", "5", "6")
+          .map(size -> size + "in")
+          .toList();
+
+  private JobAnswers() {}
+
+  /**
+   * The options of every command that takes a job.
+   *
+   * @param books where the customers offered on the tab key are kept
+   */
+  public static OptionSpec[] options(Supplier<Books> books) {
+    List<OptionSpec> options = new ArrayList<>();
+    options.add(
+        OptionSpec.value("job", "FILE", "a job file; options given beside it win")
+            .completingFiles());
+    for (JobField field : JobField.values()) {
+      options.add(
+          field.offer() == Offer.CUSTOMERS
+              ? option(field).completing(() -> CatalogueChoice.customers(books))
+              : option(field));
+    }
+    return options.toArray(OptionSpec[]::new);
+  }
+
+  /** The options of a command that changes a job already quoted: its buyer and day stay. */
+  public static OptionSpec[] changes() {
+    return JobField.values().stream()
+        .filter(field -> !field.stays())
+        .map(JobAnswers::option)
+        .toArray(OptionSpec[]::new);
+  }
+
+  private static List<String> accessories() {
+    return Arrays.stream(ItemKind.values())
+        .filter(ItemKind::isAccessory)
+        .map(ItemKind::word)
+        .toList();
+  }
+
+  /** The answers that are to be different; an empty value takes an answer away. */
+  public static Map<JobField, String> changed(Invocation in) {
+    Map<JobField, String> answers = new TreeMap<>();
+    for (JobField field : JobField.values()) {
+      if (!field.stays()) {
+        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+      }
+    }
+    return answers;
+  }
+
+  private static OptionSpec option(JobField field) {
+    if (field.isFlag()) {
+      return OptionSpec.flag(field.word(), field.meaning());
+    }
+    OptionSpec option =
+        OptionSpec.value(
+                field.word(), field.placeholder(), field.meaning() + ", such as " + field.example())
+            .withDefaultSaid(field.whenOpen().said());
+    return switch (field.offer()) {
+      case SOURCES, APPLIANCES -> option.completing(JointCheckCommand::ends);
+      case FAMILIES -> option.completing(() -> Families.all().stream().map(Family::code).toList());
+      case SIZES -> option.completingList(() -> USUAL_SIZES);
+      case ACCESSORIES -> option.completingList(JobAnswers::accessories);
+      case NOTHING, CUSTOMERS, DISTRICTS -> option.completing(() -> field.choices());
+    };
+  }
+
+  /**
+   * The answers for one use of a command.
+   *
+   * @param forQuote whether a customer must be named
+   * @return empty when a person was asked and broke off
+   */
+  public static Optional<Map<JobField, String>> gather(
+      Invocation in, Supplier<Books> books, boolean forQuote) {
+    if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
+      Known known = new PrepareJob(books).prepare();
+      Desk desk =
+          new Desk(
+              known.catalogue(),
+              known.customers(),
+              known.districts(),
+              known.planner(),
+              known.draft());
+      return new Interview(in.asker().get(), desk, forQuote).answers();
+    }
+    Map<JobField, String> answers = new TreeMap<>();
+    in.value("job")
+        .ifPresent(
+            file ->
+                answers.putAll(
+                    JobFile.read(NamedPath.of("job", file, "the name of a job file")).answers()));
+    for (JobField field : JobField.values()) {
+      if (field.isFlag()) {
+        if (in.flag(field.word())) {
+          answers.put(field, "yes");
+        }
+      } else {
+        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+      }
+    }
+    return Optional.of(answers);
+  }
+}

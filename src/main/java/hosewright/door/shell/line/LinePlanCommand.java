@@ -1,0 +1,91 @@
+package hosewright.door.shell.line;
+
+import hosewright.desk.Books;
+import hosewright.desk.line.ExplainPlan;
+import hosewright.desk.line.PlanJob;
+import hosewright.door.shell.command.CommandSpec;
+import hosewright.door.shell.command.Group;
+import hosewright.door.shell.command.Invocation;
+import hosewright.door.shell.command.OptionSpec;
+import hosewright.door.shell.command.ShellCommand;
+import hosewright.door.shell.screen.Answer;
+import hosewright.door.shell.screen.Screen;
+import hosewright.door.shell.words.ShownUnits;
+import hosewright.job.Job;
+import hosewright.job.JobForm;
+import hosewright.job.question.JobField;
+import hosewright.line.model.LinePlan;
+import hosewright.line.plan.Planner;
+import hosewright.measure.UnitSystem;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Plans a line for a job. */
+public final class LinePlanCommand extends ShellCommand {
+  private static final String EXPLAIN = "explain";
+
+  private final Supplier<Books> books;
+  private final PlanJob planJob;
+  private final ExplainPlan explainPlan;
+
+  LinePlanCommand(Supplier<Books> books) {
+    super(
+        CommandSpec.of(
+                "line plan",
+                Group.PLAN,
+                "Plans the cheapest line that joins, holds and brings the pressure",
+                "line plan --from \"2.5 NH male hydrant\" --to \"1.5 NH nozzle\" --length 400ft"
+                    + " --flow 150gpm --need 50psi --source-pressure 120psi")
+            .alias("plan")
+            .with(JobAnswers.options(books))
+            .with(
+                OptionSpec.flag(
+                    EXPLAIN, "also say what was weighed, and why every other hose lost"),
+                ShownUnits.option(),
+                WorkingText.option()));
+    this.books = books;
+    planJob = new PlanJob(books);
+    explainPlan = new ExplainPlan(books);
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    UnitSystem units = ShownUnits.of(in);
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
+    if (answers.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was planned.");
+    }
+    Job job = JobForm.read(answers.get());
+    boolean working = in.flag(WorkingText.NAME);
+    if (!in.flag(EXPLAIN)) {
+      LinePlan plan = planJob.plan(job);
+      return answer(plan, plan, screen -> text(plan, "", screen, units, working));
+    }
+    Planner.Explained explained = explainPlan.explain(job);
+    LinePlan plan = explained.plan();
+    return answer(
+        plan,
+        explained,
+        screen ->
+            text(
+                plan,
+                "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
+                screen,
+                units,
+                working));
+  }
+
+  private static String text(
+      LinePlan plan, String reasoning, Screen screen, UnitSystem units, boolean working) {
+    String text = PlanText.of(plan, screen, units) + reasoning;
+    return working
+        ? text + "\n" + WorkingText.of(plan.hydraulics().working(), screen, units)
+        : text;
+  }
+
+  private static Answer answer(LinePlan plan, Object document, Function<Screen, String> text) {
+    return plan.feasible() ? Answer.of(document, text) : Answer.noSafePlan(document, text);
+  }
+}

@@ -1,0 +1,232 @@
+package hosewright.door.shell.line;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.door.shell.screen.Screen;
+import hosewright.door.shell.screen.Table;
+import hosewright.line.model.Bill;
+import hosewright.line.model.Check;
+import hosewright.line.model.Joint;
+import hosewright.line.model.Leg;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.SectionCount;
+import hosewright.line.model.Unpriced;
+import hosewright.measure.Scale;
+import hosewright.measure.UnitSystem;
+import hosewright.paper.drawing.LineDrawing;
+import hosewright.paper.quote.PartNames;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.commons.text.WordUtils;
+
+/** A plan as a person reads it at a terminal. */
+public final class PlanText {
+  private final LinePlan plan;
+  private final Screen screen;
+  private final UnitSystem units;
+  private final StringBuilder text = new StringBuilder();
+
+  private PlanText(LinePlan plan, Screen screen, UnitSystem units) {
+    this.plan = plan;
+    this.screen = screen;
+    this.units = units;
+  }
+
+  public static String of(LinePlan plan, Screen screen) {
+    return of(plan, screen, UnitSystem.US);
+  }
+
+  static String of(LinePlan plan, Screen screen, UnitSystem units) {
+    PlanText writer = new PlanText(plan, screen, units);
+    writer.verdict();
+    if (!plan.joints().isEmpty()) {
+      writer.section(
+          "The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
+      writer.joints();
+      writer.pressure();
+      writer.checks();
+      writer.goods();
+      writer.alternatives();
+    }
+    writer.sentences("Take care", plan.cautions());
+    return writer.text.toString().stripTrailing();
+  }
+
+  private void verdict() {
+    sentence(plan.summary());
+    if (plan.feasible()) {
+      sentence(
+          String.format(
+              Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
+      ownAndSpare();
+      plan.layout().stations().forEach(sentence -> sentence(sentence + "."));
+    } else {
+      sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
+      if (plan.hose().isPresent()) {
+        sentence("The nearest line: " + laid() + " for " + MoneyWords.of(plan.total()) + ".");
+      }
+      sentences("What would do instead", plan.instead());
+    }
+  }
+
+  private void ownAndSpare() {
+    List<SectionCount> own = plan.layout().ownSections();
+    if (!own.isEmpty()) {
+      sentence("Of these the customer has " + counted(own) + " already.");
+    }
+    List<SectionCount> spare =
+        plan.bill().spares().stream()
+            .map(one -> new SectionCount(one.section().lengthFt(), one.count()))
+            .toList();
+    if (!spare.isEmpty()) {
+      sentence("Bought to spare, not laid: " + counted(spare) + ".");
+    }
+  }
+
+  private String counted(List<SectionCount> sections) {
+    return sections.stream()
+        .map(s -> s.count() + " x " + units.length().of(s.lengthFt()))
+        .collect(Collectors.joining(" + "));
+  }
+
+  private String laid() {
+    Leg first = plan.layout().firstHoseLeg().orElseThrow();
+    String abreast = first.lines() > 1 ? first.lines() + " lines, in all " : "";
+    return abreast
+        + hose(first)
+        + plan.layout()
+            .branchLeg()
+            .map(
+                leg ->
+                    " to the wye, and behind it "
+                        + leg.lines()
+                        + " attack lines, in all "
+                        + hose(leg)
+                        + ",")
+            .orElse("");
+  }
+
+  private String hose(Leg leg) {
+    Leg.Hose hose = leg.hose().orElseThrow();
+    return String.format(
+        Locale.ROOT,
+        "%s of %s in hose with %s in couplings (%s)",
+        counted(leg.sectionCounts()),
+        plain(hose.sizeIn()),
+        plain(hose.couplingSizeIn()),
+        hose.series());
+  }
+
+  private void joints() {
+    Table table = Table.of("#", "from", "into", "times", "seal", "comes apart").numbers(0, 3);
+    PartNames names = new PartNames();
+    int number = 1;
+    for (Joint joint : plan.joints()) {
+      table.row(
+          number++,
+          side(joint.upstream(), names),
+          side(joint.downstream(), names),
+          joint.count(),
+          joint.fit().seal().name().toLowerCase(Locale.ROOT),
+          joint.fit().removable() ? "yes" : "no");
+    }
+    section("Joints, source first", table.on(screen));
+  }
+
+  private static String side(Joint.Side side, PartNames names) {
+    return side.end() + " (" + names.of(side) + ")";
+  }
+
+  private void pressure() {
+    if (plan.hydraulics().calculated()) {
+      HydraulicsText hydraulics = new HydraulicsText(plan, screen, units);
+      section(hydraulics.title(), hydraulics.body());
+    } else {
+      section("Pressure", "  " + plan.hydraulics().frictionBasis());
+    }
+  }
+
+  private void checks() {
+    Table table = Table.of("check", "", "value", "limit", "unit", "what it means").numbers(2, 3);
+    for (Check check : plan.checks()) {
+      table.row(
+          check.name(),
+          check.outcome() == Check.Outcome.PASS ? "ok" : check.outcome().name(),
+          check.isYesOrNo() ? "" : figure(check.value(), check.unit()),
+          check.isYesOrNo() ? "" : figure(check.limit(), check.unit()),
+          units.scale(check.unit()).map(Scale::unit).orElse(check.unit()),
+          units.restated(check.note()));
+    }
+    section("Checks", table.on(screen));
+  }
+
+  private void goods() {
+    Table table = Table.of("item", "description", "qty", "unit", "each", "amount").numbers(2, 4, 5);
+    for (Bill.Item item : plan.items()) {
+      table.row(
+          item.item(),
+          item.spare() == 0
+              ? item.description()
+              : item.description() + " (" + item.spare() + " spare: more costs less)",
+          item.quantity(),
+          item.unit(),
+          item.unitPrice().map(m -> m.getAmount().toPlainString()).orElse("?"),
+          item.extended().map(m -> m.getAmount().toPlainString()).orElse("?"));
+    }
+    section("Goods, prices of " + plan.bill().date(), table.on(screen));
+    text.append("  Total ")
+        .append(MoneyWords.of(plan.total()))
+        .append(" before freight and tax.\n");
+    sentences(
+        "Still to be sourced, not priced",
+        plan.bill().unpriced().stream().map(Unpriced::words).toList());
+  }
+
+  private void alternatives() {
+    if (plan.alternatives().isEmpty()) {
+      return;
+    }
+    Table table = Table.of("hose", "series", "total", "why not").numbers(2);
+    for (LinePlan.Alternative other : plan.alternatives()) {
+      table.row(
+          plain(other.hose().sizeIn()) + " in",
+          other.hose().series(),
+          MoneyWords.of(other.total()),
+          units.restated(other.why()));
+    }
+    section("Other sizes", table.on(screen));
+  }
+
+  private void section(String title, String body) {
+    text.append('\n').append(title).append('\n').append(body).append('\n');
+  }
+
+  private void sentences(String title, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      text.append('\n').append(title).append('\n');
+      sentences.forEach(sentence -> text.append(wrapped("- " + sentence, "    ")));
+    }
+  }
+
+  private void sentence(String sentence) {
+    text.append(wrapped(sentence, "  ").substring(2));
+  }
+
+  private String wrapped(String measured, String margin) {
+    String sentence = units.restated(measured);
+    int width = Math.max(30, Math.min(screen.width(), 100) - margin.length());
+    return "  " + WordUtils.wrap(sentence, width, "\n" + margin, false) + "\n";
+  }
+
+  private String figure(double us, String unit) {
+    double value = units.scale(unit).map(scale -> scale.in(us)).orElse(us);
+    return Math.abs(value) >= 100 || value == Math.rint(value)
+        ? String.format(Locale.ROOT, "%.0f", value)
+        : String.format(Locale.ROOT, "%.2f", value);
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,155 @@
+package hosewright.door.shell.order;
+
+import hosewright.line.model.LinePlan;
+import hosewright.order.BenchCard;
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.order.PurchaseOrder;
+import hosewright.paper.order.Slip;
+import hosewright.paper.order.Slip.Part;
+import hosewright.quote.Quote;
+import hosewright.thread.End;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** What the store room picks for an order and what the bench does with it. */
+final class PickSlip {
+  private static final String BOX = "[ ]";
+  private static final String TESTING =
+      "Test with water and all air let out, the hose tied down and nobody beside it; follow the"
+          + " maker's instructions and the rules that hold where it is used.";
+
+  private PickSlip() {}
+
+  static Slip of(Order order, Quote quote, BenchCard card) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(picking(order));
+    if (!card.makes().isEmpty()) {
+      parts.add(making(card));
+    }
+    parts.add(assembling(quote.plan(), card.departures()));
+    if (!card.labels().isEmpty()) {
+      parts.add(Part.of("Labels", card.labels()));
+    }
+    return new Slip(
+        "To pick and assemble for " + order.number(),
+        List.of(
+            order.customer() + ": " + order.title(),
+            "From %s revision %d, raised %s; can ship %s"
+                .formatted(
+                    order.quoteNumber(), order.quoteRevision(), order.raisedOn(), order.shipOn())),
+        parts);
+  }
+
+  private static Part picking(Order order) {
+    List<List<String>> rows = new ArrayList<>();
+    for (OrderLine line : order.lines()) {
+      if (line.isGoods() && line.shipped() < line.quantity()) {
+        rows.add(
+            List.of(
+                BOX,
+                "" + line.position(),
+                line.item(),
+                line.description(),
+                "" + line.reserved(),
+                line.unit(),
+                line.shortage() == 0 ? "" : missing(order, line)));
+      }
+    }
+    return new Part(
+        "To pick",
+        List.of("Picked", "Line", "Item", "Description", "Quantity", "Unit", "Remark"),
+        Set.of(1, 4),
+        List.of(9, 6, 24, 46, 11, 8, 25),
+        rows,
+        rows.isEmpty() ? List.of("Nothing is left to pick.") : List.of());
+  }
+
+  private static String missing(Order order, OrderLine line) {
+    String from =
+        order.purchases().stream()
+            .filter(
+                purchase ->
+                    purchase.lines().stream()
+                        .anyMatch(bought -> bought.stockCode().equals(line.stockCode())))
+            .map(PurchaseOrder::number)
+            .findFirst()
+            .map(number -> ", " + number)
+            .orElse("");
+    return line.shortage() + " still to come" + from;
+  }
+
+  private static Part making(BenchCard card) {
+    List<List<String>> rows = new ArrayList<>();
+    for (BenchCard.Make make : card.makes()) {
+      rows.add(
+          List.of(
+              BOX,
+              "" + make.count(),
+              make.hose(),
+              make.cutFt() + " ft",
+              plain(make.coupledFt()) + " ft",
+              end(make.inlet()),
+              end(make.outlet()),
+              make.gasket(),
+              test(make.testPsi())));
+    }
+    List<String> remarks = new ArrayList<>(card.parts());
+    remarks.add(TESTING);
+    return new Part(
+        "To make up",
+        List.of(
+            "Done", "Count", "Hose", "Cut each", "Coupled", "Inlet", "Outlet", "Gasket", "Test to"),
+        Set.of(1),
+        List.of(8, 8, 18, 11, 11, 19, 15, 24, 15),
+        rows,
+        remarks);
+  }
+
+  private static String test(OptionalDouble psi) {
+    return psi.isPresent() ? plain(psi.getAsDouble()) + " psi" : "as marked: not in the catalogue";
+  }
+
+  private static Part assembling(LinePlan plan, List<String> departures) {
+    List<List<String>> rows = new ArrayList<>();
+    for (hosewright.line.model.Part part : plan.layout().run()) {
+      rows.add(
+          List.of(
+              BOX,
+              "" + (rows.size() + 1),
+              part.item().orElse(part.isBuyers() ? "customer's" : "bought in"),
+              part.description(),
+              "" + part.count(),
+              end(part.upstream()),
+              end(part.downstream())));
+    }
+    List<String> remarks = new ArrayList<>();
+    remarks.add(
+        "Gaskets: %d come fitted, %d to put in, %d spare."
+            .formatted(
+                plan.bill().gaskets().fitted(),
+                plan.bill().gaskets().bought(),
+                plan.bill().gaskets().spare()));
+    remarks.addAll(plan.layout().remarks());
+    remarks.addAll(departures);
+    return new Part(
+        "To assemble",
+        List.of("Done", "Step", "Item", "Part", "Count", "Faces source", "Faces appliance"),
+        Set.of(1, 4),
+        List.of(8, 7, 24, 44, 9, 21, 19),
+        rows,
+        remarks);
+  }
+
+  private static String end(Optional<End> end) {
+    return end.map(End::toString).orElse("");
+  }
+
+  private static String plain(double number) {
+    return String.format(Locale.ROOT, "%.2f", number).replaceAll("\\.?0+$", "");
+  }
+}

@@ -1,0 +1,76 @@
+package hosewright.door.shell.quote;
+
+import hosewright.desk.Books;
+import hosewright.desk.Papers;
+import hosewright.desk.WrittenJob;
+import hosewright.desk.quote.MakeQuote;
+import hosewright.desk.quote.MakeQuote.Made;
+import hosewright.door.shell.command.CommandSpec;
+import hosewright.door.shell.command.Group;
+import hosewright.door.shell.command.Invocation;
+import hosewright.door.shell.command.OptionSpec;
+import hosewright.door.shell.command.ShellCommand;
+import hosewright.door.shell.line.JobAnswers;
+import hosewright.door.shell.line.PlanText;
+import hosewright.door.shell.option.PaperOptions;
+import hosewright.door.shell.option.SignedBy;
+import hosewright.door.shell.screen.Answer;
+import hosewright.job.question.JobField;
+import hosewright.quote.Quote;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Plans a job for a customer and keeps the priced plan as a numbered quote. */
+public final class QuoteMakeCommand extends ShellCommand {
+  private final Supplier<Books> books;
+
+  public QuoteMakeCommand(Supplier<Books> books) {
+    super(
+        CommandSpec.of(
+                "quote make",
+                Group.QUOTE,
+                "Plans a job for a customer and keeps it as a numbered quote",
+                "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
+            .alias("make")
+            .with(JobAnswers.options(books))
+            .with(
+                OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
+                    .completingList(() -> Papers.KINDS))
+            .with(PaperOptions.options())
+            .with(AmendmentOptions.terms(), SignedBy.option()));
+    this.books = books;
+  }
+
+  @Override
+  protected Answer answer(Invocation in) {
+    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, true);
+    if (answers.isEmpty()) {
+      return Answer.of(Map.of(), "Stopped; nothing was quoted.");
+    }
+    WrittenJob job = WrittenJob.of(answers.get());
+    Made made =
+        new MakeQuote(books)
+            .make(
+                new MakeQuote.Request(
+                    job,
+                    in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
+                    in.value("terms"),
+                    SignedBy.name(in)));
+    return made.quote()
+        .map(quote -> quoted(quote, made.files()))
+        .orElseGet(
+            () ->
+                Answer.noSafePlan(
+                    made.plan(),
+                    screen -> PlanText.of(made.plan(), screen) + "\nNothing was quoted."));
+  }
+
+  private static Answer quoted(Quote quote, List<String> files) {
+    return Answer.of(
+        quote,
+        screen ->
+            QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
+  }
+}

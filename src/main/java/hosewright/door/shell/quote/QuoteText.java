@@ -1,0 +1,88 @@
+package hosewright.door.shell.quote;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.desk.Revising.Revised;
+import hosewright.door.shell.screen.Screen;
+import hosewright.door.shell.screen.Table;
+import hosewright.line.model.Unpriced;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.OfferedLine;
+import hosewright.quote.Quote.QuoteLine;
+import java.util.Locale;
+
+/** A quote as a person reads it at a terminal. */
+public final class QuoteText {
+  private QuoteText() {}
+
+  /** A new revision, with what it has otherwise than the one before. */
+  static String of(Revised revised, Screen screen) {
+    return of(revised.quote(), screen) + "\n\n" + DiffText.of(revised.diff(), screen);
+  }
+
+  public static String of(Quote quote, Screen screen) {
+    Table table =
+        Table.of("#", "item", "description", "qty", "unit", "each", "amount").numbers(0, 3, 5, 6);
+    for (QuoteLine line : quote.lines()) {
+      table.row(
+          line.position(),
+          line.item(),
+          line.description() + line.note().map(note -> " (" + note + ")").orElse(""),
+          line.quantity(),
+          line.unit(),
+          line.unitPrice().getAmount().toPlainString(),
+          line.extended().getAmount().toPlainString());
+    }
+    StringBuilder text = new StringBuilder();
+    text.append("Quote ")
+        .append(quote.number())
+        .append(" revision ")
+        .append(quote.revision())
+        .append(", ")
+        .append(quote.status().name().toLowerCase(Locale.ROOT))
+        .append(", for ")
+        .append(quote.customer().name())
+        .append('\n')
+        .append(quote.title())
+        .append("\n\n")
+        .append(table.on(screen))
+        .append('\n');
+    Table sums = Table.of("", "").numbers(1);
+    sums.row("subtotal", MoneyWords.of(quote.subtotal()));
+    sums.row("freight, " + quote.freightNote(), MoneyWords.of(quote.freight()));
+    sums.row("tax, " + quote.taxNote(), MoneyWords.of(quote.tax()));
+    sums.row("total", MoneyWords.of(quote.total()));
+    text.append(sums.on(screen)).append('\n');
+    for (OfferedLine offer : quote.offered()) {
+      QuoteLine line = offer.line();
+      text.append("Not in the total, line ")
+          .append(line.position())
+          .append(", ")
+          .append(offer.words())
+          .append(": ")
+          .append(line.quantity())
+          .append(" x ")
+          .append(line.key())
+          .append(" for ")
+          .append(MoneyWords.of(line.extended()))
+          .append('\n');
+    }
+    for (Unpriced missing : quote.stillToSource()) {
+      text.append("Not in the total, still to be sourced: ").append(missing.words()).append('\n');
+    }
+    quote.amendments().notes().forEach(note -> text.append(note).append('\n'));
+    return text.append("Valid until ")
+        .append(quote.validUntil())
+        .append("; ready ")
+        .append(ready(quote.leadDays()))
+        .append('.')
+        .toString();
+  }
+
+  private static String ready(int days) {
+    return switch (days) {
+      case 0 -> "from stock";
+      case 1 -> "in 1 day";
+      default -> "in " + days + " days";
+    };
+  }
+}

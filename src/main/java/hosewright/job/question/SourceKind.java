@@ -1,0 +1,10 @@
+package hosewright.job.question;
+
+/** What the line starts at. */
+public enum SourceKind {
+  HYDRANT,
+  PUMP,
+  PIPE,
+  TANK,
+  OUTLET
+}

@@ -1,4 +1,0 @@
-package hosewright.line;
-
-/** So many sections of one coupled length, ft. */
-public record SectionCount(double lengthFt, int count) {}

@@ -1,0 +1,97 @@
+package hosewright.line.assembly;
+
+import hosewright.job.Limit;
+import hosewright.thread.End;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Gaskets of one size and family in a line.
+ *
+ * @param end an end that takes this gasket
+ * @param fitted come fitted in parts that are bought, not charged again
+ * @param bought must be added to parts that come without
+ * @param spare for the bag: a share of all, and at least one of each kind
+ */
+public record GasketCount(End end, int fitted, int bought, int spare) {
+  /**
+   * Gaskets of a line, one for each gasketed end that a joint closes or a spare section has, kind
+   * by kind.
+   */
+  public static List<GasketCount> of(Assembly line, int spareSections) {
+    Map<Kind, int[]> counts = new LinkedHashMap<>();
+    Map<Kind, End> ends = new LinkedHashMap<>();
+    for (Assembly.MadeJoint joint : line.joints()) {
+      int times = joint.count() * joint.lines();
+      count(joint.upstream(), joint.upstreamPart(), times, counts, ends);
+      count(joint.downstream(), joint.downstreamPart(), times, counts, ends);
+    }
+    for (int i = 0; i < line.lays().size(); i++) {
+      countSpares(line.topology().legs().get(i), line.lays().get(i), spareSections, counts, ends);
+    }
+    List<GasketCount> gaskets = new ArrayList<>();
+    counts.forEach(
+        (kind, tally) -> {
+          int all = tally[FITTED] + tally[BOUGHT] + tally[OWNED];
+          gaskets.add(new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spares(all)));
+        });
+    return gaskets;
+  }
+
+  private static void countSpares(
+      LegShape leg, Lay lay, int spareSections, Map<Kind, int[]> counts, Map<Kind, End> ends) {
+    HoseLine hose = leg.hose();
+    hose.spare(lay)
+        .ifPresent(
+            spare -> {
+              int bought = hose.sparesToBuy(lay, leg.lines(), spareSections);
+              Placed sections = Placed.sections(hose, spare, false, bought, 1);
+              count(hose.inlet(), sections, bought, counts, ends);
+              count(hose.outlet(), sections, bought, counts, ends);
+            });
+  }
+
+  /** Gaskets of the joints between like sections alone; empty for ends without gaskets. */
+  public static Optional<GasketCount> between(HoseLine hose, int joints) {
+    int perJoint = (hose.inlet().carriesGasket() ? 1 : 0) + (hose.outlet().carriesGasket() ? 1 : 0);
+    int all = joints * perJoint;
+    int bought = hose.gasketsFitted() ? 0 : all;
+    return perJoint == 0
+        ? Optional.empty()
+        : Optional.of(new GasketCount(hose.inlet(), all - bought, bought, spares(all)));
+  }
+
+  private static int spares(int gaskets) {
+    return Math.max(1, (int) Math.ceil(gaskets * Limit.SPARE_GASKETS_SHARE.value()));
+  }
+
+  private static final int FITTED = 0;
+  private static final int BOUGHT = 1;
+
+  /** What the buyer owns has its gasket; the line brings a spare for it. */
+  private static final int OWNED = 2;
+
+  private static void count(
+      End end, Placed part, int times, Map<Kind, int[]> counts, Map<Kind, End> ends) {
+    if (!end.carriesGasket() || times == 0) {
+      return;
+    }
+    Kind kind = new Kind(end.family(), end.sizeIn());
+    ends.putIfAbsent(kind, end);
+    counts.computeIfAbsent(kind, k -> new int[3])[column(part)] += times;
+  }
+
+  private static int column(Placed part) {
+    return switch (part.role()) {
+      case SOURCE, APPLIANCE -> OWNED;
+      case HOSE -> part.isOwnedHose() ? OWNED : part.hose().gasketsFitted() ? FITTED : BOUGHT;
+      case ADAPTER, DEVICE, SPLIT, JOIN ->
+          part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
+    };
+  }
+
+  private record Kind(String family, double sizeIn) {}
+}

@@ -1,0 +1,42 @@
+package hosewright.line.check;
+
+import hosewright.job.Job;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.model.Check;
+import hosewright.line.model.CheckId;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Role;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Checks on pressures, flowing and with the nozzle shut. */
+public final class PressureChecks {
+  /** A hair under a limit is rounding, not a failure. */
+  public static final double HAIR_PSI = 1e-6;
+
+  private PressureChecks() {}
+
+  public static List<Check> of(Job job, Assembly line, Hydraulics hydraulics) {
+    SourceChecks source = new SourceChecks(job);
+    FlowChecks flow = new FlowChecks(job, line, hydraulics);
+    RatingChecks ratings = new RatingChecks(job, line, hydraulics);
+    List<Check> all = new ArrayList<>();
+    ratings.nozzlePressure().ifPresent(all::add);
+    flow.tipFits().ifPresent(all::add);
+    all.add(flow.delivered());
+    source.hydrantResidual().ifPresent(all::add);
+    source.hydrantLossKnown().ifPresent(all::add);
+    source.hydrantTested().ifPresent(all::add);
+    source.suctionLift().ifPresent(all::add);
+    ratings.workingPressure(Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
+    ratings.workingPressure(Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE).ifPresent(all::add);
+    ratings.serviceTest().ifPresent(all::add);
+    all.add(ratings.noSuction());
+    all.add(flow.velocity());
+    flow.reaction().ifPresent(all::add);
+    flow.tipFlow().ifPresent(all::add);
+    ratings.surge().ifPresent(all::add);
+    flow.lawsAgree().ifPresent(all::add);
+    return all;
+  }
+}

@@ -1,0 +1,165 @@
+package hosewright.line.check;
+
+import static hosewright.line.check.Checks.check;
+import static hosewright.line.check.Checks.text;
+
+import hosewright.job.Job;
+import hosewright.job.Limit;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Span;
+import hosewright.line.model.Check;
+import hosewright.line.model.Check.Outcome;
+import hosewright.line.model.CheckId;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Role;
+import hosewright.line.water.SeenPressure;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Checks on what each part sees against what it is rated for. */
+final class RatingChecks {
+  private final Job job;
+  private final Assembly line;
+  private final Hydraulics hydraulics;
+  private final List<SeenPressure> seen;
+
+  RatingChecks(Job job, Assembly line, Hydraulics hydraulics) {
+    this.job = job;
+    this.line = line;
+    this.hydraulics = hydraulics;
+    this.seen = SeenPressure.along(line, hydraulics.profile());
+  }
+
+  /** Said apart only where it fails, because then no source whatever would mend it. */
+  Optional<Check> nozzlePressure() {
+    SeenPressure last =
+        seen.stream()
+            .filter(part -> part.part().role() == Role.HOSE)
+            .reduce((one, next) -> next)
+            .orElseThrow();
+    OptionalDouble rated = workingPsi(last.part());
+    if (rated.isEmpty() || job.needPsi() <= rated.getAsDouble() + PressureChecks.HAIR_PSI) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        check(
+            CheckId.PRESSURE_NEEDED,
+            Outcome.FAIL,
+            job.needPsi(),
+            rated.getAsDouble(),
+            "psi",
+            text(
+                "the appliance needs %.1f psi and the hose before it is rated %.0f psi",
+                job.needPsi(), rated.getAsDouble()),
+            "the item's rating in the catalogue"));
+  }
+
+  /** The part of a sort that comes closest to its working pressure; all fittings are one sort. */
+  Optional<Check> workingPressure(Role role, CheckId id) {
+    return seen.stream()
+        .filter(part -> part.part().isHose() == (role == Role.HOSE))
+        .filter(part -> workingPsi(part.part()).isPresent())
+        .min(
+            Comparator.comparingDouble(
+                part -> workingPsi(part.part()).getAsDouble() - part.highestPsi()))
+        .map(
+            worst -> {
+              double limitPsi = workingPsi(worst.part()).getAsDouble();
+              boolean holds = worst.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
+              return check(
+                      id,
+                      holds ? Outcome.PASS : Outcome.FAIL,
+                      worst.highestPsi(),
+                      limitPsi,
+                      "psi",
+                      text(
+                          "%s sees %.1f psi at most, flowing or shut; it is rated %.0f psi",
+                          worst.part().description(), worst.highestPsi(), limitPsi),
+                      "the item's rating in the catalogue")
+                  .in(Span.nameOf(worst.part(), line));
+            });
+  }
+
+  private OptionalDouble workingPsi(Placed part) {
+    return part.rating().workingPsiAt(job.service().temperatureOrUsualF());
+  }
+
+  /** The hose that comes closest to what its service test allows. */
+  Optional<Check> serviceTest() {
+    return seen.stream()
+        .filter(part -> part.part().role() == Role.HOSE)
+        .flatMap(part -> serviceTest(part).stream())
+        .min(Comparator.comparingDouble(check -> check.limit() - check.value()));
+  }
+
+  private Optional<Check> serviceTest(SeenPressure part) {
+    OptionalDouble testPsi = part.part().rating().serviceTestPsi();
+    if (testPsi.isEmpty()) {
+      return Optional.empty();
+    }
+    double limitPsi = testPsi.getAsDouble() / Limit.SERVICE_TEST_SHARE.value();
+    boolean holds = part.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
+    return Optional.of(
+        check(
+                CheckId.SERVICE_TEST_PRESSURE,
+                holds ? Outcome.PASS : Outcome.FAIL,
+                part.highestPsi(),
+                limitPsi,
+                "psi",
+                text(
+                    "hose tested at %.0f psi in service may work at %.1f psi at most",
+                    testPsi.getAsDouble(), limitPsi),
+                Limit.SERVICE_TEST_SHARE.source())
+            .in(Span.nameOf(part.part(), line)));
+  }
+
+  Check noSuction() {
+    SeenPressure lowest =
+        seen.stream().min(Comparator.comparingDouble(SeenPressure::lowestPsi)).orElseThrow();
+    boolean suction = lowest.lowestPsi() < -PressureChecks.HAIR_PSI;
+    boolean rated = lowest.part().rating().vacuumInHg().isPresent();
+    return check(
+            CheckId.PRESSURE_ABOVE_ZERO,
+            suction && !rated ? Outcome.FAIL : Outcome.PASS,
+            lowest.lowestPsi(),
+            0,
+            "psi",
+            suction
+                ? text(
+                    "pressure runs out in %s: %.1f psi at this flow",
+                    lowest.part().description(), lowest.lowestPsi())
+                : "the line is under pressure everywhere",
+            Checks.PRACTICE)
+        .in(Span.nameOf(lowest.part(), line));
+  }
+
+  /** Never fails: the rise is an upper bound that slow hands keep away from. */
+  Optional<Check> surge() {
+    OptionalDouble working =
+        seen.stream()
+            .map(SeenPressure::part)
+            .filter(part -> part.role() == Role.HOSE)
+            .flatMapToDouble(part -> workingPsi(part).stream())
+            .min();
+    if (working.isEmpty()) {
+      return Optional.empty();
+    }
+    double highestPsi = seen.stream().mapToDouble(SeenPressure::highestPsi).max().orElseThrow();
+    double surgedPsi = highestPsi + hydraulics.surgeHighPsi();
+    boolean holds = surgedPsi <= working.getAsDouble();
+    return Optional.of(
+        check(
+            CheckId.SUDDEN_CLOSURE,
+            holds ? Outcome.PASS : Outcome.WARN,
+            surgedPsi,
+            working.getAsDouble(),
+            "psi",
+            text(
+                "a valve slammed shut can add up to %.0f psi: close slowly",
+                hydraulics.surgeHighPsi()),
+            "Joukowsky's relation, wave speed from the hose or 113 to 1400 m/s"));
+  }
+}

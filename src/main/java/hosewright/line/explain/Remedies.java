@@ -1,0 +1,163 @@
+package hosewright.line.explain;
+
+import static hosewright.line.check.Checks.text;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.MoneyWords;
+import hosewright.hydraulics.Arrival;
+import hosewright.hydraulics.LineHydraulics;
+import hosewright.job.Job;
+import hosewright.job.Network;
+import hosewright.job.Wishes;
+import hosewright.line.model.CheckId;
+import hosewright.line.search.Evaluated;
+import hosewright.line.search.Shop;
+import hosewright.line.water.Outflow;
+import hosewright.line.water.PlanHydraulics;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow.
+ */
+public final class Remedies {
+  private static final int MOST_OTHER_SIZES = 3;
+
+  private final Shop shop;
+  private final Job job;
+
+  public Remedies(Shop shop, Job job) {
+    this.shop = shop;
+    this.job = job;
+  }
+
+  public List<String> insteadOf(Evaluated failed) {
+    List<String> instead = new ArrayList<>();
+    if (failed.overBudget() && failed.bestThatCanBe()) {
+      instead.add("a budget of " + MoneyWords.of(failed.total()) + ", for the line shown");
+    }
+    otherSizes(failed, instead);
+    if (!failed.bestThatCanBe() && job.network().equals(Network.ONE_LINE)) {
+      moreLines(failed, instead);
+    }
+    instead.addAll(new EasedTerms(shop, job).sentences());
+    strongerSource(failed, instead);
+    flowThatArrives(failed, instead);
+    failed.checks().stream()
+        .filter(check -> check.fails(CheckId.BACKFLOW_PROTECTION))
+        .forEach(check -> instead.add("accessories: backflow, which puts a preventer in the line"));
+    return instead;
+  }
+
+  private void otherSizes(Evaluated failed, List<String> instead) {
+    if (job.wishes().hoseSizesIn().isEmpty() && job.wishes().couplingSizeIn().isEmpty()) {
+      return;
+    }
+    shop.allWith(job.withWishes(job.wishes().withAnySize()), job.outlets()).stream()
+        .filter(plan -> !size(plan).equals(size(failed)))
+        .limit(MOST_OTHER_SIZES)
+        .forEach(
+            plan ->
+                instead.add(
+                    text(
+                        "%s in hose (%s): delivers %.1f psi for %s",
+                        size(plan),
+                        plan.assembly().topology().hose().series(),
+                        plan.hydraulics().deliveredPsi(),
+                        MoneyWords.of(plan.total()))));
+  }
+
+  private void moreLines(Evaluated failed, List<String> instead) {
+    int now = failed.assembly().topology().lines();
+    for (int lines = now + 1; lines <= Wishes.MOST_LINES; lines++) {
+      int count = lines;
+      var plan = shop.bestWith(job.withWishes(job.wishes().withLines(count)), count);
+      if (plan.isPresent()) {
+        instead.add(
+            text(
+                "%d lines of %s in hose side by side: deliver %.1f psi for %s",
+                count,
+                size(plan.get()),
+                plan.get().hydraulics().deliveredPsi(),
+                MoneyWords.of(plan.get().total())));
+        return;
+      }
+    }
+  }
+
+  private void strongerSource(Evaluated failed, List<String> instead) {
+    if (job.supply().isEmpty() || !fails(failed, CheckId.DELIVERED_PRESSURE)) {
+      return;
+    }
+    double requiredPsi = failed.hydraulics().requiredSourcePsi();
+    OptionalDouble working = failed.assembly().hoseWorkingPsi(job.service().temperatureOrUsualF());
+    boolean carries = working.isEmpty() || requiredPsi <= working.getAsDouble();
+    instead.add(
+        carries
+            ? text("a source that holds %.1f psi at %.0f gpm", requiredPsi, job.flowGpm())
+            : text(
+                "not a stronger source: the %.1f psi it takes is more than the hose may carry (%.0f"
+                    + " psi)",
+                requiredPsi, working.getAsDouble()));
+  }
+
+  private void flowThatArrives(Evaluated failed, List<String> instead) {
+    if (job.supply().isEmpty()
+        || !fails(failed, CheckId.DELIVERED_PRESSURE)
+        || job.needPsi() <= 0) {
+      return;
+    }
+    Arrival arrival =
+        LineHydraulics.arriving(
+            PlanHydraulics.elements(job, failed.assembly()),
+            job.supply().get(),
+            Outflow.ofAll(job));
+    if (arrival.flows()) {
+      instead.add(
+          text(
+              "less water: this line brings %.0f gpm at %.1f psi through the same appliance",
+              arrival.flowGpm(), arrival.deliveredPsi()));
+    }
+  }
+
+  private static boolean fails(Evaluated plan, CheckId check) {
+    return plan.checks().stream().anyMatch(c -> c.fails(check));
+  }
+
+  private static String size(Evaluated plan) {
+    return plain(plan.assembly().topology().hose().sizeIn());
+  }
+
+  private static String plain(double sizeIn) {
+    return BigDecimal.valueOf(sizeIn).stripTrailingZeros().toPlainString();
+  }
+
+  /** What the catalogue has, when no hose in it may be laid as the job wishes. */
+  public List<String> whenNothingFits() {
+    List<String> instead = new ArrayList<>(new EasedTerms(shop, job).sentences());
+    List<Evaluated> freed = shop.allWith(job.withWishes(Wishes.NONE), job.outlets());
+    freed.stream()
+        .limit(MOST_OTHER_SIZES)
+        .forEach(
+            plan ->
+                instead.add(
+                    text(
+                        "%s in hose with %s couplings (%s) for %s",
+                        size(plan),
+                        plan.assembly().topology().hose().inlet(),
+                        plan.assembly().topology().hose().series(),
+                        MoneyWords.of(plan.total()))));
+    if (instead.isEmpty()) {
+      long hoses = shop.catalogue().ofKind(ItemKind.HOSE).stream().map(Item::number).count();
+      instead.add(
+          text(
+              "none of the catalogue's %d hoses is marked for %s in %s service",
+              hoses, job.service().fluid(), job.service().use().name().toLowerCase(Locale.ROOT)));
+    }
+    return instead;
+  }
+}

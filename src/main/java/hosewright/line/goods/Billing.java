@@ -1,0 +1,112 @@
+package hosewright.line.goods;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.job.Job;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.GasketCount;
+import hosewright.line.assembly.LegShape;
+import hosewright.line.assembly.Placed;
+import hosewright.line.model.Unpriced;
+import hosewright.thread.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns an assembled line into what must be bought. */
+public final class Billing {
+  private final Job job;
+  private final NetPrice prices;
+  private final Availability availability;
+  private final Gaskets gaskets;
+  private final Accessories accessories;
+  private final Optional<Item> sealant;
+
+  public Billing(
+      Job job,
+      Catalogue catalogue,
+      NetPrice prices,
+      PriceFloor floor,
+      Gaskets gaskets,
+      Accessories accessories) {
+    this.job = job;
+    this.prices = prices;
+    this.availability = Availability.of(job);
+    this.gaskets = gaskets;
+    this.accessories = accessories;
+    this.sealant =
+        catalogue.ofKind(ItemKind.SEALANT).stream()
+            .filter(new Eligibility(job, prices)::wetted)
+            .min(Comparator.comparingDouble(item -> floor.ofAll(item, 1)));
+  }
+
+  /**
+   * Goods and what has no price.
+   *
+   * @param unpriced parts nobody stocks or that have no price in force
+   */
+  public record Priced(List<Basket.Purchase> purchases, List<Unpriced> unpriced) {}
+
+  public Priced of(Assembly line, List<GasketCount> gasketCounts) {
+    Basket basket = new Basket();
+    List<Unpriced> unpriced = new ArrayList<>();
+    int spares = job.conditions().spareSections();
+    for (int i = 0; i < line.lays().size(); i++) {
+      LegShape leg = line.topology().legs().get(i);
+      basket.addSections(leg.hose(), line.lays().get(i), leg.lines(), spares);
+    }
+    addFittings(line, basket, unpriced);
+    gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
+    addSealant(line, basket, unpriced);
+    for (String wanted : job.accessories()) {
+      if (!accessories.inLine(wanted).isEmpty()) {
+        continue;
+      }
+      accessories
+          .find(job.accessories(), wanted, line.topology().hose())
+          .ifPresentOrElse(
+              item -> basket.add(item, 1), () -> unpriced.add(Unpriced.part(1, wanted)));
+    }
+    List<Basket.Purchase> purchases = basket.purchases(prices, availability);
+    purchases.stream()
+        .filter(purchase -> purchase.unitPrice().isEmpty())
+        .forEach(
+            purchase -> unpriced.add(Unpriced.item(purchase.bought(), purchase.item().number())));
+    return new Priced(purchases, List.copyOf(unpriced));
+  }
+
+  private static void addFittings(Assembly line, Basket basket, List<Unpriced> unpriced) {
+    for (Placed part : line.parts()) {
+      switch (part.role()) {
+        case ADAPTER, DEVICE, SPLIT, JOIN ->
+            part.item()
+                .ifPresentOrElse(
+                    item -> basket.add(item, part.lines()),
+                    () -> unpriced.add(Unpriced.part(part.lines(), part.description())));
+        case SOURCE, HOSE, APPLIANCE -> {}
+      }
+    }
+  }
+
+  private void addGasket(GasketCount gasket, Basket basket, List<Unpriced> unpriced) {
+    int quantity = gasket.bought() + gasket.spare();
+    gaskets
+        .cheapest(gasket.end(), quantity)
+        .ifPresentOrElse(
+            item -> basket.add(item, quantity),
+            () -> unpriced.add(Unpriced.part(quantity, "gasket for " + gasket.end())));
+  }
+
+  private void addSealant(Assembly line, Basket basket, List<Unpriced> unpriced) {
+    boolean sealedOnThreads =
+        line.joints().stream().anyMatch(joint -> joint.verdict().seal() == Verdict.Seal.THREAD);
+    if (sealedOnThreads) {
+      sealant.ifPresentOrElse(
+          item -> basket.add(item, 1),
+          () -> unpriced.add(Unpriced.part(1, "thread sealant for pipe threads")));
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package hosewright.line.hose;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.NetPrice;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.LeastRating;
+import hosewright.line.assembly.SectionOption;
+import hosewright.line.goods.Availability;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.joda.money.Money;
+
+/**
+ * Finds sections that nobody would lay, because the same make has one as long that never costs
+ * more, weighs no more, is as strong and can be had in any number: jackets of another colour,
+ * mostly.
+ */
+final class AlikeSections {
+  private final NetPrice prices;
+  private final Availability availability;
+
+  AlikeSections(NetPrice prices, Availability availability) {
+    this.prices = prices;
+    this.availability = availability;
+  }
+
+  /** The hose line without them. */
+  HoseLine without(HoseLine line) {
+    return line.withOptions(
+        line.options().stream().filter(option -> !isNeedless(option, line.options())).toList());
+  }
+
+  /** Of two that are alike in everything the first stays. */
+  private boolean isNeedless(SectionOption option, List<SectionOption> options) {
+    int place = options.indexOf(option);
+    return IntStream.range(0, options.size())
+        .anyMatch(
+            i ->
+                i != place
+                    && replaces(options.get(i), option)
+                    && (i < place || !replaces(option, options.get(i))));
+  }
+
+  private boolean replaces(SectionOption one, SectionOption other) {
+    return one.lengthFt() == other.lengthFt()
+        && one.weightLb() <= other.weightLb()
+        && LeastRating.of(List.of(one.rating(), other.rating())).equals(other.rating())
+        && isOneItem(one)
+        && isOneItem(other)
+        && replaces(one.item().orElseThrow(), other.item().orElseThrow());
+  }
+
+  private static boolean isOneItem(SectionOption option) {
+    return option.bill().size() == 1 && !option.isOwned();
+  }
+
+  /** All that would be bought of the other may be added to the one, at no more a piece. */
+  private boolean replaces(Item one, Item other) {
+    if (availability.mostOf(one) < Integer.MAX_VALUE) {
+      return false;
+    }
+    List<Integer> quantities =
+        Stream.of(List.of(1), prices.breakQuantities(one), prices.breakQuantities(other))
+            .flatMap(List::stream)
+            .distinct()
+            .sorted()
+            .toList();
+    Optional<Money> before = Optional.empty();
+    for (int quantity : quantities) {
+      Optional<Money> price = prices.unitPrice(one, quantity);
+      if (price.isEmpty()
+          || isDearer(price, prices.unitPrice(other, quantity))
+          || isDearer(price, before)) {
+        return false;
+      }
+      before = price;
+    }
+    return true;
+  }
+
+  private static boolean isDearer(Optional<Money> price, Optional<Money> than) {
+    return than.isPresent() && price.orElseThrow().isGreaterThan(than.get());
+  }
+}

@@ -1,0 +1,62 @@
+package hosewright.line.model;
+
+import java.util.Locale;
+
+/** Which check it is; whoever speaks of one, here or in a paper, uses this and never its words. */
+public enum CheckId {
+  JOINTS_MATE("joints mate"),
+  MAKE_UP_ORDER("make-up order"),
+  ADAPTERS_IN_A_ROW("adapters in a row"),
+  /** Stands in for every pressure check where the laws do not hold for the fluid. */
+  HYDRAULICS("hydraulics"),
+  DELIVERED_PRESSURE("delivered pressure"),
+  PRESSURE_NEEDED("pressure needed"),
+  HOSE_WORKING_PRESSURE("hose working pressure"),
+  FITTING_WORKING_PRESSURE("fitting working pressure"),
+  SERVICE_TEST_PRESSURE("service test pressure"),
+  PRESSURE_ABOVE_ZERO("pressure above zero"),
+  HYDRANT_RESIDUAL("hydrant residual"),
+  HYDRANT_LOSS("hydrant loss"),
+  HYDRANT_TEST("hydrant test"),
+  SUCTION_LIFT("suction lift"),
+  VELOCITY("velocity"),
+  NOZZLE_REACTION("nozzle reaction"),
+  OTHER_NOZZLES_SHUT("other nozzles shut"),
+  TIP("tip"),
+  TIP_AND_FLOW_AGREE("tip and flow agree"),
+  SUDDEN_CLOSURE("sudden closure"),
+  FRICTION_LAWS_AGREE("friction laws agree"),
+  FIRE_HOSE_MARK("fire hose mark"),
+  DRINKING_WATER_MARKS("drinking-water marks"),
+  BACKFLOW_PROTECTION("backflow protection"),
+  AIR_GAP("air gap"),
+  DISCONTINUED_ITEMS("discontinued items"),
+  IN_STOCK("in stock"),
+  THERE_IN_TIME("there in time"),
+  OWN_HOSE("customer's own hose"),
+  OWN_HOSE_MARKS("customer's own hose marks"),
+  SPARE_SECTIONS("spare sections"),
+  BUDGET("budget"),
+  LOCAL_THREAD("local thread");
+
+  private final String displayName;
+
+  CheckId(String displayName) {
+    this.displayName = displayName;
+  }
+
+  /** What a person reads: {@code hose working pressure}. */
+  public String displayName() {
+    return displayName;
+  }
+
+  /** What a script reads: {@code hose-working-pressure}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whether its outcome lies in the job alone: no other choice of parts would change it. */
+  public boolean isOfTheJob() {
+    return this == BACKFLOW_PROTECTION || this == HYDRANT_RESIDUAL || this == BUDGET;
+  }
+}

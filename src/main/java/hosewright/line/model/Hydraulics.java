@@ -1,0 +1,238 @@
+package hosewright.line.model;
+
+import hosewright.hydraulics.working.Working;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Pressures, losses and weights of a planned line at the flow asked for.
+ *
+ * @param pressures at source and appliance, psi
+ * @param losses where pressure goes, psi
+ * @param friction how the loss in the hose was found, and what other laws give
+ * @param forces what pulls and pushes
+ * @param filled water, weight and time of the whole line
+ * @param profile pressure at every station, flowing and with the nozzle closed; empty where nothing
+ *     is calculated
+ * @param working each formula with its numbers put in, for a check by hand
+ */
+public record Hydraulics(
+    Pressures pressures,
+    Losses losses,
+    Friction friction,
+    Forces forces,
+    Filled filled,
+    List<Station> profile,
+    List<Working.Step> working) {
+
+  public Hydraulics {
+    profile = List.copyOf(profile);
+    working = List.copyOf(working);
+  }
+
+  /**
+   * Pressures at the two ends.
+   *
+   * @param requiredSourcePsi need plus every loss, psi
+   * @param sourcePsi what the source gives at this flow, psi; empty when no source was stated
+   * @param deliveredPsi source less every loss, psi; with no source stated, the need itself
+   */
+  public record Pressures(
+      double requiredSourcePsi, Optional<Double> sourcePsi, double deliveredPsi) {}
+
+  /**
+   * Where pressure goes.
+   *
+   * @param frictionPsi in the hose alone, psi
+   * @param elevationPsi psi, negative downhill
+   * @param adapterPsi in adapters, psi
+   * @param appliancePsi in valves, wyes and meters standing in the line, psi
+   */
+  public record Losses(
+      double frictionPsi, double elevationPsi, double adapterPsi, double appliancePsi) {}
+
+  /**
+   * How the loss in the hose was found.
+   *
+   * @param basis which law and coefficient decided it, in words, with its source
+   * @param coefficient C, psi per 100 ft at 100 gpm, of the hose nearest to the source; empty where
+   *     another law decided
+   * @param crossCheck the other friction laws on the same hose
+   * @param others what other friction coefficients taught for the hose would give
+   */
+  public record Friction(
+      String basis,
+      Optional<Double> coefficient,
+      List<CrossCheck> crossCheck,
+      List<OtherCoefficient> others) {}
+
+  /**
+   * What pulls and pushes.
+   *
+   * @param velocityFtPerS in the hose where it is fastest, ft/s
+   * @param reactionLbf nozzle reaction, lbf, where the appliance is a nozzle
+   * @param surgeLowPsi pressure rise on sudden closure with the slowest wave, psi
+   * @param surgeHighPsi pressure rise with the fastest wave, psi: an upper bound
+   */
+  public record Forces(
+      double velocityFtPerS,
+      Optional<Double> reactionLbf,
+      double surgeLowPsi,
+      double surgeHighPsi) {}
+
+  /**
+   * The line full of water.
+   *
+   * @param waterGal in one line from the source, US gal
+   * @param emptyWeightLb weight of all hose empty, lb
+   * @param chargedWeightLb weight of all hose full of water, lb
+   * @param fillMinutes time to fill at the flow asked for, min
+   */
+  public record Filled(
+      double waterGal, double emptyWeightLb, double chargedWeightLb, double fillMinutes) {}
+
+  /** No figures, for a fluid that the laws do not hold for or a plan that could not be laid. */
+  public static Hydraulics notCalculated(String reason) {
+    return new Hydraulics(
+        new Pressures(0, Optional.empty(), 0),
+        new Losses(0, 0, 0, 0),
+        new Friction(reason, Optional.empty(), List.of(), List.of()),
+        new Forces(0, Optional.empty(), 0, 0),
+        new Filled(0, 0, 0, 0),
+        List.of(),
+        List.of());
+  }
+
+  /** With what an engineer needs to check it by hand. */
+  public Hydraulics shown(List<OtherCoefficient> others, List<Working.Step> steps) {
+    return new Hydraulics(
+        pressures,
+        losses,
+        new Friction(friction.basis(), friction.coefficient(), friction.crossCheck(), others),
+        forces,
+        filled,
+        profile,
+        steps);
+  }
+
+  /** Whether there are figures at all. */
+  public boolean calculated() {
+    return !profile.isEmpty();
+  }
+
+  public double frictionLossPsi() {
+    return losses.frictionPsi();
+  }
+
+  public String frictionBasis() {
+    return friction.basis();
+  }
+
+  public Optional<Double> frictionCoefficient() {
+    return friction.coefficient();
+  }
+
+  public List<CrossCheck> crossCheck() {
+    return friction.crossCheck();
+  }
+
+  public double elevationLossPsi() {
+    return losses.elevationPsi();
+  }
+
+  public double adapterLossPsi() {
+    return losses.adapterPsi();
+  }
+
+  public double applianceLossPsi() {
+    return losses.appliancePsi();
+  }
+
+  public double requiredSourcePsi() {
+    return pressures.requiredSourcePsi();
+  }
+
+  public Optional<Double> sourcePsi() {
+    return pressures.sourcePsi();
+  }
+
+  public double deliveredPsi() {
+    return pressures.deliveredPsi();
+  }
+
+  public double velocityFtPerS() {
+    return forces.velocityFtPerS();
+  }
+
+  public Optional<Double> reactionLbf() {
+    return forces.reactionLbf();
+  }
+
+  public double surgeLowPsi() {
+    return forces.surgeLowPsi();
+  }
+
+  public double surgeHighPsi() {
+    return forces.surgeHighPsi();
+  }
+
+  public double waterGal() {
+    return filled.waterGal();
+  }
+
+  public double emptyWeightLb() {
+    return filled.emptyWeightLb();
+  }
+
+  public double chargedWeightLb() {
+    return filled.chargedWeightLb();
+  }
+
+  public double fillMinutes() {
+    return filled.fillMinutes();
+  }
+
+  public List<OtherCoefficient> otherCoefficients() {
+    return friction.others();
+  }
+
+  /**
+   * Another law's answer for the same hose.
+   *
+   * @param law "hazen-williams" or "darcy-weisbach"
+   * @param c Hazen-Williams coefficient, empty for the other law
+   * @param roughnessIn absolute roughness, in, empty for the other law
+   * @param waterTemperatureF what the water's density and viscosity were taken at, °F; empty for
+   *     the other law
+   */
+  public record CrossCheck(
+      String law,
+      Optional<Double> c,
+      Optional<Double> roughnessIn,
+      Optional<Double> waterTemperatureF,
+      double boreIn,
+      double frictionLossPsi) {}
+
+  /**
+   * What another coefficient would give.
+   *
+   * @param c psi per 100 ft at 100 gpm
+   * @param howSure how sure the value is, in words
+   * @param source where it is taught
+   * @param frictionLossPsi loss in the hose with it, psi
+   * @param requiredSourcePsi what the source would have to hold with it, psi
+   */
+  public record OtherCoefficient(
+      double c, String howSure, String source, double frictionLossPsi, double requiredSourcePsi) {}
+
+  /**
+   * A point along the line.
+   *
+   * @param distanceFt hose laid up to here, ft
+   * @param elevationFt height above the source, ft
+   * @param flowingPsi gauge pressure with water flowing, psi
+   * @param closedPsi gauge pressure with the nozzle shut, psi
+   */
+  public record Station(
+      String name, double distanceFt, double elevationFt, double flowingPsi, double closedPsi) {}
+}

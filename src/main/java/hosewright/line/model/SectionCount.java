@@ -1,0 +1,4 @@
+package hosewright.line.model;
+
+/** So many sections of one coupled length, ft. */
+public record SectionCount(double lengthFt, int count) {}

@@ -1,0 +1,28 @@
+package hosewright.line.model;
+
+import java.util.Optional;
+
+/**
+ * What a plan needs and has no price for.
+ *
+ * @param item the catalogue item without a price in force; empty where nothing in it will do
+ * @param what it is, in words, without a count
+ * @param quantity how many; 0 where nobody counted them
+ */
+public record Unpriced(Optional<String> item, String what, int quantity) {
+
+  /** A part that the catalogue has not. */
+  public static Unpriced part(int quantity, String what) {
+    return new Unpriced(Optional.empty(), what, quantity);
+  }
+
+  /** An item of the catalogue that has no price in force. */
+  public static Unpriced item(int quantity, String item) {
+    return new Unpriced(Optional.of(item), item + " has no price in force", quantity);
+  }
+
+  /** One line for a person: {@code 2 x gasket for 8 NH female}. */
+  public String words() {
+    return item.isPresent() || quantity == 0 ? what : quantity + " x " + what;
+  }
+}

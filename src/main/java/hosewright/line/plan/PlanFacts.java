@@ -1,0 +1,166 @@
+package hosewright.line.plan;
+
+import hosewright.job.Job;
+import hosewright.job.Limit;
+import hosewright.job.question.ApplianceKind;
+import hosewright.job.question.SourceKind;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.check.Checks;
+import hosewright.line.check.NearLimits;
+import hosewright.line.model.Check;
+import hosewright.line.search.Evaluated;
+import hosewright.line.water.LegFigures;
+import hosewright.measure.Measures;
+import hosewright.thread.Verdict;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * What is known of a plan, by the name that a table of cautions calls it: what is so or not, what
+ * is said in words, and figures, which may also stand in a sentence in braces.
+ */
+final class PlanFacts {
+  private static final Map<String, Predicate<Planned>> SO = new LinkedHashMap<>();
+  private static final Map<String, Words> WORDS = new LinkedHashMap<>();
+  private static final Map<String, Figure> FIGURES = new LinkedHashMap<>();
+
+  static {
+    SO.put("pressures are calculated", of -> of.plan().hydraulics().calculated());
+    SO.put("hose is made up", PlanFacts::madeUp);
+    SO.put("a part is to be sourced", of -> of.plan().assembly().hasPartToSource());
+    SO.put("a part weakens when warm", PlanFacts::weakens);
+    SO.put("a limit is near", of -> !NearLimits.of(of.job(), of.checks()).isEmpty());
+
+    words("source", SourceKind.values(), of -> Stream.of(of.job().source()));
+    words("appliance", ApplianceKind.values(), of -> Stream.of(of.job().appliance()));
+    // Of any joint.
+    words("verdict", Verdict.Outcome.values(), of -> verdicts(of).map(Verdict::outcome));
+    words("seal", Verdict.Seal.values(), of -> verdicts(of).map(Verdict::seal));
+
+    figure(
+        "surge",
+        "psi",
+        Measures::pressurePsi,
+        of -> OptionalDouble.of(of.plan().hydraulics().surgeHighPsi()));
+    figure("reaction", "lbf", Measures::forceLbf, PlanFacts::reactionLbf);
+    figure("water in the line", "gal", Measures::volumeGal, PlanFacts::waterGal);
+    figure("working pressure", "psi", Measures::lossPsi, PlanFacts::workingPsi);
+    figure("burst pressure", "psi", Measures::lossPsi, PlanFacts::burstPsi);
+  }
+
+  private PlanFacts() {}
+
+  /** A plan, what it was planned for, and every check it will show. */
+  record Planned(Job job, Evaluated plan, List<Check> checks) {}
+
+  /**
+   * A fact said in words.
+   *
+   * @param allowed every word it may be
+   * @param of those it is
+   */
+  record Words(List<String> allowed, Function<Planned, List<String>> of) {}
+
+  /**
+   * A fact that is a number.
+   *
+   * @param reader what it is compared with, from text
+   */
+  record Figure(
+      String unit,
+      BiFunction<String, String, Double> reader,
+      Function<Planned, OptionalDouble> of) {
+
+    String text(Planned planned) {
+      return Checks.text("%.0f %s", of.apply(planned).orElse(0), unit);
+    }
+  }
+
+  /** Sentences that are so of a plan, or not. */
+  static Map<String, Predicate<Planned>> so() {
+    return SO;
+  }
+
+  static Map<String, Words> words() {
+    return WORDS;
+  }
+
+  static Map<String, Figure> figures() {
+    return FIGURES;
+  }
+
+  private static <E extends Enum<E>> void words(
+      String name, E[] all, Function<Planned, Stream<E>> of) {
+    WORDS.put(
+        name,
+        new Words(
+            Arrays.stream(all).map(PlanFacts::word).toList(),
+            planned -> of.apply(planned).map(PlanFacts::word).distinct().toList()));
+  }
+
+  private static void figure(
+      String name,
+      String unit,
+      BiFunction<String, String, Double> reader,
+      Function<Planned, OptionalDouble> of) {
+    FIGURES.put(name, new Figure(unit, reader, of));
+  }
+
+  private static String word(Enum<?> one) {
+    return one.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static Stream<Verdict> verdicts(Planned of) {
+    return of.plan().assembly().joints().stream().map(Assembly.MadeJoint::verdict);
+  }
+
+  private static boolean madeUp(Planned of) {
+    return of.plan().assembly().topology().legs().stream().anyMatch(leg -> leg.hose().madeUp());
+  }
+
+  private static boolean weakens(Planned of) {
+    return of.plan().assembly().parts().stream()
+        .anyMatch(part -> !part.rating().derating().isEmpty());
+  }
+
+  private static OptionalDouble reactionLbf(Planned of) {
+    return of.plan()
+        .hydraulics()
+        .reactionLbf()
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** Water from the source to the appliance, or to every one behind a wye. */
+  private static OptionalDouble waterGal(Planned of) {
+    List<LegFigures> legs = LegFigures.of(of.job(), of.plan().assembly());
+    return OptionalDouble.of(
+        legs.get(0).waterGal() + legs.stream().skip(1).mapToDouble(LegFigures::allWaterGal).sum());
+  }
+
+  private static OptionalDouble workingPsi(Planned of) {
+    return of.plan().assembly().hoseWorkingPsi(of.job().service().temperatureOrUsualF());
+  }
+
+  private static OptionalDouble burstPsi(Planned of) {
+    OptionalDouble workingPsi = workingPsi(of);
+    return workingPsi.isEmpty()
+        ? workingPsi
+        : OptionalDouble.of(workingPsi.getAsDouble() * designRatio(workingPsi.getAsDouble()));
+  }
+
+  /** How often its working pressure water hose is made to bear. */
+  static double designRatio(double workingPsi) {
+    return workingPsi <= Limit.DESIGN_RATIO_PSI.value()
+        ? Limit.DESIGN_RATIO_LOW.value()
+        : Limit.DESIGN_RATIO_HIGH.value();
+  }
+}

@@ -1,0 +1,160 @@
+package hosewright.line.plan;
+
+import hosewright.catalogue.Item;
+import hosewright.job.Job;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.GasketCount;
+import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.LegShape;
+import hosewright.line.assembly.SectionOption;
+import hosewright.line.check.DistrictCheck;
+import hosewright.line.check.OneShutCheck;
+import hosewright.line.explain.EasedTerms;
+import hosewright.line.goods.Basket;
+import hosewright.line.model.Bill;
+import hosewright.line.model.Check;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Layout;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.Part;
+import hosewright.line.search.Evaluated;
+import hosewright.thread.LocalThreads;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Writes a finished plan down as the record that papers and scripts read. */
+final class PlanWriter {
+  private final Job job;
+  private final LocalDate date;
+  private final LocalThreads register;
+
+  PlanWriter(Job job, LocalDate date, LocalThreads register) {
+    this.job = job;
+    this.date = date;
+    this.register = register;
+  }
+
+  /**
+   * @param instead what would do, for a plan that fails
+   */
+  LinePlan write(
+      Evaluated plan,
+      List<String> instead,
+      List<LinePlan.Alternative> alternatives,
+      LinePlan.Searched searched) {
+    Assembly line = plan.assembly();
+    List<Check> checks =
+        Stream.of(
+                plan.checks().stream(),
+                OneShutCheck.of(job, line, plan.hydraulics()).stream(),
+                DistrictCheck.of(job, line, register).stream())
+            .flatMap(found -> found)
+            .toList();
+    return new LinePlan(
+        asked(),
+        new LinePlan.Answer(
+            plan.passes(), limitedBy(plan), instead, Caution.forPlan(job, plan, checks)),
+        LayoutWriter.of(job, line, plan.hydraulics()),
+        PlanWorking.shown(job, line, plan.hydraulics()),
+        checks,
+        bill(plan),
+        new LinePlan.Weighed(alternatives, searched));
+  }
+
+  private LinePlan.Asked asked() {
+    return new LinePlan.Asked(PlanSentence.of(job), job.flowGpm(), job.needPsi());
+  }
+
+  /**
+   * The answer when no hose of the catalogue may be laid as the job wishes.
+   *
+   * @param lacking what besides hose the catalogue lacks, if that is the reason
+   */
+  LinePlan nothingToLay(
+      Optional<String> lacking,
+      List<String> instead,
+      CurrencyUnit currency,
+      LinePlan.Searched searched) {
+    String limit =
+        lacking.orElseGet(
+            () ->
+                "hose: the catalogue has none that fits the "
+                    + EasedTerms.narrowing(job)
+                    + " asked");
+    return new LinePlan(
+        asked(),
+        new LinePlan.Answer(false, Optional.of(limit), instead, List.of()),
+        Layout.NONE,
+        Hydraulics.notCalculated("not calculated: there is no line"),
+        List.of(),
+        new Bill(List.of(), List.of(), Money.zero(currency), date, Bill.Gaskets.NONE, List.of()),
+        new LinePlan.Weighed(List.of(), searched));
+  }
+
+  static Optional<String> limitedBy(Evaluated plan) {
+    return plan.checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .findFirst()
+        .map(check -> check.name() + ": " + check.note());
+  }
+
+  private Bill bill(Evaluated plan) {
+    return new Bill(
+        plan.purchases().stream().map(PlanWriter::item).toList(),
+        plan.unpriced(),
+        plan.total(),
+        date,
+        gaskets(plan),
+        spares(plan.assembly()));
+  }
+
+  private List<Bill.Spare> spares(Assembly line) {
+    List<Bill.Spare> spares = new ArrayList<>();
+    for (int i = 0; i < line.lays().size(); i++) {
+      LegShape leg = line.topology().legs().get(i);
+      Lay lay = line.lays().get(i);
+      int count = leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
+      leg.hose().spare(lay).stream()
+          .filter(option -> count > 0)
+          .forEach(option -> spares.add(spare(leg, option, count)));
+    }
+    return spares;
+  }
+
+  private static Bill.Spare spare(LegShape leg, SectionOption option, int count) {
+    return new Bill.Spare(
+        option.item().map(Item::number).orElse(""),
+        leg.hose().sizeIn(),
+        new Part.Ends(Optional.of(leg.inlet()), Optional.of(leg.outlet())),
+        new Part.Section(option.lengthFt(), option.cutFt()),
+        count);
+  }
+
+  private static Bill.Gaskets gaskets(Evaluated plan) {
+    int fitted = 0;
+    int bought = 0;
+    int spare = 0;
+    for (GasketCount gasket : plan.gaskets()) {
+      fitted += gasket.fitted();
+      bought += gasket.bought();
+      spare += gasket.spare();
+    }
+    return new Bill.Gaskets(fitted, bought, spare);
+  }
+
+  private static Bill.Item item(Basket.Purchase purchase) {
+    return new Bill.Item(
+        purchase.item().number(),
+        purchase.item().description(),
+        purchase.bought(),
+        purchase.bought() - purchase.needed(),
+        purchase.item().unit().word(),
+        purchase.unitPrice(),
+        purchase.item().weightLb() * purchase.bought());
+  }
+}

@@ -1,0 +1,188 @@
+package hosewright.line.plan;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.MoneyWords;
+import hosewright.catalogue.NetPrice;
+import hosewright.job.Job;
+import hosewright.job.question.JobField;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.explain.ReasonWriter;
+import hosewright.line.explain.Remedies;
+import hosewright.line.hose.HoseLines;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.LinePlan.Alternative;
+import hosewright.line.model.Reasoning;
+import hosewright.line.search.Dividers;
+import hosewright.line.search.Evaluated;
+import hosewright.line.search.Front;
+import hosewright.line.search.SearchResult;
+import hosewright.line.search.SearchTally;
+import hosewright.line.search.Shop;
+import hosewright.problem.BadInputException;
+import hosewright.thread.LocalThreads;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Plans a line: the cheapest whole plan from the catalogue that passes every check, or the reason
+ * why there is none and what would do instead.
+ *
+ * <p>Pure: the same job, catalogue, prices and date give the same plan.
+ */
+public final class Planner {
+  /** The winner of each make, and the next that buys other goods. */
+  private static final int PLANS_EXPLAINED = 2;
+
+  private final Shop shop;
+  private final LocalThreads register;
+
+  /**
+   * @param prices what the buyer pays on the date
+   * @param date the day the prices are of; written into the plan
+   */
+  public Planner(Catalogue catalogue, NetPrice prices, LocalDate date, CurrencyUnit currency) {
+    this(catalogue, prices, date, currency, LocalThreads.none());
+  }
+
+  /**
+   * @param register which thread each district uses, for a job that names its district
+   */
+  public Planner(
+      Catalogue catalogue,
+      NetPrice prices,
+      LocalDate date,
+      CurrencyUnit currency,
+      LocalThreads register) {
+    this.shop = Shop.at(prices, catalogue, date, currency);
+    this.register = register;
+  }
+
+  /**
+   * The plan for a job.
+   *
+   * <p>More than one line is considered where the job asks for it, and where no single line of any
+   * size does. A buyer who names the hose size asks about that line; several of it are advice.
+   */
+  public LinePlan plan(Job job) {
+    return write(job, shop.find(job));
+  }
+
+  /** The plan for a job, with how it came to be chosen. */
+  public Explained explain(Job job) {
+    Job so = shop.dated(job);
+    SearchResult found = shop.find(so, SearchResult.Make::of, PLANS_EXPLAINED);
+    Map<String, Integer> leftOut = new HoseLines(so, shop.catalogue(), shop.prices()).leftOut();
+    return new Explained(plan(so), ReasonWriter.of(so, shop.catalogue(), found, leftOut));
+  }
+
+  /** A plan and the reasoning behind it. */
+  public record Explained(LinePlan plan, Reasoning reasoning) {}
+
+  private LinePlan write(Job job, SearchResult found) {
+    PlanWriter writer = new PlanWriter(job, shop.date(), register);
+    if (found.best().isEmpty()) {
+      return writer.nothingToLay(
+          new Dividers(shop.dated(job), shop.catalogue(), shop.prices()).lacking(),
+          new Remedies(shop, shop.dated(job)).whenNothingFits(),
+          shop.currency(),
+          found.tally().searched());
+    }
+    Evaluated best = found.best().get();
+    List<String> instead =
+        best.passes() ? List.of() : new Remedies(shop, shop.dated(job)).insteadOf(best);
+    return writer.write(
+        best, instead, alternatives(best, found.others()), found.tally().searched());
+  }
+
+  /**
+   * The best plan of every hose size, the winner first, then as {@link LinePlan#alternatives}.
+   *
+   * @return empty when no hose may be laid as the job wishes
+   */
+  public List<LinePlan> plansBySize(Job job) {
+    SearchResult found = shop.find(job);
+    PlanWriter writer = new PlanWriter(job, shop.date(), register);
+    return Stream.concat(found.best().stream(), found.others().stream())
+        .map(plan -> writer.write(plan, List.of(), List.of(), found.tally().searched()))
+        .toList();
+  }
+
+  /**
+   * The trade-off between price, pressure, weight full of water and sections to couple: plans that
+   * pass every check, each better in something than every other, of as many lines side by side as
+   * the plan for the job has.
+   *
+   * @param most how many plans are shown where the front has more
+   */
+  public TradeOffs front(Job job, int most) {
+    Front front = shop.front(job);
+    PlanWriter writer = new PlanWriter(job, shop.date(), register);
+    LinePlan.Searched none = new SearchTally().searched();
+    return new TradeOffs(
+        front.size(),
+        front.spread(most).stream()
+            .map(plan -> writer.write(plan, List.of(), List.of(), none))
+            .toList());
+  }
+
+  /**
+   * Plans that stand for the whole front.
+   *
+   * @param found how many plans are on it
+   * @param plans those shown, cheapest first
+   */
+  public record TradeOffs(int found, List<LinePlan> plans) {}
+
+  /**
+   * The flow that the job's source brings through the line planned for it.
+   *
+   * @return empty when no hose may be laid as the job wishes
+   * @throws BadInputException when the job states no source, or flows something else than water
+   */
+  public Optional<Flowing> flow(Job job) {
+    if (job.supply().isEmpty()) {
+      throw new BadInputException(
+          JobField.SOURCE_PRESSURE.word(),
+          "",
+          "a flow is found from a source: give source-pressure, or static with residual and at, or"
+              + " pump-curve");
+    }
+    if (!job.service().isWater()) {
+      throw new BadInputException(
+          JobField.FLUID.word(), job.service().fluid(), "water: the laws used hold for it alone");
+    }
+    return shop.find(job).best().map(plan -> Flowing.of(job, plan.assembly()));
+  }
+
+  private static List<Alternative> alternatives(Evaluated best, List<Evaluated> others) {
+    return others.stream()
+        .map(
+            plan -> {
+              HoseLine hose = plan.assembly().topology().hose();
+              return new Alternative(
+                  new LinePlan.HoseChoice(
+                      hose.sizeIn(),
+                      hose.couplingSizeIn(),
+                      hose.series(),
+                      plan.assembly().topology().lines()),
+                  plan.passes(),
+                  plan.total(),
+                  plan.hydraulics().requiredSourcePsi(),
+                  whyLost(plan, best));
+            })
+        .toList();
+  }
+
+  private static String whyLost(Evaluated plan, Evaluated best) {
+    return PlanWriter.limitedBy(plan)
+        .orElseGet(
+            () ->
+                plan.assembly().hasPartToSource() && !best.assembly().hasPartToSource()
+                    ? "an adapter would have to be sourced"
+                    : "costs " + MoneyWords.of(plan.total().minus(best.total())) + " more");
+  }
+}

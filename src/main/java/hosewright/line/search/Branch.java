@@ -1,0 +1,125 @@
+package hosewright.line.search;
+
+import hosewright.line.assembly.Choice;
+import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
+import hosewright.line.bridge.GapBridges;
+import hosewright.line.hose.LegLays;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+
+/**
+ * A topology with everything that is left to choose in it.
+ *
+ * @param stretches where each gap lies
+ * @param bridges over each gap
+ * @param known how many of the bridges over each gap are weighed
+ * @param lays of each leg
+ * @param leastCost no plan in this topology costs less
+ * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
+ *     part that must stand in the line is rated too low
+ */
+record Branch(
+    Topology topology,
+    List<Topology.Stretch> stretches,
+    List<GapBridges> bridges,
+    List<Integer> known,
+    List<LegLays> lays,
+    double leastCost,
+    PressureBudget budget,
+    boolean hopeless) {
+  private static final int FIRST_FETCH = 8;
+  private static final int GROWTH = 4;
+
+  /**
+   * @param fixedCost least cost of the parts that must stand in the line, and of what is asked for
+   *     besides it
+   */
+  static Branch of(
+      Topology topology,
+      List<Topology.Stretch> stretches,
+      List<GapBridges> bridges,
+      List<LegLays> lays,
+      double fixedCost,
+      PressureBudget budget,
+      boolean hopeless) {
+    List<Integer> known = Collections.nCopies(bridges.size(), FIRST_FETCH);
+    double leastCost = fixedCost;
+    for (LegLays leg : lays) {
+      leastCost += leg.leastCost();
+    }
+    for (GapBridges gap : bridges) {
+      leastCost += gap.leastCost();
+    }
+    return new Branch(topology, stretches, bridges, known, lays, leastCost, budget, hopeless);
+  }
+
+  /** Least loss of all lays from a leg on, psi. */
+  double leastLayLossFromPsi(int leg) {
+    double psi = 0;
+    for (int i = leg; i < lays.size(); i++) {
+      psi += lays.get(i).leastLossPsi();
+    }
+    return psi;
+  }
+
+  List<Lay> cheapestLays() {
+    return lays.stream().map(leg -> leg.cheapest().value()).toList();
+  }
+
+  /** Least loss of all bridges from a gap on, psi. */
+  double leastLossFromPsi(int gap) {
+    double psi = 0;
+    for (int i = gap; i < bridges.size(); i++) {
+      psi += bridges.get(i).leastLossPsi();
+    }
+    return psi;
+  }
+
+  /** Whether some choice may pass. */
+  boolean mayPass() {
+    return !hopeless && budget.allows(leastLayLossFromPsi(0) + leastLossFromPsi(0));
+  }
+
+  /** The bridges weighed over a gap, cheapest first. */
+  List<Choice<List<Placed>>> choices(int gap) {
+    return bridges.get(gap).cheapest(known.get(gap));
+  }
+
+  List<Choice<List<Placed>>> cheapestBridges() {
+    return bridges.stream().map(gap -> gap.cheapest(1).get(0)).toList();
+  }
+
+  /**
+   * The topology with more bridges, where one not yet weighed could still win.
+   *
+   * @param cannotBeat tells whether a least cost is too much already
+   */
+  Optional<Branch> grown(DoublePredicate cannotBeat) {
+    List<Integer> more = new ArrayList<>(known);
+    for (int i = 0; i < bridges.size(); i++) {
+      List<Choice<List<Placed>>> choices = choices(i);
+      double dearest = choices.get(choices.size() - 1).leastCost();
+      double least = leastCost - Choice.least(choices) + dearest;
+      if (!cannotBeat.test(least) && bridges.get(i).moreThan(known.get(i))) {
+        more.set(i, known.get(i) * GROWTH);
+      }
+    }
+    return more.equals(known)
+        ? Optional.empty()
+        : Optional.of(
+            new Branch(
+                topology,
+                stretches,
+                bridges,
+                List.copyOf(more),
+                lays,
+                leastCost,
+                budget,
+                hopeless));
+  }
+}

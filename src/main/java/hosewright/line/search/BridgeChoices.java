@@ -1,0 +1,136 @@
+package hosewright.line.search;
+
+import hosewright.catalogue.Item;
+import hosewright.job.Job;
+import hosewright.line.assembly.Bridge;
+import hosewright.line.assembly.Choice;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
+import hosewright.line.bridge.BridgeGraph;
+import hosewright.line.bridge.GapBridges;
+import hosewright.line.bridge.Passage;
+import hosewright.line.check.PressureChecks;
+import hosewright.line.goods.Availability;
+import hosewright.line.goods.PriceFloor;
+import hosewright.line.water.PlanHydraulics;
+import hosewright.thread.End;
+import hosewright.thread.Gender;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/** The bridges over each gap, made of adapters that stand the pressure there. */
+final class BridgeChoices {
+  private final Job job;
+  private final Availability availability;
+  private final BridgeGraph graph;
+  private final PriceFloor floor;
+  private final double[] costs;
+  private final Map<Integer, double[]> lossesPsi = new HashMap<>();
+
+  /** Every working pressure an adapter is rated for, psi. */
+  private final TreeSet<Double> ratingsPsi = new TreeSet<>();
+
+  private final Map<Rated, Optional<GapBridges>> known = new HashMap<>();
+
+  /**
+   * @param adapters what bridges may be made of
+   */
+  BridgeChoices(Job job, List<Item> adapters, PriceFloor floor) {
+    this.job = job;
+    this.availability = Availability.of(job);
+    this.graph = BridgeGraph.forPlans(adapters);
+    this.floor = floor;
+    this.costs = graph.weigh(link -> floor.ofOne(link.item()));
+    adapters.forEach(item -> workingPsi(item).ifPresent(ratingsPsi::add));
+  }
+
+  /** A gap, and the least working pressure an adapter there is rated for. */
+  private record Rated(Topology.Gap gap, double psi) {}
+
+  /**
+   * The bridges over a gap whose adapters are rated for a pressure, or not rated at all; empty when
+   * the catalogue has none.
+   *
+   * @param seenPsi what every adapter there sees at the least in a plan that passes, psi
+   */
+  Optional<GapBridges> over(Topology.Gap gap, double seenPsi) {
+    Double leastRatedPsi = ratingsPsi.ceiling(seenPsi - PressureChecks.HAIR_PSI);
+    Rated rated = new Rated(gap, leastRatedPsi == null ? Double.POSITIVE_INFINITY : leastRatedPsi);
+    return known.computeIfAbsent(rated, this::find);
+  }
+
+  private Optional<GapBridges> find(Rated rated) {
+    Topology.Gap gap = rated.gap();
+    Predicate<Bridge.Link> allowed =
+        link ->
+            workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
+                && availability.toBeHad(link.item(), gap.lines());
+    Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
+    OptionalDouble leastCost = passage.leastWeight(costs);
+    if (leastCost.isEmpty()) {
+      return Optional.empty();
+    }
+    double leastLossPsi = passage.leastWeight(lossesPsi(gap.lines())).orElseThrow();
+    return Optional.of(
+        new GapBridges(
+            leastCost.getAsDouble() * gap.lines(),
+            leastLossPsi,
+            () -> passage.lightestFirst(costs),
+            bridge -> choice(bridge, gap)));
+  }
+
+  private OptionalDouble workingPsi(Item item) {
+    return item.rating().workingPsiAt(job.service().temperatureOrUsualF());
+  }
+
+  private Choice<List<Placed>> choice(Bridge bridge, Topology.Gap gap) {
+    double cost = bridge.links().stream().mapToDouble(link -> floor.ofOne(link.item())).sum();
+    List<Placed> parts =
+        bridge.links().stream().map(link -> Placed.adapter(link, gap.lines())).toList();
+    double lossPsi = parts.stream().mapToDouble(this::lossPsi).sum();
+    double ratedPsi =
+        bridge.links().stream()
+            .mapToDouble(link -> workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return new Choice<>(parts, cost * gap.lines(), lossPsi, ratedPsi);
+  }
+
+  private double[] lossesPsi(int lines) {
+    return lossesPsi.computeIfAbsent(
+        lines, count -> graph.weigh(link -> lossPsi(Placed.adapter(link, count))));
+  }
+
+  /** Zero where losses are not calculated. */
+  private double lossPsi(Placed adapter) {
+    return job.service().isWater() ? PlanHydraulics.fitting(adapter).lossPsi(job.flowGpm()) : 0;
+  }
+
+  /**
+   * The adapter that would fill a gap nothing in the catalogue fills; it loses what its change of
+   * bore does.
+   *
+   * @param ratedPsi the pressure it must be rated for, psi; empty where that is not known
+   */
+  GapBridges toSource(Topology.Gap gap, OptionalDouble ratedPsi) {
+    End upstream = facing(gap.from());
+    End downstream = facing(gap.to());
+    Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());
+    Choice<List<Placed>> choice =
+        new Choice<>(List.of(adapter), 0, lossPsi(adapter), Double.POSITIVE_INFINITY);
+    return new GapBridges(
+        0, choice.lossPsi(), () -> List.of(new Bridge(List.of())).iterator(), none -> choice);
+  }
+
+  /** The half that meets an end; a gasketed female is wanted with a swivel. */
+  private static End facing(End end) {
+    End half = end.opposite();
+    boolean swivels = half.gender() == Gender.FEMALE && half.carriesGasket();
+    return new End(half.sizeIn(), half.family(), half.gender(), swivels);
+  }
+}

@@ -1,0 +1,61 @@
+package hosewright.line.search;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.job.Job;
+import hosewright.line.assembly.Bridge;
+import hosewright.line.assembly.Split;
+import hosewright.line.check.Checks;
+import hosewright.line.goods.Eligibility;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The wyes and siameses that a job may use. */
+public final class Dividers {
+  private final Job job;
+  private final List<Item> items;
+
+  public Dividers(Job job, Catalogue catalogue, NetPrice prices) {
+    this(job, catalogue, new Eligibility(job, prices));
+  }
+
+  Dividers(Job job, Catalogue catalogue, Eligibility eligibility) {
+    this.job = job;
+    this.items =
+        Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
+            .flatMap(kind -> catalogue.ofKind(kind).stream())
+            .filter(eligibility::wetted)
+            .toList();
+  }
+
+  List<Bridge.Link> wyes(int lines) {
+    return links(item -> Split.asWye(item, lines));
+  }
+
+  List<Bridge.Link> siameses(int lines) {
+    return links(item -> Split.asSiamese(item, lines));
+  }
+
+  private List<Bridge.Link> links(Function<Item, Optional<Bridge.Link>> asLink) {
+    return items.stream().map(asLink).flatMap(Optional::stream).toList();
+  }
+
+  /** What the job cannot do without and the catalogue has not; empty when it has. */
+  public Optional<String> lacking() {
+    int lines = job.appliances();
+    if (lines > 1 && wyes(lines).isEmpty()) {
+      return Optional.of(
+          Checks.text("wye: the catalogue has none for this use with %d like outlets", lines));
+    }
+    if (job.outlets() > 1 && siameses(job.outlets()).isEmpty()) {
+      return Optional.of(
+          Checks.text(
+              "siamese: the catalogue has none for this use with %d like inlets", job.outlets()));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,90 @@
+package hosewright.line.search;
+
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.GasketCount;
+import hosewright.line.assembly.Lay;
+import hosewright.line.goods.Basket;
+import hosewright.line.model.Check;
+import hosewright.line.model.CheckId;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Unpriced;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.joda.money.Money;
+
+/** A whole plan with its price, its hydraulics and its checks. */
+public record Evaluated(
+    Assembly assembly,
+    List<GasketCount> gaskets,
+    List<Basket.Purchase> purchases,
+    List<Unpriced> unpriced,
+    Money total,
+    Hydraulics hydraulics,
+    List<Check> checks) {
+
+  /**
+   * Cheapest first; among equals fewer couplings, then fewer adapters, then the lower loss; at last
+   * by name, so that the same plan wins however it was searched for.
+   */
+  private static final Comparator<Evaluated> BY_MERIT =
+      Comparator.comparing(Evaluated::total)
+          .thenComparingInt(plan -> plan.assembly().lays().stream().mapToInt(Lay::sections).sum())
+          .thenComparingInt(plan -> plan.assembly().adapters())
+          .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi())
+          .thenComparing(plan -> plan.assembly().spelledOut());
+
+  public boolean passes() {
+    return failures() == 0;
+  }
+
+  /** Whether nothing fails that another choice of parts could mend. */
+  public boolean bestThatCanBe() {
+    return mendableFailures().isEmpty();
+  }
+
+  long failures() {
+    return checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).count();
+  }
+
+  public boolean overBudget() {
+    return checks.stream().anyMatch(check -> check.fails(CheckId.BUDGET));
+  }
+
+  double cost() {
+    return total.getAmount().doubleValue();
+  }
+
+  /** Whether the same items are bought, in the same numbers. */
+  public boolean buysTheSame(Evaluated other) {
+    return total.equals(other.total) && bought().equals(other.bought());
+  }
+
+  /** How many of each item are bought, by item number. */
+  public Map<String, Integer> bought() {
+    Map<String, Integer> bought = new TreeMap<>();
+    purchases.forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
+    return bought;
+  }
+
+  boolean beats(Evaluated other) {
+    return BY_MERIT.compare(this, other) < 0;
+  }
+
+  /** What fails and another choice of parts could mend, in the order of the checks. */
+  List<CheckId> mendableFailures() {
+    return checks.stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .map(Check::id)
+        .filter(id -> !id.isOfTheJob())
+        .toList();
+  }
+
+  boolean failsLessThan(Evaluated other) {
+    return Comparator.comparingLong(Evaluated::failures)
+            .thenComparing(BY_MERIT)
+            .compare(this, other)
+        < 0;
+  }
+}

@@ -1,0 +1,192 @@
+package hosewright.line.search;
+
+import hosewright.catalogue.Rating;
+import hosewright.hydraulics.Supply;
+import hosewright.hydraulics.law.Physical;
+import hosewright.job.Job;
+import hosewright.job.Limit;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
+import hosewright.line.check.PressureChecks;
+import hosewright.line.water.PlanHydraulics;
+import java.util.OptionalDouble;
+
+/**
+ * What a topology may lose in hose and adapters before a pressure check must fail: a bound that
+ * lets a search leave out choices without looking at them.
+ *
+ * <p>With a stated source, what it gives at the flow less the need, the rise and the losses of the
+ * parts that must stand in the line. With none, the source will hold just what is needed, and hose
+ * stands under that when the nozzle is shut: so the hose's own limit decides.
+ *
+ * @param availablePsi the most that lay and bridges may lose, psi; below zero when nothing may
+ * @param sourcePsi what the source will hold without any loss in lay and bridges, psi; minus
+ *     infinity where the source is stated, because their losses do not change it then
+ * @param behindHosePsi the same as it stands between hose and appliance when nothing flows, psi
+ * @param hoseSeenPsi what hose sees at the least wherever it lies, without any loss where that adds
+ *     to it, psi
+ */
+record PressureBudget(
+    double availablePsi, double sourcePsi, double behindHosePsi, double hoseSeenPsi) {
+  private static final double HAIR_PSI = PressureChecks.HAIR_PSI;
+  private static final double NOT_ADDED_TO = Double.NEGATIVE_INFINITY;
+
+  static final PressureBudget UNLIMITED =
+      new PressureBudget(Double.POSITIVE_INFINITY, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
+
+  /**
+   * @param fixedLossPsi as {@link #fixedLossPsi} tells
+   */
+  static PressureBudget of(Job job, Topology topology, double fixedLossPsi) {
+    if (!job.service().isWater()) {
+      return UNLIMITED;
+    }
+    double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
+    double takenPsi = job.needPsi() + risePsi + fixedLossPsi;
+    double standingPsi = job.supply().map(Supply::closedPsi).orElse(takenPsi);
+    PressureBudget budget =
+        job.supply()
+            .map(supply -> stated(supply.pressurePsi(job.flowGpm()) - takenPsi))
+            .orElseGet(() -> unstated(job, topology, takenPsi, risePsi))
+            .withHoseSeenPsi(standingPsi + Math.min(0, -risePsi));
+    for (int leg = 0; leg < topology.legs().size(); leg++) {
+      double seenPsi = standingPsi + aboveSourcePsi(topology, leg, risePsi);
+      double carriedPsi = mostCarriedPsi(job, topology.legs().get(leg).hose());
+      budget = budget.seeing(seenPsi, carriedPsi);
+    }
+    return budget;
+  }
+
+  private static PressureBudget stated(double leftPsi) {
+    return new PressureBudget(leftPsi + HAIR_PSI, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
+  }
+
+  private static PressureBudget unstated(
+      Job job, Topology topology, double takenPsi, double risePsi) {
+    PressureBudget budget =
+        new PressureBudget(Double.POSITIVE_INFINITY, takenPsi, takenPsi - risePsi, NOT_ADDED_TO);
+    for (Topology.Fixed fixed : topology.fixedParts()) {
+      OptionalDouble rated =
+          fixed.part().item().rating().workingPsiAt(job.service().temperatureOrUsualF());
+      budget = budget.holding(rated.orElse(Double.POSITIVE_INFINITY), fixed.stretch());
+    }
+    return budget;
+  }
+
+  /**
+   * What hose of a leg sees over the source's own pressure when nothing flows, at least, psi: the
+   * first leg begins at the source, the last ends at the appliance.
+   */
+  private static double aboveSourcePsi(Topology topology, int leg, double risePsi) {
+    boolean first = leg == 0;
+    boolean last = leg == topology.legs().size() - 1;
+    return first ? (last ? Math.max(0, -risePsi) : 0) : -risePsi;
+  }
+
+  /** What is left to lose when a part is added that is rated for so much, psi. */
+  PressureBudget holding(double ratedPsi, Topology.Stretch stretch) {
+    double seenPsi =
+        switch (stretch) {
+          case BEFORE_HOSE -> sourcePsi;
+          case BETWEEN -> Math.min(sourcePsi, behindHosePsi);
+          case BEHIND_HOSE -> behindHosePsi;
+        };
+    return atMost(ratedPsi - seenPsi + HAIR_PSI);
+  }
+
+  /** What is left to lose when hose is laid somewhere that may carry so much, psi. */
+  PressureBudget carrying(double carriedPsi) {
+    return seeing(hoseSeenPsi, carriedPsi);
+  }
+
+  private PressureBudget seeing(double seenPsi, double carriedPsi) {
+    double leftPsi = carriedPsi - seenPsi + HAIR_PSI;
+    boolean lossesAdd = sourcePsi != NOT_ADDED_TO;
+    return leftPsi < 0 || lossesAdd ? atMost(leftPsi) : this;
+  }
+
+  private PressureBudget withHoseSeenPsi(double psi) {
+    return new PressureBudget(availablePsi, sourcePsi, behindHosePsi, psi);
+  }
+
+  private PressureBudget atMost(double psi) {
+    return psi >= availablePsi
+        ? this
+        : new PressureBudget(psi, sourcePsi, behindHosePsi, hoseSeenPsi);
+  }
+
+  /** What the strongest sections of a hose line may carry, psi; infinite where one is unrated. */
+  private static double mostCarriedPsi(Job job, HoseLine hose) {
+    return hose.options().stream()
+        .mapToDouble(option -> carriedPsi(job, option.rating()))
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * What hose may carry, psi: the lower of its working pressure and the share of its service test
+   * pressure; infinite where neither is known.
+   */
+  static double carriedPsi(Job job, Rating rating) {
+    double workingPsi =
+        rating.workingPsiAt(job.service().temperatureOrUsualF()).orElse(Double.POSITIVE_INFINITY);
+    double testPsi = rating.serviceTestPsi().orElse(Double.POSITIVE_INFINITY);
+    return Math.min(workingPsi, testPsi / Limit.SERVICE_TEST_SHARE.value());
+  }
+
+  /** What the parts take that must stand in the line, psi. */
+  static double fixedLossPsi(Job job, Topology topology) {
+    double lossPsi = 0;
+    for (Topology.Fixed fixed : topology.fixedParts()) {
+      Placed placed = Placed.inLine(fixed.part(), fixed.lines());
+      lossPsi += PlanHydraulics.fitting(placed).lossPsi(job.flowGpm());
+    }
+    return lossPsi;
+  }
+
+  /**
+   * The pressure that every part of a stretch sees at the least in a plan that passes, psi.
+   *
+   * @param lossPsi the least that the whole line loses, without the rise
+   */
+  static double leastSeenPsi(Job job, Topology.Stretch stretch, double lossPsi) {
+    if (!job.service().isWater()) {
+      return 0;
+    }
+    double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
+    double beforePsi =
+        job.supply().map(Supply::closedPsi).orElse(job.needPsi() + risePsi + lossPsi);
+    double behindPsi = beforePsi - risePsi;
+    return switch (stretch) {
+      case BEFORE_HOSE -> beforePsi;
+      case BETWEEN -> Math.min(beforePsi, behindPsi);
+      case BEHIND_HOSE -> Math.max(behindPsi, job.needPsi());
+    };
+  }
+
+  /**
+   * A rating, psi, that is enough for any adapter of a line that passes: what a stated source puts
+   * on it at the most, else what the hose may carry, because hose stands under all that its
+   * adapters do; empty where neither is known.
+   */
+  static OptionalDouble enoughPsi(Job job, Topology topology) {
+    if (!job.service().isWater()) {
+      return OptionalDouble.empty();
+    }
+    if (job.supply().isPresent()) {
+      double fallPsi = Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT;
+      return OptionalDouble.of(job.supply().get().closedPsi() + fallPsi);
+    }
+    double mostPsi =
+        topology.legs().stream()
+            .mapToDouble(leg -> mostCarriedPsi(job, leg.hose()))
+            .max()
+            .orElse(0);
+    return Double.isInfinite(mostPsi) ? OptionalDouble.empty() : OptionalDouble.of(mostPsi);
+  }
+
+  boolean allows(double lossPsi) {
+    return lossPsi <= availablePsi;
+  }
+}

@@ -1,0 +1,58 @@
+package hosewright.line.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.joda.money.Money;
+
+/** The best plans met so far that buy different goods, so many at the most, best first. */
+final class Ranking {
+  private final int places;
+  private final List<Evaluated> plans = new ArrayList<>();
+
+  Ranking(int places) {
+    this.places = places;
+  }
+
+  boolean isEmpty() {
+    return plans.isEmpty();
+  }
+
+  List<Evaluated> plans() {
+    return List.copyOf(plans);
+  }
+
+  /** A plan that costs more takes no place, in the currency's major unit. */
+  double costToBeat() {
+    return plans.size() < places ? Double.POSITIVE_INFINITY : last().cost();
+  }
+
+  /** Whether a plan of this total is too dear for a place. */
+  boolean beyond(Money total) {
+    return plans.size() == places && total.isGreaterThan(last().total());
+  }
+
+  private Evaluated last() {
+    return plans.get(plans.size() - 1);
+  }
+
+  /** Gives a plan its place, unless one that buys the same is no worse. */
+  void add(Evaluated plan) {
+    for (Evaluated other : plans) {
+      if (other.buysTheSame(plan)) {
+        if (!plan.beats(other)) {
+          return;
+        }
+        plans.remove(other);
+        break;
+      }
+    }
+    int place = 0;
+    while (place < plans.size() && !plan.beats(plans.get(place))) {
+      place++;
+    }
+    plans.add(place, plan);
+    if (plans.size() > places) {
+      plans.remove(places);
+    }
+  }
+}

@@ -1,0 +1,259 @@
+package hosewright.line.search;
+
+import hosewright.job.Job;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Choice;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.LegShape;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
+import hosewright.line.hose.LegLays;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the cheapest whole plan that passes every check, among given topologies.
+ *
+ * <p>Exact: a topology or a choice is left out only when the least it can cost is no less than a
+ * plan already found, or when the least it can lose is more than its {@link PressureBudget}.
+ */
+final class Search {
+  /** Far below a cent, far above what adding up many prices may lose. */
+  private static final double ROUNDING = 1e-6;
+
+  private final Job job;
+  private final Branching opening;
+  private final Evaluation evaluation;
+  private final SearchTally tally;
+
+  private final Map<HoseLine, Map<HoseLine, Set<List<Boolean>>>> tried = new IdentityHashMap<>();
+
+  private final Ranking best;
+  private Optional<Evaluated> leastBad = Optional.empty();
+
+  /**
+   * @param places how many plans are wanted that buy different goods
+   */
+  Search(Job job, Branching opening, Evaluation evaluation, SearchTally tally, int places) {
+    this.job = job;
+    this.opening = opening;
+    this.evaluation = evaluation;
+    this.tally = tally;
+    this.best = new Ranking(places);
+  }
+
+  /**
+   * The cheapest plans that no choice of parts could mend further, best first, else the one failing
+   * plan that fails least and costs least.
+   *
+   * <p>Topologies are opened one by one, cheapest first, so that those too dear need no look.
+   *
+   * @return empty when no topology can be laid
+   */
+  List<Evaluated> run(List<Topology> topologies) {
+    PriorityQueue<Waiting> waiting = new PriorityQueue<>();
+    for (Topology topology : topologies) {
+      int place = waiting.size();
+      opening
+          .leastCost(topology)
+          .ifPresent(cost -> waiting.add(new Waiting(cost, place, topology, Optional.empty())));
+    }
+    List<Branching.BranchOutline> lacking = new ArrayList<>();
+    boolean anyComplete = false;
+    while (!waiting.isEmpty() && !cannotBeat(waiting.peek().leastCost())) {
+      Waiting next = waiting.remove();
+      if (next.opened().isPresent()) {
+        searchBranch(next.opened().get());
+        continue;
+      }
+      Branching.BranchOutline outline = opening.look(next.topology());
+      if (outline.missing() > 0) {
+        lacking.add(outline);
+      } else {
+        anyComplete = true;
+        Branch opened = opening.open(outline);
+        waiting.add(
+            new Waiting(opened.leastCost(), next.place(), next.topology(), Optional.of(opened)));
+      }
+    }
+    tally.topologies += waiting.size();
+    tally.cutByPrice += waiting.size();
+    if (anyComplete) {
+      tally.topologies += lacking.size();
+      tally.unjoined += lacking.size();
+    } else {
+      searchWithPartsToSource(lacking);
+    }
+    return best.isEmpty() ? leastBad.stream().toList() : best.plans();
+  }
+
+  /** Only the topologies that lack the fewest adapters are worth sourcing one for. */
+  private void searchWithPartsToSource(List<Branching.BranchOutline> lacking) {
+    long fewest = lacking.stream().mapToLong(Branching.BranchOutline::missing).min().orElse(0);
+    lacking.stream()
+        .filter(topology -> topology.missing() == fewest)
+        .map(opening::open)
+        .sorted(Comparator.comparingDouble(Branch::leastCost))
+        .forEach(this::searchBranch);
+  }
+
+  /**
+   * A topology that waits for its turn.
+   *
+   * @param leastCost no plan in it costs less; without its bridges while it is not opened
+   */
+  private record Waiting(double leastCost, int place, Topology topology, Optional<Branch> opened)
+      implements Comparable<Waiting> {
+    private static final Comparator<Waiting> CHEAPEST_FIRST =
+        Comparator.comparingDouble(Waiting::leastCost).thenComparingInt(Waiting::place);
+
+    @Override
+    public int compareTo(Waiting other) {
+      return CHEAPEST_FIRST.compare(this, other);
+    }
+  }
+
+  private void searchBranch(Branch topology) {
+    tally.topologies++;
+    if (cannotBeat(topology.leastCost())) {
+      tally.cutByPrice++;
+      return;
+    }
+    if (!topology.mayPass()) {
+      tally.cutByPressure++;
+      considerCheapest(topology);
+      return;
+    }
+    int plansBefore = tally.plans;
+    Optional<Branch> growing = Optional.of(topology);
+    while (growing.isPresent()) {
+      Branch now = growing.get();
+      List<List<Choice<List<Placed>>>> choices =
+          IntStream.range(0, now.bridges().size()).mapToObj(now::choices).toList();
+      combine(now, choices, new ArrayList<>(), now.leastCost(), 0, now.budget());
+      growing = now.grown(this::cannotBeat);
+    }
+    if (tally.plans == plansBefore) {
+      considerCheapest(topology);
+    }
+  }
+
+  /**
+   * Weighs one plan of a topology in which none can pass, to say why, should none pass anywhere.
+   */
+  private void considerCheapest(Branch topology) {
+    if (best.isEmpty() && mayFailLess(topology.leastCost()) && firstOfItsWay(topology.topology())) {
+      consider(topology, topology.cheapestBridges(), topology.cheapestLays());
+    }
+  }
+
+  private boolean cannotBeat(double leastCost) {
+    return leastCost > best.costToBeat() + ROUNDING;
+  }
+
+  /** Of topologies that must fail, one for each hose and direction is enough to say why. */
+  private boolean firstOfItsWay(Topology topology) {
+    return tried
+        .computeIfAbsent(topology.hose(), hose -> new IdentityHashMap<>())
+        .computeIfAbsent(topology.last().hose(), hose -> new HashSet<>())
+        .add(topology.legs().stream().map(LegShape::reversed).toList());
+  }
+
+  /** Whether a plan that must fail somewhere could still be the best of those that fail. */
+  private boolean mayFailLess(double leastCost) {
+    return leastBad.isEmpty()
+        || leastBad.get().failures() > 1
+        || leastCost <= leastBad.get().cost() + ROUNDING;
+  }
+
+  /** Chooses a bridge for the next gap, or the lays once every gap has one. */
+  private void combine(
+      Branch topology,
+      List<List<Choice<List<Placed>>>> bridgesOver,
+      List<Choice<List<Placed>>> chosen,
+      double leastCost,
+      double lossPsi,
+      PressureBudget budget) {
+    int gap = chosen.size();
+    if (gap == bridgesOver.size()) {
+      lay(topology, chosen, new ArrayList<>(), leastCost, lossPsi, budget);
+      return;
+    }
+    List<Choice<List<Placed>>> choices = bridgesOver.get(gap);
+    double leastElsewherePsi = topology.leastLossFromPsi(gap + 1) + topology.leastLayLossFromPsi(0);
+    for (Choice<List<Placed>> choice : choices) {
+      double cost = leastCost - Choice.least(choices) + choice.leastCost();
+      if (cannotBeat(cost)) {
+        return;
+      }
+      double lostPsi = lossPsi + choice.lossPsi();
+      PressureBudget left = budget.holding(choice.ratedPsi(), topology.stretches().get(gap));
+      if (left.allows(lostPsi + leastElsewherePsi)) {
+        chosen.add(choice);
+        combine(topology, bridgesOver, chosen, cost, lostPsi, left);
+        chosen.remove(gap);
+      }
+    }
+  }
+
+  /** Chooses a lay for the next leg, or weighs the plan once every leg has one. */
+  private void lay(
+      Branch topology,
+      List<Choice<List<Placed>>> chosen,
+      List<Lay> laid,
+      double leastCost,
+      double lossPsi,
+      PressureBudget budget) {
+    int leg = laid.size();
+    if (leg == topology.lays().size()) {
+      consider(topology, chosen, laid);
+      return;
+    }
+    LegLays lays = topology.lays().get(leg);
+    double leastElsewherePsi = topology.leastLayLossFromPsi(leg + 1);
+    double elsewhere = leastCost - lays.leastCost();
+    Optional<Choice<Lay>> next = lays.at(0, mostCost(elsewhere));
+    for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
+      Choice<Lay> choice = next.get();
+      double lostPsi = lossPsi + choice.lossPsi();
+      PressureBudget left = budget.carrying(choice.ratedPsi());
+      if (left.allows(lostPsi + leastElsewherePsi)) {
+        laid.add(choice.value());
+        lay(topology, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);
+        laid.remove(leg);
+      }
+      next = lays.at(++place, mostCost(elsewhere));
+    }
+  }
+
+  /** What may still be spent, so much being spent elsewhere. */
+  private double mostCost(double elsewhere) {
+    return best.costToBeat() + 2 * ROUNDING - elsewhere;
+  }
+
+  private void consider(Branch topology, List<Choice<List<Placed>>> chosen, List<Lay> lays) {
+    List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
+    Evaluation.Priced priced = evaluation.price(Assembly.of(job, topology.topology(), lays, parts));
+    tally.plans++;
+    if (best.beyond(priced.total())) {
+      tally.dearer++;
+      return;
+    }
+    Evaluated plan = evaluation.check(priced);
+    tally.countChecked(plan);
+    if (plan.bestThatCanBe()) {
+      best.add(plan);
+    } else if (leastBad.isEmpty() || plan.failsLessThan(leastBad.get())) {
+      leastBad = Optional.of(plan);
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package hosewright.line.search;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.job.Job;
+import hosewright.job.question.Asked;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.bridge.BridgeGraph;
+import hosewright.line.goods.Accessories;
+import hosewright.line.goods.Availability;
+import hosewright.line.goods.Billing;
+import hosewright.line.goods.Eligibility;
+import hosewright.line.goods.Gaskets;
+import hosewright.line.goods.PriceFloor;
+import hosewright.line.hose.HoseLines;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+
+/** All that a search for a job with so many lines side by side works with, made once. */
+final class Workbench {
+  private final Job job;
+  private final int lines;
+  private final Catalogue catalogue;
+  private final NetPrice prices;
+  private final CurrencyUnit currency;
+  private final Evaluation evaluation;
+  private final Branching opening;
+  private final Topologies topologies;
+
+  Workbench(Job job, int lines, Catalogue catalogue, NetPrice prices, CurrencyUnit currency) {
+    this.job = job;
+    this.lines = lines;
+    this.currency = currency;
+    this.catalogue = catalogue;
+    this.prices = prices;
+    PriceFloor floor = new PriceFloor(prices, Availability.of(job), mostAlike(job, lines));
+    Eligibility eligibility = new Eligibility(job, prices);
+    Accessories accessories = new Accessories(catalogue, eligibility, floor);
+    Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
+    BridgeChoices bridges = new BridgeChoices(job, adapters(catalogue, eligibility), floor);
+    Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
+    this.evaluation = new Evaluation(job, billing, currency);
+    this.opening =
+        new Branching(job, floor, bridges, new LayChoices(job, floor, gaskets), accessories);
+    List<HoseLine> attackHoses =
+        job.attack()
+            .map(
+                attack ->
+                    new HoseLines(
+                            job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn())),
+                            catalogue,
+                            prices)
+                        .all())
+            .orElse(List.of());
+    this.topologies = new Topologies(job, catalogue, eligibility, accessories, attackHoses);
+  }
+
+  /** No adapter stands in a plan more often: every bridge full of it, and accessories besides. */
+  private static int mostAlike(Job job, int lines) {
+    int appliances = job.appliances();
+    int bridges = lines == 1 && appliances == 1 ? 2 : 2 + 2 * Math.max(lines, appliances);
+    int devices = 0;
+    for (String wanted : job.accessories()) {
+      Asked asked = Asked.of(wanted);
+      boolean midway = asked.stationFt().isPresent();
+      int sideBySide =
+          midway ? lines : asked.atAppliance() ? appliances : Math.max(1, job.outlets());
+      devices += sideBySide;
+      bridges += midway ? 2 * sideBySide : sideBySide;
+    }
+    return bridges * BridgeGraph.MOST_ADAPTERS + devices;
+  }
+
+  private static List<Item> adapters(Catalogue catalogue, Eligibility eligibility) {
+    return catalogue.ofKind(ItemKind.ADAPTER).stream()
+        .filter(item -> item.ends().size() == 2)
+        .filter(eligibility::wetted)
+        .toList();
+  }
+
+  /** Every hose line the job may be laid with, in catalogue order. */
+  List<HoseLine> hoses() {
+    return new HoseLines(job, catalogue, prices).all();
+  }
+
+  /**
+   * The best plans with any of some hose lines, as {@link Search#run} gives them.
+   *
+   * @param places how many are wanted that buy different goods
+   */
+  List<Evaluated> best(List<HoseLine> hoses, int places, SearchTally tally) {
+    return new Search(job, opening, evaluation, tally, places).run(topologies.of(hoses, lines));
+  }
+
+  /** Adds every plan to a front that belongs on it. */
+  void addTo(Front front) {
+    int centsPerUnit = (int) Math.pow(10, currency.getDecimalPlaces());
+    new FrontSearch(job, opening, evaluation, centsPerUnit, front)
+        .run(topologies.of(hoses(), lines));
+  }
+}

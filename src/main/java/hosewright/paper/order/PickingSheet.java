@@ -1,0 +1,112 @@
+package hosewright.paper.order;
+
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.Part;
+import hosewright.paper.drawing.JointWords;
+import hosewright.paper.drawing.LaidLine;
+import hosewright.paper.sheet.Look;
+import hosewright.paper.sheet.Page;
+import hosewright.paper.sheet.SheetNames;
+import hosewright.quote.Departures;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.QuoteLine;
+import hosewright.thread.End;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** For the person in the store room: what to take off the shelf, and how it goes together. */
+public final class PickingSheet {
+  public static final int[] WIDTHS = {8, 7, 22, 50, 10, 8, 12, 22};
+
+  /** Of both tables together, most of them two lines high. */
+  private static final int ROWS_ON_A_PAGE = 15;
+
+  private final Page page;
+
+  public PickingSheet(Page page) {
+    this.page = page;
+  }
+
+  /**
+   * @param firstLineRow row of the first quote line on the first sheet, whose quantities rule here
+   */
+  public void write(Quote quote, int firstLineRow) {
+    page.next();
+    page.span(0, page.lastColumn(), "To pick", Look.TITLE);
+    int heading =
+        page.heading(
+            List.of(
+                "Picked", "Line", "Item", "Description", "Quantity", "Unit", "Weight lb", "Remark"),
+            Set.of(4, 6));
+    int row = firstLineRow;
+    for (QuoteLine line : quote.lines()) {
+      pick(line, row++);
+    }
+    int last = page.rowNumber();
+    page.next();
+    page.span(3, 5, "Weight of all", Look.TOTAL_LABEL)
+        .formula(
+            6,
+            last > heading ? "SUM(G" + (heading + 1) + ":G" + last + ")" : "0",
+            Look.NUMBER_STRONG)
+        .named(6, "picked_weight_lb");
+    if (quote.lines().size() + quote.plan().layout().run().size() > ROWS_ON_A_PAGE) {
+      page.newSheetOfPaper();
+    }
+    assembly(quote.plan(), Departures.of(quote));
+    // Two tables: on a further page the heading of the first would stand over the second.
+    page.finishedBelow(heading);
+  }
+
+  private void pick(QuoteLine line, int quoteRow) {
+    int row = page.next();
+    double eachLb = line.quantity() == 0 ? 0 : line.weightLb() / line.quantity();
+    page.text(0, "", Look.BOX)
+        .number(1, line.position(), Look.BODY_ORDER)
+        .text(2, line.item(), Look.BODY)
+        .text(3, line.description(), Look.BODY)
+        .formula(4, SheetNames.QUOTE + "!D" + quoteRow, Look.BODY_COUNT)
+        .text(5, line.unit(), Look.BODY)
+        .formula(6, "E" + row + "*" + eachLb, Look.BODY_NUMBER)
+        .text(7, line.note().orElse(""), Look.BODY);
+  }
+
+  private void assembly(LinePlan plan, List<String> departures) {
+    page.gap(10);
+    page.next();
+    page.span(0, page.lastColumn(), "To assemble, from source to appliance", Look.TITLE);
+    page.next();
+    page.text(0, "Done", Look.HEAD)
+        .text(1, "Step", Look.HEAD)
+        .text(2, "Item", Look.HEAD)
+        .text(3, "Part", Look.HEAD)
+        .text(4, "Count", Look.HEAD_RIGHT)
+        .span(5, 6, "Faces the source", Look.HEAD)
+        .text(7, "Faces the appliance", Look.HEAD);
+    int step = 1;
+    for (Part part : plan.layout().run()) {
+      page.next();
+      page.text(0, "", Look.BOX)
+          .number(1, step++, Look.BODY_ORDER)
+          .text(2, LaidLine.origin(part), Look.BODY)
+          .text(3, part.description(), Look.BODY)
+          .number(4, part.count(), Look.BODY_COUNT)
+          .span(5, 6, end(part.upstream()), Look.BODY)
+          .text(7, end(part.downstream()), Look.BODY);
+    }
+    page.next();
+    page.span(0, page.lastColumn(), JointWords.gaskets(plan.bill().gaskets()), Look.TEXT);
+    Stream.concat(plan.layout().remarks().stream(), departures.stream())
+        .forEach(
+            remark -> {
+              page.next();
+              page.span(0, page.lastColumn(), remark, Look.STRONG);
+            });
+  }
+
+  private static String end(Optional<End> end) {
+    return end.map(End::toString).orElse("");
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * The papers of an order: the picking list and the slips for bench, suppliers and shipping.
+ *
+ * <p>Shows an order and works nothing out. Begin with {@link SlipWorkbook}.
+ */
+package hosewright.paper.order;

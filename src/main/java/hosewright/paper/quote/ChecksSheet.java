@@ -1,0 +1,84 @@
+package hosewright.paper.quote;
+
+import hosewright.line.model.Check;
+import hosewright.line.model.Check.Outcome;
+import hosewright.line.model.LinePlan;
+import hosewright.line.model.Unpriced;
+import hosewright.paper.sheet.Look;
+import hosewright.paper.sheet.Page;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.lang3.StringUtils;
+
+/** Each check with its value and limit, then cautions and what is still to be found. */
+final class ChecksSheet {
+  static final int[] WIDTHS = {25, 11, 11, 11, 11, 46, 34};
+
+  private static final Set<String> COUNTED = Set.of("joints", "adapters");
+
+  private final Page page;
+
+  ChecksSheet(Page page) {
+    this.page = page;
+  }
+
+  void write(LinePlan plan) {
+    page.next();
+    page.span(0, page.lastColumn(), "Checks", Look.TITLE);
+    page.next();
+    page.span(0, page.lastColumn(), verdict(plan), Look.STRONG);
+    int heading =
+        page.heading(
+            List.of("Check", "Outcome", "Value", "Limit", "Unit", "Meaning", "Source"),
+            Set.of(2, 3));
+    plan.checks().forEach(this::check);
+    sentences("Cautions", plan.cautions());
+    sentences("Still to be sourced", plan.bill().unpriced().stream().map(Unpriced::words).toList());
+    page.finished(heading);
+  }
+
+  private static String verdict(LinePlan plan) {
+    long fails = plan.checks().stream().filter(c -> c.outcome() == Outcome.FAIL).count();
+    String counted =
+        fails == 0 ? "No check fails." : fails == 1 ? "One check fails." : fails + " checks fail.";
+    return plan.limitedBy()
+        .map(limit -> counted + " This line falls short: " + limit)
+        .orElse(counted);
+  }
+
+  private void check(Check check) {
+    page.next();
+    page.text(0, StringUtils.capitalize(check.name()), Look.BODY)
+        .text(
+            1,
+            check.outcome().name(),
+            check.outcome() == Outcome.FAIL ? Look.BODY_ALARM : Look.BODY_STRONG)
+        .text(4, check.unit(), Look.BODY)
+        .text(5, StringUtils.capitalize(check.note()), Look.BODY)
+        .text(6, check.source(), Look.BODY);
+    figure(2, check.value(), check);
+    figure(3, check.limit(), check);
+  }
+
+  private void figure(int column, double value, Check check) {
+    if (check.isYesOrNo()) {
+      page.text(column, "", Look.BODY);
+    } else {
+      page.number(
+          column, value, COUNTED.contains(check.unit()) ? Look.BODY_COUNT : Look.BODY_NUMBER);
+    }
+  }
+
+  private void sentences(String heading, List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    page.gap(8);
+    page.next();
+    page.span(0, page.lastColumn(), heading, Look.SECTION);
+    for (String sentence : sentences) {
+      page.next();
+      page.span(0, page.lastColumn(), "\u2022 " + sentence, Look.TEXT);
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package hosewright.paper.quote;
+
+import hosewright.paper.sheet.Cells;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.OfferedLine;
+import hosewright.quote.Quote.QuoteLine;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * The lines of a quote as comma-separated values (RFC 4180, UTF-8).
+ *
+ * <p>Lines beside the total follow with how they stand; their amounts are not in it. Text that a
+ * spreadsheet would run as a formula has an apostrophe set before it.
+ */
+public final class LinesCsv {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180
+          .builder()
+          .setHeader(
+              "quote",
+              "revision",
+              "line",
+              "item",
+              "description",
+              "quantity",
+              "unit",
+              "unitCode",
+              "currency",
+              "listPrice",
+              "unitPrice",
+              "extended",
+              "taxable",
+              "weightLb",
+              "note",
+              "standing")
+          .get();
+
+  private LinesCsv() {}
+
+  /** Writes a heading row and a row for each line. The stream stays open. */
+  public static void write(Quote quote, OutputStream out) throws IOException {
+    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    CSVPrinter printer = new CSVPrinter(writer, FORMAT);
+    for (QuoteLine line : quote.lines()) {
+      print(printer, quote, line, "in the total");
+    }
+    for (OfferedLine offer : quote.offered()) {
+      print(printer, quote, offer.line(), offer.words());
+    }
+    printer.flush();
+  }
+
+  private static void print(CSVPrinter printer, Quote quote, QuoteLine line, String standing)
+      throws IOException {
+    printer.printRecord(
+        safe(quote.number()),
+        quote.revision(),
+        line.position(),
+        safe(line.item()),
+        safe(line.description()),
+        line.quantity(),
+        safe(line.unit()),
+        safe(line.unitCode()),
+        line.extended().getCurrencyUnit().getCode(),
+        line.listPrice().getAmount().toPlainString(),
+        line.unitPrice().getAmount().toPlainString(),
+        line.extended().getAmount().toPlainString(),
+        line.taxable() ? "yes" : "no",
+        line.weightLb(),
+        safe(line.note().orElse("")),
+        standing);
+  }
+
+  private static String safe(String text) {
+    return Cells.looksLikeFormula(text) ? "'" + text : text;
+  }
+}

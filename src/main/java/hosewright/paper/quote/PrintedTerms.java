@@ -1,0 +1,105 @@
+package hosewright.paper.quote;
+
+import hosewright.catalogue.MoneyWords;
+import hosewright.line.model.Check;
+import hosewright.line.model.Unpriced;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.QuoteLine;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The sentences every paper of a quote carries: terms and cautions. */
+final class PrintedTerms {
+  private PrintedTerms() {}
+
+  /** Headings and their sentences in the order papers show them; some may be empty. */
+  static Map<String, List<String>> sections(Quote quote) {
+    Map<String, List<String>> sections = new LinkedHashMap<>();
+    sections.put("You may also have, not in the total", offers(quote));
+    sections.put(
+        "Still to be sourced, not in the total",
+        quote.stillToSource().stream().map(Unpriced::words).toList());
+    sections.put("Notes", quote.amendments().notes());
+    sections.put("Terms", of(quote));
+    sections.put("Cautions", cautions(quote));
+    return sections;
+  }
+
+  /** Each line beside the total, as a sentence. */
+  static List<String> offers(Quote quote) {
+    return quote.offered().stream()
+        .map(
+            offer -> {
+              QuoteLine line = offer.line();
+              return "Line %d, %s: %d %s %s%s at %s, together %s%s"
+                  .formatted(
+                      line.position(),
+                      offer.words(),
+                      line.quantity(),
+                      line.unit(),
+                      line.item().isEmpty() ? "" : line.item() + ", ",
+                      line.description(),
+                      MoneyWords.of(line.unitPrice()),
+                      MoneyWords.of(line.extended()),
+                      line.note().map(note -> " (" + note + ")").orElse(""));
+            })
+        .toList();
+  }
+
+  static List<String> of(Quote quote) {
+    List<String> terms = new ArrayList<>();
+    terms.add(
+        "Prices are firm until "
+            + quote.validUntil()
+            + " in "
+            + quote.total().getCurrencyUnit().getCode()
+            + ", each at the price break of its quantity.");
+    terms.add(
+        quote.leadDays() == 0
+            ? "Delivery: from stock."
+            : "Delivery: " + lead(quote) + " from a firm order.");
+    terms.add(
+        "Freight: "
+            + quote.freightNote()
+            + ". It stays as quoted when a quantity is changed in the workbook.");
+    terms.add("Tax: " + ended(quote.taxNote()));
+    terms.add("Should a unit price and its extension disagree, the unit price holds.");
+    terms.addAll(quote.amendments().terms());
+    return terms;
+  }
+
+  /** How long the buyer waits. */
+  static String lead(Quote quote) {
+    return switch (quote.leadDays()) {
+      case 0 -> "from stock";
+      case 1 -> "1 calendar day";
+      default -> quote.leadDays() + " calendar days";
+    };
+  }
+
+  /** The plan's cautions, with what fails said first. */
+  static List<String> cautions(Quote quote) {
+    List<String> cautions = new ArrayList<>();
+    quote
+        .plan()
+        .limitedBy()
+        .ifPresent(limit -> cautions.add("This line falls short: " + ended(limit)));
+    quote.plan().checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .filter(check -> quote.plan().limitedBy().filter(l -> l.contains(check.note())).isEmpty())
+        .map(check -> "Fails a check: " + check.name() + ". " + ended(check.note()))
+        .forEach(cautions::add);
+    cautions.addAll(quote.plan().cautions());
+    cautions.add(
+        "Figures are for planning. Local codes, the authority having jurisdiction and a licensed "
+            + "engineer decide where they apply; measure the threads and the pressure on site.");
+    return cautions;
+  }
+
+  static String ended(String sentence) {
+    String trimmed = sentence.strip();
+    return trimmed.isEmpty() || trimmed.endsWith(".") ? trimmed : trimmed + ".";
+  }
+}

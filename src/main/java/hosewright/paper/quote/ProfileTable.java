@@ -1,0 +1,131 @@
+package hosewright.paper.quote;
+
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Hydraulics.Station;
+import hosewright.line.model.Leg;
+import hosewright.line.model.LinePlan;
+import hosewright.paper.drawing.PressureLimit;
+import hosewright.paper.sheet.Look;
+import hosewright.paper.sheet.Page;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Pressure at every station, flowing and closed, live; the chart below it draws this table. */
+final class ProfileTable {
+  static final String FIRST_ROW = "profile_first";
+  static final String LAST_ROW = "profile_last";
+  static final String CHART_ROW = "profile_chart";
+
+  /** What fittings take now over what they took as planned. */
+  private static final String FITTINGS_NOW =
+      "IF(planned_adapter_psi+planned_appliance_psi=0,0,"
+          + "(adapter_psi+appliance_psi)/(planned_adapter_psi+planned_appliance_psi))";
+
+  private final Page page;
+  private final LinePlan plan;
+  private final Hydraulics result;
+
+  ProfileTable(Page page, LinePlan plan) {
+    this.page = page;
+    this.plan = plan;
+    this.result = plan.hydraulics();
+  }
+
+  void write() {
+    page.gap(8).newSheetOfPaper();
+    page.next();
+    page.span(0, page.lastColumn(), "Pressure along the line", Look.SECTION);
+    OptionalDouble limit = PressureLimit.lowestPsi(plan);
+    heading(limit.isPresent());
+    int first = page.rowNumber() + 1;
+    List<Station> stations = result.profile();
+    for (int i = 0; i < stations.size(); i++) {
+      station(stations.get(i), first, limit);
+      if (i == 0) {
+        page.named(1, FIRST_ROW);
+      }
+    }
+    page.named(1, LAST_ROW);
+    page.gap(8);
+    page.next();
+    page.named(0, CHART_ROW);
+    for (int i = 0; i < ProfileChart.ROWS_HIGH; i++) {
+      page.gap(14);
+    }
+  }
+
+  private void heading(boolean limited) {
+    page.next();
+    page.text(0, "Station", Look.HEAD)
+        .text(1, "Hose laid so far, ft", Look.HEAD_RIGHT)
+        .text(2, "Height, ft", Look.HEAD_RIGHT)
+        .text(3, "Fittings so far at planned flow, psi", Look.HEAD_RIGHT)
+        .text(4, "Flowing, psi", Look.HEAD_RIGHT)
+        .text(5, "Closed, psi", Look.HEAD_RIGHT)
+        .text(6, "Needed at the end, psi", Look.HEAD_RIGHT);
+    if (limited) {
+      page.text(7, "Lowest working pressure, psi", Look.HEAD_RIGHT);
+    }
+  }
+
+  private void station(Station station, int first, OptionalDouble limit) {
+    int row = page.next();
+    String climbed = "(C" + row + "-C$" + first + ")*psi_per_ft";
+    page.text(0, station.name(), Look.BODY)
+        .number(1, station.distanceFt(), loose(station.distanceFt()))
+        .number(2, station.elevationFt(), loose(station.elevationFt()))
+        .number(3, fittingsPsi(station), Look.BODY_NUMBER)
+        .formula(
+            4,
+            "start_psi-"
+                + frictionUpTo("B" + row)
+                + "-"
+                + climbed
+                + "-D"
+                + row
+                + "*"
+                + FITTINGS_NOW,
+            Look.BODY_NUMBER)
+        .formula(5, "closed_source_psi-" + climbed, Look.BODY_NUMBER)
+        .formula(6, "need_psi", Look.BODY_NUMBER);
+    limit.ifPresent(psi -> page.number(7, psi, Look.BODY_NUMBER));
+  }
+
+  private static Look loose(double value) {
+    return BigDecimal.valueOf(value).scale() <= 2 ? Look.BODY_LOOSE : Look.BODY_NUMBER;
+  }
+
+  /** What hose takes up to where so much of it is laid; the attack lines come after the first. */
+  private String frictionUpTo(String laid) {
+    return plan.layout().branchLeg().isEmpty()
+        ? "friction_c*(line_gpm/100)^2*" + laid + "/100"
+        : "friction_c*(line_gpm/100)^2*MIN("
+            + laid
+            + ",laid_ft)/100-attack_c*(attack_gpm/100)^2*MAX("
+            + laid
+            + "-laid_ft,0)/100";
+  }
+
+  private double frictionPsi(double laidFt) {
+    double psi = 0;
+    double beforeFt = 0;
+    for (Leg leg : plan.layout().hoseLegs()) {
+      double lengthFt = HydraulicsSheet.laidFt(leg);
+      double soFarFt = Math.max(0, Math.min(laidFt - beforeFt, lengthFt));
+      psi += leg.water().friction().lossPsi() * soFarFt / lengthFt;
+      beforeFt += lengthFt;
+    }
+    return psi;
+  }
+
+  /** What fittings took up to a station: the drop that hose and height do not explain. */
+  private double fittingsPsi(Station station) {
+    Station source = result.profile().get(0);
+    double hose = frictionPsi(station.distanceFt());
+    double psiPerFt = HydraulicsSheet.psiPerFt(result);
+    double climbed = (station.elevationFt() - source.elevationFt()) * psiPerFt;
+    double rest = source.flowingPsi() - station.flowingPsi() - hose - climbed;
+    return Math.round(rest * 1e6) / 1e6;
+  }
+}

@@ -1,0 +1,202 @@
+package hosewright.paper.quote;
+
+import hosewright.paper.drawing.LinePicture;
+import hosewright.paper.page.Lettering;
+import hosewright.paper.page.Paper;
+import hosewright.paper.page.PdfSheet;
+import hosewright.paper.page.Picture;
+import hosewright.quote.Quote;
+import hosewright.quote.terms.Dealer;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.joda.money.Money;
+
+/**
+ * A quote as a PDF, for buyers without a spreadsheet program: what the workbook's first sheet says.
+ *
+ * <p>The same quote always gives the same bytes.
+ */
+public final class QuotePdf {
+  private static final double BODY = 9;
+
+  /** Share of the width that dealer and customer stand in. */
+  private static final double HEAD_SHARE = 0.65;
+
+  private static final double LINE = BODY * 1.3;
+
+  private final Quote quote;
+  private final Dealer dealer;
+  private final PdfSheet sheet;
+  private final double wide;
+
+  private QuotePdf(Quote quote, Dealer dealer, PdfSheet sheet) {
+    this.quote = quote;
+    this.dealer = dealer;
+    this.sheet = sheet;
+    this.wide = sheet.width();
+  }
+
+  /** Writes the PDF. The stream stays open. */
+  public static void write(Quote quote, Dealer dealer, Paper paper, OutputStream out)
+      throws IOException {
+    try (PDDocument document = new PDDocument();
+        PdfSheet sheet = new PdfSheet(document, paper)) {
+      // Without a number of its own the file would be stamped with the clock.
+      document.setDocumentId((long) (quote.number() + "/" + quote.revision()).hashCode());
+      document.setDocumentInformation(properties(quote, dealer));
+      new QuotePdf(quote, dealer, sheet).fill();
+      document.save(out);
+    }
+  }
+
+  private static PDDocumentInformation properties(Quote quote, Dealer dealer) {
+    PDDocumentInformation information = new PDDocumentInformation();
+    information.setTitle("Quote " + quote.number() + ", revision " + quote.revision());
+    information.setAuthor(dealer.name());
+    Calendar made = GregorianCalendar.from(quote.madeAt().atZone(ZoneOffset.UTC));
+    information.setCreationDate(made);
+    information.setModificationDate(made);
+    return information;
+  }
+
+  private void fill() throws IOException {
+    head();
+    sheet.down(8);
+    heading(quote.title());
+    paragraph(quote.plan().summary(), 0);
+    if (!quote.plan().layout().legs().isEmpty()) {
+      Picture drawing = LinePicture.of(quote.plan());
+      keepTogether(drawing.height() * wide / drawing.width());
+      sheet.picture(drawing);
+    }
+    sheet.down(6);
+    new PdfLines(sheet, quote).write();
+    totals();
+    for (Map.Entry<String, List<String>> part : PrintedTerms.sections(quote).entrySet()) {
+      section(part.getKey(), part.getValue());
+    }
+    signature();
+    sheet.finish("Quote " + quote.number() + ", revision " + quote.revision());
+  }
+
+  private void head() throws IOException {
+    sheet.text(dealer.name(), 0, 16, true);
+    sheet.textEndingAt("Total " + amount(quote.total()), wide, 12, true);
+    sheet.down(24);
+    List<String> left = new ArrayList<>();
+    left.add(String.join(", ", dealer.addressLines()));
+    left.add(dealer.phone() + "   " + dealer.email());
+    left.add(dealer.note());
+    left.add("");
+    left.add("For " + quote.customer().name());
+    left.add(quote.customer().address());
+    List<String> right =
+        List.of(
+            "Quote " + quote.number(),
+            "Revision "
+                + quote.revision()
+                + " ("
+                + quote.status().name().toLowerCase(Locale.ROOT)
+                + ")",
+            "Date " + quote.date(),
+            "Valid until " + quote.validUntil(),
+            "Lead time: " + PrintedTerms.lead(quote));
+    // A long note must not run into the quote's number and dates beside it.
+    left =
+        left.stream()
+            .flatMap(text -> Lettering.sans().wrap(text, BODY, wide * HEAD_SHARE).stream())
+            .toList();
+    for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
+      if (i < left.size()) {
+        sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
+      }
+      if (i < right.size()) {
+        sheet.textEndingAt(right.get(i), wide, BODY, false);
+      }
+      sheet.down(LINE);
+    }
+  }
+
+  private void totals() throws IOException {
+    keepTogether(6 * LINE);
+    sheet.down(4);
+    total("Subtotal", quote.subtotal(), false);
+    total(quote.freightTaxed() ? "Freight (taxed)" : "Freight", quote.freight(), false);
+    String percent =
+        quote.taxRate().multiply(BigDecimal.valueOf(100)).stripTrailingZeros().toPlainString();
+    total("Tax " + percent + " %", quote.tax(), false);
+    sheet.rule(wide - 190, wide);
+    sheet.down(2);
+    total("Total " + quote.total().getCurrencyUnit().getCode(), quote.total(), true);
+  }
+
+  private void total(String label, Money money, boolean bold) throws IOException {
+    sheet.textEndingAt(label, wide - 90, BODY, bold);
+    sheet.textEndingAt(PdfLines.figure(money), wide - PdfLines.TAXED_WIDTH, BODY, bold);
+    sheet.down(LINE);
+  }
+
+  private void section(String heading, List<String> sentences) throws IOException {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    sheet.down(8);
+    heading(heading);
+    for (String sentence : sentences) {
+      keepTogether(LINE);
+      sheet.text("\u2022", 4, BODY, false);
+      paragraph(sentence, 16);
+    }
+  }
+
+  private void heading(String text) throws IOException {
+    keepTogether(4 * LINE);
+    for (String line : Lettering.sans().wrap(PdfSheet.shown(text), 10.5, wide)) {
+      sheet.text(line, 0, 10.5, true);
+      sheet.down(14);
+    }
+    sheet.rule(0, wide);
+    sheet.down(3);
+  }
+
+  private void paragraph(String text, double indent) throws IOException {
+    for (String line : Lettering.sans().wrap(PdfSheet.shown(text), BODY, wide - indent)) {
+      keepTogether(LINE);
+      sheet.text(line, indent, BODY, false);
+      sheet.down(LINE);
+    }
+  }
+
+  private void signature() throws IOException {
+    keepTogether(70);
+    sheet.down(16);
+    sheet.text("Accepted for " + quote.customer().name(), 0, BODY, true);
+    sheet.down(42);
+    sheet.rule(0, wide * 0.55);
+    sheet.rule(wide * 0.65, wide);
+    sheet.down(2);
+    sheet.text("Name and authority", 0, 7.5, false);
+    sheet.text("Signature and date", wide * 0.65, 7.5, false);
+    sheet.down(12);
+  }
+
+  private void keepTogether(double points) throws IOException {
+    if (!sheet.hasRoom(points)) {
+      sheet.newPage();
+    }
+  }
+
+  private static String amount(Money money) {
+    return money.getCurrencyUnit().getCode() + " " + PdfLines.figure(money);
+  }
+}

@@ -1,0 +1,108 @@
+package hosewright.paper.quote;
+
+import hosewright.paper.order.PickingSheet;
+import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.Looks;
+import hosewright.paper.sheet.Page;
+import hosewright.paper.sheet.SheetNames;
+import hosewright.paper.sheet.SheetSetup;
+import hosewright.paper.sheet.StableZip;
+import hosewright.quote.Quote;
+import hosewright.quote.terms.Dealer;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * A quote as a workbook (.xlsx) whose figures are live: change a quantity and the price break, the
+ * line, the tax and the total follow; change the flow and the pressures follow.
+ *
+ * <p>The same quote always gives the same bytes.
+ */
+public final class QuoteWorkbook {
+  private final Quote quote;
+  private final Dealer dealer;
+  private final Paper paper;
+  private final XSSFWorkbook workbook;
+  private final Looks looks;
+
+  private QuoteWorkbook(Quote quote, Dealer dealer, Paper paper, XSSFWorkbook workbook) {
+    this.quote = quote;
+    this.dealer = dealer;
+    this.paper = paper;
+    this.workbook = workbook;
+    this.looks = new Looks(workbook, quote.total().getCurrencyUnit());
+  }
+
+  /**
+   * Writes the workbook. The stream stays open.
+   *
+   * @throws IllegalStateException when the recalculated total is not the quote's: such a paper must
+   *     never reach a buyer
+   */
+  public static void write(Quote quote, Dealer dealer, Paper paper, OutputStream out)
+      throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      new QuoteWorkbook(quote, dealer, paper, workbook).fill();
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      workbook.write(bytes);
+      StableZip.copy(bytes.toByteArray(), out);
+    }
+  }
+
+  private void fill() {
+    // A formula may use a name that a later row defines; evaluating them all reads them anyway.
+    workbook.setCellFormulaValidation(false);
+    for (String name : SheetNames.IN_ORDER) {
+      workbook.createSheet(name);
+    }
+    List<BreaksSheet.Rows> breaks =
+        new BreaksSheet(page(SheetNames.BREAKS, BreaksSheet.WIDTHS)).write(quote);
+    int firstLineRow =
+        new QuoteSheet(page(SheetNames.QUOTE, QuoteSheet.WIDTHS), quote, dealer).write(breaks);
+    new JointsSheet(page(SheetNames.JOINTS, JointsSheet.WIDTHS)).write(quote.plan());
+    new HydraulicsSheet(page(SheetNames.HYDRAULICS, HydraulicsSheet.WIDTHS), quote.plan()).write();
+    new PickingSheet(page(SheetNames.PICKING, PickingSheet.WIDTHS)).write(quote, firstLineRow);
+    new AlternativesSheet(page(SheetNames.ALTERNATIVES, AlternativesSheet.WIDTHS)).write(quote);
+    new ChecksSheet(page(SheetNames.CHECKS, ChecksSheet.WIDTHS)).write(quote.plan());
+    XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
+    TotalsCheck.holds(workbook, quote);
+    ProfileChart.draw(workbook);
+    properties();
+  }
+
+  private Page page(String sheet, int... widths) {
+    boolean landscape = SheetNames.WIDE.contains(sheet);
+    SheetSetup.printed(
+        workbook.getSheet(sheet),
+        paper,
+        landscape,
+        dealer.name(),
+        "Quote " + quote.number() + ", revision " + quote.revision());
+    return new Page(workbook.getSheet(sheet), looks, widths);
+  }
+
+  private void properties() {
+    POIXMLProperties properties = workbook.getProperties();
+    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
+    Optional<Date> made = Optional.of(Date.from(quote.madeAt()));
+    core.setTitle("Quote " + quote.number() + ", revision " + quote.revision());
+    core.setSubjectProperty(quote.title());
+    core.setCreator(dealer.name());
+    core.setLastModifiedByUser(dealer.name());
+    core.setCreated(made);
+    core.setModified(made);
+    properties.getExtendedProperties().setApplication("Hosewright");
+  }
+
+  static CurrencyUnit currency(Quote quote) {
+    return quote.total().getCurrencyUnit();
+  }
+}

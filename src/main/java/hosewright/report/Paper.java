@@ -1,7 +1,0 @@
-package hosewright.report;
-
-/** Paper a workbook prints on. */
-public enum Paper {
-  LETTER,
-  A4
-}

@@ -1,0 +1,162 @@
+package hosewright.store.catalogue;
+
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Rating;
+import hosewright.catalogue.Stocking;
+import hosewright.catalogue.UnitOfSale;
+import hosewright.store.db.tables.records.ItemDeratingRecord;
+import hosewright.store.db.tables.records.ItemEndRecord;
+import hosewright.store.db.tables.records.ItemFluidRecord;
+import hosewright.store.db.tables.records.ItemRecord;
+import hosewright.thread.End;
+import hosewright.thread.Gender;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** An item as rows, and back. */
+final class ItemRows {
+  private ItemRows() {}
+
+  static ItemRecord main(Item item, int fileOrder) {
+    ItemRecord row = new ItemRecord();
+    row.setItemNumber(item.number());
+    row.setDescription(item.description());
+    row.setKind(item.kind().name());
+    row.setUnit(item.unit().name());
+    row.setWeightLb(item.weightLb());
+    row.setMaterial(item.material());
+    row.setWorkingPsi(orNull(item.rating().workingPsi()));
+    row.setServiceTestPsi(orNull(item.rating().serviceTestPsi()));
+    row.setVacuumInhg(orNull(item.rating().vacuumInHg()));
+    setHose(row, item.hose());
+    row.setLossK(orNull(item.lossCoefficient()));
+    row.setApplianceLossPsi(orNull(item.applianceLossPsi()));
+    row.setOpeningIn(orNull(item.opening()));
+    row.setKFactor(orNull(item.kFactor()));
+    row.setDrinkingWater(item.drinkingWater());
+    row.setDiscontinued(item.discontinued());
+    row.setMarkedTo(item.markedTo());
+    row.setGasketsFitted(item.comesWithGaskets());
+    String supplier = item.stocking().supplier();
+    row.setSupplierCode(supplier.isEmpty() ? null : supplier);
+    row.setPackSize(item.stocking().packSize());
+    row.setLeadDays(item.stocking().leadDays());
+    row.setOnHand(item.stocking().onHand());
+    row.setFileOrder(fileOrder);
+    return row;
+  }
+
+  static List<ItemEndRecord> ends(Item item) {
+    List<ItemEndRecord> rows = new ArrayList<>();
+    for (End end : item.ends()) {
+      rows.add(
+          new ItemEndRecord(
+              item.number(),
+              rows.size() + 1,
+              end.sizeIn(),
+              end.family(),
+              end.gender().name(),
+              end.swivel()));
+    }
+    return rows;
+  }
+
+  static List<ItemDeratingRecord> deratings(Item item) {
+    return item.rating().derating().stream()
+        .map(step -> new ItemDeratingRecord(item.number(), step.temperatureF(), step.workingPsi()))
+        .toList();
+  }
+
+  static List<ItemFluidRecord> fluids(Item item) {
+    return item.fluids().stream().map(fluid -> new ItemFluidRecord(item.number(), fluid)).toList();
+  }
+
+  /**
+   * The item again.
+   *
+   * @param ends its ends in order
+   * @param deratings its steps, coolest first
+   */
+  static Item item(
+      ItemRecord row,
+      List<End> ends,
+      List<ItemDeratingRecord> deratings,
+      List<ItemFluidRecord> fluids) {
+    return new Item(
+        row.getItemNumber(),
+        row.getDescription(),
+        ItemKind.valueOf(row.getKind()),
+        ends,
+        UnitOfSale.valueOf(row.getUnit()),
+        row.getWeightLb(),
+        row.getMaterial(),
+        fluids.stream().map(ItemFluidRecord::getFluid).collect(Collectors.toSet()),
+        rating(row, deratings),
+        hose(row),
+        orEmpty(row.getLossK()),
+        orEmpty(row.getApplianceLossPsi()),
+        orEmpty(row.getOpeningIn()),
+        orEmpty(row.getKFactor()),
+        row.getDrinkingWater(),
+        row.getDiscontinued(),
+        row.getMarkedTo(),
+        row.getGasketsFitted(),
+        new Stocking(
+            row.getSupplierCode() == null ? "" : row.getSupplierCode(),
+            row.getPackSize(),
+            row.getLeadDays(),
+            row.getOnHand()));
+  }
+
+  private static void setHose(ItemRecord row, Optional<HoseFacts> hose) {
+    row.setHoseSizeIn(hose.map(HoseFacts::sizeIn).orElse(null));
+    row.setLengthFt(hose.map(facts -> orNull(facts.lengthFt())).orElse(null));
+    row.setSeries(hose.map(HoseFacts::series).orElse(null));
+    row.setFrictionCoefficient(hose.map(facts -> orNull(facts.frictionCoefficient())).orElse(null));
+    row.setBoreIn(hose.map(facts -> orNull(facts.boreIn())).orElse(null));
+    row.setBowlIn(hose.map(facts -> orNull(facts.bowlIn())).orElse(null));
+    row.setWaveSpeedFtS(hose.map(facts -> orNull(facts.waveSpeedFtPerS())).orElse(null));
+  }
+
+  private static Optional<HoseFacts> hose(ItemRecord row) {
+    return Optional.ofNullable(row.getHoseSizeIn())
+        .map(
+            sizeIn ->
+                new HoseFacts(
+                    sizeIn,
+                    orEmpty(row.getLengthFt()),
+                    row.getSeries(),
+                    orEmpty(row.getFrictionCoefficient()),
+                    orEmpty(row.getBoreIn()),
+                    orEmpty(row.getBowlIn()),
+                    orEmpty(row.getWaveSpeedFtS())));
+  }
+
+  private static Rating rating(ItemRecord row, List<ItemDeratingRecord> deratings) {
+    return new Rating(
+        orEmpty(row.getWorkingPsi()),
+        orEmpty(row.getServiceTestPsi()),
+        deratings.stream()
+            .map(step -> new Rating.Derating(step.getTemperatureF(), step.getWorkingPsi()))
+            .toList(),
+        orEmpty(row.getVacuumInhg()));
+  }
+
+  static End end(ItemEndRecord row) {
+    return new End(
+        row.getSizeIn(), row.getFamily(), Gender.valueOf(row.getGender()), row.getSwivel());
+  }
+
+  private static Double orNull(OptionalDouble number) {
+    return number.isPresent() ? (Double) number.getAsDouble() : null;
+  }
+
+  static OptionalDouble orEmpty(Double number) {
+    return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
+  }
+}

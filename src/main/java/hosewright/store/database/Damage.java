@@ -1,0 +1,49 @@
+package hosewright.store.database;
+
+import java.io.EOFException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.lang3.exception.ExceptionUtils;
+import org.h2.api.ErrorCode;
+import org.h2.mvstore.MVStoreException;
+import org.jooq.ExecuteContext;
+import org.jooq.ExecuteListener;
+
+/**
+ * Tells by what H2 ran into that the file of an embedded store is damaged, at once or when the
+ * place is read.
+ */
+record Damage(Path folder) implements ExecuteListener {
+  private static final long serialVersionUID = 1L;
+
+  /** Not every damage is found out as such: H2 also reports whatever its readers stumbled over. */
+  private static final Set<Integer> CODES =
+      Set.of(ErrorCode.FILE_CORRUPTED_1, ErrorCode.FILE_VERSION_ERROR_1, ErrorCode.GENERAL_ERROR_1);
+
+  @Override
+  public void exception(ExecuteContext executed) {
+    if (executed.sqlException() != null) {
+      of(executed.sqlException()).ifPresent(executed::exception);
+    }
+  }
+
+  /** What to tell the user; empty when something else is the matter. */
+  Optional<DamagedStoreException> of(Throwable failure) {
+    boolean found =
+        ExceptionUtils.getThrowableList(failure).stream()
+            .anyMatch(
+                one ->
+                    one instanceof MVStoreException
+                        || one instanceof EOFException
+                        || one instanceof SQLException e && CODES.contains(e.getErrorCode()));
+    return found ? Optional.of(told()) : Optional.empty();
+  }
+
+  DamagedStoreException told() {
+    return new DamagedStoreException(
+        folder,
+        Backup.last(folder).map(last -> ", the last one with: data restore " + last).orElse(""));
+  }
+}

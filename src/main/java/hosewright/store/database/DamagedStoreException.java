@@ -1,0 +1,23 @@
+package hosewright.store.database;
+
+import hosewright.problem.TroubleException;
+import java.nio.file.Path;
+
+/** The store's file is there but is not, or no longer, a store. */
+public final class DamagedStoreException extends TroubleException {
+  private static final long serialVersionUID = 1;
+
+  /**
+   * @param advice what would help, after "restore a backup"
+   */
+  DamagedStoreException(Path folder, String advice) {
+    super(
+        "data folder",
+        folder.toString(),
+        "its file "
+            + Backup.STORE
+            + " is damaged or not a store of this program: restore a backup"
+            + advice,
+        Kept.NOTHING);
+  }
+}

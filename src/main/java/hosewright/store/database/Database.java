@@ -1,0 +1,227 @@
+package hosewright.store.database;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.RefusalException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.apache.commons.lang3.ArrayUtils;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.jooq.Configuration;
+import org.jooq.DSLContext;
+import org.jooq.ExecuteListener;
+import org.jooq.Log;
+import org.jooq.SQLDialect;
+import org.jooq.TransactionProvider;
+import org.jooq.conf.RenderQuotedNames;
+import org.jooq.conf.Settings;
+import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultConfiguration;
+import org.jooq.impl.DefaultTransactionProvider;
+import org.jooq.tools.JooqLogger;
+
+/**
+ * The store, its schema up to date: embedded in a data folder, where one process at a time owns it,
+ * or a PostgreSQL database that many processes use at once.
+ *
+ * <p>Threads of one process may use it at once.
+ */
+public final class Database implements AutoCloseable {
+  /** How long to wait while another process, such as a script's previous command, ends. */
+  static final Duration PATIENCE = Duration.ofSeconds(10);
+
+  private static final int CONNECTIONS = 32;
+
+  static {
+    // jOOQ greets and talks about versions on its logger; a command's output is the user's.
+    JooqLogger.globalThreshold(Log.Level.ERROR);
+  }
+
+  private final String where;
+  private final HighWaterMarks marks;
+  private final JdbcConnectionPool pool;
+  private final DSLContext context;
+
+  private Database(
+      String where, HighWaterMarks marks, JdbcConnectionPool pool, DSLContext context) {
+    this.where = where;
+    this.marks = marks;
+    this.pool = pool;
+    this.context = context;
+  }
+
+  /**
+   * Opens the store of a data folder, making both if they are not there yet.
+   *
+   * @throws BadInputException when the folder cannot be used, another process keeps the store open,
+   *     or a newer version of this program wrote it
+   */
+  public static Database open(Path dataFolder) {
+    return open(dataFolder, PATIENCE);
+  }
+
+  /**
+   * Opens the store of a data folder within another limit to waiting for who has it open.
+   *
+   * @param patience zero to be told at once
+   */
+  public static Database open(Path dataFolder, Duration patience) {
+    Path folder = usable(dataFolder);
+    Damage damage = new Damage(folder);
+    try {
+      return opened(
+          "data folder " + folder,
+          HighWaterMarks.in(folder),
+          EmbeddedPool.open(folder, patience),
+          SQLDialect.H2,
+          damage);
+    } catch (RefusalException e) {
+      throw e;
+    } catch (RuntimeException e) {
+      throw damage.of(e).map(RuntimeException.class::cast).orElse(e);
+    }
+  }
+
+  /**
+   * Opens the store on a server.
+   *
+   * @param dataFolder keeps what this machine must remember whatever becomes of the server
+   * @throws BadInputException when the server cannot be used, or a newer version of this program
+   *     wrote its store
+   */
+  public static Database open(Server server, Path dataFolder) {
+    return opened(
+        "database " + server.address(),
+        HighWaterMarks.of(server, usable(dataFolder)),
+        ServerPool.open(server),
+        SQLDialect.POSTGRES);
+  }
+
+  /** A store in memory that holds what the migrations put in and nothing else. */
+  static Database unused() {
+    String url = "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1";
+    return opened(
+        "memory",
+        HighWaterMarks.in(Path.of("")),
+        JdbcConnectionPool.create(url, "sa", ""),
+        SQLDialect.H2);
+  }
+
+  private static Database opened(
+      String where,
+      HighWaterMarks marks,
+      JdbcConnectionPool pool,
+      SQLDialect dialect,
+      ExecuteListener... more) {
+    pool.setMaxConnections(CONNECTIONS);
+    DefaultConfiguration configuration = new DefaultConfiguration();
+    configuration.set(dialect);
+    configuration.set(settings());
+    configuration.set(ArrayUtils.addFirst(more, new StoreTrouble(where)));
+    configuration.set(pool);
+    configuration.set(new Transactions(transactions(configuration), where));
+    Database database = new Database(where, marks, pool, DSL.using(configuration));
+    try {
+      Schema.bringUpToDate(database);
+      return database;
+    } catch (RuntimeException e) {
+      database.close();
+      throw e;
+    }
+  }
+
+  private static TransactionProvider transactions(Configuration configuration) {
+    TransactionProvider usual = new DefaultTransactionProvider(configuration.connectionProvider());
+    return configuration.family() == SQLDialect.H2 ? new OneAtATime(usual) : usual;
+  }
+
+  /**
+   * Does several things as one: all are kept, or none when one of them fails.
+   *
+   * @param work gets the database to do them through; it must not be closed or kept
+   */
+  public void together(Consumer<Database> work) {
+    context.transaction(nested -> work.accept(new Database(where, marks, pool, nested.dsl())));
+  }
+
+  /**
+   * Reads several things as they stood at one moment, whatever others put in their place meanwhile.
+   *
+   * @param reading gets the database to read through; it must not be closed or kept
+   */
+  public <T> T steadily(Function<Database, T> reading) {
+    return context.transactionResult(
+        nested -> {
+          // The embedded store has one process in it, which reads and writes in turn.
+          if (nested.family() == SQLDialect.POSTGRES) {
+            nested.dsl().execute("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ READ ONLY");
+          }
+          return reading.apply(new Database(where, marks, pool, nested.dsl()));
+        });
+  }
+
+  /**
+   * Writes a zip with the embedded store as it is at this moment, while others may go on using it.
+   *
+   * @throws BadInputException for a store on a server, which has means of its own
+   */
+  void copyTo(Path zip) {
+    if (context.family() == SQLDialect.POSTGRES) {
+      throw new BadInputException(
+          "store", where, "an embedded store: a server is backed up with pg_dump");
+    }
+    context.execute("BACKUP TO {0}", DSL.inline(zip.toString()));
+  }
+
+  /** The store as a user knows it: which data folder, or which database. */
+  String where() {
+    return where;
+  }
+
+  public HighWaterMarks marks() {
+    return marks;
+  }
+
+  public DSLContext context() {
+    return context;
+  }
+
+  JdbcConnectionPool pool() {
+    return pool;
+  }
+
+  @Override
+  public void close() {
+    pool.dispose();
+  }
+
+  private static Path usable(Path dataFolder) {
+    Path folder = dataFolder.toAbsolutePath().normalize();
+    if (folder.toString().contains(";")) {
+      throw new BadInputException("data folder", folder.toString(), "a path without semicolons");
+    }
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new BadInputException(
+          "data folder", folder.toString(), "a folder that can be made or is there already");
+    }
+    if (!Files.isWritable(folder)) {
+      throw new BadInputException(
+          "data folder", folder.toString(), "a folder that may be written to");
+    }
+    return folder;
+  }
+
+  /** Names go out unquoted, so that the same code runs where upper case is not the rule. */
+  private static Settings settings() {
+    return new Settings()
+        .withRenderSchema(false)
+        .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED)
+        .withExecuteLogging(false);
+  }
+}

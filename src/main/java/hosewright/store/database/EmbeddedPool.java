@@ -1,0 +1,99 @@
+package hosewright.store.database;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.TroubleException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
+import org.h2.api.ErrorCode;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.h2.jdbcx.JdbcDataSource;
+
+/** Connections to the embedded store in a data folder, which one process at a time owns. */
+final class EmbeddedPool {
+  private static final long RETRY_MILLIS = 50;
+
+  private EmbeddedPool() {}
+
+  /**
+   * Opens the store, making it if it is not there yet.
+   *
+   * @param folder one that may be written to
+   * @param patience how long to wait for a process that has the store open
+   * @throws BadInputException when the store is damaged, cannot be written or stays taken
+   */
+  static JdbcConnectionPool open(Path folder, Duration patience) {
+    JdbcDataSource source = new JdbcDataSource();
+    // WRITE_DELAY=0: a quote whose number has been told to somebody must survive a power cut.
+    source.setURL(
+        "jdbc:h2:file:%s;LOCK_TIMEOUT=20000;WRITE_DELAY=0;TRACE_LEVEL_FILE=0"
+            .formatted(folder.resolve("store")));
+    source.setUser("sa");
+    source.setPassword("");
+    // Held until the pool has a connection of its own: the store closes with its last one.
+    try (Connection held = awaitTurn(source, folder, Instant.now().plus(patience))) {
+      JdbcConnectionPool pool = JdbcConnectionPool.create(source);
+      pool.getConnection().close();
+      return pool;
+    } catch (SQLException e) {
+      throw unreadable(folder, e);
+    }
+  }
+
+  private static Connection awaitTurn(JdbcDataSource source, Path folder, Instant deadline) {
+    while (true) {
+      try {
+        return source.getConnection();
+      } catch (SQLException e) {
+        if (e.getErrorCode() != ErrorCode.DATABASE_ALREADY_OPEN_1) {
+          throw unreadable(folder, e);
+        }
+        if (!Instant.now().isBefore(deadline)) {
+          throw new TroubleException(
+              "data folder",
+              folder.toString(),
+              "another hosewright has this store open: close it or wait until it is done, or name"
+                  + " another data folder",
+              TroubleException.Kept.NOTHING);
+        }
+      }
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(RETRY_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while waiting for the store", e);
+    }
+  }
+
+  private static RuntimeException unreadable(Path folder, SQLException e) {
+    Damage damage = new Damage(folder);
+    return switch (e.getErrorCode()) {
+      // Nobody sets a password: the page that holds the users is not ours.
+      case ErrorCode.WRONG_USER_OR_PASSWORD -> damage.told();
+      // H2 reports a file cut short as one that cannot be read.
+      case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
+          damage
+              .of(e)
+              .map(RuntimeException.class::cast)
+              .orElseGet(
+                  () ->
+                      new TroubleException(
+                          "data folder",
+                          folder.toString(),
+                          "its file store.mv.db may not be read and written",
+                          TroubleException.Kept.NOTHING));
+      default ->
+          StoreTrouble.of(e, "data folder " + folder)
+              .map(RuntimeException.class::cast)
+              .or(() -> damage.of(e))
+              .orElseGet(() -> new IllegalStateException("cannot open the store in " + folder, e));
+    };
+  }
+}

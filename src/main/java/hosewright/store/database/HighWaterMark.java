@@ -1,0 +1,124 @@
+package hosewright.store.database;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.TroubleException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
+
+/**
+ * The highest number of a series this machine ever saw used, kept in a file outside the store:
+ * putting an older store back must not hand out a number that somebody already has on paper.
+ *
+ * <p>Of a store on a server each machine keeps its own mark; the first one to number a paper after
+ * an older store was put back brings what it knows.
+ *
+ * @param shared whether several processes may raise it at once
+ */
+public record HighWaterMark(Series series, Path file, boolean shared) {
+  /** A mark so far ahead of the store was not made by restoring a backup of it. */
+  private static final int LARGEST_GAP = 100_000;
+
+  private TroubleException unusable(String why) {
+    return new TroubleException(
+        "mark of the highest number", file.toString(), why, TroubleException.Kept.NOTHING);
+  }
+
+  /** 0 before the first. */
+  int read() {
+    if (!Files.exists(file)) {
+      return 0;
+    }
+    try {
+      String text = Files.readString(file).strip();
+      if (!text.matches("\\d{1,9}")) {
+        throw unusable(
+            "it should hold the highest "
+                + series.paper()
+                + " number ever used, in digits, and holds '"
+                + text
+                + "'");
+      }
+      return Integer.parseInt(text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * The highest number used, by the mark or the store.
+   *
+   * @param stored the last number in the store
+   * @throws BadInputException when the mark is another store's
+   */
+  public int above(int stored) {
+    int highest = Math.max(stored, read());
+    if (highest - stored > LARGEST_GAP) {
+      throw unusable(
+          "it belongs to another store: it says "
+              + highest
+              + ", and the last number in this one is "
+              + stored);
+    }
+    return highest;
+  }
+
+  /**
+   * Raises the mark to a number, if it is lower.
+   *
+   * @throws UncheckedIOException when it cannot be written
+   */
+  public void raise(int number) {
+    // Within a process a file cannot be locked twice.
+    synchronized (HighWaterMark.class) {
+      try {
+        if (shared) {
+          raiseInTurn(number);
+        } else {
+          raiseAlone(number);
+        }
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  private void raiseInTurn(int number) throws IOException {
+    Path turn = file.resolveSibling(file.getFileName() + ".lock");
+    try (FileChannel channel =
+        FileChannel.open(turn, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      // Let go when the channel closes, or its process ends.
+      channel.lock();
+      raiseAlone(number);
+    }
+  }
+
+  private void raiseAlone(int number) throws IOException {
+    if (read() < number) {
+      write(number);
+    }
+  }
+
+  /** Written whole or not at all, so that a power cut leaves the old mark or the new one. */
+  private void write(int number) throws IOException {
+    Path fresh = file.resolveSibling(file.getFileName() + ".new");
+    try (FileChannel channel =
+        FileChannel.open(
+            fresh,
+            Set.of(
+                StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE,
+                StandardOpenOption.TRUNCATE_EXISTING))) {
+      channel.write(ByteBuffer.wrap((number + "\n").getBytes(StandardCharsets.US_ASCII)));
+      channel.force(true);
+    }
+    Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
+}

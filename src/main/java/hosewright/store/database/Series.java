@@ -1,0 +1,40 @@
+package hosewright.store.database;
+
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A series of papers, numbered from 1 without a gap. */
+public enum Series {
+  QUOTE("Q", "quote"),
+  ORDER("O", "order"),
+  PURCHASE("P", "purchase order");
+
+  private final String letter;
+  private final String paper;
+
+  Series(String letter, String paper) {
+    this.letter = letter;
+    this.paper = paper;
+  }
+
+  /** What is numbered, in words. */
+  String paper() {
+    return paper;
+  }
+
+  /** A number as it stands on paper: {@code Q-000001}. */
+  public String written(int number) {
+    return String.format(Locale.ROOT, "%s-%06d", letter, number);
+  }
+
+  /** All numbers after one, up to another, as they stand on paper. */
+  public Stream<String> between(int last, int highest) {
+    return IntStream.rangeClosed(last + 1, highest).mapToObj(this::written);
+  }
+
+  /** The number again. */
+  public static int number(String written) {
+    return Integer.parseInt(written.substring(written.indexOf('-') + 1));
+  }
+}

@@ -1,0 +1,28 @@
+package hosewright.store.database;
+
+import org.jooq.TransactionContext;
+import org.jooq.TransactionProvider;
+import org.jooq.exception.DataAccessException;
+
+/** Transactions whose end, when it fails, is told to the user in the same words as a statement. */
+record Transactions(TransactionProvider usual, String where) implements TransactionProvider {
+
+  @Override
+  public void begin(TransactionContext context) {
+    usual.begin(context);
+  }
+
+  @Override
+  public void commit(TransactionContext context) {
+    try {
+      usual.commit(context);
+    } catch (DataAccessException e) {
+      throw StoreTrouble.of(e, where).map(RuntimeException.class::cast).orElse(e);
+    }
+  }
+
+  @Override
+  public void rollback(TransactionContext context) {
+    usual.rollback(context);
+  }
+}

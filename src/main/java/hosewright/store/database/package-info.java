@@ -1,0 +1,6 @@
+/**
+ * The books on disk or on a server: opening, locking, moving, backing up, one dialect or the other.
+ *
+ * <p>Knows tables as such, no trade. Begin with {@link Database}.
+ */
+package hosewright.store.database;

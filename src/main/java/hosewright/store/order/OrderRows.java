@@ -1,0 +1,231 @@
+package hosewright.store.order;
+
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
+import static hosewright.store.db.Tables.ORDER_LINE;
+import static hosewright.store.db.Tables.PURCHASE_LINE;
+import static hosewright.store.db.Tables.PURCHASE_ORDER;
+import static org.jooq.impl.DSL.select;
+
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.order.PurchaseOrder;
+import hosewright.order.PurchaseOrder.PurchaseLine;
+import hosewright.store.database.Amounts;
+import hosewright.store.database.Rows;
+import hosewright.store.db.tables.records.CustomerOrderRecord;
+import hosewright.store.db.tables.records.OrderLineRecord;
+import hosewright.store.db.tables.records.PurchaseLineRecord;
+import hosewright.store.db.tables.records.PurchaseOrderRecord;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+
+/** An order as rows, and back. */
+final class OrderRows {
+  private OrderRows() {}
+
+  static void insert(DSLContext inside, Order order) {
+    inside.executeInsert(
+        new CustomerOrderRecord(
+            order.number(),
+            order.quoteNumber(),
+            order.quoteRevision(),
+            order.customer(),
+            order.title(),
+            order.raisedOn(),
+            order.shipOn(),
+            order.raisedAt().atOffset(ZoneOffset.UTC),
+            order.raisedBy(),
+            null,
+            null,
+            null));
+    Rows.insert(inside, ORDER_LINE, order.lines().stream().map(line -> row(order, line)).toList());
+    for (PurchaseOrder purchase : order.purchases()) {
+      inside.executeInsert(
+          new PurchaseOrderRecord(
+              purchase.number(),
+              order.number(),
+              purchase.supplier(),
+              purchase.supplierName(),
+              purchase.expectedOn(),
+              purchase.remark()));
+      Rows.insert(
+          inside,
+          PURCHASE_LINE,
+          purchase.lines().stream().map(line -> row(purchase, line)).toList());
+    }
+  }
+
+  /** The orders of a condition on their row, newest first. */
+  static List<Order> fetch(DSLContext context, Condition which) {
+    return context
+        .selectFrom(CUSTOMER_ORDER)
+        .where(which)
+        .orderBy(CUSTOMER_ORDER.ORDER_NUMBER.desc())
+        .fetch(row -> order(context, row));
+  }
+
+  static Optional<Order> one(DSLContext context, String number) {
+    return fetch(context, CUSTOMER_ORDER.ORDER_NUMBER.eq(number)).stream().findFirst();
+  }
+
+  static Optional<Order> byPurchase(DSLContext context, String purchaseNumber) {
+    return fetch(
+            context,
+            CUSTOMER_ORDER.ORDER_NUMBER.in(
+                select(PURCHASE_ORDER.ORDER_NUMBER)
+                    .from(PURCHASE_ORDER)
+                    .where(PURCHASE_ORDER.PURCHASE_NUMBER.eq(purchaseNumber))))
+        .stream()
+        .findFirst();
+  }
+
+  /** Writes where a line's pieces are now. */
+  static void moved(DSLContext inside, String number, OrderLine line) {
+    inside
+        .update(ORDER_LINE)
+        .set(ORDER_LINE.RESERVED, line.reserved())
+        .set(ORDER_LINE.SHIPPED, line.shipped())
+        .set(ORDER_LINE.CANCELLED, line.cancelled())
+        .where(ORDER_LINE.ORDER_NUMBER.eq(number))
+        .and(ORDER_LINE.POSITION.eq(line.position()))
+        .execute();
+  }
+
+  /** Writes that so many more of a purchase order's line came. */
+  static void received(DSLContext inside, String purchaseNumber, int position, int came) {
+    inside
+        .update(PURCHASE_LINE)
+        .set(PURCHASE_LINE.RECEIVED, PURCHASE_LINE.RECEIVED.plus(came))
+        .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(purchaseNumber))
+        .and(PURCHASE_LINE.POSITION.eq(position))
+        .execute();
+  }
+
+  /** Writes an order as it stands when cancelled. */
+  static void cancel(DSLContext inside, Order order) {
+    Order.Cancellation cancellation = order.cancellation().orElseThrow();
+    inside
+        .update(CUSTOMER_ORDER)
+        .set(CUSTOMER_ORDER.CANCELLED_AT, cancellation.at().atOffset(ZoneOffset.UTC))
+        .set(CUSTOMER_ORDER.CANCELLED_BY, cancellation.by())
+        .set(CUSTOMER_ORDER.CANCEL_REASON, cancellation.reason())
+        .where(CUSTOMER_ORDER.ORDER_NUMBER.eq(order.number()))
+        .execute();
+    order.lines().forEach(line -> moved(inside, order.number(), line));
+    for (PurchaseOrder purchase : order.purchases()) {
+      for (PurchaseLine line : purchase.lines()) {
+        inside
+            .update(PURCHASE_LINE)
+            .set(PURCHASE_LINE.CANCELLED, line.cancelled())
+            .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(purchase.number()))
+            .and(PURCHASE_LINE.POSITION.eq(line.position()))
+            .execute();
+      }
+    }
+  }
+
+  private static OrderLineRecord row(Order order, OrderLine line) {
+    return new OrderLineRecord(
+        order.number(),
+        line.position(),
+        line.quotePosition(),
+        line.stockCode(),
+        line.item(),
+        line.description(),
+        line.unit(),
+        line.quantity(),
+        line.reserved(),
+        line.shipped(),
+        line.cancelled());
+  }
+
+  private static PurchaseLineRecord row(PurchaseOrder purchase, PurchaseLine line) {
+    return new PurchaseLineRecord(
+        purchase.number(),
+        line.position(),
+        line.stockCode(),
+        line.description(),
+        line.unit(),
+        line.needed(),
+        line.quantity(),
+        line.received(),
+        line.unitCost().map(Money::getAmount).orElse(null),
+        line.unitCost().map(Amounts::code).orElse(null),
+        line.cancelled());
+  }
+
+  private static Order order(DSLContext context, CustomerOrderRecord row) {
+    String number = row.getOrderNumber();
+    return new Order(
+        number,
+        row.getQuoteNumber(),
+        row.getQuoteRevision(),
+        row.getCustomerName(),
+        row.getTitle(),
+        row.getRaisedOn(),
+        row.getShipOn(),
+        row.getRaisedAt().toInstant(),
+        row.getRaisedBy(),
+        Optional.ofNullable(row.getCancelledAt())
+            .map(
+                at ->
+                    new Order.Cancellation(
+                        row.getCancelledBy(), at.toInstant(), row.getCancelReason())),
+        context
+            .selectFrom(ORDER_LINE)
+            .where(ORDER_LINE.ORDER_NUMBER.eq(number))
+            .orderBy(ORDER_LINE.POSITION)
+            .fetch(OrderRows::line),
+        context
+            .selectFrom(PURCHASE_ORDER)
+            .where(PURCHASE_ORDER.ORDER_NUMBER.eq(number))
+            .orderBy(PURCHASE_ORDER.PURCHASE_NUMBER)
+            .fetch(purchase -> purchase(context, purchase)));
+  }
+
+  private static OrderLine line(OrderLineRecord row) {
+    return new OrderLine(
+        row.getPosition(),
+        row.getQuotePosition(),
+        row.getStockCode(),
+        row.getItem(),
+        row.getDescription(),
+        row.getUnit(),
+        row.getQuantity(),
+        row.getReserved(),
+        row.getShipped(),
+        row.getCancelled());
+  }
+
+  private static PurchaseOrder purchase(DSLContext context, PurchaseOrderRecord row) {
+    return new PurchaseOrder(
+        row.getPurchaseNumber(),
+        row.getOrderNumber(),
+        row.getSupplierCode(),
+        row.getSupplierName(),
+        row.getExpectedOn(),
+        row.getRemark(),
+        context
+            .selectFrom(PURCHASE_LINE)
+            .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(row.getPurchaseNumber()))
+            .orderBy(PURCHASE_LINE.POSITION)
+            .fetch(OrderRows::line));
+  }
+
+  private static PurchaseLine line(PurchaseLineRecord row) {
+    return new PurchaseLine(
+        row.getPosition(),
+        row.getStockCode(),
+        row.getDescription(),
+        row.getUnit(),
+        row.getNeeded(),
+        row.getQuantity(),
+        row.getReceived(),
+        row.getCancelled(),
+        Optional.ofNullable(row.getUnitCost()).map(cost -> Amounts.money(cost, row.getCurrency())));
+  }
+}

@@ -1,0 +1,211 @@
+package hosewright.store.quote;
+
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
+import static hosewright.store.db.Tables.QUOTE;
+import static hosewright.store.db.Tables.QUOTE_VOID;
+
+import hosewright.problem.ConflictException;
+import hosewright.problem.NoSuchThingException;
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteCodec;
+import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteLife;
+import hosewright.quote.QuoteStore;
+import hosewright.quote.Signed;
+import hosewright.store.database.Database;
+import hosewright.store.database.Series;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+
+/** Keeps quotes in the store, each as one document beside the columns a list shows. */
+public final class StoredQuotes implements QuoteStore {
+  private final DSLContext context;
+  private final QuoteNumbers numbers;
+  private final QuoteRows rows;
+  private final Clock clock;
+
+  /**
+   * @param codec turns a quote into the document that is kept
+   * @param clock dates the record of numbers that were lost
+   */
+  public StoredQuotes(Database database, QuoteCodec codec, Clock clock) {
+    this.context = database.context();
+    this.numbers = new QuoteNumbers(database.marks().of(Series.QUOTE));
+    this.rows = new QuoteRows(codec);
+    this.clock = clock;
+  }
+
+  @Override
+  public Quote saveNew(Function<String, Quote> withNumber, Signed signed) {
+    Quote kept =
+        context.transactionResult(
+            nested -> {
+              DSLContext inside = nested.dsl();
+              int number = numbers.take(inside, OffsetDateTime.now(clock));
+              String written = Series.QUOTE.written(number);
+              Quote quote = withNumber.apply(written);
+              if (!quote.number().equals(written) || quote.revision() != 1) {
+                throw new IllegalArgumentException(
+                    "a new quote is revision 1 of %s, not revision %s of %s"
+                        .formatted(written, quote.revision(), quote.number()));
+              }
+              inside.executeInsert(rows.of(quote));
+              QuoteSteps.log(inside, written, 1, signed);
+              return quote;
+            });
+    numbers.told(kept.number());
+    return kept;
+  }
+
+  @Override
+  public Quote saveRevision(Quote seen, Quote next, Signed signed) {
+    return context.transactionResult(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          QuoteRows.hold(inside, next.number());
+          Integer latest = inside.fetchSingle(QuoteRows.latestOf(next.number())).value1();
+          if (latest == null) {
+            throw new NoSuchThingException(
+                "quote", next.number(), List.of(), "'quote list' shows all");
+          }
+          if (next.revision() != latest + 1) {
+            throw revisedMeanwhile(
+                next, "cannot be kept, since revision " + latest + " is the latest on file");
+          }
+          stillAs(inside, seen);
+          inside.executeInsert(rows.of(next));
+          QuoteSteps.log(inside, next.number(), next.revision(), signed);
+          return next;
+        });
+  }
+
+  @Override
+  public Quote changeStatus(Quote seen, Quote.Status next, Signed signed) {
+    return move(seen, next, seen, signed);
+  }
+
+  @Override
+  public Quote issue(Quote seen, LocalDate validUntil, int leadDays, Signed signed) {
+    return move(seen, Quote.Status.ISSUED, seen.promising(validUntil, leadDays), signed);
+  }
+
+  private Quote move(Quote seen, Quote.Status next, Quote promised, Signed signed) {
+    context.transaction(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          QuoteRows.hold(inside, seen.number());
+          int changed =
+              inside
+                  .update(QUOTE)
+                  .set(QUOTE.STATUS, next.name())
+                  .set(QUOTE.VALID_UNTIL, promised.validUntil())
+                  .set(QUOTE.LEAD_DAYS, promised.leadDays())
+                  .where(QuoteRows.as(seen, seen.status()))
+                  .and(QUOTE.REVISION.eq(QuoteRows.latestOf(seen.number())))
+                  .execute();
+          if (changed == 0) {
+            throw revisedMeanwhile(
+                seen,
+                "is no longer the latest revision, or no longer " + QuoteLife.word(seen.status()));
+          }
+          QuoteSteps.log(inside, seen.number(), seen.revision(), signed);
+        });
+    return promised.withStatus(next);
+  }
+
+  private static void stillAs(DSLContext inside, Quote seen) {
+    if (!inside.fetchExists(QUOTE, QuoteRows.as(seen, seen.status()))) {
+      throw revisedMeanwhile(seen, "is no longer " + QuoteLife.word(seen.status()));
+    }
+    if (inside.fetchExists(CUSTOMER_ORDER, QuoteRows.ordered(seen.number()))) {
+      throw ConflictException.stateForbids(
+          "quote", seen.number(), "has an order", "copy it to quote the job again");
+    }
+  }
+
+  @Override
+  public int expireBefore(LocalDate day) {
+    Condition past =
+        QUOTE.STATUS.eq(Quote.Status.ISSUED.name()).and(QUOTE.VALID_UNTIL.lessThan(day));
+    if (!context.fetchExists(QUOTE, past)) {
+      return 0;
+    }
+    return context.transactionResult(
+        nested ->
+            nested
+                .dsl()
+                .selectDistinct(QUOTE.QUOTE_NUMBER)
+                .from(QUOTE)
+                .where(past)
+                .orderBy(QUOTE.QUOTE_NUMBER)
+                .fetch(QUOTE.QUOTE_NUMBER)
+                .stream()
+                .mapToInt(number -> expire(nested.dsl(), number, past))
+                .sum());
+  }
+
+  private int expire(DSLContext inside, String number, Condition past) {
+    QuoteRows.hold(inside, number);
+    Condition over = QUOTE.QUOTE_NUMBER.eq(number).and(past);
+    var expired = inside.select(QUOTE.REVISION, QUOTE.VALID_UNTIL).from(QUOTE).where(over).fetch();
+    inside.update(QUOTE).set(QUOTE.STATUS, Quote.Status.EXPIRED.name()).where(over).execute();
+    for (var revision : expired) {
+      QuoteSteps.log(
+          inside,
+          number,
+          revision.value1(),
+          Signed.of(
+              QuoteLife.Step.EXPIRE,
+              "the calendar",
+              clock.instant(),
+              "it was valid until " + revision.value2()));
+    }
+    return expired.size();
+  }
+
+  @Override
+  public List<Logged> steps(String number) {
+    return QuoteSteps.of(context, number);
+  }
+
+  @Override
+  public Optional<Quote> find(String number) {
+    return rows.find(
+        context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(QuoteRows.latestOf(number))));
+  }
+
+  @Override
+  public Optional<Quote> find(String number, int revision) {
+    return rows.find(context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(revision)));
+  }
+
+  @Override
+  public List<QuoteHeading> revisions(String number) {
+    return QuoteRows.headings(context, QUOTE.QUOTE_NUMBER.eq(number));
+  }
+
+  @Override
+  public List<QuoteHeading> list() {
+    return QuoteRows.headings(context, QUOTE.REVISION.eq(QuoteRows.latestOf(QUOTE.QUOTE_NUMBER)));
+  }
+
+  /** Numbers whose quotes are gone since an older store was put back. */
+  public List<String> voidNumbers() {
+    return context
+        .select(QUOTE_VOID.QUOTE_NUMBER)
+        .from(QUOTE_VOID)
+        .orderBy(QUOTE_VOID.QUOTE_NUMBER)
+        .fetch(QUOTE_VOID.QUOTE_NUMBER);
+  }
+
+  private static ConflictException revisedMeanwhile(Quote quote, String why) {
+    return ConflictException.somebodyWasFirst(
+        "quote", quote.number() + " revision " + quote.revision(), why);
+  }
+}

@@ -1,0 +1,58 @@
+package hosewright.store.quote;
+
+import static hosewright.store.db.Tables.DEALER_SETTING;
+import static hosewright.store.db.Tables.FREIGHT_BAND;
+
+import hosewright.quote.terms.DealerTerms;
+import hosewright.quote.terms.FreightBand;
+import hosewright.store.database.Amounts;
+import hosewright.store.database.Database;
+import hosewright.store.database.Rows;
+import hosewright.store.db.tables.records.DealerSettingRecord;
+import hosewright.store.db.tables.records.FreightBandRecord;
+import org.jooq.DSLContext;
+
+/** Keeps the dealer's freight table and settings. */
+public final class TermsStore {
+  private final DSLContext context;
+
+  public TermsStore(Database database) {
+    this.context = database.context();
+  }
+
+  /** Puts these terms in the place of those kept, whole or not at all. */
+  public void replace(DealerTerms terms) {
+    context.transaction(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          inside.deleteFrom(FREIGHT_BAND).execute();
+          inside.deleteFrom(DEALER_SETTING).execute();
+          Rows.insert(inside, FREIGHT_BAND, terms.freight().stream().map(TermsStore::row).toList());
+          Rows.insert(
+              inside,
+              DEALER_SETTING,
+              terms.settings().entrySet().stream()
+                  .map(entry -> new DealerSettingRecord(entry.getKey(), entry.getValue()))
+                  .toList());
+        });
+  }
+
+  public DealerTerms load() {
+    return new DealerTerms(
+        context
+            .selectFrom(FREIGHT_BAND)
+            .orderBy(FREIGHT_BAND.UP_TO_LB)
+            .fetch(
+                row ->
+                    new FreightBand(
+                        row.getUpToLb(), Amounts.money(row.getCharge(), row.getCurrency()))),
+        context
+            .selectFrom(DEALER_SETTING)
+            .fetchMap(DEALER_SETTING.SETTING_KEY, DEALER_SETTING.SETTING_VALUE));
+  }
+
+  private static FreightBandRecord row(FreightBand band) {
+    return new FreightBandRecord(
+        band.upToLb(), band.charge().getAmount(), Amounts.code(band.charge()));
+  }
+}

@@ -1,0 +1,327 @@
+package hosewright.desk.interview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.intake.JobFile;
+import hosewright.job.question.Glossary;
+import hosewright.job.question.JobField;
+import hosewright.job.question.Questions;
+import hosewright.line.plan.DemoCatalogue;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A person at the counter, played by what they say to each question, in whatever order it comes.
+ */
+final class InterviewTest {
+  private static final String CTRL_C = "\u0003";
+
+  /** The questions that are no field of the job. */
+  private static final String DRAFT = "Go on with it?";
+
+  private static final String FILE = "Keep the job as a file?";
+
+  @TempDir private Path folder;
+  private final StringBuilder screen = new StringBuilder();
+  private int plans;
+
+  /** Says to each question what is set down for it, one after the other, and then only Enter. */
+  private final class Person implements Asker {
+    private final Map<String, Deque<String>> says = new HashMap<>();
+
+    /** A question and what is said to it, which answers it in the end. */
+    Person to(String question, String... answers) {
+      says.put(question, new ArrayDeque<>(List.of(answers)));
+      return this;
+    }
+
+    Person to(JobField question, String... answers) {
+      return to(question.word(), answers);
+    }
+
+    /** A plain line from a hydrant to a nozzle, with all that must be answered. */
+    Person ofAPlainJob() {
+      return to(JobField.FROM, "2.5 NH male hydrant")
+          .to(JobField.TO, "1.5 NH nozzle")
+          .to(JobField.LENGTH, "100 ft")
+          .to(JobField.FLOW, "95 gpm")
+          .to(JobField.NEED, "75 psi");
+    }
+
+    @Override
+    public Optional<String> ask(String prompt, List<String> candidates) {
+      Deque<String> left = says.getOrDefault(question(prompt), new ArrayDeque<>());
+      String said = left.isEmpty() ? "" : left.remove();
+      assertThat(screen.toString() + prompt)
+          .as("asked again and again: " + prompt)
+          .hasSizeLessThan(20_000);
+      screen.append(prompt).append(said).append('\n');
+      return said.equals(CTRL_C) ? Optional.empty() : Optional.of(said);
+    }
+
+    private static String question(String prompt) {
+      return Stream.of(DRAFT, FILE)
+          .filter(prompt::startsWith)
+          .findFirst()
+          .orElseGet(() -> prompt.split("[ :]")[0]);
+    }
+
+    @Override
+    public void say(String text) {
+      screen.append(text).append('\n');
+    }
+  }
+
+  private Optional<Map<JobField, String>> interview(boolean forQuote, Person person) {
+    Desk desk =
+        new Desk(
+            DemoCatalogue.get(),
+            List.of("COUNTER", "HARLOW-FD"),
+            List.of("Port Harlow"),
+            job -> {
+              plans++;
+              return DemoCatalogue.plan(job);
+            },
+            folder.resolve("job-in-progress.yaml"));
+    return new Interview(person, desk, forQuote).answers();
+  }
+
+  @Test
+  void a_job_is_asked_for_step_by_step_and_its_plan_grows() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.LENGTH, "200 ft")
+                    .to(JobField.SOURCE_PRESSURE, "150 psi")
+                    .to(JobField.USE, "fire")
+                    .to(JobField.DISTRICT, "Port Harlow")
+                    .to(JobField.SIZE, "1.75 in"))
+            .orElseThrow();
+
+    assertThat(answers)
+        .containsEntry(JobField.FROM, "2.5 NH male hydrant")
+        .containsEntry(JobField.SOURCE_PRESSURE, "150 psi")
+        .containsEntry(JobField.DISTRICT, "Port Harlow")
+        .doesNotContainKey(JobField.RISE)
+        .doesNotContainKey(JobField.CUSTOMER);
+    assertThat(screen)
+        .contains("So far: 2.5 NH male hydrant >> 200 ft >> 1.5 NH nozzle")
+        .containsPattern("So far: \\d+ x \\d+ ft .* in hose and an adapter, [0-9.]+ USD")
+        .contains("Taken for granted: 5 % more hose than the distance; level ground");
+    assertThat(plans).as("once all that is needed is known, with each answer").isEqualTo(5);
+  }
+
+  @Test
+  void a_letter_picks_a_choice_of_the_catalogue_or_the_books() {
+    Map<JobField, String> answers =
+        interview(
+                true,
+                new Person()
+                    .to(JobField.FROM, "a")
+                    .to(JobField.TO, "b")
+                    .to(JobField.LENGTH, "50 ft")
+                    .to(JobField.FLOW, "30 gpm")
+                    .to(JobField.NEED, "20 psi")
+                    .to(JobField.USE, "b")
+                    .to(JobField.DISTRICT, "a")
+                    .to(JobField.SIZE, "a")
+                    .to(JobField.ACCESSORIES, "a, b")
+                    .to(JobField.CUSTOMER, "b"))
+            .orElseThrow();
+
+    assertThat(answers)
+        .containsEntry(JobField.USE, "fire")
+        .containsEntry(JobField.DISTRICT, "Port Harlow")
+        .containsEntry(JobField.CUSTOMER, "HARLOW-FD")
+        .containsEntry(JobField.ACCESSORIES, "wrench, valve");
+    assertThat(answers.get(JobField.FROM)).contains(" male hydrant");
+    assertThat(answers.get(JobField.SIZE)).endsWith(" in");
+  }
+
+  @Test
+  void a_tested_hydrant_is_asked_for_all_three_figures_and_not_for_one_pressure() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.STATIC, "80 psi")
+                    .to(JobField.RESIDUAL, "", "60 psi")
+                    .to(JobField.AT, "900 gpm")
+                    .to(JobField.SIZE, "2.5 in"))
+            .orElseThrow();
+
+    assertThat(answers)
+        .containsEntry(JobField.STATIC, "80 psi")
+        .containsEntry(JobField.RESIDUAL, "60 psi")
+        .containsEntry(JobField.AT, "900 gpm");
+    assertThat(screen)
+        .contains("This one is needed")
+        .doesNotContain("What pressure does the source");
+  }
+
+  @Test
+  void a_customer_is_needed_for_a_quote_and_must_be_on_the_books() {
+    interview(true, new Person().ofAPlainJob().to(JobField.CUSTOMER, "", "HARLOW", "COUNTER"));
+
+    assertThat(screen)
+        .contains("customer: \n")
+        .contains("This one is needed, such as COUNTER")
+        .contains("one of COUNTER, HARLOW-FD");
+  }
+
+  @Test
+  void a_wrong_answer_is_explained_and_asked_again() {
+    Optional<Map<JobField, String>> answers =
+        interview(
+            false,
+            new Person()
+                .to(JobField.FROM, "2.5 NHH male hydrant", "2.5 NH male hydrant")
+                .to(JobField.TO, CTRL_C));
+
+    assertThat(answers).isEmpty();
+    assertThat(screen).contains("Did you mean");
+  }
+
+  @Test
+  void a_question_mark_explains_the_question_and_any_word() {
+    interview(
+        false,
+        new Person()
+            .to(
+                JobField.FROM,
+                "?",
+                "? swivel",
+                "? NPSH",
+                "? slack",
+                "? swivvel",
+                "? xylophone",
+                CTRL_C));
+
+    assertThat(screen)
+        .contains("from: end of the source")
+        .contains("swivel: A female that turns on its own")
+        .contains("NPSH: straight iron pipe hose thread")
+        .contains("because a line lies in curves. 5 % unless you say otherwise.")
+        .contains("'swivel' is: ? swivel")
+        .contains("'xylophone' is not explained here");
+  }
+
+  @Test
+  void less_than_goes_back_and_enter_keeps_what_was_said() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.TO, "2.5 NH nozzle", "1.5 NH nozzle")
+                    .to(JobField.LENGTH, "<", "100 ft")
+                    .to(JobField.RISE, "", "10 ft")
+                    .to(JobField.FLOW, "<", "95 gpm", "")
+                    .to(JobField.NEED, "<", "75 psi")
+                    .to(JobField.SOURCE_PRESSURE, "150 psi")
+                    .to(JobField.SIZE, "2.5 in"))
+            .orElseThrow();
+
+    assertThat(answers)
+        .containsEntry(JobField.TO, "1.5 NH nozzle")
+        .containsEntry(JobField.RISE, "10 ft")
+        .containsEntry(JobField.FLOW, "95 gpm");
+    assertThat(screen).contains("to [2.5 NH nozzle]: ").contains("flow [95 gpm]: ");
+  }
+
+  @Test
+  void whoever_breaks_off_goes_on_later_with_what_was_said() {
+    Person leaves = new Person().ofAPlainJob().to(JobField.LENGTH, CTRL_C);
+    assertThat(interview(false, leaves)).isEmpty();
+    assertThat(screen).contains("Your answers are kept");
+
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .to(DRAFT, "yes")
+                    .to(JobField.LENGTH, "100 ft")
+                    .to(JobField.FLOW, "95 gpm")
+                    .to(JobField.NEED, "75 psi"))
+            .orElseThrow();
+
+    assertThat(answers)
+        .containsEntry(JobField.FROM, "2.5 NH male hydrant")
+        .containsEntry(JobField.LENGTH, "100 ft");
+    assertThat(folder.resolve("job-in-progress.yaml")).doesNotExist();
+  }
+
+  @Test
+  void the_job_is_kept_as_a_file_that_says_the_same_and_never_over_another() throws Exception {
+    Path there = Files.writeString(folder.resolve("there.yaml"), "mine");
+
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.TITLE, "Barn fill")
+                    .to(FILE, there.toString(), folder.resolve("barn").toString()))
+            .orElseThrow();
+
+    assertThat(there).hasContent("mine");
+    assertThat(JobFile.read(folder.resolve("barn.yaml")).answers()).isEqualTo(answers);
+    assertThat(screen).contains("barn-fill.yaml, or Enter");
+  }
+
+  @Test
+  void every_question_that_can_be_asked_is_asked_once_it_matters_and_the_name_comes_last() {
+    Set<JobField> open = new LinkedHashSet<>();
+    Questions questions = new Questions(false);
+    Map<JobField, String> answers =
+        new TreeMap<>(
+            Map.of(
+                JobField.FROM, "2.5 NH male pump of a hydrant",
+                JobField.TO, "1.5 NH nozzle",
+                JobField.USE, "fire"));
+    for (Optional<JobField> next = questions.next(answers, open);
+        next.isPresent();
+        next = questions.next(answers, open)) {
+      open.add(next.get());
+      if (!next.get().equals(JobField.SOURCE_PRESSURE)) {
+        answers.put(next.get(), next.get().example());
+      }
+    }
+    Set<JobField> askedOf =
+        JobField.values().stream()
+            .filter(field -> !field.asking().question().isEmpty())
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    askedOf.removeAll(answers.keySet());
+
+    // A hydrant that was tested is not asked for one pressure.
+    assertThat(askedOf).containsExactly(JobField.SOURCE_PRESSURE);
+    assertThat(open).last().isEqualTo(JobField.TITLE);
+  }
+
+  @Test
+  void every_explained_word_has_a_meaning_and_a_source_once() {
+    assertThat(Glossary.entries()).extracting(Glossary.Entry::word).doesNotHaveDuplicates();
+    assertThat(Glossary.entries())
+        .allSatisfy(
+            entry -> {
+              assertThat(entry.meaning()).endsWith(".");
+              assertThat(entry.source()).isNotBlank();
+            });
+  }
+}

@@ -1,0 +1,135 @@
+package hosewright.door.shell.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.door.shell.command.GlobalOptions;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.jline.terminal.impl.ExternalTerminal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A person at a terminal, played by keys that are pressed once something has appeared. */
+final class InteractiveShellTest {
+  private static final String PROMPT = "hosewright> ";
+  private static final String CTRL_C = "\u0003";
+  private static final String CTRL_D = "\u0004";
+
+  @TempDir private Path data;
+
+  @Test
+  void a_failed_command_and_an_empty_line_do_not_end_the_shell() throws IOException {
+    String screen =
+        typing(
+            at(PROMPT, "verson\r"),
+            at(PROMPT, "\r"),
+            at(PROMPT, "probe echo --text here\r"),
+            at(PROMPT, "quit\r"));
+    assertThat(screen).contains("said here");
+  }
+
+  @Test
+  void ctrl_c_drops_the_line_and_ctrl_d_leaves() throws IOException {
+    String screen =
+        typing(
+            at(PROMPT, "probe echo --text dropped"),
+            at("dropped", CTRL_C),
+            at(PROMPT, "probe echo --text kept\r"),
+            at(PROMPT, CTRL_D));
+    assertThat(screen).contains("said kept").doesNotContain("said dropped");
+  }
+
+  @Test
+  void a_newcomer_is_greeted_once() throws IOException {
+    Files.delete(data);
+    assertThat(typing(at(PROMPT, "quit\r"))).startsWith("Welcome.");
+    assertThat(typing(at(PROMPT, "quit\r"))).doesNotContain("Welcome.");
+  }
+
+  @Test
+  void history_is_kept_in_the_data_folder() throws IOException {
+    typing(at(PROMPT, "probe echo --text remembered\r"), at(PROMPT, "exit\r"));
+    assertThat(Files.readString(data.resolve("history"))).contains("probe echo --text remembered");
+  }
+
+  @Test
+  void answers_to_questions_stay_out_of_the_history() throws IOException {
+    String screen =
+        typing(at(PROMPT, "probe ask\r"), at("name? ", "Quillback\r"), at(PROMPT, "quit\r"));
+    assertThat(screen).contains("hello Quillback");
+    assertThat(Files.readString(data.resolve("history"))).doesNotContain("Quillback");
+  }
+
+  @Test
+  void ctrl_c_at_a_question_goes_back_to_the_prompt() throws IOException {
+    String screen = typing(at(PROMPT, "probe ask\r"), at("name? ", CTRL_C), at(PROMPT, "quit\r"));
+    assertThat(screen).contains("hello nobody");
+  }
+
+  /** Keys to press once the text has appeared. */
+  private record Step(String appears, String keys) {}
+
+  private static Step at(String appears, String keys) {
+    return new Step(appears, keys);
+  }
+
+  /** Takes each step in turn and gives all that was shown, once the shell has been left. */
+  private String typing(Step... steps) throws IOException {
+    PipedOutputStream keys = new PipedOutputStream();
+    Display display = new Display(keys, List.of(steps));
+    try (PipedInputStream keyboard = new PipedInputStream(keys);
+        ExternalTerminal terminal =
+            new ExternalTerminal("test", "ansi", keyboard, display, StandardCharsets.UTF_8);
+        TerminalAsker asker = new TerminalAsker(terminal)) {
+      Shells shell = new Shells(data);
+      int exitCode =
+          new InteractiveShell(
+                  shell.runner,
+                  shell.index,
+                  shell.workspace,
+                  asker,
+                  shell.standard,
+                  new Greeting("Welcome."))
+              .run(GlobalOptions.of(List.of()));
+      assertThat(exitCode).isZero();
+      return display.toString();
+    }
+  }
+
+  /** What is shown; the next step is taken when the text it waits for has been shown. */
+  private static final class Display extends OutputStream {
+    private final ByteArrayOutputStream shown = new ByteArrayOutputStream();
+    private final OutputStream keys;
+    private final Deque<Step> steps;
+    private int read;
+
+    Display(OutputStream keys, List<Step> steps) {
+      this.keys = keys;
+      this.steps = new ArrayDeque<>(steps);
+    }
+
+    @Override
+    public synchronized void write(int b) throws IOException {
+      shown.write(b);
+      if (!steps.isEmpty() && toString().substring(read).endsWith(steps.peek().appears())) {
+        read = shown.size();
+        keys.write(steps.remove().keys().getBytes(StandardCharsets.UTF_8));
+        keys.flush();
+      }
+    }
+
+    @Override
+    public synchronized String toString() {
+      return shown.toString(StandardCharsets.UTF_8);
+    }
+  }
+}

@@ -1,0 +1,258 @@
+package hosewright.line.search;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.NetPrice;
+import hosewright.job.Conditions;
+import hosewright.job.Job;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.SectionOption;
+import hosewright.line.goods.Basket;
+import hosewright.line.goods.Eligibility;
+import hosewright.line.model.Role;
+import hosewright.thread.End;
+import hosewright.thread.Verdict;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** Counts what a line takes and prices it in whole cents, the plain way a clerk would. */
+final class PlainBill {
+  private final Job job;
+  private final Catalogue catalogue;
+  private final NetPrice prices;
+  private final List<Item> gaskets;
+  private final List<Item> sealants;
+  private final Map<Counted, Basket.Purchase> known = new LinkedHashMap<>();
+
+  PlainBill(Job job, Catalogue catalogue, NetPrice prices) {
+    Eligibility eligibility = new Eligibility(job, prices);
+    this.job = job;
+    this.catalogue = catalogue;
+    this.prices = prices;
+    this.gaskets = catalogue.ofKind(ItemKind.GASKET).stream().filter(eligibility::wetted).toList();
+    this.sealants =
+        catalogue.ofKind(ItemKind.SEALANT).stream().filter(eligibility::wetted).toList();
+  }
+
+  private record Counted(String number, int quantity) {}
+
+  List<Basket.Purchase> of(Assembly line) {
+    Map<String, Integer> needs = new LinkedHashMap<>();
+    for (int leg = 0; leg < line.lays().size(); leg++) {
+      Lay lay = line.lays().get(leg);
+      HoseLine hose = line.topology().legs().get(leg).hose();
+      int beside = line.topology().legs().get(leg).lines();
+      for (int i = 0; i < hose.options().size(); i++) {
+        int sections = lay.counts().get(i) * beside;
+        hose.options().get(i).bill().forEach((item, each) -> need(needs, item, each * sections));
+      }
+      spare(hose, lay)
+          .ifPresent(
+              spare ->
+                  spare
+                      .bill()
+                      .forEach(
+                          (item, each) ->
+                              need(needs, item, each * spareSections(hose, lay, beside))));
+    }
+    for (Placed part : line.parts()) {
+      if (part.role() == Role.ADAPTER || part.role() == Role.DEVICE) {
+        need(needs, part.item().orElseThrow(), part.lines());
+      }
+    }
+    addGaskets(line, needs);
+    if (line.joints().stream().anyMatch(j -> j.verdict().seal() == Verdict.Seal.THREAD)) {
+      cheapest(sealants, 1).ifPresent(item -> need(needs, item, 1));
+    }
+    addAccessories(needs);
+    List<Basket.Purchase> purchases = new ArrayList<>();
+    needs.forEach(
+        (number, quantity) -> purchases.add(cheapest(catalogue.item(number).get(), quantity)));
+    return purchases;
+  }
+
+  static long cents(Basket.Purchase purchase) {
+    return purchase.unitPrice().orElseThrow().getAmountMinorLong() * purchase.bought();
+  }
+
+  private void addAccessories(Map<String, Integer> needs) {
+    int wrenches = (int) job.accessories().stream().filter("wrench"::equals).count();
+    if (wrenches > 0) {
+      List<Item> some =
+          catalogue.ofKind(ItemKind.WRENCH).stream().filter(item -> inStock(item, 1)).toList();
+      List<Item> enough = some.stream().filter(item -> inStock(item, wrenches)).toList();
+      cheapest(enough.isEmpty() ? some : enough, wrenches)
+          .ifPresent(item -> need(needs, item, wrenches));
+    }
+    for (String wanted : job.accessories()) {
+      catalogue
+          .item(wanted)
+          .filter(item -> item.kind() != ItemKind.VALVE)
+          .ifPresent(item -> need(needs, item, 1));
+    }
+  }
+
+  /** One for each gasketed end in a joint; a tenth, and at least one, more for the bag. */
+  private void addGaskets(Assembly line, Map<String, Integer> needs) {
+    Map<String, int[]> allAndBought = new LinkedHashMap<>();
+    Map<String, End> ends = new LinkedHashMap<>();
+    for (Assembly.MadeJoint joint : line.joints()) {
+      int times = joint.count() * joint.lines();
+      count(joint.upstreamPart(), joint.upstream(), times, allAndBought, ends);
+      count(joint.downstreamPart(), joint.downstream(), times, allAndBought, ends);
+    }
+    for (int leg = 0; leg < line.lays().size(); leg++) {
+      Lay lay = line.lays().get(leg);
+      HoseLine hose = line.topology().legs().get(leg).hose();
+      int spares = spareSections(hose, lay, line.topology().legs().get(leg).lines());
+      if (spare(hose, lay).isPresent() && spares > 0) {
+        count(hose.inlet(), hose.gasketsFitted(), spares, allAndBought, ends);
+        count(hose.outlet(), hose.gasketsFitted(), spares, allAndBought, ends);
+      }
+    }
+    allAndBought.forEach(
+        (kind, counts) -> {
+          int quantity = counts[1] + Math.max(1, (counts[0] + 9) / 10);
+          End end = ends.get(kind);
+          List<Item> fitting =
+              gaskets.stream()
+                  .filter(item -> item.ends().get(0).sizeIn() == end.sizeIn())
+                  .filter(item -> item.ends().get(0).family().equals(end.family()))
+                  .toList();
+          List<Item> had = fitting.stream().filter(item -> inStock(item, quantity)).toList();
+          cheapest(had.isEmpty() ? fitting : had, quantity)
+              .ifPresent(item -> need(needs, item, quantity));
+        });
+  }
+
+  private static void count(
+      Placed part, End end, int times, Map<String, int[]> allAndBought, Map<String, End> ends) {
+    boolean there =
+        switch (part.role()) {
+          case SOURCE, APPLIANCE -> true;
+          case HOSE -> part.item().isEmpty() || part.hose().gasketsFitted();
+          case ADAPTER, DEVICE, SPLIT, JOIN -> part.item().orElseThrow().comesWithGaskets();
+        };
+    count(end, there, times, allAndBought, ends);
+  }
+
+  private static void count(
+      End end, boolean there, int times, Map<String, int[]> allAndBought, Map<String, End> ends) {
+    if (!end.carriesGasket()) {
+      return;
+    }
+    String kind = end.sizeIn() + " " + end.family();
+    ends.putIfAbsent(kind, end);
+    int[] counts = allAndBought.computeIfAbsent(kind, k -> new int[2]);
+    counts[0] += times;
+    counts[1] += there ? 0 : times;
+  }
+
+  private static void need(Map<String, Integer> needs, Item item, int quantity) {
+    if (quantity > 0) {
+      needs.merge(item.number(), quantity, Integer::sum);
+    }
+  }
+
+  private Optional<Item> cheapest(List<Item> items, int quantity) {
+    Item best = null;
+    long least = Long.MAX_VALUE;
+    for (Item item : items) {
+      long cents = cents(cheapest(item, quantity));
+      if (cents < least) {
+        best = item;
+        least = cents;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Basket.Purchase cheapest(Item item, int needed) {
+    return known.computeIfAbsent(
+        new Counted(item.number(), needed), asked -> tryEveryQuantity(item, needed));
+  }
+
+  /** Looks at every quantity up to where the last break sets in. */
+  private Basket.Purchase tryEveryQuantity(Item item, int needed) {
+    Basket.Purchase best = purchase(item, needed, needed);
+    int last = prices.breakQuantities(item).stream().mapToInt(q -> q).max().orElse(needed);
+    for (int bought = needed + 1; bought <= last && !item.kind().isWork(); bought++) {
+      Basket.Purchase more = purchase(item, needed, bought);
+      if (inStock(item, bought) && cents(more) < cents(best)) {
+        best = more;
+      }
+    }
+    return best;
+  }
+
+  private Basket.Purchase purchase(Item item, int needed, int bought) {
+    return new Basket.Purchase(item, needed, bought, prices.unitPrice(item, bought));
+  }
+
+  /** Owned sections that are left over and as long as any laid need not be bought. */
+  private int spareSections(HoseLine hose, Lay lay, int beside) {
+    List<SectionOption> options = hose.options();
+    double longestFt = 0;
+    for (int i = 0; i < options.size(); i++) {
+      if (lay.counts().get(i) > 0) {
+        longestFt = Math.max(longestFt, options.get(i).lengthFt());
+      }
+    }
+    int wanted = job.conditions().spareSections();
+    for (int i = 0; i < options.size(); i++) {
+      if (options.get(i).isOwned() && options.get(i).lengthFt() >= longestFt) {
+        int laid = lay.counts().get(i) * beside;
+        wanted -= options.get(i).owned().orElseThrow().count() - laid;
+      }
+    }
+    return Math.max(0, wanted);
+  }
+
+  /**
+   * A spare is bought like the longest section laid, or the next longer, or the longest there is.
+   */
+  private static Optional<SectionOption> spare(HoseLine hose, Lay lay) {
+    List<SectionOption> options = hose.options();
+    List<SectionOption> laid =
+        IntStream.range(0, options.size())
+            .filter(i -> lay.counts().get(i) > 0)
+            .mapToObj(options::get)
+            .toList();
+    double longestFt = laid.stream().mapToDouble(SectionOption::lengthFt).max().orElseThrow();
+    List<SectionOption> sold = options.stream().filter(option -> !option.isOwned()).toList();
+    OptionalDouble lengthFt =
+        sold.stream().mapToDouble(SectionOption::lengthFt).filter(ft -> ft >= longestFt).min();
+    if (lengthFt.isEmpty()) {
+      lengthFt = sold.stream().mapToDouble(SectionOption::lengthFt).max();
+    }
+    double ft = lengthFt.orElse(0);
+    List<SectionOption> alike = sold.stream().filter(option -> option.lengthFt() == ft).toList();
+    return alike.stream().filter(laid::contains).findFirst().or(() -> alike.stream().findFirst());
+  }
+
+  private boolean inStock(Item item, int quantity) {
+    if (item.stocking().onHand() >= quantity) {
+      return true;
+    }
+    if (item.discontinued()) {
+      return false;
+    }
+    Conditions terms = job.conditions();
+    boolean inTime =
+        terms.deliverBy().isEmpty()
+            || !job.date()
+                .orElseThrow()
+                .plusDays(item.stocking().leadDays())
+                .isAfter(terms.deliverBy().get());
+    return item.kind().isWork() || !terms.stockOnly() && inTime;
+  }
+}

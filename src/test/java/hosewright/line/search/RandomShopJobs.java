@@ -1,0 +1,204 @@
+package hosewright.line.search;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.job.Job;
+import hosewright.line.hose.HoseLines;
+import hosewright.line.plan.DemoCatalogue;
+import hosewright.thread.End;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+
+/** Jobs for a small random shop, of each shape that a line may have. */
+final class RandomShopJobs {
+  private final RandomShop shop;
+  private final Random random;
+
+  RandomShopJobs(RandomShop shop, Random random) {
+    this.shop = shop;
+    this.random = random;
+  }
+
+  Job plain() {
+    return DemoCatalogue.job(answers().toArray(String[]::new));
+  }
+
+  /** A job with one or two valves between sections of its hose. */
+  Job withStations() {
+    Map<String, String> answers = byField(answers());
+    int lengthFt = 30 + random.nextInt(70);
+    String valve = shop.pick(List.of("valve", "V0", "V1"));
+    String asked = valve + " at " + (1 + random.nextInt(lengthFt)) + " ft";
+    switch (random.nextInt(4)) {
+      case 0 -> asked += ", V0 at " + (1 + random.nextInt(lengthFt)) + " ft";
+      case 1 -> asked += ", wrench";
+      case 2 -> asked += ", " + asked;
+      default -> {}
+    }
+    answers.put("length", lengthFt + " ft");
+    answers.put("accessories", asked);
+    answers.remove("rise");
+    if (random.nextBoolean()) {
+      answers.put("rise", (random.nextInt(2 * lengthFt) - lengthFt) + " ft");
+    }
+    return job(answers);
+  }
+
+  /** A job with two attack lines behind a wye. */
+  Job withWye() {
+    Map<String, String> answers = byField(answers());
+    answers.keySet().removeAll(List.of("lines", "owned"));
+    answers.put("length", (20 + random.nextInt(60)) + " ft");
+    answers.put("attack-lines", "2");
+    answers.put("attack-length", (20 + random.nextInt(60)) + " ft");
+    answers.put("flow", (5 + random.nextInt(90)) + " gpm");
+    answers.computeIfPresent("rise", (field, old) -> (random.nextInt(40) - 20) + " ft");
+    if (random.nextInt(4) == 0) {
+      answers.put("attack-size", shop.pick(List.of("1.5 in", "1.5 in, 2.5 in")));
+    }
+    if (random.nextInt(6) == 0) {
+      answers.put("accessories", shop.pick(List.of("V0 at 10 ft", "V1 at appliance", "V0")));
+    }
+    return job(answers);
+  }
+
+  /** A job with a line from each of two outlets, joined by a siamese. */
+  Job withOutlets() {
+    Map<String, String> answers = byField(answers());
+    answers.remove("lines");
+    answers.put("outlets", "2");
+    return job(answers);
+  }
+
+  private static Job job(Map<String, String> answers) {
+    return DemoCatalogue.job(
+        answers.entrySet().stream()
+            .flatMap(answer -> Stream.of(answer.getKey(), answer.getValue()))
+            .toArray(String[]::new));
+  }
+
+  private static Map<String, String> byField(List<String> answers) {
+    Map<String, String> byField = new LinkedHashMap<>();
+    for (int i = 0; i < answers.size(); i += 2) {
+      byField.put(answers.get(i), answers.get(i + 1));
+    }
+    return byField;
+  }
+
+  private List<String> answers() {
+    List<String> answers = new ArrayList<>();
+    answer(answers, "from", end("hydrant", "pump", "pipe", "tank"));
+    answer(answers, "to", end("nozzle", "monitor", "tank", "pipe", "sprinkler"));
+    int lengthFt = 25 + random.nextInt(90);
+    answer(answers, "length", lengthFt + " ft");
+    answer(answers, "flow", (10 + random.nextInt(random.nextBoolean() ? 60 : 240)) + " gpm");
+    answer(answers, "need", (5 + random.nextInt(random.nextBoolean() ? 20 : 80)) + " psi");
+    if (random.nextInt(3) == 0) {
+      answer(answers, "rise", (random.nextInt(2 * lengthFt) - lengthFt) + " ft");
+    }
+    supply(answers);
+    if (random.nextInt(5) == 0) {
+      answer(answers, "use", "fire");
+    }
+    if (random.nextInt(4) == 0) {
+      answer(answers, "temperature", shop.pick(List.of("60 F", "100 F", "149 F")));
+    }
+    answer(answers, "lines", random.nextInt(10) == 0 ? "2" : "1");
+    if (random.nextInt(3) == 0) {
+      answer(
+          answers,
+          "accessories",
+          shop.pick(
+              List.of(
+                  "wrench",
+                  "wrench, wrench",
+                  "valve",
+                  "valve at appliance",
+                  "V1",
+                  "V0 at appliance",
+                  "A0",
+                  "H0-0",
+                  "W1, W1, W1")));
+    }
+    if (random.nextInt(5) < 2) {
+      terms(answers);
+    }
+    return answers;
+  }
+
+  /** What a buyer may set besides the line. */
+  private void terms(List<String> answers) {
+    if (random.nextInt(6) == 0) {
+      answer(answers, "stock-only", "yes");
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "date", SmallShop.DATE.toString());
+      answer(answers, "deliver-by", SmallShop.DATE.plusDays(random.nextInt(30)).toString());
+    }
+    if (random.nextInt(3) == 0) {
+      answer(answers, "spare-sections", String.valueOf(1 + random.nextInt(3)));
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "section-weight", (20 + random.nextInt(40)) + " lb");
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "budget", (80 + random.nextInt(600)) + " USD");
+    }
+    if (random.nextInt(6) == 0) {
+      answer(answers, "size", shop.pick(List.of("1.5 in", "1.5 in, 2.5 in", "2.5 in or 3 in")));
+    }
+    if (random.nextInt(3) == 0) {
+      answer(answers, "owned", owned());
+    }
+  }
+
+  /** Sections like some of the shop's, a few of them. */
+  private String owned() {
+    Item hose =
+        shop.pick(
+            shop.shop().items().stream().filter(item -> item.kind() == ItemKind.HOSE).toList());
+    End inlet = HoseLines.inlet(hose.ends());
+    String couplings = inlet.sizeIn() + " " + (inlet.carriesGasket() ? inlet.family() : "NH");
+    String tested = random.nextBoolean() ? " tested " + (150 + random.nextInt(200)) + " psi" : "";
+    String more = random.nextBoolean() ? ", 1 x 30 ft" : "";
+    return (1 + random.nextInt(3))
+        + " x "
+        + shop.pick(RandomShop.LENGTHS_FT)
+        + " ft "
+        + hose.hose().orElseThrow().sizeIn()
+        + " in "
+        + couplings
+        + tested
+        + more;
+  }
+
+  private void supply(List<String> answers) {
+    switch (random.nextInt(4)) {
+      case 0 -> answer(answers, "source-pressure", (20 + random.nextInt(180)) + " psi");
+      case 1 -> {
+        answer(answers, "static", (50 + random.nextInt(100)) + " psi");
+        answer(answers, "residual", (22 + random.nextInt(25)) + " psi");
+        answer(answers, "at", (100 + random.nextInt(900)) + " gpm");
+      }
+      case 2 -> {
+        int shutPsi = 120 + random.nextInt(100);
+        answer(
+            answers, "pump-curve", shutPsi + " psi at 0 gpm; 90 psi at 200 gpm; 20 psi at 500 gpm");
+      }
+      default -> {}
+    }
+  }
+
+  private String end(String... carriers) {
+    return shop.meeting() + " " + carriers[random.nextInt(carriers.length)];
+  }
+
+  private static void answer(List<String> answers, String field, String text) {
+    answers.add(field);
+    answers.add(text);
+  }
+}

@@ -1,0 +1,236 @@
+package hosewright.paper.quote;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Hydraulics.CrossCheck;
+import hosewright.line.model.LinePlan;
+import hosewright.paper.page.Export;
+import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.Spreadsheet;
+import hosewright.paper.sheet.WorkbookReader;
+import hosewright.quote.Discount;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.Break;
+import hosewright.quote.Quote.QuoteLine;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** LibreOffice, which knows nothing of this program, recalculates every workbook. */
+final class RecalculationTest {
+
+  /**
+   * Starting it takes longer than recalculating a workbook: it is started once, for all of them.
+   */
+  @TempDir private static Path folder;
+
+  private static final List<Quote> QUOTES = new ArrayList<>();
+  private static final List<Quote> CHANGED = new ArrayList<>();
+  private static List<Path> recalculated;
+
+  @BeforeAll
+  static void have_every_workbook_recalculated() throws Exception {
+    Spreadsheet spreadsheet = Spreadsheet.in(folder);
+    Quote discounted = PlannedQuotes.discounted();
+    QUOTES.addAll(SampleQuotes.all());
+    QUOTES.addAll(PlannedQuotes.all());
+    QUOTES.add(discounted);
+    CHANGED.addAll(List.of(SampleQuotes.hydrantLine(), discounted));
+    List<Path> files = new ArrayList<>();
+    for (Quote quote : QUOTES) {
+      files.add(saved(quote, quote.number() + ".xlsx"));
+    }
+    for (Quote quote : CHANGED) {
+      files.add(withOtherQuantities(quote));
+    }
+    files.add(withAnotherFlow());
+    recalculated = spreadsheet.recalculated(files);
+  }
+
+  @Test
+  void every_line_and_total_comes_out_as_quoted() throws Exception {
+    for (int i = 0; i < QUOTES.size(); i++) {
+      try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
+        holdsMoney(workbook, QUOTES.get(i));
+        holdsPressures(workbook, QUOTES.get(i).plan());
+        holdsNoError(workbook);
+      }
+    }
+  }
+
+  @Test
+  void a_changed_quantity_moves_the_break_its_discount_the_line_the_tax_and_the_total()
+      throws Exception {
+    assertThat(CHANGED.get(1).lines()).anyMatch(line -> line.discount().isPresent());
+    for (int i = 0; i < CHANGED.size(); i++) {
+      Path file = recalculated.get(QUOTES.size() + i);
+      try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
+        holdsOtherQuantities(workbook, CHANGED.get(i));
+      }
+    }
+  }
+
+  private static int otherQuantity(int line) {
+    int[] quantities = {25, 4, 0, 25, 24, 12};
+    return quantities[line % quantities.length];
+  }
+
+  private static Path withOtherQuantities(Quote quote) throws IOException {
+    Path file = saved(quote, "changed-" + quote.number() + ".xlsx");
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
+      XSSFSheet sheet = workbook.getSheet("Quote");
+      int first = WorkbookReader.headingRow(sheet) + 1;
+      for (int i = 0; i < quote.lines().size(); i++) {
+        sheet.getRow(first + i).getCell(3).setCellValue(otherQuantity(i));
+      }
+      try (OutputStream out = Files.newOutputStream(file)) {
+        workbook.write(out);
+      }
+    }
+    return file;
+  }
+
+  private static void holdsOtherQuantities(XSSFWorkbook workbook, Quote quote) {
+    BigDecimal subtotal = BigDecimal.ZERO;
+    XSSFSheet sheet = workbook.getSheet("Quote");
+    int first = WorkbookReader.headingRow(sheet) + 1;
+    for (int i = 0; i < quote.lines().size(); i++) {
+      BigDecimal unit = priceAt(quote.lines().get(i), otherQuantity(i));
+      BigDecimal extended = unit.multiply(BigDecimal.valueOf(otherQuantity(i)));
+      subtotal = subtotal.add(extended);
+      var row = sheet.getRow(first + i);
+      assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
+          .isEqualByComparingTo(unit);
+      assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
+          .isEqualByComparingTo(extended);
+    }
+    BigDecimal freight = quote.freight().getAmount();
+    BigDecimal tax =
+        subtotal.add(freight).multiply(quote.taxRate()).setScale(2, RoundingMode.HALF_UP);
+    assertThat(WorkbookReader.amount(workbook, "quote_tax")).isEqualByComparingTo(tax);
+    assertThat(WorkbookReader.amount(workbook, "quote_total"))
+        .isEqualByComparingTo(subtotal.add(freight).add(tax));
+  }
+
+  private static Path withAnotherFlow() throws IOException {
+    Path file = saved(SampleQuotes.hydrantLine(), "flow.xlsx");
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
+      WorkbookReader.named(workbook, "flow_gpm").setCellValue(150);
+      WorkbookReader.named(workbook, "source_psi").setBlank();
+      try (OutputStream out = Files.newOutputStream(file)) {
+        workbook.write(out);
+      }
+    }
+    return file;
+  }
+
+  @Test
+  void a_changed_flow_moves_the_pressures() throws Exception {
+    Path file = recalculated.get(recalculated.size() - 1);
+    try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
+      // C = 15.5 at 150 gpm over 100 ft loses 34.88 psi (common practice, no source): 4.5 times it.
+      assertThat(WorkbookReader.figure(workbook, "friction_psi")).isCloseTo(156.94, offset(0.01));
+      // With no source pressure given, what is needed arrives, and the last station shows it.
+      assertThat(WorkbookReader.figure(workbook, "delivered_psi")).isCloseTo(50, offset(1e-6));
+      XSSFSheet sheet = workbook.getSheet("Hydraulics");
+      int last = WorkbookReader.named(workbook, "profile_last").getRowIndex();
+      assertThat(sheet.getRow(last).getCell(4).getNumericCellValue()).isCloseTo(50, offset(1e-4));
+    }
+  }
+
+  private static void holdsMoney(XSSFWorkbook workbook, Quote quote) {
+    XSSFSheet sheet = workbook.getSheet("Quote");
+    int first = WorkbookReader.headingRow(sheet) + 1;
+    for (int i = 0; i < quote.lines().size(); i++) {
+      QuoteLine line = quote.lines().get(i);
+      var row = sheet.getRow(first + i);
+      assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
+          .isEqualByComparingTo(line.unitPrice().getAmount());
+      assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
+          .isEqualByComparingTo(line.extended().getAmount());
+    }
+    assertThat(WorkbookReader.amount(workbook, "quote_subtotal"))
+        .isEqualByComparingTo(quote.subtotal().getAmount());
+    assertThat(WorkbookReader.amount(workbook, "quote_freight"))
+        .isEqualByComparingTo(quote.freight().getAmount());
+    assertThat(WorkbookReader.amount(workbook, "quote_tax"))
+        .isEqualByComparingTo(quote.tax().getAmount());
+    assertThat(WorkbookReader.amount(workbook, "quote_total"))
+        .isEqualByComparingTo(quote.total().getAmount());
+  }
+
+  private static void holdsPressures(XSSFWorkbook workbook, LinePlan plan) {
+    Hydraulics result = plan.hydraulics();
+    double attackPsi = 0;
+    if (plan.layout().branchLeg().isPresent()) {
+      attackPsi = WorkbookReader.figure(workbook, "attack_friction_psi");
+      assertThat(attackPsi)
+          .isCloseTo(plan.layout().branchLeg().get().water().friction().lossPsi(), offset(0.01));
+    }
+    assertThat(WorkbookReader.figure(workbook, "friction_psi") + attackPsi)
+        .isCloseTo(result.frictionLossPsi(), offset(0.01));
+    assertThat(WorkbookReader.figure(workbook, "required_psi"))
+        .isCloseTo(result.requiredSourcePsi(), offset(0.01));
+    assertThat(WorkbookReader.figure(workbook, "delivered_psi"))
+        .isCloseTo(result.deliveredPsi(), offset(0.01));
+    for (CrossCheck check : result.crossCheck()) {
+      String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
+      assertThat(WorkbookReader.figure(workbook, name))
+          .isCloseTo(check.frictionLossPsi(), offset(0.01));
+    }
+    XSSFSheet sheet = workbook.getSheet("Hydraulics");
+    int first = WorkbookReader.named(workbook, "profile_first").getRowIndex();
+    for (int i = 0; i < result.profile().size(); i++) {
+      var row = sheet.getRow(first + i);
+      assertThat(row.getCell(4).getNumericCellValue())
+          .isCloseTo(result.profile().get(i).flowingPsi(), offset(0.01));
+      assertThat(row.getCell(5).getNumericCellValue())
+          .isCloseTo(result.profile().get(i).closedPsi(), offset(0.01));
+    }
+  }
+
+  private static void holdsNoError(XSSFWorkbook workbook) {
+    workbook.forEach(
+        sheet ->
+            sheet.forEach(
+                row ->
+                    row.forEach(
+                        cell -> {
+                          assertThat(cell.getCellType()).isNotEqualTo(CellType.ERROR);
+                          if (cell.getCellType() == CellType.FORMULA) {
+                            assertThat(cell.getCachedFormulaResultType())
+                                .as(sheet.getSheetName() + " " + cell.getAddress())
+                                .isNotEqualTo(CellType.ERROR);
+                          }
+                        })));
+  }
+
+  private static BigDecimal priceAt(QuoteLine line, int quantity) {
+    BigDecimal price = line.breaks().get(0).unitPrice().getAmount();
+    for (Break step : line.breaks()) {
+      if (step.minimumQuantity() <= quantity) {
+        price = step.unitPrice().getAmount();
+      }
+    }
+    BigDecimal off = line.discount().map(Discount::fraction).orElse(BigDecimal.ZERO);
+    return price.multiply(BigDecimal.ONE.subtract(off)).setScale(2, RoundingMode.HALF_UP);
+  }
+
+  private static Path saved(Quote quote, String name) throws IOException {
+    return Export.to(folder, name, false)
+        .write(out -> QuoteWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, out));
+  }
+}

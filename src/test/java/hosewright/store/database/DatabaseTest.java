@@ -1,0 +1,166 @@
+package hosewright.store.database;
+
+import static hosewright.store.db.Tables.MARGIN_FLOOR;
+import static hosewright.store.db.Tables.QUOTE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
+import hosewright.problem.TroubleException;
+import hosewright.store.quote.TermsStore;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
+import org.jooq.impl.DSL;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class DatabaseTest {
+  @TempDir Path folder;
+
+  @Test
+  void a_folder_that_is_not_there_is_made_with_the_store_in_it() {
+    Path data = folder.resolve("new").resolve("data");
+
+    Database.open(data).close();
+
+    assertThat(data.resolve("store.mv.db")).isRegularFile();
+  }
+
+  @Test
+  void a_folder_that_cannot_be_made_is_refused_in_plain_words() throws IOException {
+    Path file = Files.writeString(folder.resolve("notes.txt"), "no folder");
+
+    assertThatThrownBy(() -> Database.open(file.resolve("data")))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("data folder cannot be")
+        .hasMessageContaining("a folder that can be made");
+  }
+
+  @Test
+  void a_path_that_would_change_the_settings_of_the_store_is_refused() {
+    assertThatThrownBy(() -> Database.open(folder.resolve("a;INIT=x")))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("without semicolons");
+  }
+
+  @Test
+  void a_file_that_is_no_store_is_refused_in_plain_words_and_left_as_it_is() throws IOException {
+    Path file = Files.writeString(folder.resolve("store.mv.db"), "shopping list".repeat(1000));
+
+    assertThatThrownBy(() -> Database.open(folder))
+        .isInstanceOf(TroubleException.class)
+        .hasMessageContaining("restore a backup");
+    assertThat(file).hasContent("shopping list".repeat(1000));
+  }
+
+  @Test
+  void the_schema_known_is_that_of_the_last_migration() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("sql"))) {
+      assertThat(
+              files
+                  .map(file -> file.getFileName().toString())
+                  .mapToInt(name -> Integer.parseInt(name.substring(1, name.indexOf("__"))))
+                  .max())
+          .hasValue(Schema.VERSION);
+    }
+  }
+
+  @Test
+  void a_store_that_lacks_migrations_gets_them() {
+    Flyway.configure()
+        .dataSource("jdbc:h2:file:" + folder.resolve("store"), "sa", "")
+        .locations("classpath:sql")
+        .loggers(SilentLog.class.getName())
+        .target("1")
+        .load()
+        .migrate();
+
+    try (Database database = Database.open(folder)) {
+      assertThat(database.context().fetchCount(QUOTE)).isZero();
+      assertThat(database.context().fetchCount(MARGIN_FLOOR)).isZero();
+    }
+  }
+
+  @Test
+  void a_store_of_a_newer_program_is_refused() {
+    try (Database database = Database.open(folder)) {
+      database
+          .context()
+          .update(DSL.table(DSL.quotedName("flyway_schema_history")))
+          .set(DSL.field(DSL.quotedName("version"), String.class), "99")
+          .execute();
+    }
+
+    assertThatThrownBy(() -> Database.open(folder))
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("newer version");
+  }
+
+  @Test
+  void another_process_is_told_that_the_store_is_open() throws Exception {
+    Process holder = otherProcess();
+    try (BufferedReader said = reader(holder)) {
+      assertThat(said.readLine()).isEqualTo("open");
+
+      assertThatThrownBy(() -> Database.open(folder, Duration.ZERO))
+          .isInstanceOf(TroubleException.class)
+          .hasMessageContaining("another hosewright has this store open");
+    } finally {
+      holder.destroyForcibly().waitFor();
+    }
+  }
+
+  @Test
+  void a_process_waits_for_another_that_is_about_to_end() throws Exception {
+    Process holder = otherProcess();
+    try (BufferedReader said = reader(holder)) {
+      assertThat(said.readLine()).isEqualTo("open");
+      holder.getOutputStream().close();
+
+      Database.open(folder, Duration.ofMinutes(1)).close();
+    } finally {
+      holder.destroyForcibly().waitFor();
+    }
+  }
+
+  @Test
+  void a_store_whose_process_was_killed_opens_again() throws Exception {
+    Process holder = otherProcess();
+    try (BufferedReader said = reader(holder)) {
+      assertThat(said.readLine()).isEqualTo("open");
+    }
+    holder.destroyForcibly().waitFor();
+
+    try (Database database = Database.open(folder, Duration.ofMinutes(1))) {
+      assertThat(new TermsStore(database).load().settings()).containsEntry("town", "Port Harlow");
+    }
+  }
+
+  private Process otherProcess() throws IOException {
+    return new ProcessBuilder(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                // It lives too briefly for the second compiler to be worth its work.
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                StoreHolder.class.getName(),
+                folder.toString()))
+        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .start();
+  }
+
+  private static BufferedReader reader(Process process) {
+    return new BufferedReader(
+        new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+  }
+}
