@@ -1,8 +1,6 @@
 package hosewright.desk.catalogue;
 
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
 import hosewright.store.catalogue.CatalogueStore;
 import java.util.List;
 
@@ -13,7 +11,7 @@ final class KnownItem {
   /**
    * The number of an item the books know, whether still listed or not, in its own spelling.
    *
-   * @throws BadInputException naming the nearest when there is no such item
+   * @throws NoSuchThingException naming the nearest when there is no such item
    */
   static String number(String named, CatalogueStore shelf) {
     List<String> numbers = shelf.numbersEver();
@@ -22,13 +20,7 @@ final class KnownItem {
         .findFirst()
         .orElseThrow(
             () ->
-                new BadInputException(
-                    List.of(
-                        new Problem(
-                            "ITEM",
-                            named,
-                            "the number of an item in the catalogue; 'catalogue find' searches by"
-                                + " words, sizes and ends",
-                            Nearest.to(named, numbers)))));
+                new NoSuchThingException(
+                    "item", named, numbers, "'catalogue find' searches by words, sizes and ends"));
   }
 }

@@ -11,6 +11,7 @@ import hosewright.desk.catalogue.ShownItem.CostAndMargin;
 import hosewright.desk.catalogue.ShownItem.SupplierTerms;
 import hosewright.line.goods.PlanUse;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Margin;
 import java.time.LocalDate;
 import java.util.List;
@@ -56,11 +57,9 @@ public final class ShowItem {
     }
   }
 
-  private static BadInputException noLongerListed(String number) {
-    return new BadInputException(
-        "ITEM",
-        number,
-        "an item still listed; this one no longer is, 'catalogue history' has its prices");
+  private static ConflictException noLongerListed(String number) {
+    return ConflictException.stateForbids(
+        "item", number, "is no longer listed", "'catalogue history' has its prices");
   }
 
   private static BreakPrice price(PriceRow row) {

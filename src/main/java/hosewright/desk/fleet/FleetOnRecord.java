@@ -1,11 +1,10 @@
 package hosewright.desk.fleet;
 
 import hosewright.desk.Books;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.store.fleet.FleetStore;
-import java.util.List;
 
 /** The hose an agency has on record, for deeds that need some. */
 final class FleetOnRecord {
@@ -14,18 +13,16 @@ final class FleetOnRecord {
   /**
    * The fleet on the books.
    *
-   * @throws BadInputException when no hose is on record
+   * @throws ConflictException when no hose is on record
    */
   static FleetStore in(Books books) {
     FleetStore fleet = books.fleet();
     if (fleet.isEmpty()) {
-      throw new BadInputException(
-          List.of(
-              new Problem(
-                  "fleet",
-                  "",
-                  "no hose is on record yet; load an inventory first",
-                  "fleet load catalogue/fleet")));
+      throw ConflictException.stateForbids(
+          "fleet",
+          "",
+          "has no hose on record yet",
+          "load an inventory first, such as 'fleet load catalogue/fleet'");
     }
     return fleet;
   }

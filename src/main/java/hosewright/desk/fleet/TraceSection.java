@@ -7,7 +7,7 @@ import hosewright.fleet.record.Retirement;
 import hosewright.fleet.record.SectionLife;
 import hosewright.fleet.record.ServiceRecord;
 import hosewright.fleet.record.Standing;
-import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import hosewright.store.fleet.FleetStore;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -57,7 +57,7 @@ public final class TraceSection {
   /**
    * The section's life.
    *
-   * @throws BadInputException naming the nearest when no such section is on record
+   * @throws NoSuchThingException naming the nearest when no such section is on record
    */
   public Trace trace(String id) {
     try (Books open = books.get()) {
@@ -65,7 +65,10 @@ public final class TraceSection {
       SectionLife life =
           fleet
               .find(id)
-              .orElseThrow(() -> new BadInputException(List.of(FleetOnRecord.unknown(id, fleet))));
+              .orElseThrow(
+                  () ->
+                      new NoSuchThingException(
+                          "section", id, fleet.ids(), "none so numbered is on record"));
       return trace(life, fleet.limits(), open.today());
     }
   }

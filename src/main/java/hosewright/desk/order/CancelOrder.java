@@ -36,7 +36,7 @@ public final class CancelOrder {
   /**
    * The order as it is afterwards, with what became free.
    *
-   * @throws hosewright.problem.BadInputException when something has gone, or goods came in part and
+   * @throws hosewright.problem.ConflictException when something has gone, or goods came in part and
    *     nobody said what becomes of the rest; nothing has changed then
    */
   public Outcome cancel(Request asked) {

@@ -4,9 +4,7 @@ import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderBook;
 import hosewright.order.PurchaseOrder;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,7 +17,7 @@ final class OrderChoice {
     return books
         .orders()
         .find(canonical("O", typed))
-        .orElseThrow(() -> unknown(typed, orders(books.orders()), "order raise"));
+        .orElseThrow(() -> unknown("order", typed, orders(books.orders())));
   }
 
   /** The purchase order named. */
@@ -29,7 +27,7 @@ final class OrderChoice {
         .flatMap(order -> order.purchases().stream())
         .filter(purchase -> purchase.number().equals(number))
         .findFirst()
-        .orElseThrow(() -> unknown(typed, purchases(books.orders()), "order raise"));
+        .orElseThrow(() -> unknown("purchase order", typed, purchases(books.orders())));
   }
 
   private static String canonical(String letter, String typed) {
@@ -39,10 +37,10 @@ final class OrderChoice {
         : typed.strip();
   }
 
-  private static BadInputException unknown(String typed, List<String> known, String first) {
-    String allowed = known.isEmpty() ? "there are none yet: " + first : "one of those on file";
-    return new BadInputException(
-        List.of(new Problem("number", typed, allowed, Nearest.to(typed, known))));
+  private static NoSuchThingException unknown(String thing, String typed, List<String> known) {
+    String next =
+        known.isEmpty() ? "none is raised yet, 'order raise' raises one" : "'order list' shows all";
+    return new NoSuchThingException(thing, typed, known, next);
   }
 
   /** The numbers of all orders. */

@@ -4,7 +4,7 @@ import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import java.util.function.Supplier;
 
@@ -28,13 +28,14 @@ public final class PickOrder {
   /**
    * The order with the work it needs.
    *
-   * @throws BadInputException when it is cancelled
+   * @throws ConflictException when it is cancelled
    */
   public Picking pick(String number) {
     try (Books open = books.get()) {
       Order order = OrderChoice.order(number, open);
       if (order.cancellation().isPresent()) {
-        throw new BadInputException("number", order.number(), "an order that is not cancelled");
+        throw ConflictException.stateForbids(
+            "order", order.number(), "is cancelled", "pick one that stands");
       }
       Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
       BenchCard card = BenchCard.of(order, quote, open.itemsOf(quote));

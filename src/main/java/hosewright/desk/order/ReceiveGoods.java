@@ -5,7 +5,7 @@ import hosewright.desk.Signing;
 import hosewright.order.Order;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -25,16 +25,19 @@ public final class ReceiveGoods {
    * @param purchase number of the purchase order
    * @param quantities what came, by line; all that is still to come without it
    * @param by who takes it in
-   * @throws BadInputException when nothing is still to come, or less of a line than is said to have
-   *     come
+   * @throws ConflictException when nothing is still to come
+   * @throws hosewright.problem.BadInputException when less of a line than is said to have come
    */
   public Order receive(String purchase, Optional<Map<Integer, Integer>> quantities, String by) {
     try (Books open = books.get()) {
       PurchaseOrder bought = OrderChoice.purchase(purchase, open);
       Map<Integer, Integer> came = quantities.orElseGet(() -> outstanding(bought));
       if (came.isEmpty()) {
-        throw new BadInputException(
-            "number", bought.number(), "a purchase order of which something is still to come");
+        throw ConflictException.stateForbids(
+            "purchase order",
+            bought.number(),
+            "has nothing still to come",
+            "receive against one that has");
       }
       return open.orders().receive(bought.number(), came, Signing.actor(by, open.now()));
     }

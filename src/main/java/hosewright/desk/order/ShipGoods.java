@@ -4,7 +4,7 @@ import hosewright.desk.Books;
 import hosewright.desk.Signing;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
-import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -23,7 +23,8 @@ public final class ShipGoods {
    *
    * @param quantities what goes, by line; all that is reserved without it
    * @param by who ships it
-   * @throws BadInputException when nothing is reserved, or less of a line than is to go
+   * @throws ConflictException when nothing is reserved
+   * @throws hosewright.problem.BadInputException when less of a line than is to go
    */
   public Order ship(String number, Optional<Map<Integer, Integer>> quantities, String by) {
     try (Books open = books.get()) {
@@ -33,8 +34,11 @@ public final class ShipGoods {
       if (order.state() == Order.State.SHIPPED
           || order.state() == Order.State.CANCELLED
           || (going.isEmpty() && !onlyWork)) {
-        throw new BadInputException(
-            "number", order.number(), "an order for which something is reserved");
+        throw ConflictException.stateForbids(
+            "order",
+            order.number(),
+            "has nothing reserved that could go",
+            "'order show' tells where it stands");
       }
       return open.orders().ship(order.number(), going, Signing.actor(by, open.now()));
     }

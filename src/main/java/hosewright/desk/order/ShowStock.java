@@ -3,9 +3,7 @@ package hosewright.desk.order;
 import hosewright.desk.Books;
 import hosewright.desk.Stock;
 import hosewright.order.OrderBook.StockLine;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
+import hosewright.problem.NoSuchThingException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -31,7 +29,7 @@ public final class ShowStock {
   /**
    * The shelf of an item, or every shelf on which something moved or is promised.
    *
-   * @throws BadInputException naming the nearest when the item was never in stock
+   * @throws NoSuchThingException naming the nearest when the item was never in stock
    */
   public Stock show(Optional<String> item) {
     List<StockLine> all;
@@ -53,9 +51,11 @@ public final class ShowStock {
     List<StockLine> found =
         all.stream().filter(line -> line.stockCode().equalsIgnoreCase(item)).toList();
     if (found.isEmpty()) {
-      String nearest = Nearest.to(item, all.stream().map(StockLine::stockCode).toList());
-      throw new BadInputException(
-          List.of(new Problem("item", item, "an item that was ever in stock", nearest)));
+      throw new NoSuchThingException(
+          "item",
+          item,
+          all.stream().map(StockLine::stockCode).toList(),
+          "none so numbered was ever in stock");
     }
     return found;
   }

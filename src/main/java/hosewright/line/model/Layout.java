@@ -70,18 +70,12 @@ public record Layout(
 
   /** How many appliances are fed. */
   public int appliances() {
-    return nodes.stream()
-        .filter(node -> node.role() == Role.APPLIANCE)
-        .mapToInt(node -> node.part().count())
-        .sum();
+    return nodes.stream().filter(node -> node.role() == Role.APPLIANCE).mapToInt(Node::count).sum();
   }
 
   /** How many outlets of the source a line starts from. */
   public int outlets() {
-    return nodes.stream()
-        .filter(node -> node.role() == Role.SOURCE)
-        .mapToInt(node -> node.part().count())
-        .sum();
+    return nodes.stream().filter(node -> node.role() == Role.SOURCE).mapToInt(Node::count).sum();
   }
 
   /** The legs behind a node, one for each line that leaves it. */
@@ -135,10 +129,7 @@ public record Layout(
   /** How many adapters, devices, splits and joins stand in all lines. */
   public int fittings() {
     int atNodes =
-        nodes.stream()
-            .filter(node -> node.role().isFitting())
-            .mapToInt(node -> node.part().count())
-            .sum();
+        nodes.stream().filter(node -> node.role().isFitting()).mapToInt(Node::count).sum();
     return atNodes
         + legs.stream()
             .mapToInt(

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * One thing in its place, or like sections of hose one after another.
  *
- * @param count like parts one after another; at a node, side by side
+ * @param count like parts one after another
  * @param section what sections of hose are; empty for everything else
  * @param flow what the water meets in it
  */

@@ -53,7 +53,7 @@ final class LayoutWriter {
     for (int place = 0; place < line.parts().size(); place++) {
       Placed part = line.parts().get(place);
       if (part.role().isNode()) {
-        nodes.add(new Node(name(part.role()), part(place, part.lines())));
+        nodes.add(new Node(name(part.role()), part(place, part.count()), part.lines()));
       }
     }
     return nodes;

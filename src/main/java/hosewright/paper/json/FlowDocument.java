@@ -34,7 +34,7 @@ final class FlowDocument {
         .filter(node -> node.role() == Role.APPLIANCE)
         .forEach(
             node -> {
-              for (int one = 0; one < node.part().count(); one++) {
+              for (int one = 0; one < node.count(); one++) {
                 Map<String, Object> appliance =
                     LayoutDocument.appliance(flowing.layout(), node, flowing.arrives().flowGpm());
                 appliance.put("deliveredPsi", flowing.arrives().deliveredPsi());

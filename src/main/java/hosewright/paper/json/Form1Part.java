@@ -69,7 +69,7 @@ record Form1Part(JsonNode part, String role, int lines) {
     ObjectNode ends = raised.putObject("ends");
     ends.set("upstream", part.path("upstream"));
     ends.set("downstream", part.path("downstream"));
-    raised.put("count", isNode() ? lines : count());
+    raised.put("count", count());
     return raised;
   }
 

@@ -26,7 +26,7 @@ final class LayoutDocument {
               Map<String, Object> document = new LinkedHashMap<>();
               document.put("source", node.name());
               document.put("end", node.part().downstream());
-              document.put("outlets", node.part().count());
+              document.put("outlets", node.count());
               document.put("requiredPsi", water.requiredSourcePsi());
               document.put("psi", water.sourcePsi());
               return document;
@@ -42,6 +42,7 @@ final class LayoutDocument {
               Map<String, Object> document = new LinkedHashMap<>();
               document.put("node", node.name());
               document.putAll(part(node.part()));
+              document.put("count", node.count());
               return document;
             })
         .toList();
@@ -120,7 +121,7 @@ final class LayoutDocument {
     Layout layout = plan.layout();
     Hydraulics water = plan.hydraulics();
     return at(layout, role -> role == Role.APPLIANCE).stream()
-        .flatMap(node -> Collections.nCopies(node.part().count(), node).stream())
+        .flatMap(node -> Collections.nCopies(node.count(), node).stream())
         .map(
             node -> {
               Map<String, Object> document = appliance(layout, node, plan.flowGpm());

@@ -42,6 +42,7 @@ final class LayoutFromForm1 {
       ObjectNode node = nodes.addObject();
       node.put("name", part.nodeName());
       node.set("part", part(place, water));
+      node.put("count", part.lines());
       if (place > 0) {
         legs.add(leg(begin, place, water));
       }

@@ -14,6 +14,7 @@ import hosewright.order.Cancelled.Bought;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -40,14 +41,14 @@ final class OrderDeskTest {
     RaiseOrder raise = new RaiseOrder(desk);
 
     assertThatThrownBy(() -> raise.raise(number, true, "ines"))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
     new AcceptQuote(desk).accept(number, Optional.of("their order 4711"), "ines");
     Order order = raise.raise(number, true, "ines");
 
     assertThat(order.number()).isEqualTo("O-000001");
     assertThat(order.raisedOn()).isEqualTo(LocalDate.parse("2026-11-02"));
     assertThatThrownBy(() -> raise.raise(number, true, "ines"))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
     assertThat(new ListOrders(desk).list()).hasSize(1);
   }
 
@@ -87,10 +88,10 @@ final class OrderDeskTest {
     assertThat(outcome.cancelled().freed()).containsEntry(hose.stockCode(), hose.reserved());
     assertThat(outcome.waiting()).isEmpty();
     assertThatThrownBy(() -> new PickOrder(desk).pick("1"))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("not cancelled");
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("is cancelled");
     assertThatThrownBy(() -> new ShipGoods(desk).ship("1", Optional.empty(), "ines"))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(ConflictException.class);
     assertThat(
             new ShowStock(desk)
                 .show(Optional.of(hose.stockCode().toLowerCase(Locale.ROOT)))
@@ -139,7 +140,7 @@ final class OrderDeskTest {
     assertThat(received.lines().get(0).reserved()).isEqualTo(500);
     assertThat(shortages.list()).isEmpty();
     assertThatThrownBy(() -> new ReceiveGoods(desk).receive("P-1", Optional.empty(), "ines"))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(ConflictException.class)
         .hasMessageContaining("still to come");
   }
 

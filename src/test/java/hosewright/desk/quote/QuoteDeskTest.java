@@ -16,6 +16,7 @@ import hosewright.desk.quote.LineChange.Kind;
 import hosewright.job.question.JobField;
 import hosewright.paper.page.Paper;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.Quote.Status;
@@ -128,7 +129,7 @@ final class QuoteDeskTest {
         .hasMessageContaining("say what is to be different");
     revise("1", Map.of(), lines(new LineChange(Kind.QUANTITY, "1=12")));
     assertThatThrownBy(() -> revise("1-r1", Map.of(), lines(new LineChange(Kind.QUANTITY, "1=11"))))
-        .isInstanceOf(BadInputException.class)
+        .isInstanceOf(ConflictException.class)
         .hasMessageContaining("the latest revision");
     assertThat(shown("1").revision()).isEqualTo(2);
   }
@@ -169,7 +170,7 @@ final class QuoteDeskTest {
             refused ->
                 assertThat(refused.problems())
                     .extracting(problem -> problem.field())
-                    .containsExactly("add", "quantity", "discount-reason"));
+                    .containsExactly("add", "line", "discount-reason"));
     assertThat(shown("1").revision()).isEqualTo(1);
   }
 
@@ -205,8 +206,8 @@ final class QuoteDeskTest {
     desk.on("2026-11-11");
 
     assertThatThrownBy(() -> new AcceptQuote(desk).accept(number, Optional.empty(), "ines"))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("it is expired");
+        .isInstanceOf(ConflictException.class)
+        .hasMessageContaining("is expired");
   }
 
   @Test

@@ -11,6 +11,7 @@ import hosewright.desk.tender.PriceTender.Request;
 import hosewright.desk.tender.PriceTender.Run;
 import hosewright.paper.page.Paper;
 import hosewright.problem.BadInputException;
+import hosewright.problem.NoSuchThingException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,7 +67,7 @@ final class PriceTenderTest {
   void nothing_begins_where_the_workbook_has_no_place_or_the_customer_is_unknown()
       throws IOException {
     assertThatThrownBy(() -> new PriceTender(desk).price(asked("NOBODY", false), watcher()))
-        .isInstanceOf(BadInputException.class);
+        .isInstanceOf(NoSuchThingException.class);
     Files.createFile(folder.resolve("jobs-priced.xlsx"));
     assertThatThrownBy(() -> new PriceTender(desk).price(asked("", false), watcher()))
         .isInstanceOf(BadInputException.class);

@@ -83,8 +83,14 @@ final class MainJobIT {
     JsonNode plan = OneDocument.in(ended.out());
     assertThat(plan.path("feasible").asBoolean()).isTrue();
     assertThat(plan.path("limitedBy").isNull()).isTrue();
-    assertThat(plan.path("sizeIn").asDouble()).isEqualTo(1.75);
-    assertThat(plan.path("couplingSizeIn").asDouble()).isEqualTo(1.5);
+    assertThat(plan.path("form").asInt()).isEqualTo(2);
+    JsonNode leg = plan.path("legs").path(0);
+    assertThat(leg.path("sizeIn").asDouble()).isEqualTo(1.75);
+    assertThat(leg.path("couplingSizeIn").asDouble()).isEqualTo(1.5);
+    assertThat(leg.path("parts").path(0).path("role").asString()).isEqualTo("adapter");
+    assertThat(leg.path("parts").path(1).path("lengthFt").asDouble()).isEqualTo(50);
+    assertThat(plan.path("appliances").path(0).path("flowGpm").asDouble()).isEqualTo(150);
+    assertThat(plan.path("checks").path(0).path("id").asString()).isEqualTo("joints-mate");
     assertThat(plan.path("sections").path(0).path("count").asInt()).isEqualTo(9);
     assertThat(plan.path("joints").path(0).path("upstream").asString()).isEqualTo("2.5 NH male");
     assertThat(plan.path("joints").path(0).path("verdict").asString()).isEqualTo("mates");
@@ -96,8 +102,14 @@ final class MainJobIT {
         List.of(
             "instead",
             "cautions",
-            "adapters",
+            "summary",
+            "sources",
+            "nodes",
+            "allowed",
             "gaskets",
+            "unpriced",
+            "flowGpm",
+            "sourcePsi",
             "crossCheck",
             "elevationLossPsi",
             "adapterLossPsi",

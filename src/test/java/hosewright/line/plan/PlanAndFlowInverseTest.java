@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hosewright.line.model.FirstLeg;
+import hosewright.line.model.Layout;
 import hosewright.line.model.LinePlan;
 import hosewright.line.search.RandomJobs;
 import java.util.Arrays;
@@ -59,7 +60,7 @@ class PlanAndFlowInverseTest {
               "lines",
               String.valueOf(FirstLeg.lines(plan)));
       Flowing flowing = PLANNER.flow(DemoCatalogue.job(same)).orElseThrow();
-      if (!flowing.layout().run().equals(plan.layout().run())) {
+      if (!laid(flowing.layout()).equals(laid(plan.layout()))) {
         continue;
       }
       assertThat(flowing.arrives().flowGpm())
@@ -84,5 +85,12 @@ class PlanAndFlowInverseTest {
     String[] all = Arrays.copyOf(answers, answers.length + more.length);
     System.arraycopy(more, 0, all, answers.length, more.length);
     return all;
+  }
+
+  /** The parts of a line without what the water does in them. */
+  private static List<Object> laid(Layout layout) {
+    return layout.run().stream()
+        .map(part -> (Object) List.of(part.role(), part.goods(), part.ends(), part.count()))
+        .toList();
   }
 }

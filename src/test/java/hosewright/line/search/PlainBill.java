@@ -13,7 +13,6 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Eligibility;
-import hosewright.line.model.Role;
 import hosewright.thread.End;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
@@ -65,7 +64,7 @@ final class PlainBill {
                               need(needs, item, each * spareSections(hose, lay, beside))));
     }
     for (Placed part : line.parts()) {
-      if (part.role() == Role.ADAPTER || part.role() == Role.DEVICE) {
+      if (part.role().isFitting()) {
         need(needs, part.item().orElseThrow(), part.lines());
       }
     }

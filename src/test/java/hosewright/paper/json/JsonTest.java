@@ -165,7 +165,7 @@ final class JsonTest {
     Part hose = part(Role.HOSE, "H-1", "hose", Optional.of(HOSE_IN), Optional.of(OUTLET), 9);
     Part nozzle = part(Role.APPLIANCE, "", "nozzle", Optional.of(HOSE_IN), Optional.empty(), 1);
     return new Layout(
-        List.of(new Node("source", hydrant), new Node("appliance", nozzle)),
+        List.of(new Node("source", hydrant, 1), new Node("appliance", nozzle, 1)),
         List.of(
             new Leg(
                 "line",

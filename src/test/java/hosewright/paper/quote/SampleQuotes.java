@@ -653,7 +653,7 @@ public final class SampleQuotes {
                 water.waterGal()),
             run.subList(1, last));
     return new Layout(
-        List.of(new Node("source", run.get(0)), new Node("appliance", run.get(last))),
+        List.of(new Node("source", run.get(0), 1), new Node("appliance", run.get(last), 1)),
         List.of(leg),
         joints,
         List.of());
