@@ -1,9 +1,11 @@
 package hosewright.paper.json;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -15,13 +17,19 @@ final class LayoutFromForm1 {
   private final JsonNode plan;
   private final JsonNode attack;
   private final Form1Sections sections;
+  private final Set<String> adapters = new HashSet<>();
+  private final int split;
+  private final int join;
   private final List<Form1Part> run = new ArrayList<>();
 
   LayoutFromForm1(JsonNode plan) {
     this.plan = plan;
     this.attack = plan.path("layout").path("attackLines");
     this.sections = new Form1Sections(plan);
+    plan.path("adapters").forEach(one -> adapters.add(one.path("item").asString("")));
     JsonNode parts = plan.path("run");
+    this.split = parts.isEmpty() ? -1 : split();
+    this.join = parts.isEmpty() ? 0 : join();
     for (int place = 0; place < parts.size(); place++) {
       run.add(new Form1Part(parts.get(place), role(place), lines(place)));
     }
@@ -72,45 +80,89 @@ final class LayoutFromForm1 {
     }
     String words = part.path("description").asString("").toLowerCase(Locale.ROOT);
     String item = part.path("item").asString("");
-    if (item.isEmpty()) {
-      return words.startsWith("customer's own") ? "hose" : "adapter";
-    }
-    if (!adapters().contains(item)) {
+    if (isHose(place)) {
       return "hose";
     }
-    if (attack.isObject()
-        ? place == attack.path("wyePlace").asInt()
-        : plan.path("lines").asInt() > 1 && words.startsWith("wye")) {
-      return "split";
+    if (item.isEmpty()) {
+      return "adapter";
     }
-    if (plan.path("lines").asInt() > 1 && words.startsWith("siamese")) {
-      return "join";
+    if (place == split || place == join) {
+      return place == split ? "split" : "join";
     }
     return words.matches("(gate|ball|butterfly|check)? ?valve.*|.*\\b(meter|backflow|vacuum)\\b.*")
         ? "device"
         : "adapter";
   }
 
-  private Set<String> adapters() {
-    Set<String> adapters = new HashSet<>();
-    plan.path("adapters").forEach(one -> adapters.add(one.path("item").asString("")));
-    return adapters;
-  }
-
   /** How many of a part stand side by side. */
   private int lines(int place) {
-    int sideBySide = plan.path("lines").asInt();
-    int outlets = plan.path("layout").path("outlets").asInt(1);
     if (attack.isObject()) {
-      return place > attack.path("wyePlace").asInt() ? attack.path("lines").asInt() : 1;
+      return place > split ? attack.path("lines").asInt() : 1;
     }
-    boolean split = sideBySide == 1 || outlets > 1;
-    boolean joined = sideBySide == 1;
-    for (int before = 1; before <= place; before++) {
-      split |= before < place && role(before).equals("split");
-      joined |= role(before).equals("join");
+    return place > split && place < join ? plan.path("lines").asInt() : 1;
+  }
+
+  /** The place of the part where one line becomes several; before the first where none does. */
+  private int split() {
+    if (attack.isObject()) {
+      return attack.path("wyePlace").asInt();
     }
-    return joined || !split ? 1 : sideBySide;
+    boolean fromOneOutlet = plan.path("layout").path("outlets").asInt(1) == 1;
+    return sideBySide() > 1 && fromOneOutlet ? standsOnce(firstHose(), -1) : -1;
+  }
+
+  /** The place of the part where several lines become one; behind the last where none does. */
+  private int join() {
+    return sideBySide() > 1 && !attack.isObject()
+        ? standsOnce(lastHose(), 1)
+        : plan.path("run").size();
+  }
+
+  private int sideBySide() {
+    return plan.path("lines").asInt();
+  }
+
+  /**
+   * The nearest part to some hose that stands once and not in every line, which the counts of form
+   * 1 tell: they are over all lines.
+   */
+  private int standsOnce(int hose, int step) {
+    Map<String, Integer> left = new HashMap<>();
+    plan.path("adapters")
+        .forEach(one -> left.put(one.path("item").asString(""), one.path("count").asInt()));
+    int place = hose + step;
+    while (place > 0 && place < plan.path("run").size() - 1) {
+      String item = plan.path("run").get(place).path("item").asString("");
+      if (!item.isEmpty() && left.merge(item, -sideBySide(), Integer::sum) < 0) {
+        return place;
+      }
+      place += step;
+    }
+    return place;
+  }
+
+  private int firstHose() {
+    int place = 1;
+    while (!isHose(place)) {
+      place++;
+    }
+    return place;
+  }
+
+  private int lastHose() {
+    int place = plan.path("run").size() - 2;
+    while (!isHose(place)) {
+      place--;
+    }
+    return place;
+  }
+
+  private boolean isHose(int place) {
+    JsonNode part = plan.path("run").get(place);
+    String item = part.path("item").asString("");
+    return item.isEmpty()
+        ? part.path("description").asString("").startsWith("customer's own")
+        : !adapters.contains(item);
   }
 
   private ObjectNode leg(int begin, int end, Form1Water water) {
