@@ -55,7 +55,7 @@ final class TestSectionsTest {
   @Test
   void without_hose_on_record_there_is_nothing_to_test(@TempDir Path empty) {
     assertThatThrownBy(() -> new PrepareTests(OpenDesk.unused(empty)).prepare())
-        .hasMessageContaining("no hose is on record yet");
+        .hasMessageContaining("no hose on record yet");
   }
 
   @SafeVarargs
