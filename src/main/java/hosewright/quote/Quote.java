@@ -26,6 +26,7 @@ import org.joda.money.Money;
  * @param tax tax on taxable lines (and freight where taxed), rounded half-up once
  * @param offered lines the buyer may have besides or instead, not in the total
  * @param amendments what was changed by hand
+ * @param tender the row of a tender it was made for; empty for most
  */
 public record Quote(
     String number,
@@ -49,12 +50,14 @@ public record Quote(
     Money total,
     Instant madeAt,
     List<OfferedLine> offered,
-    Amendments amendments) {
+    Amendments amendments,
+    Optional<TenderRow> tender) {
 
   /** Documents kept before there were offers and amendments have neither. */
   public Quote {
     offered = offered == null ? List.of() : List.copyOf(offered);
     amendments = amendments == null ? Amendments.NONE : amendments;
+    tender = tender == null ? Optional.empty() : tender;
   }
 
   /** This quote at another stage of its life. */
@@ -79,7 +82,25 @@ public record Quote(
         .toList();
   }
 
+  /**
+   * A row of a file that a run of a tender priced.
+   *
+   * @param sha256 first digits of the digest of the file, in hexadecimal
+   * @param begun when the run began
+   * @param line the line of the file the row begins on
+   */
+  public record TenderRow(String sha256, Instant begun, long line) {}
+
+  /** This quote as one made for a row of a tender. */
+  public Quote madeFor(TenderRow row) {
+    return with(status, validUntil, leadDays, Optional.of(row));
+  }
+
   private Quote with(Status next, LocalDate lastDay, int readyInDays) {
+    return with(next, lastDay, readyInDays, tender);
+  }
+
+  private Quote with(Status next, LocalDate lastDay, int readyInDays, Optional<TenderRow> madeFor) {
     return new Quote(
         number,
         revision,
@@ -102,7 +123,8 @@ public record Quote(
         total,
         madeAt,
         offered,
-        amendments);
+        amendments,
+        madeFor);
   }
 
   /** Where a quote stands. */

@@ -100,7 +100,8 @@ public final class QuoteMaker {
         subtotal.plus(freight.charge()).plus(tax),
         draft.madeAt(),
         writer.offered(lines),
-        draft.amendments());
+        draft.amendments(),
+        Optional.empty());
   }
 
   static Money sum(List<QuoteLine> lines, CurrencyUnit currency) {

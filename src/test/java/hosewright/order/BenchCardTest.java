@@ -137,7 +137,8 @@ final class BenchCardTest {
         zero,
         Instant.EPOCH,
         List.of(),
-        Amendments.NONE);
+        Amendments.NONE,
+        Optional.empty());
   }
 
   private LinePlan plan() {

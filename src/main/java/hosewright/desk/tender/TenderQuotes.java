@@ -7,6 +7,7 @@ import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
+import hosewright.quote.Quote.TenderRow;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
@@ -30,6 +31,9 @@ import java.util.function.Supplier;
  * killed between the books and its journal finds them again instead of making them twice.
  */
 final class TenderQuotes {
+  /** Enough of a digest to tell files apart. */
+  private static final int DIGITS = 16;
+
   private final Supplier<Books> books;
   private final TenderBasis basis;
   private final Catalogue catalogue;
@@ -95,7 +99,8 @@ final class TenderQuotes {
     if (quote == null) {
       quote =
           store.saveNew(
-              number -> make(number, row, open), Signed.of(Step.MAKE, by, open.now(), ""));
+              number -> make(number, row, open).madeFor(run(row.result().line())),
+              Signed.of(Step.MAKE, by, open.now(), ""));
     }
     return row.result().quoted(quote.number(), quote.total());
   }
@@ -109,7 +114,7 @@ final class TenderQuotes {
             customer,
             row.date(),
             row.result().title(),
-            mark() + row.result().line() + "\n" + JobFile.write(row.answers()),
+            JobFile.write(row.answers()),
             row.plan().orElseThrow(),
             Amendments.NONE.withTerms(open.termsOfSale()),
             open.now()),
@@ -123,18 +128,13 @@ final class TenderQuotes {
         .filter(heading -> !heading.madeAt().isBefore(basis.begun()))
         .map(QuoteHeading::number)
         .flatMap(number -> store.find(number, 1).stream())
-        .filter(quote -> quote.jobYaml().startsWith(mark()))
-        .forEach(quote -> made.put(line(quote), quote));
+        .filter(quote -> quote.tender().filter(row -> row.equals(run(row.line()))).isPresent())
+        .forEach(quote -> made.put(quote.tender().orElseThrow().line(), quote));
     return made;
   }
 
-  private long line(Quote quote) {
-    String behind = quote.jobYaml().substring(mark().length());
-    return Long.parseLong(behind.substring(0, behind.indexOf('\n')));
-  }
-
-  /** The first line of the job of a quote, up to the row's line: a comment to a job file. */
-  private String mark() {
-    return "# tender " + basis.sha256().substring(0, 16) + " begun " + basis.begun() + ", line ";
+  /** A row of this run. */
+  private TenderRow run(long line) {
+    return new TenderRow(basis.sha256().substring(0, DIGITS), basis.begun(), line);
   }
 }

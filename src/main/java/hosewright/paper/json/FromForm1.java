@@ -23,6 +23,8 @@ final class FromForm1 {
   static final int RAISED_TO = 2;
 
   private static final Pattern COUNTED = Pattern.compile("(\\d{1,6}) x (.*)");
+  private static final Pattern TENDER =
+      Pattern.compile("# tender ([0-9a-f]{16}) begun (\\S+), line (\\d+)\\R");
   private static final Pattern NO_PRICE = Pattern.compile("(.*) has no price in force");
   private static final Map<String, CheckId> CHECKS =
       Arrays.stream(CheckId.values())
@@ -39,6 +41,20 @@ final class FromForm1 {
     ObjectNode raised = ((ObjectNode) quote).deepCopy();
     raised.put("form", RAISED_TO);
     raised.set("plan", new FromForm1(quote.path("plan")).plan());
+    raised.set("tender", tender(quote.path("jobYaml").asString("")));
+    return raised;
+  }
+
+  /** The row that a comment before the job named. */
+  private static JsonNode tender(String jobYaml) {
+    Matcher row = TENDER.matcher(jobYaml);
+    if (!row.lookingAt()) {
+      return JsonNodeFactory.instance.nullNode();
+    }
+    ObjectNode raised = object();
+    raised.put("sha256", row.group(1));
+    raised.put("begun", row.group(2));
+    raised.put("line", Long.parseLong(row.group(3)));
     return raised;
   }
 

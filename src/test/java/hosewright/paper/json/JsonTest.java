@@ -287,6 +287,7 @@ final class JsonTest {
         subtotal,
         Instant.parse("2026-11-25T12:00:00Z"),
         List.of(),
-        Amendments.NONE);
+        Amendments.NONE,
+        Optional.empty());
   }
 }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.joda.money.Money;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -103,6 +104,7 @@ public class QuoteExportBenchmark {
         subtotal.plus(quote.freight()).plus(tax),
         quote.madeAt(),
         quote.offered(),
-        quote.amendments());
+        quote.amendments(),
+        Optional.empty());
   }
 }

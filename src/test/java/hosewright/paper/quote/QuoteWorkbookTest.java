@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Date;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -160,7 +161,8 @@ final class QuoteWorkbookTest {
             q.total().plus(Money.of(CurrencyUnit.USD, 0.01)),
             q.madeAt(),
             q.offered(),
-            q.amendments());
+            q.amendments(),
+            Optional.empty());
 
     assertThatThrownBy(() -> bytes(wrong))
         .isInstanceOf(IllegalStateException.class)

@@ -545,7 +545,8 @@ public final class SampleQuotes {
         subtotal.plus(freightCharged).plus(tax),
         Instant.parse("2026-03-02T15:04:05Z"),
         List.of(),
-        Amendments.NONE);
+        Amendments.NONE,
+        Optional.empty());
   }
 
   private static Customer customer() {

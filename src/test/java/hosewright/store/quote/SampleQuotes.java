@@ -89,7 +89,8 @@ public final class SampleQuotes {
         Money.parse("USD 1234.50"),
         Instant.parse("2026-03-02T09:30:00Z"),
         List.of(),
-        Amendments.NONE);
+        Amendments.NONE,
+        Optional.empty());
   }
 
   private static LinePlan plan() {
