@@ -46,6 +46,13 @@ final class LineDrawingTest {
   }
 
   @Test
+  void hose_is_drawn_as_hose_whatever_its_description_says() {
+    LinePlan renamed = SampleQuotes.withHoseDescribed(HYDRANT, "Attack jacketed");
+
+    assertThat(LineDrawing.text(renamed, 80)).contains("[===] 9 x Attack jacketed");
+  }
+
+  @Test
   void the_terminal_drawing_keeps_its_width_and_its_order() {
     for (int width : List.of(20, 40, 72, 120)) {
       String drawing = LineDrawing.text(HYDRANT, width);

@@ -499,6 +499,37 @@ public final class SampleQuotes {
         p.weighed());
   }
 
+  /** The plan as it would stand if its hose were called something else. */
+  public static LinePlan withHoseDescribed(LinePlan p, String description) {
+    Layout layout = p.layout();
+    Leg leg = layout.legs().get(0);
+    List<Part> parts =
+        leg.parts().stream()
+            .map(
+                part ->
+                    part.isHose()
+                        ? new Part(
+                            part.role(),
+                            part.owner(),
+                            new Part.Goods(part.item(), description),
+                            part.ends(),
+                            part.count(),
+                            part.section(),
+                            part.flow())
+                        : part)
+            .toList();
+    Leg renamed =
+        new Leg(leg.name(), leg.begins(), leg.ends(), leg.lines(), leg.hose(), leg.water(), parts);
+    return new LinePlan(
+        p.asked(),
+        p.answer(),
+        new Layout(layout.nodes(), List.of(renamed), layout.joints(), layout.devices()),
+        p.hydraulics(),
+        p.checks(),
+        p.bill(),
+        p.weighed());
+  }
+
   static List<Quote> all() {
     return List.of(hydrantLine(), supplyLine(), awkward());
   }
