@@ -214,7 +214,7 @@ final class CompanyLoadTest {
     }
   }
 
-  /** The figures of the long run are written down in DEVELOPERS.md. */
+  /** The figures of the long run are written down in src/docs/measurements.md. */
   private void say(Duration took) {
     List<Long> sorted = new ArrayList<>(nanos);
     Collections.sort(sorted);
