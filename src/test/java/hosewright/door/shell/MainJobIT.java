@@ -31,6 +31,25 @@ final class MainJobIT {
     program = RealProgram.installed(work);
   }
 
+  /** Books with the demo catalogue, made once by the program; only the first load is not tested. */
+  @TempDir private static Path shared;
+
+  private static Path loaded;
+
+  private void standWhereBooksAreKept() throws IOException {
+    if (loaded == null) {
+      RealProgram first = RealProgram.installed(Files.createDirectory(shared.resolve("first")));
+      assertThat(first.run("catalogue", "load", DEMO.toString()).exitCode()).isZero();
+      loaded = first.data();
+    }
+    Files.createDirectories(program.data());
+    try (Stream<Path> files = Files.list(loaded)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, program.data().resolve(file.getFileName()));
+      }
+    }
+  }
+
   private static String[] counterJob(String... more) {
     return Stream.concat(
             Stream.of(
@@ -123,7 +142,8 @@ final class MainJobIT {
   }
 
   @Test
-  void no_safe_plan_is_an_answer_with_exit_code_three() {
+  void no_safe_plan_is_an_answer_with_exit_code_three() throws IOException {
+    standWhereBooksAreKept();
     Ended ended = program.run(counterJob("--source-pressure", "150psi"));
     assertThat(ended.exitCode()).isEqualTo(3);
     JsonNode plan = OneDocument.in(ended.out());
@@ -133,7 +153,8 @@ final class MainJobIT {
   }
 
   @Test
-  void flow_and_sizes_answer_with_the_names_scripts_rely_on() {
+  void flow_and_sizes_answer_with_the_names_scripts_rely_on() throws IOException {
+    standWhereBooksAreKept();
     String[] flow = counterJob("--source-pressure", "150psi");
     flow[1] = "flow";
     Ended ended = program.run(flow);
@@ -161,7 +182,8 @@ final class MainJobIT {
   }
 
   @Test
-  void options_beside_a_job_file_win() {
+  void options_beside_a_job_file_win() throws IOException {
+    standWhereBooksAreKept();
     Ended ended =
         program.run(
             "line",
@@ -190,6 +212,7 @@ final class MainJobIT {
 
   @Test
   void a_half_written_job_file_is_refused_by_its_line() throws IOException {
+    standWhereBooksAreKept();
     Path half = Files.writeString(work.resolve("half.yaml"), "from: 2.5 NH male\nto: \"1.5 N");
     Ended ended = program.run("quote", "make", "--job", half.toString(), "--customer", "COUNTER");
     assertThat(ended.exitCode()).isEqualTo(2);
@@ -198,7 +221,7 @@ final class MainJobIT {
 
   @Test
   void a_catalogue_with_one_bad_price_changes_nothing() throws IOException {
-    assertThat(program.run("catalogue", "load", DEMO.toString()).exitCode()).isZero();
+    standWhereBooksAreKept();
     String before = program.run(counterJob()).out();
     Path copy = Files.createDirectory(work.resolve("copy"));
     try (Stream<Path> files = Files.list(DEMO)) {
@@ -216,7 +239,8 @@ final class MainJobIT {
   }
 
   @Test
-  void a_customer_nobody_knows_is_refused_with_the_nearest() {
+  void a_customer_nobody_knows_is_refused_with_the_nearest() throws IOException {
+    standWhereBooksAreKept();
     Ended ended =
         program.run(
             "quote",
@@ -234,6 +258,7 @@ final class MainJobIT {
 
   @Test
   void an_export_never_replaces_a_file_unasked_nor_writes_where_it_may_not() throws IOException {
+    standWhereBooksAreKept();
     program.run(
         "quote",
         "make",
