@@ -3,15 +3,13 @@ package hosewright.desk.line;
 import hosewright.catalogue.Catalogue;
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
+import hosewright.desk.interview.Desk;
 import hosewright.job.Job;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.Customers;
 import hosewright.thread.LocalThreads;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Tells what must be known of the books while somebody is asked for a job. */
@@ -23,32 +21,17 @@ public final class PrepareJob {
   }
 
   /**
-   * What is known.
-   *
-   * @param customers their ids
-   * @param districts those in the register of local threads
-   * @param planner plans what was answered so far, at the prices of its customer and day
-   * @param draft where answers are kept while somebody is asked
-   */
-  public record Known(
-      Catalogue catalogue,
-      List<String> customers,
-      List<String> districts,
-      Function<Job, LinePlan> planner,
-      Path draft) {}
-
-  /**
    * What the books say. They are closed again: they are not kept open while somebody thinks.
    *
    * @throws hosewright.problem.BadInputException when the books cannot be had
    */
-  public Known prepare() {
+  public Desk prepare() {
     try (Books open = books.get()) {
       Catalogue items = open.catalogue();
       Customers buyers = open.customers();
       LocalThreads register = open.localThreads();
       LocalDate today = open.today();
-      return new Known(
+      return new Desk(
           items,
           buyers.customers().stream().map(Customer::id).toList(),
           register.districts(),

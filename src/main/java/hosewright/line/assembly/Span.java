@@ -35,9 +35,9 @@ public record Span(String name, int first, Placed begins, List<Placed> parts, Pl
     return spans;
   }
 
-  /** The name of the stretch that a part lies in; what it ends at is told with it. */
-  public static String nameOf(Placed part, Assembly line) {
-    return of(line).stream()
+  /** The name of the stretch that a part lies in; what a stretch ends at is told with it. */
+  public static String nameOf(Placed part, List<Span> spans) {
+    return spans.stream()
         .filter(span -> span.ends == part || span.parts.stream().anyMatch(p -> p == part))
         .map(Span::name)
         .findFirst()

@@ -22,13 +22,13 @@ import java.util.OptionalDouble;
 /** Checks on what each part sees against what it is rated for. */
 final class RatingChecks {
   private final Job job;
-  private final Assembly line;
   private final Hydraulics hydraulics;
   private final List<SeenPressure> seen;
+  private final List<Span> spans;
 
   RatingChecks(Job job, Assembly line, Hydraulics hydraulics) {
     this.job = job;
-    this.line = line;
+    this.spans = Span.of(line);
     this.hydraulics = hydraulics;
     this.seen = SeenPressure.along(line, hydraulics.profile());
   }
@@ -79,7 +79,7 @@ final class RatingChecks {
                           "%s sees %.1f psi at most, flowing or shut; it is rated %.0f psi",
                           worst.part().description(), worst.highestPsi(), limitPsi),
                       "the item's rating in the catalogue")
-                  .in(Span.nameOf(worst.part(), line));
+                  .in(Span.nameOf(worst.part(), spans));
             });
   }
 
@@ -113,7 +113,7 @@ final class RatingChecks {
                     "hose tested at %.0f psi in service may work at %.1f psi at most",
                     testPsi.getAsDouble(), limitPsi),
                 Limit.SERVICE_TEST_SHARE.source())
-            .in(Span.nameOf(part.part(), line)));
+            .in(Span.nameOf(part.part(), spans)));
   }
 
   Check noSuction() {
@@ -133,7 +133,7 @@ final class RatingChecks {
                     lowest.part().description(), lowest.lowestPsi())
                 : "the line is under pressure everywhere",
             Checks.PRACTICE)
-        .in(Span.nameOf(lowest.part(), line));
+        .in(Span.nameOf(lowest.part(), spans));
   }
 
   /** Never fails: the rise is an upper bound that slow hands keep away from. */

@@ -34,18 +34,7 @@ public record Check(
    *
    * @param unit of both, for example psi; empty where there is only an outcome
    */
-  public record Figure(double value, double limit, String unit) {
-    static final Figure NONE = new Figure(0, 0, "");
-
-    /** A yes (1) or a no (0), where a yes is wanted. */
-    static Figure yes(boolean so) {
-      return new Figure(so ? 1 : 0, 1, "");
-    }
-
-    static Figure psi(double value, double limit) {
-      return new Figure(value, limit, "psi");
-    }
-  }
+  public record Figure(double value, double limit, String unit) {}
 
   public String name() {
     return id.displayName();

@@ -50,10 +50,9 @@ final class LayoutWriter {
 
   private List<Node> nodes() {
     List<Node> nodes = new ArrayList<>();
-    for (int place = 0; place < line.parts().size(); place++) {
-      Placed part = line.parts().get(place);
+    for (Placed part : line.parts()) {
       if (part.role().isNode()) {
-        nodes.add(new Node(name(part.role()), part(place, part.count()), part.lines()));
+        nodes.add(new Node(name(part.role()), part(part), part.lines()));
       }
     }
     return nodes;
@@ -80,10 +79,6 @@ final class LayoutWriter {
   }
 
   private Leg leg(Span span, Optional<LegFigures> figures) {
-    List<Part> parts = new ArrayList<>();
-    for (int i = 0; i < span.parts().size(); i++) {
-      parts.add(part(span.first() + i, span.parts().get(i).count()));
-    }
     return new Leg(
         span.name(),
         name(span.begins().role()),
@@ -91,7 +86,7 @@ final class LayoutWriter {
         span.lines(),
         figures.map(LayoutWriter::hose),
         water(span, figures),
-        parts);
+        span.parts().stream().map(this::part).toList());
   }
 
   private static Leg.Hose hose(LegFigures figures) {
@@ -132,14 +127,13 @@ final class LayoutWriter {
     return hydraulics.calculated() ? hydraulics.profile().get(station).flowingPsi() : 0;
   }
 
-  private Part part(int place, int count) {
-    Placed part = line.parts().get(place);
+  private Part part(Placed part) {
     return new Part(
         part.role(),
         part.item().isEmpty() && part.role() != Role.ADAPTER ? Owner.BUYER : Owner.DEALER,
         new Goods(part.item().map(Item::number), part.description()),
         new Ends(part.upstream(), part.downstream()),
-        count,
+        part.count(),
         part.thing().sections().map(LayoutWriter::section),
         flow(part));
   }

@@ -62,11 +62,12 @@ final class FromForm1 {
     ObjectNode raised = object();
     raised.set("asked", only("summary", "flowGpm", "needPsi"));
     raised.set("answer", only("feasible", "limitedBy", "instead", "cautions"));
-    raised.set("layout", new LayoutFromForm1(plan).layout());
+    LayoutFromForm1 layout = new LayoutFromForm1(plan);
+    raised.set("layout", layout.layout());
     raised.set("hydraulics", hydraulics());
     ArrayNode checks = raised.putArray("checks");
     plan.path("checks").forEach(check -> checks.add(check(check)));
-    raised.set("bill", bill());
+    raised.set("bill", bill(layout.spares()));
     raised.set("weighed", weighed());
     return raised;
   }
@@ -108,7 +109,7 @@ final class FromForm1 {
     return raised;
   }
 
-  private ObjectNode bill() {
+  private ObjectNode bill(ArrayNode spares) {
     ObjectNode bill = object();
     bill.set("items", list("items"));
     ArrayNode unpriced = bill.putArray("unpriced");
@@ -116,7 +117,7 @@ final class FromForm1 {
     bill.set("total", plan.path("total"));
     bill.set("date", plan.path("date"));
     bill.set("gaskets", plan.path("gaskets"));
-    bill.set("spares", new LayoutFromForm1(plan).spares());
+    bill.set("spares", spares);
     return bill;
   }
 

@@ -118,24 +118,32 @@ final class LayoutDocument {
 
   /** One for each appliance; those that are fed alike have the same figures. */
   static List<Map<String, Object>> appliances(LinePlan plan) {
-    Layout layout = plan.layout();
     Hydraulics water = plan.hydraulics();
+    List<Map<String, Object>> appliances =
+        appliances(plan.layout(), plan.flowGpm(), water.deliveredPsi(), water.profile());
+    for (Map<String, Object> document : appliances) {
+      document.put("needPsi", plan.needPsi());
+      document.put("reactionLbf", water.reactionLbf());
+    }
+    return appliances;
+  }
+
+  /** One for each appliance, with its share of the flow and what arrives there. */
+  static List<Map<String, Object>> appliances(
+      Layout layout, double flowGpm, double deliveredPsi, List<Hydraulics.Station> profile) {
     return at(layout, role -> role == Role.APPLIANCE).stream()
         .flatMap(node -> Collections.nCopies(node.count(), node).stream())
         .map(
             node -> {
-              Map<String, Object> document = appliance(layout, node, plan.flowGpm());
-              document.put("needPsi", plan.needPsi());
-              document.put("deliveredPsi", water.deliveredPsi());
-              document.put("elevationFt", elevationFt(water.profile()));
-              document.put("reactionLbf", water.reactionLbf());
+              Map<String, Object> document = appliance(layout, node, flowGpm);
+              document.put("deliveredPsi", deliveredPsi);
+              document.put("elevationFt", elevationFt(profile));
               return document;
             })
         .toList();
   }
 
-  /** An appliance with its share of the flow. */
-  static Map<String, Object> appliance(Layout layout, Node node, double flowGpm) {
+  private static Map<String, Object> appliance(Layout layout, Node node, double flowGpm) {
     Map<String, Object> document = new LinkedHashMap<>();
     document.put(
         "leg",
@@ -148,7 +156,7 @@ final class LayoutDocument {
     return document;
   }
 
-  static double elevationFt(List<Hydraulics.Station> profile) {
+  private static double elevationFt(List<Hydraulics.Station> profile) {
     return profile.isEmpty() ? 0 : profile.get(profile.size() - 1).elevationFt();
   }
 

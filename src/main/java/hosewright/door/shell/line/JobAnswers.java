@@ -3,10 +3,8 @@ package hosewright.door.shell.line;
 import hosewright.catalogue.ItemKind;
 import hosewright.desk.Books;
 import hosewright.desk.NamedPath;
-import hosewright.desk.interview.Desk;
 import hosewright.desk.interview.Interview;
 import hosewright.desk.line.PrepareJob;
-import hosewright.desk.line.PrepareJob.Known;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.end.JointCheckCommand;
@@ -107,15 +105,7 @@ public final class JobAnswers {
   public static Optional<Map<JobField, String>> gather(
       Invocation in, Supplier<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      Known known = new PrepareJob(books).prepare();
-      Desk desk =
-          new Desk(
-              known.catalogue(),
-              known.customers(),
-              known.districts(),
-              known.planner(),
-              known.draft());
-      return new Interview(in.asker().get(), desk, forQuote).answers();
+      return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote).answers();
     }
     Map<JobField, String> answers = new TreeMap<>();
     in.value("job")
