@@ -3,6 +3,7 @@ package hosewright.job;
 import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
 import hosewright.job.question.OwnedHose;
+import hosewright.job.question.Practice;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.joda.money.Money;
  * @param spareSections sections to have beyond those laid
  * @param heaviestSectionLb the most one section may weigh empty, for the crew that carries it
  * @param owned sections the buyer has, to be laid before others are bought
+ * @param allowed rules of the trade that the buyer lifts
  */
 public record Conditions(
     Optional<Money> budget,
@@ -25,14 +27,22 @@ public record Conditions(
     Optional<LocalDate> deliverBy,
     int spareSections,
     OptionalDouble heaviestSectionLb,
-    List<OwnedHose> owned) {
+    List<OwnedHose> owned,
+    List<Practice> allowed) {
 
   public static final Conditions NONE =
       new Conditions(
-          Optional.empty(), false, Optional.empty(), 0, OptionalDouble.empty(), List.of());
+          Optional.empty(),
+          false,
+          Optional.empty(),
+          0,
+          OptionalDouble.empty(),
+          List.of(),
+          List.of());
 
   public Conditions {
     owned = List.copyOf(owned);
+    allowed = List.copyOf(allowed);
   }
 
   static Conditions read(Answers answers) {
@@ -42,20 +52,21 @@ public record Conditions(
         answers.of(JobField.DELIVER_BY),
         answers.of(JobField.SPARE_SECTIONS).orElse(0),
         answers.number(JobField.SECTION_WEIGHT),
-        answers.of(JobField.OWNED).orElse(List.of()));
+        answers.of(JobField.OWNED).orElse(List.of()),
+        answers.of(JobField.ALLOW).orElse(List.of()));
   }
 
   public Conditions fromAnyShelf(Optional<LocalDate> by) {
-    return new Conditions(budget, false, by, spareSections, heaviestSectionLb, owned);
+    return new Conditions(budget, false, by, spareSections, heaviestSectionLb, owned, allowed);
   }
 
   public Conditions withAnyWeight() {
     return new Conditions(
-        budget, stockOnly, deliverBy, spareSections, OptionalDouble.empty(), owned);
+        budget, stockOnly, deliverBy, spareSections, OptionalDouble.empty(), owned, allowed);
   }
 
   public Conditions withNothingOwned() {
     return new Conditions(
-        budget, stockOnly, deliverBy, spareSections, heaviestSectionLb, List.of());
+        budget, stockOnly, deliverBy, spareSections, heaviestSectionLb, List.of(), allowed);
   }
 }

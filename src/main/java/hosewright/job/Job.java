@@ -4,6 +4,7 @@ import hosewright.hydraulics.Supply;
 import hosewright.job.question.Answers;
 import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Asked;
+import hosewright.job.question.Practice;
 import hosewright.job.question.SourceKind;
 import hosewright.thread.End;
 import java.time.LocalDate;
@@ -90,6 +91,11 @@ public record Job(
 
   public Optional<String> district() {
     return run.district();
+  }
+
+  /** Whether the buyer lifts a rule of the trade. */
+  public boolean lifts(Practice rule) {
+    return conditions.allowed().contains(rule);
   }
 
   /** Outlets that the line starts from. */

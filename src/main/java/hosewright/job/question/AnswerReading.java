@@ -167,6 +167,31 @@ final class AnswerReading {
         .toList();
   }
 
+  /** Rules of the trade that may be lifted, by their names. */
+  static List<Practice> liftable(String field, String text) {
+    return Arrays.stream(text.split("[,;]"))
+        .map(String::strip)
+        .filter(s -> !s.isEmpty())
+        .map(s -> liftableOne(field, s))
+        .distinct()
+        .toList();
+  }
+
+  private static Practice liftableOne(String field, String text) {
+    String id = text.toLowerCase(Locale.ROOT);
+    List<String> ids = Practice.liftableIds();
+    if (ids.contains(id)) {
+      return Practice.named(id);
+    }
+    boolean known = Practice.all().stream().anyMatch(rule -> rule.id().equals(id));
+    throw refusal(
+        field,
+        text,
+        (known ? "that rule is never lifted; those that are: " : "a rule that may be lifted: ")
+            + String.join(", ", ids),
+        known ? "" : Nearest.to(text, ids));
+  }
+
   static BadInputException refusal(String field, String value, String allowed, String nearest) {
     return new BadInputException(List.of(new Problem(field, value, allowed, nearest)));
   }

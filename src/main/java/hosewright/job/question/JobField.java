@@ -279,6 +279,11 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
                   "sections the buyer has: laid first, only what is missing is bought",
                   "4 x 50 ft 2.5 NH tested 250 psi, 2 x 25 ft"));
 
+  public static final Question<List<Practice>> ALLOW =
+      add(
+          plain("allow", "RULES", AnswerReading::liftable)
+              .means("rules of the trade to leave aside, by name", "narrow-fitting, plain-wye"));
+
   public static final Question<String> CUSTOMER =
       add(
           plain("customer", "ID", AnswerReading::text)

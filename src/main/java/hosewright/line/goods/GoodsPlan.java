@@ -33,7 +33,7 @@ public final class GoodsPlan {
             .flatMap(item -> item.extended().stream())
             .reduce(Money.zero(currency), Money::plus);
     return new LinePlan(
-        new LinePlan.Asked(summary, 0, 0),
+        new LinePlan.Asked(summary, 0, 0, List.of()),
         new LinePlan.Answer(true, Optional.empty(), List.of(), cautions),
         Layout.NONE,
         Hydraulics.notCalculated("not calculated, since no line is planned"),

@@ -33,8 +33,14 @@ public record LinePlan(
    * @param summary the job in one sentence of plain words
    * @param flowGpm flow asked for of all appliances together, gpm
    * @param needPsi pressure the appliance, or each of them, needs, psi
+   * @param allowed ids of the rules of the trade that the buyer lifted
    */
-  public record Asked(String summary, double flowGpm, double needPsi) {}
+  public record Asked(String summary, double flowGpm, double needPsi, List<String> allowed) {
+    public Asked {
+      // Plans kept before there were such rules say nothing of them.
+      allowed = allowed == null ? List.of() : List.copyOf(allowed);
+    }
+  }
 
   /**
    * Whether it can be done.

@@ -6,12 +6,24 @@ import hosewright.line.assembly.Assembly;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The job in one sentence of plain words. */
 final class PlanSentence {
   private PlanSentence() {}
 
   static String of(Job job) {
+    return line(job) + leftAside(job);
+  }
+
+  /** The rules of the trade that the buyer lifts, so that every paper says so. */
+  private static String leftAside(Job job) {
+    return job.conditions().allowed().stream()
+        .map(rule -> " The buyer allows " + rule.about() + " (" + rule.id() + ").")
+        .collect(Collectors.joining());
+  }
+
+  private static String line(Job job) {
     String rise =
         job.run().riseFt() == 0
             ? " on the level"

@@ -2,6 +2,7 @@ package hosewright.line.plan;
 
 import hosewright.catalogue.Item;
 import hosewright.job.Job;
+import hosewright.job.question.Practice;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.GasketCount;
 import hosewright.line.assembly.Lay;
@@ -67,7 +68,11 @@ final class PlanWriter {
   }
 
   private LinePlan.Asked asked() {
-    return new LinePlan.Asked(PlanSentence.of(job), job.flowGpm(), job.needPsi());
+    return new LinePlan.Asked(
+        PlanSentence.of(job),
+        job.flowGpm(),
+        job.needPsi(),
+        job.conditions().allowed().stream().map(Practice::id).toList());
   }
 
   /**

@@ -29,7 +29,7 @@ final class PlanDocument {
     document.put("instead", plan.instead());
     document.put("cautions", plan.cautions());
     document.put("summary", plan.summary());
-    document.put("allowed", List.of());
+    document.put("allowed", plan.asked().allowed());
     document.put("sources", LayoutDocument.sources(plan.layout(), plan.hydraulics()));
     document.put("nodes", LayoutDocument.nodes(plan.layout()));
     document.put("legs", LayoutDocument.legs(plan.layout()));

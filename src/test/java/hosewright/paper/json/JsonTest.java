@@ -124,7 +124,7 @@ final class JsonTest {
 
   private static LinePlan plan(String currency) {
     return new LinePlan(
-        new LinePlan.Asked("A line for a hand nozzle.", 150, 50),
+        new LinePlan.Asked("A line for a hand nozzle.", 150, 50, List.of("narrow-fitting")),
         new LinePlan.Answer(
             false,
             Optional.of("source pressure"),

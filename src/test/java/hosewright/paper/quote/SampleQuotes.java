@@ -154,7 +154,7 @@ public final class SampleQuotes {
                 "A 1.75 in line of nine 50 ft sections (450 ft for a 400 ft run with 5 % slack)"
                     + " from a 2.5 NH male hydrant outlet to a 1.5 NH hand nozzle, carrying 95 gpm"
                     + " with 57 psi arriving where 50 psi is needed.",
-                flowGpm, 50),
+                flowGpm, 50, List.of()),
             new LinePlan.Answer(
                 true,
                 Optional.empty(),
@@ -307,7 +307,8 @@ public final class SampleQuotes {
                 "Two 5 in sexless supply lines of ten 100 ft sections each, carrying 1,000 gpm in"
                     + " all to a relay valve 20 ft above the hydrant.",
                 1000,
-                20),
+                20,
+                List.of()),
             new LinePlan.Answer(
                 false,
                 Optional.of(

@@ -1,0 +1,75 @@
+package hosewright.job.question;
+
+import hosewright.csv.ReferenceTable;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A rule of the trade that no law of water makes, a row of {@code practice.csv}.
+ *
+ * @param id what a buyer lifts it by, and the word of the check that holds it
+ * @param about what it speaks against, in words that follow "no"
+ * @param limit the figure it rests on; empty where it has none
+ * @param unit of the limit
+ * @param liftable whether a buyer may ask for a plan that leaves it aside
+ */
+public record Practice(
+    String id,
+    String about,
+    OptionalDouble limit,
+    String unit,
+    Effect effect,
+    boolean liftable,
+    String source) {
+  private static final Map<String, Practice> ALL =
+      ReferenceTable.rows("line/practice.csv", Practice::of).stream()
+          .collect(Collectors.toUnmodifiableMap(Practice::id, Function.identity()));
+
+  /** What becomes of a line that a rule speaks against. */
+  public enum Effect {
+    /** It is no plan. */
+    FORBIDS,
+    /** It is a plan only where there is no other. */
+    RANKS_LAST,
+    /** It is a plan, and its papers say so. */
+    WARNS
+  }
+
+  public static List<Practice> all() {
+    return ALL.values().stream().sorted((one, other) -> one.id.compareTo(other.id)).toList();
+  }
+
+  /** The rule with an id, for what alone holds it. */
+  public static Practice named(String id) {
+    return Objects.requireNonNull(ALL.get(id), id);
+  }
+
+  /** The ids of the rules that may be lifted, by name. */
+  public static List<String> liftableIds() {
+    return all().stream().filter(Practice::liftable).map(Practice::id).toList();
+  }
+
+  private static Practice of(CSVRecord row) {
+    return new Practice(
+        row.get("id"),
+        row.get("about"),
+        ReferenceTable.number(row, "limit"),
+        row.get("unit"),
+        Effect.valueOf(row.get("effect").replace(' ', '_').toUpperCase(Locale.ROOT)),
+        yes(row.get("liftable")),
+        row.get("source"));
+  }
+
+  private static boolean yes(String text) {
+    if (!text.equals("yes") && !text.equals("no")) {
+      throw new IllegalArgumentException("liftable is yes or no, not " + text);
+    }
+    return text.equals("yes");
+  }
+}
