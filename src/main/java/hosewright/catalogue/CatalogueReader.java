@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -34,8 +35,9 @@ public final class CatalogueReader {
   private static final TableForm ITEMS =
       new TableForm(
           "items.csv",
-          ItemCells.COLUMNS,
-          List.of("number", "kind", "description", "unit", "weight_lb"));
+          Stream.concat(ItemCells.COLUMNS.stream(), ItemCells.LATER_COLUMNS.stream()).toList(),
+          List.of("number", "kind", "description", "unit", "weight_lb"),
+          ItemCells.LATER_COLUMNS);
   private static final TableForm PRICES =
       new TableForm(
           "prices.csv",

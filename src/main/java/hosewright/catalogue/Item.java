@@ -11,53 +11,105 @@ import java.util.Set;
  *
  * @param number the dealer's item number
  * @param description what a buyer reads
- * @param kind what it is
- * @param ends its ends; on gaskets, wrenches and couplings the ends it fits or carries
- * @param unit how it is counted
- * @param weightLb weight of one unit, lb
- * @param material what it is made of
- * @param fluids fluids it is marked for; "water" for most
- * @param rating pressures it may see
+ * @param form what it is
  * @param hose hose facts, present on hose, bulk hose, couplings and attachments
- * @param lossCoefficient K of a fitting on the velocity head in its smaller waterway
- * @param applianceLossPsi loss stated by the maker, psi, for appliances at 350 gpm and above
- * @param opening smallest nozzle opening or waterway, in
- * @param kFactor gpm per square root of psi, for nozzles and sprinklers
- * @param drinkingWater marked for drinking water (NSF/ANSI/CAN 61)
- * @param discontinued no longer sold once the stock is gone
- * @param markedTo standard it is marked to, for example NFPA 1961; empty for none
- * @param comesWithGaskets true when the gaskets of its female ends come fitted
- * @param stocking how it is bought and kept
+ * @param build how it is made, and for what
+ * @param water what the water meets in it
+ * @param selling how it is sold
  */
 public record Item(
     String number,
     String description,
-    ItemKind kind,
-    List<End> ends,
-    UnitOfSale unit,
-    double weightLb,
-    String material,
-    Set<String> fluids,
-    Rating rating,
+    Form form,
     Optional<HoseFacts> hose,
-    OptionalDouble lossCoefficient,
-    OptionalDouble applianceLossPsi,
-    OptionalDouble opening,
-    OptionalDouble kFactor,
-    boolean drinkingWater,
-    boolean discontinued,
-    String markedTo,
-    boolean comesWithGaskets,
-    Stocking stocking) {
+    Build build,
+    WaterFacts water,
+    Selling selling) {
 
-  public Item {
-    ends = List.copyOf(ends);
-    fluids = Set.copyOf(fluids);
+  public ItemKind kind() {
+    return form.kind();
+  }
+
+  public Sort sort() {
+    return form.sort();
+  }
+
+  /** Its ends; on gaskets, wrenches and couplings the ends it fits or carries. */
+  public List<End> ends() {
+    return form.ends();
+  }
+
+  /** What a hose is made for; unknown on everything that is none. */
+  public HoseType hoseType() {
+    return hose.map(HoseFacts::type).orElse(HoseType.UNKNOWN);
+  }
+
+  public String material() {
+    return build.material();
+  }
+
+  public double weightLb() {
+    return build.weightLb();
+  }
+
+  public Set<String> fluids() {
+    return build.fluids();
+  }
+
+  public Rating rating() {
+    return build.rating();
+  }
+
+  public boolean drinkingWater() {
+    return build.drinkingWater();
+  }
+
+  public String markedTo() {
+    return build.markedTo();
+  }
+
+  public boolean comesWithGaskets() {
+    return build.comesWithGaskets();
+  }
+
+  public OptionalDouble lossCoefficient() {
+    return water.lossCoefficient();
+  }
+
+  public OptionalDouble applianceLossPsi() {
+    return water.applianceLossPsi();
+  }
+
+  public OptionalDouble opening() {
+    return water.opening();
+  }
+
+  public OptionalDouble kFactor() {
+    return water.kFactor();
+  }
+
+  /** Its narrowest bore, marked as a guess where its row does not say; empty without ends. */
+  public Optional<Waterway> waterway() {
+    return water.waterwayIn().isPresent()
+        ? Optional.of(Waterway.known(water.waterwayIn().getAsDouble()))
+        : Waterway.guessed(form.ends());
+  }
+
+  public UnitOfSale unit() {
+    return selling.unit();
+  }
+
+  public boolean discontinued() {
+    return selling.discontinued();
+  }
+
+  public Stocking stocking() {
+    return selling.stocking();
   }
 
   /** Whether so many can be had: what is discontinued is sold from stock only. */
   public boolean toBeHad(int quantity) {
-    return !discontinued || stocking.onHand() >= quantity;
+    return !discontinued() || stocking().onHand() >= quantity;
   }
 
   /** Of the number alone: a search looks items up by the thousand. */

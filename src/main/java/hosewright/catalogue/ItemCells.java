@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -52,11 +53,28 @@ final class ItemCells {
           "lead_days",
           "on_hand");
 
+  /** Columns that a file may leave out: what they would say is unknown then. */
+  static final List<String> LATER_COLUMNS =
+      List.of(
+          "sort",
+          "gated",
+          "shutoff",
+          "channels",
+          "hose_type",
+          "waterway_in",
+          "rated_flow_gpm",
+          "rated_pressure_psi");
+
   /** Columns that say something only about hose and what goes on hose. */
   private static final List<String> HOSE_COLUMNS =
-      List.of("length_ft", "series", "friction_coefficient", "bowl_in", "wave_speed_ft_s");
+      List.of(
+          "length_ft", "series", "friction_coefficient", "bowl_in", "wave_speed_ft_s", "hose_type");
 
   private static final Map<String, ItemKind> KINDS = inOrder(ItemKind.values(), ItemKind::word);
+  private static final Map<String, HoseType> HOSE_TYPES =
+      Arrays.stream(HoseType.values())
+          .filter(type -> type != HoseType.UNKNOWN)
+          .collect(Collectors.toMap(HoseType::word, type -> type, (a, b) -> a, LinkedHashMap::new));
   private static final Map<String, UnitOfSale> UNITS =
       inOrder(UnitOfSale.values(), UnitOfSale::word);
 
@@ -71,6 +89,8 @@ final class ItemCells {
   private static final Limits COEFFICIENT = Limits.between(0.000001, 100_000, "");
   private static final Limits WAVE_SPEED = Limits.between(50, 6_000, "ft/s");
   private static final Limits COUNT = Limits.between(1, 1_000_000, "");
+  private static final Limits FLOW = Limits.between(0.1, 100_000, "gpm");
+  private static final Limits CHANNELS = Limits.between(1, 12, "");
   private static final Limits STOCK = Limits.between(0, 100_000_000, "");
 
   private final CsvRow row;
@@ -87,27 +107,72 @@ final class ItemCells {
         new Item(
             row.text("number", 40),
             row.text("description", 200),
-            row.choice("kind", KINDS),
-            ends(),
-            row.choice("unit", UNITS),
-            row.number("weight_lb", WEIGHT),
-            row.optionalText("material", 80),
-            fluids(),
-            rating(),
+            form(),
             hose(),
-            row.optionalNumber("loss_k", COEFFICIENT),
-            row.optionalNumber("appliance_loss_psi", LOSS),
-            row.optionalNumber("opening_in", SIZE),
-            row.optionalNumber("k_factor", COEFFICIENT),
-            row.yes("drinking_water"),
-            row.yes("discontinued"),
-            row.optionalText("marked_to", 80),
-            row.yes("gaskets_fitted"),
-            stocking());
+            build(),
+            water(),
+            new Selling(row.choice("unit", UNITS), row.yes("discontinued"), stocking()));
     if (row.sound()) {
       new KindRules(row, item).hold();
     }
     return item;
+  }
+
+  private Form form() {
+    ItemKind kind = row.choice("kind", KINDS);
+    return new Form(
+        kind,
+        sort(kind),
+        ends(),
+        stated("gated"),
+        stated("shutoff"),
+        row.empty("channels")
+            ? OptionalInt.empty()
+            : OptionalInt.of(row.wholeNumber("channels", CHANNELS)));
+  }
+
+  private Sort sort(ItemKind kind) {
+    if (kind == null) {
+      return Sort.UNKNOWN;
+    }
+    if (row.empty("sort")) {
+      return Sort.unsaid(kind);
+    }
+    Map<String, Sort> sorts = inOrder(Sort.of(kind).toArray(Sort[]::new), Sort::word);
+    if (sorts.isEmpty()) {
+      row.refuse("sort", kind.word() + " has no sorts: leave it empty");
+      return Sort.NONE;
+    }
+    return row.choice("sort", sorts);
+  }
+
+  private Stated stated(String column) {
+    if (row.empty(column)) {
+      return Stated.UNKNOWN;
+    }
+    return row.yes(column) ? Stated.YES : Stated.NO;
+  }
+
+  private Build build() {
+    return new Build(
+        row.optionalText("material", 80),
+        row.number("weight_lb", WEIGHT),
+        fluids(),
+        rating(),
+        row.yes("drinking_water"),
+        row.optionalText("marked_to", 80),
+        row.yes("gaskets_fitted"));
+  }
+
+  private WaterFacts water() {
+    return new WaterFacts(
+        row.optionalNumber("waterway_in", SIZE),
+        row.optionalNumber("loss_k", COEFFICIENT),
+        row.optionalNumber("appliance_loss_psi", LOSS),
+        row.optionalNumber("opening_in", SIZE),
+        row.optionalNumber("k_factor", COEFFICIENT),
+        row.optionalNumber("rated_flow_gpm", FLOW),
+        row.optionalNumber("rated_pressure_psi", PRESSURE));
   }
 
   private List<End> ends() {
@@ -175,12 +240,14 @@ final class ItemCells {
     }
     return Optional.of(
         new HoseFacts(
-            row.number("hose_size_in", SIZE),
-            row.optionalNumber("length_ft", LENGTH),
+            row.empty("hose_type") ? HoseType.UNKNOWN : row.choice("hose_type", HOSE_TYPES),
             row.optionalText("series", 80),
+            new HoseFacts.Diameters(
+                row.number("hose_size_in", SIZE),
+                row.optionalNumber("bore_in", SIZE),
+                row.optionalNumber("bowl_in", SIZE)),
+            row.optionalNumber("length_ft", LENGTH),
             row.optionalNumber("friction_coefficient", COEFFICIENT),
-            row.optionalNumber("bore_in", SIZE),
-            row.optionalNumber("bowl_in", SIZE),
             row.optionalNumber("wave_speed_ft_s", WAVE_SPEED)));
   }
 

@@ -55,6 +55,7 @@ public final class ItemFacts {
   private static Map<String, Function<Item, String>> columns() {
     Map<String, Function<Item, String>> columns = new LinkedHashMap<>();
     columns.put("kind", item -> item.kind().word());
+    columns.put("sort", item -> sort(item.sort()));
     columns.put("description", Item::description);
     columns.put(
         "ends", item -> item.ends().stream().map(End::toString).collect(Collectors.joining(" x ")));
@@ -66,6 +67,10 @@ public final class ItemFacts {
     columns.put("service_test_psi", item -> plain(item.rating().serviceTestPsi()));
     columns.put("derating", item -> derating(item.rating()));
     columns.put("vacuum_inhg", item -> plain(item.rating().vacuumInHg()));
+    columns.put("gated", item -> item.form().gated().word());
+    columns.put("shutoff", item -> item.form().shutoff().word());
+    columns.put("channels", item -> channels(item.form()));
+    columns.put("hose_type", hose(ItemFacts::type));
     columns.put("hose_size_in", hose(facts -> plain(facts.sizeIn())));
     columns.put("length_ft", hose(facts -> plain(facts.lengthFt())));
     columns.put("series", hose(HoseFacts::series));
@@ -73,10 +78,13 @@ public final class ItemFacts {
     columns.put("bore_in", hose(facts -> plain(facts.boreIn())));
     columns.put("bowl_in", hose(facts -> plain(facts.bowlIn())));
     columns.put("wave_speed_ft_s", hose(facts -> plain(facts.waveSpeedFtPerS())));
+    columns.put("waterway_in", item -> plain(item.water().waterwayIn()));
     columns.put("loss_k", item -> plain(item.lossCoefficient()));
     columns.put("appliance_loss_psi", item -> plain(item.applianceLossPsi()));
     columns.put("opening_in", item -> plain(item.opening()));
     columns.put("k_factor", item -> plain(item.kFactor()));
+    columns.put("rated_flow_gpm", item -> plain(item.water().ratedFlowGpm()));
+    columns.put("rated_pressure_psi", item -> plain(item.water().ratedPressurePsi()));
     columns.put("drinking_water", item -> yes(item.drinkingWater()));
     columns.put("discontinued", item -> yes(item.discontinued()));
     columns.put("marked_to", Item::markedTo);
@@ -90,6 +98,19 @@ public final class ItemFacts {
 
   private static Function<Item, String> hose(Function<HoseFacts, String> fact) {
     return item -> Optional.of(item).flatMap(Item::hose).map(fact).orElse("");
+  }
+
+  /** What is unknown is left out, as in a file. */
+  private static String sort(Sort sort) {
+    return sort.said().isEmpty() ? "" : sort.word();
+  }
+
+  private static String type(HoseFacts hose) {
+    return hose.type() == HoseType.UNKNOWN ? "" : hose.type().word();
+  }
+
+  private static String channels(Form form) {
+    return form.channels().isPresent() ? String.valueOf(form.channels().getAsInt()) : "";
   }
 
   private static String derating(Rating rating) {

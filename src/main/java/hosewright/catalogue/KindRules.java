@@ -1,6 +1,7 @@
 package hosewright.catalogue;
 
 import hosewright.csv.CsvRow;
+import java.util.List;
 
 /** What a row must say because of the kind of its item: without it no plan could use the item. */
 record KindRules(CsvRow row, Item item) {
@@ -33,6 +34,20 @@ record KindRules(CsvRow row, Item item) {
       case CAP, PLUG -> ends(1, 1);
       case GASKET -> ends(1, 9);
       default -> {}
+    }
+    of("gated", "a wye or siamese", ItemKind.WYE, ItemKind.SIAMESE);
+    of("shutoff", "a nozzle", ItemKind.NOZZLE);
+    of("channels", "a ramp", ItemKind.RAMP);
+    of("hose_type", "hose", ItemKind.HOSE, ItemKind.BULK_HOSE);
+    if (item.water().ratedPressurePsi().isPresent() && item.water().ratedFlowGpm().isEmpty()) {
+      row.refuse("rated_flow_gpm", "the flow in gpm that the rated pressure gives");
+    }
+  }
+
+  /** A fact of some kinds, said of another, would never be looked at. */
+  private void of(String column, String what, ItemKind... kinds) {
+    if (!row.empty(column) && !List.of(kinds).contains(item.kind())) {
+      row.refuse(column, "said of %s only: leave it empty".formatted(what));
     }
   }
 

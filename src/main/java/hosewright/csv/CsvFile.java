@@ -80,7 +80,7 @@ public final class CsvFile {
               "a file with at least the header line " + String.join(",", form.columns())));
       return false;
     }
-    return new TableReader(table, form.columns(), problems, taker).read();
+    return new TableReader(table, form, problems, taker).read();
   }
 
   public List<CsvRow> rows() {

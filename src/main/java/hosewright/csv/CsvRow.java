@@ -69,9 +69,10 @@ public final class CsvRow {
     return sound;
   }
 
-  /** The cell as it stands, without the blanks around it. */
+  /** The cell as it stands, without the blanks around it; empty where the header has no such. */
   public String cell(String column) {
-    return row.cells().get(heading.places().get(column));
+    Integer place = heading.places().get(column);
+    return place == null ? "" : row.cells().get(place);
   }
 
   public boolean empty(String column) {
@@ -235,8 +236,9 @@ public final class CsvRow {
 
   /** The cell as it stands in the file; what would disturb a terminal is spelt out. */
   private String written(String column) {
+    Integer place = heading.places().get(column);
     return CONTROL
-        .matcher(row.written().get(heading.places().get(column)))
+        .matcher(place == null ? "" : row.written().get(place))
         .replaceAll(found -> "{U+%04X}".formatted((int) found.group().charAt(0)));
   }
 

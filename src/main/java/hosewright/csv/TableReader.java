@@ -18,15 +18,16 @@ final class TableReader implements CellRows.Taker {
 
   private final CellRows table;
   private final List<String> columns;
+  private final List<String> later;
   private final List<Problem> problems;
   private final Consumer<CsvRow> taker;
   private CsvRow.Heading heading;
   private boolean headed;
 
-  TableReader(
-      CellRows table, List<String> columns, List<Problem> problems, Consumer<CsvRow> taker) {
+  TableReader(CellRows table, TableForm form, List<Problem> problems, Consumer<CsvRow> taker) {
     this.table = table;
-    this.columns = columns;
+    this.columns = form.columns();
+    this.later = form.later();
     this.problems = problems;
     this.taker = taker;
   }
@@ -103,6 +104,7 @@ final class TableReader implements CellRows.Taker {
       }
       places.put(column, i);
     }
+    missing.removeAll(later);
     for (String column : missing) {
       refuse(Problem.of(table.title() + " column " + column, "", "the header must name it"));
     }

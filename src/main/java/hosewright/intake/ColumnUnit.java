@@ -26,6 +26,7 @@ record ColumnUnit(String label, BiFunction<String, String, Double> reader) {
     READERS.put("hose_size_in", Measures::sizeIn);
     READERS.put("_ft_s", Measures::speedFtPerS);
     READERS.put("_lb", Measures::weightLb);
+    READERS.put("_gpm", Measures::flowGpm);
     READERS.put("_psi", Measures::pressurePsi);
     READERS.put("_ft", Measures::lengthFt);
     READERS.put("_in", Measures::measuredIn);

@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A small catalogue of the invented dealer Quillback, as the files a dealer would edit. */
 public final class CatalogueFiles {
@@ -73,6 +74,33 @@ public final class CatalogueFiles {
   /** These files with one more row. */
   public CatalogueFiles plus(String file, String row) {
     texts.put(file, texts.get(file) + row + "\n");
+    return this;
+  }
+
+  /** These files with the columns that came later filled for one item, and empty for the rest. */
+  public CatalogueFiles withLater(String item, Map<String, String> facts) {
+    if (!ItemCells.LATER_COLUMNS.containsAll(facts.keySet())) {
+      throw new IllegalArgumentException("no such columns: " + facts.keySet());
+    }
+    String said =
+        ItemCells.LATER_COLUMNS.stream()
+            .map(column -> facts.getOrDefault(column, ""))
+            .collect(Collectors.joining(","));
+    String unsaid = ",".repeat(ItemCells.LATER_COLUMNS.size() - 1);
+    String heading = String.join(",", ItemCells.COLUMNS);
+    texts.put(
+        "items.csv",
+        texts
+            .get("items.csv")
+            .lines()
+            .map(
+                line ->
+                    line
+                        + ","
+                        + (line.equals(heading)
+                            ? String.join(",", ItemCells.LATER_COLUMNS)
+                            : line.startsWith(item + ",") ? said : unsaid))
+            .collect(Collectors.joining("\n", "", "\n")));
     return this;
   }
 

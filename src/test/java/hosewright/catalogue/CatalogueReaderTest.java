@@ -1,6 +1,7 @@
 package hosewright.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
 
@@ -10,6 +11,7 @@ import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -28,37 +30,34 @@ final class CatalogueReaderTest {
             new Item(
                 "H25-50",
                 "Attack hose 2.5 in, 50 ft",
-                ItemKind.HOSE,
-                List.of(
-                    new End(2.5, "NH", Gender.MALE, false),
-                    new End(2.5, "NH", Gender.FEMALE, true)),
-                UnitOfSale.EACH,
-                31.5,
-                "polyester",
-                Set.of("water"),
-                new Rating(
-                    OptionalDouble.of(300),
-                    OptionalDouble.of(300),
-                    List.of(),
-                    OptionalDouble.empty()),
+                Form.of(
+                    ItemKind.HOSE,
+                    List.of(
+                        new End(2.5, "NH", Gender.MALE, false),
+                        new End(2.5, "NH", Gender.FEMALE, true))),
                 Optional.of(
                     new HoseFacts(
-                        2.5,
-                        OptionalDouble.of(50),
+                        HoseType.UNKNOWN,
                         "mainline",
+                        new HoseFacts.Diameters(
+                            2.5, OptionalDouble.of(2.5), OptionalDouble.of(2.72)),
+                        OptionalDouble.of(50),
                         OptionalDouble.of(2),
-                        OptionalDouble.of(2.5),
-                        OptionalDouble.of(2.72),
                         OptionalDouble.of(1400))),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                false,
-                false,
-                "NFPA 1961",
-                true,
-                new Stocking("PH", 5, 10, 40)));
+                new Build(
+                    "polyester",
+                    31.5,
+                    Set.of("water"),
+                    new Rating(
+                        OptionalDouble.of(300),
+                        OptionalDouble.of(300),
+                        List.of(),
+                        OptionalDouble.empty()),
+                    false,
+                    "NFPA 1961",
+                    true),
+                WaterFacts.NONE,
+                new Selling(UnitOfSale.EACH, false, new Stocking("PH", 5, 10, 40))));
   }
 
   @Test
@@ -87,6 +86,89 @@ final class CatalogueReaderTest {
             new Rating.Derating(120, 200),
             new Rating.Derating(180, 120.5));
     assertThat(bulk.fluids()).containsExactlyInAnyOrder("water", "foam");
+  }
+
+  @Test
+  void a_file_from_before_the_later_columns_loads_and_what_they_would_say_is_unknown() {
+    Catalogue catalogue = files.read();
+
+    Item nozzle = catalogue.item("N95").orElseThrow();
+    assertThat(nozzle.sort()).isEqualTo(Sort.UNKNOWN);
+    assertThat(nozzle.form().shutoff()).isEqualTo(Stated.UNKNOWN);
+    assertThat(nozzle.water().ratedFlowGpm()).isEmpty();
+    assertThat(catalogue.item("H25-50").orElseThrow().hoseType()).isEqualTo(HoseType.UNKNOWN);
+    assertThat(catalogue.item("H25-50").orElseThrow().sort()).isEqualTo(Sort.NONE);
+    assertThat(catalogue.item("R25-15").orElseThrow().waterway())
+        .contains(new Waterway(1.5, false));
+  }
+
+  @Test
+  void the_later_columns_say_what_an_item_is_and_gives() {
+    Item nozzle =
+        later(
+            "N95",
+            Map.of(
+                "sort", "fog-nozzle",
+                "shutoff", "yes",
+                "rated_flow_gpm", "95",
+                "rated_pressure_psi", "100",
+                "waterway_in", "1.4"));
+
+    assertThat(nozzle.sort()).isEqualTo(Sort.FOG_NOZZLE);
+    assertThat(nozzle.form().shutoff()).isEqualTo(Stated.YES);
+    assertThat(nozzle.water().ratedFlowGpm()).hasValue(95);
+    assertThat(nozzle.water().ratedPressurePsi()).hasValue(100);
+    assertThat(nozzle.waterway()).contains(new Waterway(1.4, true));
+    assertThat(later("H25-50", Map.of("hose_type", "occupant-use")).hoseType())
+        .isEqualTo(HoseType.OCCUPANT_USE);
+  }
+
+  private static Item later(String item, Map<String, String> facts) {
+    return new CatalogueFiles().withLater(item, facts).read().item(item).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          # item  | column             | cell       | allowed
+          N95     | sort               | gate-valve | one of fog-nozzle, rack-nozzle
+          H25-50  | sort               | fog-nozzle | hose has no sorts
+          N95     | gated              | yes        | said of a wye or siamese only
+          V40     | shutoff            | yes        | said of a nozzle only
+          N95     | shutoff            | perhaps    | yes or no
+          N95     | channels           | 2          | said of a ramp only
+          H25-50  | hose_type          | atack      | attack, supply, forestry
+          N95     | hose_type          | attack     | the hose size in inches
+          N95     | waterway_in        | 0          | in
+          N95     | rated_pressure_psi | 100        | the flow in gpm that the rated pressure gives
+          """)
+  void a_later_column_takes_only_what_can_be_so(
+      String item, String column, String cell, String allowed) {
+    files.withLater(item, Map.of(column, cell));
+
+    assertThatThrownBy(files::read)
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining(allowed);
+  }
+
+  @Test
+  void what_is_left_unsaid_is_counted_with_what_that_costs() {
+    List<MissingFacts> missing =
+        MissingFacts.of(
+            files.withLater("N95", Map.of("sort", "fog-nozzle", "rated_flow_gpm", "95")).read());
+
+    // The valve and the reducer say no sort; nothing says its bore; the nozzle has its flow.
+    assertThat(missing)
+        .extracting(MissingFacts::column, MissingFacts::missing, MissingFacts::items)
+        .containsExactly(
+            tuple("sort", 2, 3),
+            tuple("shutoff", 1, 1),
+            tuple("hose_type", 2, 2),
+            tuple("waterway_in", 2, 2),
+            tuple("rated_pressure_psi", 1, 1));
+    assertThat(missing.get(3).sentence()).contains("2 of 2").contains("stands in for the bore");
   }
 
   @Test

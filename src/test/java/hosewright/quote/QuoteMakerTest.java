@@ -2,14 +2,18 @@ package hosewright.quote;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.catalogue.Build;
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Rating;
+import hosewright.catalogue.Selling;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
+import hosewright.catalogue.WaterFacts;
 import hosewright.line.goods.GoodsPlan;
 import hosewright.line.model.Bill;
 import hosewright.line.model.LinePlan;
@@ -24,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -57,23 +60,11 @@ final class QuoteMakerTest {
     return new Item(
         number,
         "an invented " + number,
-        ItemKind.SERVICE,
-        List.of(),
-        UnitOfSale.EACH,
-        weightLb,
-        "",
-        Set.of("water"),
-        Rating.NONE,
+        Form.of(ItemKind.SERVICE, List.of()),
         Optional.<HoseFacts>empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        false,
-        false,
-        "",
-        true,
-        new Stocking("SUP", 1, leadDays, onHand));
+        new Build("", weightLb, Set.of("water"), Rating.NONE, false, "", true),
+        WaterFacts.NONE,
+        new Selling(UnitOfSale.EACH, false, new Stocking("SUP", 1, leadDays, onHand)));
   }
 
   private static PriceRow price(String item, int from, String amount) {

@@ -1,8 +1,10 @@
 package hosewright.desk.catalogue;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.MissingFacts;
 import hosewright.desk.CatalogueFolder;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.ToIntFunction;
@@ -18,9 +20,19 @@ public final class CheckCatalogue {
     this.progress = progress;
   }
 
-  /** What a load would take in. */
+  /**
+   * What a load would take in.
+   *
+   * @param missing facts that the items leave unsaid
+   */
   public record Checked(
-      int items, int prices, int costs, int suppliers, int customers, String currency) {}
+      int items,
+      int prices,
+      int costs,
+      int suppliers,
+      int customers,
+      String currency,
+      List<MissingFacts> missing) {}
 
   /**
    * The counts, once nothing is wrong.
@@ -39,7 +51,8 @@ public final class CheckCatalogue {
         rows(catalogue, number -> catalogue.costHistory(number).size()),
         catalogue.suppliers().size(),
         folder.customers().map(given -> given.customers().size()).orElse(0),
-        catalogue.currency().map(Object::toString).orElse(""));
+        catalogue.currency().map(Object::toString).orElse(""),
+        MissingFacts.of(catalogue));
   }
 
   private static int rows(Catalogue catalogue, ToIntFunction<String> ofItem) {

@@ -3,7 +3,7 @@ package hosewright.desk.catalogue;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
-import hosewright.catalogue.ItemSearch;
+import hosewright.catalogue.find.ItemSearch;
 import hosewright.desk.Books;
 import hosewright.desk.Refusals;
 import hosewright.problem.BadInputException;

@@ -2,6 +2,12 @@ package hosewright.paper.json;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hosewright.catalogue.Build;
+import hosewright.catalogue.Form;
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.Selling;
+import hosewright.catalogue.WaterFacts;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
@@ -71,6 +77,26 @@ final class Mixins {
 
     @JsonIgnore
     boolean isMadeUp();
+  }
+
+  /** The facts of an item stand side by side, whatever record holds them. */
+  interface ItemAlike {
+    @JsonUnwrapped
+    Form form();
+
+    @JsonUnwrapped
+    Build build();
+
+    @JsonUnwrapped
+    WaterFacts water();
+
+    @JsonUnwrapped
+    Selling selling();
+  }
+
+  interface HoseAlike {
+    @JsonUnwrapped
+    HoseFacts.Diameters diameters();
   }
 
   interface BillItemSums {

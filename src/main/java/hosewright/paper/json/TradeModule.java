@@ -1,5 +1,7 @@
 package hosewright.paper.json;
 
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.Item;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
 import hosewright.line.model.Part;
@@ -30,6 +32,8 @@ final class TradeModule extends SimpleModule {
     setMixInAnnotation(BenchCard.Make.class, Mixins.WithGasket.class);
     setMixInAnnotation(Check.class, Mixins.RecordAlone.class);
     setMixInAnnotation(Part.class, Mixins.RecordAlone.class);
+    setMixInAnnotation(Item.class, Mixins.ItemAlike.class);
+    setMixInAnnotation(HoseFacts.class, Mixins.HoseAlike.class);
     setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
     setMixInAnnotation(Quote.QuoteLine.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);

@@ -7,9 +7,9 @@ import static hosewright.store.db.Tables.SUPPLIER;
 import static org.jooq.impl.DSL.max;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.Listing;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
+import hosewright.catalogue.find.Listing;
 import hosewright.store.database.Amounts;
 import hosewright.store.database.Database;
 import hosewright.store.database.Turns;

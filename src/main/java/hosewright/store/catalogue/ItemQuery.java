@@ -5,9 +5,11 @@ import static hosewright.store.db.Tables.ITEM_DERATING;
 import static hosewright.store.db.Tables.ITEM_END;
 import static hosewright.store.db.Tables.ITEM_FLUID;
 
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
-import hosewright.catalogue.Listing;
+import hosewright.catalogue.Sort;
+import hosewright.catalogue.find.Listing;
 import hosewright.store.db.tables.records.ItemDeratingRecord;
 import hosewright.store.db.tables.records.ItemEndRecord;
 import hosewright.store.db.tables.records.ItemFluidRecord;
@@ -91,7 +93,9 @@ final class ItemQuery {
                 ITEM.MARKED_TO,
                 ITEM.HOSE_SIZE_IN,
                 ITEM.LENGTH_FT,
-                ITEM.DISCONTINUED)
+                ITEM.DISCONTINUED,
+                ITEM.SORT,
+                ITEM.HOSE_TYPE)
             .from(ITEM)
             .where(ITEM.FILE_ORDER.isNotNull())
             .orderBy(ITEM.FILE_ORDER)
@@ -102,7 +106,13 @@ final class ItemQuery {
                   new Listing(
                       row.value1(),
                       ItemKind.valueOf(row.value2()),
-                      Listing.words(row.value3(), row.value4(), row.value5(), row.value6()),
+                      Listing.words(
+                          row.value3(),
+                          row.value4(),
+                          row.value5(),
+                          row.value6(),
+                          Sort.valueOf(row.value10()).said(),
+                          row.value11() == null ? "" : HoseType.valueOf(row.value11()).said()),
                       ends.getOrDefault(row.value1(), List.of()),
                       ItemRows.orEmpty(row.value7()),
                       ItemRows.orEmpty(row.value8()),

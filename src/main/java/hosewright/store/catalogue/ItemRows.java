@@ -1,11 +1,18 @@
 package hosewright.store.catalogue;
 
+import hosewright.catalogue.Build;
+import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
+import hosewright.catalogue.Selling;
+import hosewright.catalogue.Sort;
+import hosewright.catalogue.Stated;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
+import hosewright.catalogue.WaterFacts;
 import hosewright.store.db.tables.records.ItemDeratingRecord;
 import hosewright.store.db.tables.records.ItemEndRecord;
 import hosewright.store.db.tables.records.ItemFluidRecord;
@@ -16,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** An item as rows, and back. */
@@ -33,7 +41,11 @@ final class ItemRows {
     row.setWorkingPsi(orNull(item.rating().workingPsi()));
     row.setServiceTestPsi(orNull(item.rating().serviceTestPsi()));
     row.setVacuumInhg(orNull(item.rating().vacuumInHg()));
+    setForm(row, item.form());
     setHose(row, item.hose());
+    row.setWaterwayIn(orNull(item.water().waterwayIn()));
+    row.setRatedFlowGpm(orNull(item.water().ratedFlowGpm()));
+    row.setRatedPressurePsi(orNull(item.water().ratedPressurePsi()));
     row.setLossK(orNull(item.lossCoefficient()));
     row.setApplianceLossPsi(orNull(item.applianceLossPsi()));
     row.setOpeningIn(orNull(item.opening()));
@@ -90,30 +102,62 @@ final class ItemRows {
     return new Item(
         row.getItemNumber(),
         row.getDescription(),
+        form(row, ends),
+        hose(row),
+        build(row, deratings, fluids),
+        water(row),
+        new Selling(
+            UnitOfSale.valueOf(row.getUnit()),
+            row.getDiscontinued(),
+            new Stocking(
+                row.getSupplierCode() == null ? "" : row.getSupplierCode(),
+                row.getPackSize(),
+                row.getLeadDays(),
+                row.getOnHand())));
+  }
+
+  private static void setForm(ItemRecord row, Form form) {
+    row.setSort(form.sort().name());
+    row.setGated(form.gated().name());
+    row.setShutoff(form.shutoff().name());
+    row.setChannels(form.channels().isPresent() ? form.channels().getAsInt() : null);
+  }
+
+  private static Form form(ItemRecord row, List<End> ends) {
+    return new Form(
         ItemKind.valueOf(row.getKind()),
+        Sort.valueOf(row.getSort()),
         ends,
-        UnitOfSale.valueOf(row.getUnit()),
-        row.getWeightLb(),
+        Stated.valueOf(row.getGated()),
+        Stated.valueOf(row.getShutoff()),
+        row.getChannels() == null ? OptionalInt.empty() : OptionalInt.of(row.getChannels()));
+  }
+
+  private static Build build(
+      ItemRecord row, List<ItemDeratingRecord> deratings, List<ItemFluidRecord> fluids) {
+    return new Build(
         row.getMaterial(),
+        row.getWeightLb(),
         fluids.stream().map(ItemFluidRecord::getFluid).collect(Collectors.toSet()),
         rating(row, deratings),
-        hose(row),
+        row.getDrinkingWater(),
+        row.getMarkedTo(),
+        row.getGasketsFitted());
+  }
+
+  private static WaterFacts water(ItemRecord row) {
+    return new WaterFacts(
+        orEmpty(row.getWaterwayIn()),
         orEmpty(row.getLossK()),
         orEmpty(row.getApplianceLossPsi()),
         orEmpty(row.getOpeningIn()),
         orEmpty(row.getKFactor()),
-        row.getDrinkingWater(),
-        row.getDiscontinued(),
-        row.getMarkedTo(),
-        row.getGasketsFitted(),
-        new Stocking(
-            row.getSupplierCode() == null ? "" : row.getSupplierCode(),
-            row.getPackSize(),
-            row.getLeadDays(),
-            row.getOnHand()));
+        orEmpty(row.getRatedFlowGpm()),
+        orEmpty(row.getRatedPressurePsi()));
   }
 
   private static void setHose(ItemRecord row, Optional<HoseFacts> hose) {
+    row.setHoseType(hose.map(facts -> facts.type().name()).orElse(null));
     row.setHoseSizeIn(hose.map(HoseFacts::sizeIn).orElse(null));
     row.setLengthFt(hose.map(facts -> orNull(facts.lengthFt())).orElse(null));
     row.setSeries(hose.map(HoseFacts::series).orElse(null));
@@ -128,12 +172,14 @@ final class ItemRows {
         .map(
             sizeIn ->
                 new HoseFacts(
-                    sizeIn,
-                    orEmpty(row.getLengthFt()),
+                    row.getHoseType() == null
+                        ? HoseType.UNKNOWN
+                        : HoseType.valueOf(row.getHoseType()),
                     row.getSeries(),
+                    new HoseFacts.Diameters(
+                        sizeIn, orEmpty(row.getBoreIn()), orEmpty(row.getBowlIn())),
+                    orEmpty(row.getLengthFt()),
                     orEmpty(row.getFrictionCoefficient()),
-                    orEmpty(row.getBoreIn()),
-                    orEmpty(row.getBowlIn()),
                     orEmpty(row.getWaveSpeedFtS())));
   }
 

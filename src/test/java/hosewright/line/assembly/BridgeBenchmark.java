@@ -1,12 +1,16 @@
 package hosewright.line.assembly;
 
+import hosewright.catalogue.Build;
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Form;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Rating;
+import hosewright.catalogue.Selling;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
+import hosewright.catalogue.WaterFacts;
 import hosewright.line.bridge.StockBridges;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -14,7 +18,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
@@ -85,23 +88,11 @@ public class BridgeBenchmark {
     return new Item(
         number,
         ends.get(0) + " x " + ends.get(1),
-        ItemKind.ADAPTER,
-        ends,
-        UnitOfSale.EACH,
-        1,
-        "brass",
-        Set.of("water"),
-        Rating.NONE,
+        Form.of(ItemKind.ADAPTER, ends),
         Optional.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        false,
-        false,
-        "",
-        true,
-        new Stocking("S", 1, 1, 1));
+        new Build("brass", 1, Set.of("water"), Rating.NONE, false, "", true),
+        WaterFacts.NONE,
+        new Selling(UnitOfSale.EACH, false, new Stocking("S", 1, 1, 1)));
   }
 
   /** Gives how many adapters were needed in all, so that no bridge can be left out. */

@@ -1,13 +1,20 @@
 package hosewright.line.search;
 
+import hosewright.catalogue.Build;
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Rating;
+import hosewright.catalogue.Selling;
+import hosewright.catalogue.Sort;
+import hosewright.catalogue.Stated;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
+import hosewright.catalogue.WaterFacts;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.DemoCatalogue;
 import hosewright.line.plan.Planner;
@@ -17,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -81,7 +89,17 @@ public final class SmallShop {
     private OptionalDouble serviceTestPsi = OptionalDouble.empty();
     private final List<Rating.Derating> derating = new ArrayList<>();
     private OptionalDouble vacuumInHg = OptionalDouble.empty();
-    private Optional<HoseFacts> hose = Optional.empty();
+    private Optional<HoseFacts.Diameters> hose = Optional.empty();
+    private OptionalDouble lengthFt = OptionalDouble.empty();
+    private String series = "";
+    private HoseType hoseType = HoseType.UNKNOWN;
+    private Optional<Sort> sort = Optional.empty();
+    private Stated gated = Stated.UNKNOWN;
+    private Stated shutoff = Stated.UNKNOWN;
+    private OptionalInt channels = OptionalInt.empty();
+    private OptionalDouble waterwayIn = OptionalDouble.empty();
+    private OptionalDouble ratedFlowGpm = OptionalDouble.empty();
+    private OptionalDouble ratedPressurePsi = OptionalDouble.empty();
     private OptionalDouble lossCoefficient = OptionalDouble.empty();
     private OptionalDouble lossPsi = OptionalDouble.empty();
     private boolean discontinued;
@@ -110,8 +128,49 @@ public final class SmallShop {
     /** Hose of a size and length, or with no length what goes on hose of that size. */
     public Part hose(double sizeIn, double lengthFt, String series) {
       OptionalDouble none = OptionalDouble.empty();
-      OptionalDouble length = lengthFt > 0 ? OptionalDouble.of(lengthFt) : none;
-      hose = Optional.of(new HoseFacts(sizeIn, length, series, none, none, none, none));
+      hose = Optional.of(new HoseFacts.Diameters(sizeIn, none, none));
+      this.lengthFt = lengthFt > 0 ? OptionalDouble.of(lengthFt) : none;
+      this.series = series;
+      return this;
+    }
+
+    /** What its hose is made for; unknown unless said. */
+    public Part type(HoseType type) {
+      hoseType = type;
+      return this;
+    }
+
+    /** What it is beyond its kind; unknown unless said. */
+    public Part sort(Sort sort) {
+      this.sort = Optional.of(sort);
+      return this;
+    }
+
+    public Part gated(Stated gated) {
+      this.gated = gated;
+      return this;
+    }
+
+    public Part shutoff(Stated shutoff) {
+      this.shutoff = shutoff;
+      return this;
+    }
+
+    public Part channels(int channels) {
+      this.channels = OptionalInt.of(channels);
+      return this;
+    }
+
+    /** Its narrowest bore; unknown unless said. */
+    public Part waterway(double boreIn) {
+      waterwayIn = OptionalDouble.of(boreIn);
+      return this;
+    }
+
+    /** What it is made to give, and at what pressure. */
+    public Part rated(double flowGpm, double pressurePsi) {
+      ratedFlowGpm = OptionalDouble.of(flowGpm);
+      ratedPressurePsi = OptionalDouble.of(pressurePsi);
       return this;
     }
 
@@ -181,28 +240,33 @@ public final class SmallShop {
 
     /** Puts it on the shelf without a price in force. */
     public SmallShop unpriced() {
+      OptionalDouble none = OptionalDouble.empty();
       items.add(
           new Item(
               number,
               number + " of the small shop",
-              kind,
-              ends,
-              kind == ItemKind.BULK_HOSE ? UnitOfSale.FOOT : UnitOfSale.EACH,
-              weightLb,
-              "brass",
-              Set.of("water"),
-              new Rating(workingPsi, serviceTestPsi, derating, vacuumInHg),
-              hose,
-              lossCoefficient,
-              lossPsi,
-              OptionalDouble.empty(),
-              OptionalDouble.empty(),
-              false,
-              discontinued,
-              markedTo,
-              gasketsFitted,
-              new Stocking("", 1, leadDays, onHand)));
+              form(),
+              hose.map(wide -> new HoseFacts(hoseType, series, wide, lengthFt, none, none)),
+              new Build(
+                  "brass",
+                  weightLb,
+                  Set.of("water"),
+                  new Rating(workingPsi, serviceTestPsi, derating, vacuumInHg),
+                  false,
+                  markedTo,
+                  gasketsFitted),
+              new WaterFacts(
+                  waterwayIn, lossCoefficient, lossPsi, none, none, ratedFlowGpm, ratedPressurePsi),
+              new Selling(
+                  kind == ItemKind.BULK_HOSE ? UnitOfSale.FOOT : UnitOfSale.EACH,
+                  discontinued,
+                  new Stocking("", 1, leadDays, onHand))));
       return SmallShop.this;
+    }
+
+    private Form form() {
+      Form plain = Form.of(kind, ends);
+      return new Form(kind, sort.orElse(plain.sort()), ends, gated, shutoff, channels);
     }
   }
 }

@@ -3,6 +3,17 @@ package hosewright.paper.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.catalogue.Build;
+import hosewright.catalogue.Form;
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Rating;
+import hosewright.catalogue.Selling;
+import hosewright.catalogue.Stocking;
+import hosewright.catalogue.UnitOfSale;
+import hosewright.catalogue.WaterFacts;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
 import hosewright.line.model.CheckId;
@@ -30,6 +41,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -52,6 +65,62 @@ final class JsonTest {
   void bare_amounts_take_the_currency_and_the_decimals_of_the_total() {
     Quote yen = quote("JPY");
     assertThat(Json.readQuote(Json.keep(yen))).isEqualTo(yen);
+  }
+
+  @Test
+  void the_facts_of_an_item_stand_side_by_side_whatever_records_hold_them() {
+    Item item =
+        new Item(
+            "H25-50",
+            "Attack hose",
+            Form.of(ItemKind.HOSE, List.of(OUTLET)),
+            Optional.of(
+                new HoseFacts(
+                    HoseType.ATTACK,
+                    "mainline",
+                    new HoseFacts.Diameters(2.5, OptionalDouble.of(2.56), OptionalDouble.empty()),
+                    OptionalDouble.of(50),
+                    OptionalDouble.of(2),
+                    OptionalDouble.empty())),
+            new Build("polyester", 31.5, Set.of("water"), Rating.NONE, false, "NFPA 1961", true),
+            WaterFacts.NONE,
+            new Selling(UnitOfSale.EACH, false, new Stocking("PH", 1, 10, 4)));
+
+    JsonNode json = JsonMapper.shared().readTree(Json.write(item));
+
+    // The names that 'catalogue load --json' has given its added items from the beginning.
+    assertThat(json.propertyNames())
+        .contains(
+            "number",
+            "description",
+            "kind",
+            "ends",
+            "unit",
+            "weightLb",
+            "material",
+            "fluids",
+            "rating",
+            "hose",
+            "lossCoefficient",
+            "applianceLossPsi",
+            "opening",
+            "kFactor",
+            "drinkingWater",
+            "discontinued",
+            "markedTo",
+            "comesWithGaskets",
+            "stocking");
+    assertThat(json.get("hose").propertyNames())
+        .containsExactlyInAnyOrder(
+            "type",
+            "series",
+            "sizeIn",
+            "boreIn",
+            "bowlIn",
+            "lengthFt",
+            "frictionCoefficient",
+            "waveSpeedFtPerS");
+    assertThat(json.get("hose").get("type").asString()).isEqualTo("attack");
   }
 
   @Test

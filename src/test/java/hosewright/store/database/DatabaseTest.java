@@ -1,10 +1,13 @@
 package hosewright.store.database;
 
+import static hosewright.store.db.Tables.ITEM;
 import static hosewright.store.db.Tables.MARGIN_FLOOR;
 import static hosewright.store.db.Tables.QUOTE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.catalogue.Form;
+import hosewright.catalogue.ItemKind;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.problem.TroubleException;
@@ -15,6 +18,10 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,6 +29,8 @@ import org.flywaydb.core.Flyway;
 import org.jooq.impl.DSL;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 final class DatabaseTest {
   @TempDir Path folder;
@@ -76,17 +85,44 @@ final class DatabaseTest {
 
   @Test
   void a_store_that_lacks_migrations_gets_them() {
-    Flyway.configure()
-        .dataSource("jdbc:h2:file:" + folder.resolve("store"), "sa", "")
-        .locations("classpath:sql")
-        .loggers(SilentLog.class.getName())
-        .target("1")
-        .load()
-        .migrate();
+    migratedTo("1");
 
     try (Database database = Database.open(folder)) {
       assertThat(database.context().fetchCount(QUOTE)).isZero();
       assertThat(database.context().fetchCount(MARGIN_FLOOR)).isZero();
+    }
+  }
+
+  private void migratedTo(String version) {
+    Flyway.configure()
+        .dataSource("jdbc:h2:file:" + folder.resolve("store"), "sa", "")
+        .locations("classpath:sql")
+        .loggers(SilentLog.class.getName())
+        .target(version)
+        .load()
+        .migrate();
+  }
+
+  @ParameterizedTest
+  @EnumSource(ItemKind.class)
+  void an_item_kept_before_sorts_has_its_kinds_only_sort_or_an_unknown_one(ItemKind kind)
+      throws SQLException {
+    migratedTo("8");
+    try (Connection kept =
+            DriverManager.getConnection("jdbc:h2:file:" + folder.resolve("store"), "sa", "");
+        Statement insert = kept.createStatement()) {
+      insert.execute(
+          "INSERT INTO ITEM (ITEM_NUMBER, DESCRIPTION, KIND, UNIT, WEIGHT_LB, MATERIAL,"
+              + " DRINKING_WATER, DISCONTINUED, MARKED_TO, GASKETS_FITTED, PACK_SIZE, LEAD_DAYS,"
+              + " ON_HAND) VALUES ('OLD', 'kept before', '"
+              + kind.name()
+              + "', 'EACH', 1, '', FALSE, FALSE, '', FALSE, 1, 0, 0)");
+    }
+
+    try (Database database = Database.open(folder)) {
+      assertThat(database.context().fetchValue(ITEM.SORT))
+          .isEqualTo(Form.of(kind, List.of()).sort().name());
+      assertThat(database.context().fetchValue(ITEM.GATED)).isEqualTo("UNKNOWN");
     }
   }
 

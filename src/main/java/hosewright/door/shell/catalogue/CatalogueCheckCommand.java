@@ -9,6 +9,8 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.option.BadRows;
 import hosewright.door.shell.run.Notices;
 import hosewright.door.shell.screen.Answer;
+import hosewright.door.shell.screen.Screen;
+import hosewright.door.shell.words.Prose;
 
 /** Reads a dealer's catalogue files as a load would, and leaves the books alone. */
 public final class CatalogueCheckCommand extends ShellCommand {
@@ -33,8 +35,12 @@ public final class CatalogueCheckCommand extends ShellCommand {
         BadRows.reported(
             in,
             () -> check.check(CatalogueLoadCommand.folder(in), CatalogueLoadCommand.mapping(in)));
-    return Answer.of(
-        checked,
+    return Answer.of(checked, screen -> text(checked, screen));
+  }
+
+  private static String text(Checked checked, Screen screen) {
+    Prose prose = new Prose(screen);
+    prose.line(
         "Nothing is wrong: %d items, %d prices in %s, %d costs, %d suppliers, %d customers."
             .formatted(
                 checked.items(),
@@ -43,5 +49,10 @@ public final class CatalogueCheckCommand extends ShellCommand {
                 checked.costs(),
                 checked.suppliers(),
                 checked.customers()));
+    if (!checked.missing().isEmpty()) {
+      prose.line("Not said, and what that costs:");
+      checked.missing().forEach(fact -> prose.line(fact.sentence() + "."));
+    }
+    return prose.toString();
   }
 }

@@ -1,5 +1,6 @@
-package hosewright.catalogue;
+package hosewright.catalogue.find;
 
+import hosewright.catalogue.ItemKind;
 import hosewright.thread.End;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,4 +1,4 @@
-package hosewright.catalogue;
+package hosewright.catalogue.find;
 
 import hosewright.thread.End;
 import java.util.ArrayList;

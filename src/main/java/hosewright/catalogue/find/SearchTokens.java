@@ -1,4 +1,4 @@
-package hosewright.catalogue;
+package hosewright.catalogue.find;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
