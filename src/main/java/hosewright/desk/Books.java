@@ -34,6 +34,7 @@ import java.util.function.Consumer;
  */
 public final class Books implements AutoCloseable {
   private final BooksPlace place;
+  private final Consumer<String> remarks;
   private final Clock clock;
   private final KeptCatalogue kept;
   private Database database;
@@ -44,6 +45,7 @@ public final class Books implements AutoCloseable {
    */
   public Books(BooksPlace place, Consumer<String> remarks, Clock clock) {
     this.place = place;
+    this.remarks = remarks;
     this.clock = clock;
     this.kept = new KeptCatalogue(this::database, remarks, clock);
   }
@@ -226,6 +228,7 @@ public final class Books implements AutoCloseable {
               .server()
               .map(server -> Database.open(server, place.folder()))
               .orElseGet(() -> Database.open(place.folder()));
+      FolderRights.tellOnce(place.folder(), remarks);
     }
     return database;
   }

@@ -1,5 +1,6 @@
 package hosewright.intake;
 
+import hosewright.disk.WholeFile;
 import hosewright.job.question.JobField;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -12,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
@@ -173,6 +173,7 @@ public final class JobFile {
    * @throws BadInputException when the file is there already or cannot be written
    */
   public static void save(Path file, Map<JobField, String> answers) {
+    WholeFile.refuseLink("job", file);
     try {
       Files.writeString(
           file, write(answers), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -187,10 +188,8 @@ public final class JobFile {
 
   /** Writes answers that may still grow, in place of those kept there before. */
   public static void keep(Path file, Map<JobField, String> answers) {
-    Path fresh = file.resolveSibling(file.getFileName() + ".new");
     try {
-      Files.writeString(fresh, write(answers));
-      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      WholeFile.put(file, write(answers), false);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,5 +1,6 @@
 package hosewright.desk;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.store.database.Server;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -49,6 +50,11 @@ public final class OpenDesk implements Supplier<Books> {
     return new OpenDesk(data);
   }
 
+  /** What was said beside the answers. */
+  List<String> remarks() {
+    return List.copyOf(remarks);
+  }
+
   public BooksPlace place() {
     return new InFolder(data);
   }
@@ -83,7 +89,7 @@ public final class OpenDesk implements Supplier<Books> {
 
   private static void copy(Path from, Path to) {
     try (Stream<Path> files = Files.list(from)) {
-      Files.createDirectories(to);
+      OwnerOnly.folder(to);
       for (Path file : files.toList()) {
         Files.copy(file, to.resolve(file.getFileName()));
         file.toFile().deleteOnExit();

@@ -1,5 +1,6 @@
 package hosewright.paper.page;
 
+import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -47,13 +48,14 @@ public final class Export {
    *
    * @param name file name; it is made safe by {@link #safeName}
    * @throws BadInputException field "out", when the folder is missing or cannot be written to, or
-   *     the file exists and overwriting was not asked for
+   *     the file exists and overwriting was not asked for, or is a link
    */
   public static Export to(Path folder, String name, boolean overwrite) {
     Path target = folder.resolve(safeName(name));
     if (!Files.isDirectory(folder) || !Files.isWritable(folder)) {
       throw notWritable(folder);
     }
+    WholeFile.refuseLink(FIELD, target);
     if (Files.isDirectory(target)) {
       throw new BadInputException(FIELD, target.toString(), "name a file; that is a folder");
     }

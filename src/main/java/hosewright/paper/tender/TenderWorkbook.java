@@ -1,6 +1,8 @@
 package hosewright.paper.tender;
 
+import hosewright.disk.Scratch;
 import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.SheetScratch;
 import hosewright.paper.sheet.StableZip;
 import hosewright.tender.TenderBasis;
 import hosewright.tender.TenderResult;
@@ -91,7 +93,8 @@ public final class TenderWorkbook {
       Results results,
       OutputStream out)
       throws IOException {
-    Path loose = Files.createTempFile("hosewright", ".xlsx");
+    SheetScratch.use();
+    Path loose = Scratch.file("tender", ".xlsx");
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(new XSSFWorkbook(), 100)) {
       new TenderWorkbook(basis, dealer, paper, counts, results, workbook).fill();
       try (OutputStream file = Files.newOutputStream(loose)) {

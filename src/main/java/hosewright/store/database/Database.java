@@ -1,5 +1,6 @@
 package hosewright.store.database;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.RefusalException;
 import java.io.IOException;
@@ -205,7 +206,7 @@ public final class Database implements AutoCloseable {
       throw new BadInputException("data folder", folder.toString(), "a path without semicolons");
     }
     try {
-      Files.createDirectories(folder);
+      OwnerOnly.folder(folder);
     } catch (IOException e) {
       throw new BadInputException(
           "data folder", folder.toString(), "a folder that can be made or is there already");

@@ -1,7 +1,10 @@
 package hosewright.store.database;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.TroubleException;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -25,6 +28,7 @@ final class EmbeddedPool {
    * @throws BadInputException when the store is damaged, cannot be written or stays taken
    */
   static JdbcConnectionPool open(Path folder, Duration patience) {
+    makeForOwner(folder.resolve(Backup.STORE));
     JdbcDataSource source = new JdbcDataSource();
     // WRITE_DELAY=0: a quote whose number has been told to somebody must survive a power cut.
     source.setURL(
@@ -40,6 +44,26 @@ final class EmbeddedPool {
     } catch (SQLException e) {
       throw unreadable(folder, e);
     }
+  }
+
+  /** H2 takes an empty file for a store that is yet to be made. */
+  private static void makeForOwner(Path store) {
+    if (Files.exists(store)) {
+      return;
+    }
+    try {
+      OwnerOnly.file(store);
+    } catch (IOException e) {
+      throw notReadAndWritten(store.getParent());
+    }
+  }
+
+  private static TroubleException notReadAndWritten(Path folder) {
+    return new TroubleException(
+        "data folder",
+        folder.toString(),
+        "its file store.mv.db may not be read and written",
+        TroubleException.Kept.NOTHING);
   }
 
   private static Connection awaitTurn(JdbcDataSource source, Path folder, Instant deadline) {
@@ -79,16 +103,7 @@ final class EmbeddedPool {
       case ErrorCode.WRONG_USER_OR_PASSWORD -> damage.told();
       // H2 reports a file cut short as one that cannot be read.
       case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
-          damage
-              .of(e)
-              .map(RuntimeException.class::cast)
-              .orElseGet(
-                  () ->
-                      new TroubleException(
-                          "data folder",
-                          folder.toString(),
-                          "its file store.mv.db may not be read and written",
-                          TroubleException.Kept.NOTHING));
+          damage.of(e).map(RuntimeException.class::cast).orElseGet(() -> notReadAndWritten(folder));
       default ->
           StoreTrouble.of(e, "data folder " + folder)
               .map(RuntimeException.class::cast)

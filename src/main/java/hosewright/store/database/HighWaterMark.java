@@ -1,15 +1,15 @@
 package hosewright.store.database;
 
+import hosewright.disk.OwnerOnly;
+import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.TroubleException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
 
@@ -93,7 +93,10 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
   private void raiseInTurn(int number) throws IOException {
     Path turn = file.resolveSibling(file.getFileName() + ".lock");
     try (FileChannel channel =
-        FileChannel.open(turn, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+        FileChannel.open(
+            turn,
+            Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS),
+            OwnerOnly.newFile(turn))) {
       // Let go when the channel closes, or its process ends.
       channel.lock();
       raiseAlone(number);
@@ -108,17 +111,6 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
 
   /** Written whole or not at all, so that a power cut leaves the old mark or the new one. */
   private void write(int number) throws IOException {
-    Path fresh = file.resolveSibling(file.getFileName() + ".new");
-    try (FileChannel channel =
-        FileChannel.open(
-            fresh,
-            Set.of(
-                StandardOpenOption.CREATE,
-                StandardOpenOption.WRITE,
-                StandardOpenOption.TRUNCATE_EXISTING))) {
-      channel.write(ByteBuffer.wrap((number + "\n").getBytes(StandardCharsets.US_ASCII)));
-      channel.force(true);
-    }
-    Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    WholeFile.put(file, number + "\n", true);
   }
 }

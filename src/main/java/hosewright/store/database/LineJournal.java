@@ -1,5 +1,6 @@
 package hosewright.store.database;
 
+import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.problem.TroubleException;
@@ -14,6 +15,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
@@ -48,10 +50,15 @@ public final class LineJournal implements AutoCloseable {
    * @throws BadInputException when another process is writing it or it cannot be written
    */
   public static LineJournal open(Path file, Consumer<String> kept) {
+    WholeFile.refuseLink("journal", file);
     try {
       FileChannel channel =
           FileChannel.open(
-              file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+              file,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.READ,
+              StandardOpenOption.WRITE,
+              LinkOption.NOFOLLOW_LINKS);
       lock(file, channel);
       LineJournal journal = new LineJournal(file, channel);
       long end = journal.read(kept);

@@ -2,6 +2,7 @@ package hosewright.door.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import java.io.IOException;
@@ -36,7 +37,7 @@ final class HelpExamplesIT {
       copy(Path.of(folder), clone.resolve(folder));
     }
     program = RealProgram.installed(clone);
-    Files.createDirectories(program.data());
+    OwnerOnly.folder(program.data());
     Files.writeString(
         program.data().resolve("local-threads.csv"),
         "district,size,family,checked_on,checked_by\nPort Harlow,2.5,NH,2026-01-31,gauge\n");

@@ -2,6 +2,7 @@ package hosewright.door.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
@@ -42,7 +43,7 @@ final class MainJobIT {
       assertThat(first.run("catalogue", "load", DEMO.toString()).exitCode()).isZero();
       loaded = first.data();
     }
-    Files.createDirectories(program.data());
+    OwnerOnly.folder(program.data());
     try (Stream<Path> files = Files.list(loaded)) {
       for (Path file : files.toList()) {
         Files.copy(file, program.data().resolve(file.getFileName()));

@@ -3,6 +3,7 @@ package hosewright.door.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.desk.Books;
+import hosewright.disk.OwnerOnly;
 import hosewright.door.shell.catalogue.CatalogueLoadCommand;
 import hosewright.door.shell.order.OrderCancelCommand;
 import hosewright.door.shell.order.OrderListCommand;
@@ -81,7 +82,7 @@ public final class TradingDesk {
 
   private static void copy(Path from, Path to) {
     try (Stream<Path> files = Files.list(from)) {
-      Files.createDirectories(to);
+      OwnerOnly.folder(to);
       for (Path file : files.toList()) {
         Files.copy(file, to.resolve(file.getFileName()));
         file.toFile().deleteOnExit();

@@ -41,6 +41,22 @@ final class ExportTest {
     assertThat(folder).isDirectoryNotContaining(file -> !file.endsWith("paper.csv"));
   }
 
+  @ParameterizedTest
+  @CsvSource({"theirs.txt", "not-there-yet.txt"})
+  void a_link_in_the_place_of_a_paper_is_refused_whatever_it_points_at(String pointedAt)
+      throws IOException {
+    Path theirs = Files.writeString(folder.resolve("theirs.txt"), "theirs");
+    Files.createSymbolicLink(folder.resolve("paper.csv"), folder.resolve(pointedAt));
+
+    for (boolean overwrite : new boolean[] {false, true}) {
+      assertThatThrownBy(() -> write("paper.csv", overwrite, "ours"))
+          .isInstanceOf(BadInputException.class)
+          .hasMessageContaining("a link lies there");
+    }
+    assertThat(theirs).hasContent("theirs");
+    assertThat(folder.resolve("not-there-yet.txt")).doesNotExist();
+  }
+
   @Test
   void a_failure_half_way_leaves_nothing_behind() throws IOException {
     write("kept.csv", false, "kept");

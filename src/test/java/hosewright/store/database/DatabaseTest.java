@@ -22,6 +22,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
@@ -42,6 +43,32 @@ final class DatabaseTest {
     Database.open(data).close();
 
     assertThat(data.resolve("store.mv.db")).isRegularFile();
+  }
+
+  @Test
+  void what_the_program_makes_for_itself_is_its_owners_alone() throws IOException {
+    Path data = folder.resolve("data");
+    try (Database database = Database.open(data)) {
+      database.marks().of(Series.QUOTE).raise(7);
+    }
+
+    assertThat(rights(data)).isEqualTo("rwx------");
+    assertThat(rights(data.resolve("store.mv.db"))).isEqualTo("rw-------");
+    assertThat(rights(data.resolve("highest-quote-number.txt"))).isEqualTo("rw-------");
+  }
+
+  @Test
+  void a_mark_is_never_written_through_a_link() throws IOException {
+    Path theirs = Files.writeString(folder.resolve("theirs.txt"), "1");
+    Files.createSymbolicLink(folder.resolve("highest-quote-number.txt"), theirs);
+
+    HighWaterMarks.in(folder).of(Series.QUOTE).raise(7);
+
+    assertThat(theirs).hasContent("1");
+  }
+
+  private static String rights(Path path) throws IOException {
+    return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
   }
 
   @Test

@@ -3,6 +3,7 @@ package hosewright.store.database;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,6 +35,18 @@ final class LineJournalTest {
       journal.force();
     }
     return Files.readAllBytes(file());
+  }
+
+  @Test
+  void a_link_in_the_place_of_a_journal_is_refused_and_what_it_points_at_left_alone()
+      throws IOException {
+    Path theirs = Files.writeString(folder.resolve("theirs.txt"), "theirs");
+    Files.createSymbolicLink(file(), theirs);
+
+    assertThatThrownBy(() -> LineJournal.open(file(), line -> {}))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("a link lies there");
+    assertThat(theirs).hasContent("theirs");
   }
 
   @Test

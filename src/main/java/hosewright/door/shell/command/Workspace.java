@@ -1,5 +1,6 @@
 package hosewright.door.shell.command;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -78,7 +79,7 @@ public final class Workspace {
   public Path folder() {
     Path folder = where();
     try {
-      Files.createDirectories(folder);
+      OwnerOnly.folder(folder);
     } catch (IOException e) {
       throw unusable(folder);
     }

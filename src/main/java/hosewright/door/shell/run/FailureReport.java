@@ -1,5 +1,7 @@
 package hosewright.door.shell.run;
 
+import hosewright.disk.OwnerOnly;
+import hosewright.disk.WholeFile;
 import hosewright.door.shell.command.Workspace;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Standard;
@@ -11,9 +13,10 @@ import hosewright.problem.TroubleException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -122,8 +125,11 @@ final class FailureReport {
       StringWriter details = new StringWriter();
       details.append(Instant.now().toString()).append('\n');
       failure.printStackTrace(new PrintWriter(details, true));
-      Files.writeString(
-          log, details.toString(), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+      OwnerOnly.file(log);
+      Files.write(
+          log,
+          details.toString().getBytes(StandardCharsets.UTF_8),
+          WholeFile.adding().toArray(OpenOption[]::new));
       return "The details are in " + log + ".";
     } catch (IOException | RefusalException e) {
       return "The details could not be kept: the data folder cannot be written to.";

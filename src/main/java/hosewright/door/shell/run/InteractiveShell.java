@@ -1,5 +1,6 @@
 package hosewright.door.shell.run;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.GlobalOptions;
 import hosewright.door.shell.command.Workspace;
@@ -7,6 +8,7 @@ import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Output;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Standard;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -46,7 +48,7 @@ final class InteractiveShell {
   int run(GlobalOptions session) {
     Terminal terminal = asker.terminal();
     boolean newcomer = !Files.exists(workspace.where());
-    LineReader reader = reader(terminal, workspace.folder().resolve("history"));
+    LineReader reader = reader(terminal, history());
     if (newcomer) {
       say(terminal, greeting.firstTime());
     }
@@ -93,6 +95,18 @@ final class InteractiveShell {
   private static void say(Terminal terminal, String sentence) {
     terminal.writer().println(sentence);
     terminal.writer().flush();
+  }
+
+  /** What was typed, prices and names of customers with it, is for nobody else. */
+  private Path history() {
+    Path history = workspace.folder().resolve("history");
+    try {
+      OwnerOnly.file(history);
+    } catch (IOException e) {
+      // A history that cannot be kept is no reason to keep a person from their work.
+      return history;
+    }
+    return history;
   }
 
   private LineReader reader(Terminal terminal, Path history) {

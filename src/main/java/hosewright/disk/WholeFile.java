@@ -1,0 +1,71 @@
+package hosewright.disk;
+
+import hosewright.problem.BadInputException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * Files written whole or not at all: under a name nobody can know beforehand, then moved to their
+ * place, so that a link laid there is replaced and never followed.
+ */
+public final class WholeFile {
+  private WholeFile() {}
+
+  /** How a file that is added to is opened: a link in its place is an error. */
+  public static Set<OpenOption> adding() {
+    return Set.of(StandardOpenOption.CREATE, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /**
+   * Puts a text in the place of a file, for its owner alone.
+   *
+   * @param lasting whether it must be on the disk before this returns
+   */
+  public static void put(Path file, String text, boolean lasting) throws IOException {
+    Path fresh = file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID());
+    try {
+      try (FileChannel channel =
+          FileChannel.open(
+              fresh,
+              Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+              OwnerOnly.newFile(fresh))) {
+        ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+        while (bytes.hasRemaining()) {
+          channel.write(bytes);
+        }
+        if (lasting) {
+          channel.force(true);
+        }
+      }
+      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+  }
+
+  /**
+   * Sees that no link lies where a file is to be written.
+   *
+   * @param field what the user calls the file
+   * @throws BadInputException when one does: whoever laid it would choose what is overwritten
+   */
+  public static void refuseLink(String field, Path file) {
+    if (Files.isSymbolicLink(file)) {
+      throw new BadInputException(
+          field,
+          file.toString(),
+          "a file's own name: a link lies there, and links are not written through; remove it or"
+              + " give another name");
+    }
+  }
+}
