@@ -67,6 +67,10 @@ public sealed interface Demand {
     /** No tip is larger, in. */
     public static final double LARGEST_TIP_IN = 6;
 
+    /** The law and its source, for whoever is told what a tip does. */
+    public static final String LAW =
+        "Q = 29.7 d^2 sqrt(p): City of Rohnert Park training slides, Calculating Friction Loss";
+
     public SmoothBore {
       Given.positive("tip", tipIn, LARGEST_TIP_IN, "in");
     }

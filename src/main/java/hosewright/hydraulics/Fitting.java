@@ -18,7 +18,9 @@ public record Fitting(
     implements LineElement {
 
   private static final String STATED = "loss coefficient as stated";
-  private static final String BORDA_CARNOT =
+
+  /** Where the coefficients of a change of bore come from. */
+  public static final String BORDA_CARNOT =
       "sudden change of bore: Borda and Carnot; Crane Technical Paper 410";
 
   public Fitting {
@@ -36,7 +38,9 @@ public record Fitting(
    * A sudden change of bore, with K on the smaller one: {@code (1 - β²)²} widening, {@code 0.5 (1 -
    * β²)} narrowing, β the smaller bore over the larger.
    *
-   * <p>Source: Borda and Carnot; Crane Technical Paper 410, sudden contraction.
+   * <p>Source: Borda and Carnot; Crane Technical Paper 410, p. A-26 (1979), where 0.5 (1 - β²) and
+   * (1 - β²)² stand for a sudden contraction and enlargement, an angle of 180°. A taper that is not
+   * known is taken as sudden, which loses more.
    */
   public static Fitting changeOfBore(String name, double fromIn, double toIn) {
     double smallIn = Math.min(fromIn, toIn);

@@ -1,9 +1,11 @@
 package hosewright.job;
 
+import hosewright.hydraulics.Demand;
 import hosewright.job.question.JobField;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What must hold between the answers of a job that are each right by themselves. */
 final class JobLimits {
@@ -20,6 +22,7 @@ final class JobLimits {
     limits.delivery();
     limits.rise();
     limits.stations();
+    limits.tip();
     return limits.problems;
   }
 
@@ -48,6 +51,44 @@ final class JobLimits {
               + Math.round(neededFt)
               + (job.attack().isPresent() ? " ft of hose to the wye" : " ft of hose to lay"));
     }
+  }
+
+  /**
+   * Flow, need and tip state one thing twice: a smooth bore passes one flow at one pressure, so a
+   * tip that tells another story than the two is a slip in one of the three.
+   */
+  private void tip() {
+    if (job.tipIn().isEmpty()) {
+      return;
+    }
+    Demand.SmoothBore tip = new Demand.SmoothBore(job.tipIn().getAsDouble());
+    double wantedGpm = job.flowEachGpm();
+    double flowsGpm = tip.flowGpm(job.needPsi());
+    if (Math.abs(flowsGpm - wantedGpm) <= Limit.TIP_FLOW_SHARE.value() * wantedGpm) {
+      return;
+    }
+    String allowed =
+        String.format(
+            Locale.ROOT,
+            "one that goes with flow and need: it flows %.0f gpm at the %.1f psi of need, and takes"
+                + " %.1f psi for the %.0f gpm of flow (%s)",
+            flowsGpm,
+            job.needPsi(),
+            tip.needPsi(wantedGpm),
+            wantedGpm,
+            Demand.SmoothBore.LAW);
+    problems.add(
+        new Problem(
+            JobField.TIP.word(),
+            job.answers().text(JobField.TIP),
+            allowed,
+            job.needPsi() > 0 ? passing(wantedGpm) : ""));
+  }
+
+  /** The bore that passes a flow at the pressure needed. */
+  private String passing(double gpm) {
+    double flowOfAnInch = new Demand.SmoothBore(1).flowGpm(job.needPsi());
+    return String.format(Locale.ROOT, "%.2f in", Math.sqrt(gpm / flowOfAnInch));
   }
 
   private void add(JobField field, String allowed) {

@@ -1,6 +1,5 @@
 package hosewright.desk.interview;
 
-import hosewright.catalogue.MoneyWords;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
@@ -57,7 +56,7 @@ final class Sketch {
                 plain(plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0)),
                 branches(plan),
                 adapters(plan),
-                MoneyWords.of(plan.total()));
+                plan.bill().headline());
     if (!plan.feasible()) {
       return "So far: NO SAFE PLAN, limited by "
           + plan.limitedBy().orElse("a check")

@@ -4,6 +4,7 @@ import hosewright.desk.Books;
 import hosewright.desk.Planning;
 import hosewright.job.Job;
 import hosewright.line.model.LinePlan;
+import hosewright.line.model.Unpriced;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -31,6 +32,7 @@ public final class CompareSizes {
    *
    * @param limitedBy why it does not do; empty where it does
    * @param reactionLbf null where nothing is a nozzle
+   * @param withoutPrice parts that are not in the total, because nobody has a price for them
    */
   public record Size(
       double sizeIn,
@@ -46,7 +48,8 @@ public final class CompareSizes {
       double velocityFtPerS,
       double emptyWeightLb,
       double chargedWeightLb,
-      Money total) {
+      Money total,
+      int withoutPrice) {
 
     static Size of(LinePlan plan) {
       var h = plan.hydraulics();
@@ -65,7 +68,8 @@ public final class CompareSizes {
           h.velocityFtPerS(),
           h.emptyWeightLb(),
           h.chargedWeightLb(),
-          plan.total());
+          plan.total(),
+          Unpriced.parts(plan.bill().unpriced()));
     }
   }
 

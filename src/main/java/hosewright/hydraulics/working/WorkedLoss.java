@@ -8,6 +8,7 @@ import hosewright.hydraulics.Fitting;
 import hosewright.hydraulics.HoseLeg;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.ParallelLegs;
+import hosewright.hydraulics.TaughtLoss;
 import hosewright.hydraulics.law.CoefficientLaw;
 import hosewright.hydraulics.law.DarcyWeisbach;
 import hosewright.hydraulics.law.FrictionLaw;
@@ -54,6 +55,9 @@ final class WorkedLoss {
     }
     if (element instanceof Fitting fitting) {
       return fitting(fitting, flowGpm, psi);
+    }
+    if (element instanceof TaughtLoss either) {
+      return taught(either, flowGpm, psi);
     }
     if (element instanceof ApplianceLoss appliance) {
       return new Step(
@@ -157,6 +161,24 @@ final class WorkedLoss {
         psi,
         "psi",
         fitting.source() + ", on the velocity in " + Given.plain(fitting.boreIn()) + " in");
+  }
+
+  /** The larger of the two, and the other beside it. */
+  private static Step taught(TaughtLoss either, double flowGpm, double psi) {
+    double taughtPsi = either.taught().lossPsi(flowGpm);
+    boolean byWaterway = either.waterway().lossPsi(flowGpm) >= taughtPsi;
+    Step decides = loss(byWaterway ? either.waterway() : either.taught(), flowGpm);
+    String other =
+        byWaterway
+            ? text("; more than the %.1f psi taught for it at this flow", taughtPsi)
+            : text("; its waterway takes %.1f psi", either.waterway().lossPsi(flowGpm));
+    return new Step(
+        decides.what(),
+        decides.formula(),
+        decides.numbers(),
+        psi,
+        decides.unit(),
+        decides.source() + other);
   }
 
   private static String eachOf(int lines) {

@@ -26,8 +26,8 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
     Map<Kind, End> ends = new LinkedHashMap<>();
     for (Assembly.MadeJoint joint : line.joints()) {
       int times = joint.count() * joint.lines();
-      count(joint.upstream(), joint.upstreamPart(), times, counts, ends);
-      count(joint.downstream(), joint.downstreamPart(), times, counts, ends);
+      count(joint.upstream(), false, joint.upstreamPart(), times, counts, ends);
+      count(joint.downstream(), true, joint.downstreamPart(), times, counts, ends);
     }
     for (int i = 0; i < line.lays().size(); i++) {
       countSpares(line.topology().legs().get(i), line.lays().get(i), spareSections, counts, ends);
@@ -49,16 +49,17 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
             spare -> {
               int bought = hose.sparesToBuy(lay, leg.lines(), spareSections);
               Placed sections = Placed.sections(hose, spare, false, bought, 1);
-              count(hose.inlet(), sections, bought, counts, ends);
-              count(hose.outlet(), sections, bought, counts, ends);
+              count(hose.inlet(), true, sections, bought, counts, ends);
+              count(hose.outlet(), false, sections, bought, counts, ends);
             });
   }
 
   /** Gaskets of the joints between like sections alone; empty for ends without gaskets. */
   public static Optional<GasketCount> between(HoseLine hose, int joints) {
     int perJoint = (hose.inlet().carriesGasket() ? 1 : 0) + (hose.outlet().carriesGasket() ? 1 : 0);
+    int fitted = (hose.gaskets().atInlet() ? 1 : 0) + (hose.gaskets().atOutlet() ? 1 : 0);
     int all = joints * perJoint;
-    int bought = hose.gasketsFitted() ? 0 : all;
+    int bought = joints * (perJoint - fitted);
     return perJoint == 0
         ? Optional.empty()
         : Optional.of(new GasketCount(hose.inlet(), all - bought, bought, spares(all)));
@@ -74,20 +75,29 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
   /** What the buyer owns has its gasket; the line brings a spare for it. */
   private static final int OWNED = 2;
 
+  /**
+   * @param first whether it is the end that water meets first in the part
+   */
   private static void count(
-      End end, Placed part, int times, Map<Kind, int[]> counts, Map<Kind, End> ends) {
+      End end,
+      boolean first,
+      Placed part,
+      int times,
+      Map<Kind, int[]> counts,
+      Map<Kind, End> ends) {
     if (!end.carriesGasket() || times == 0) {
       return;
     }
     Kind kind = new Kind(end.family(), end.sizeIn());
     ends.putIfAbsent(kind, end);
-    counts.computeIfAbsent(kind, k -> new int[3])[column(part)] += times;
+    counts.computeIfAbsent(kind, k -> new int[3])[column(part, end, first)] += times;
   }
 
-  private static int column(Placed part) {
+  private static int column(Placed part, End end, boolean first) {
     return switch (part.role()) {
       case SOURCE, APPLIANCE -> OWNED;
-      case HOSE -> part.isOwnedHose() ? OWNED : part.hose().gasketsFitted() ? FITTED : BOUGHT;
+      case HOSE ->
+          part.isOwnedHose() ? OWNED : part.hose().bringsGasket(end, first) ? FITTED : BOUGHT;
       case ADAPTER, DEVICE, SPLIT, JOIN ->
           part.item().isPresent() && part.item().get().comesWithGaskets() ? FITTED : BOUGHT;
     };

@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
  * @param boreIn bore to calculate with, in
  * @param options section lengths on offer, in any order; kept longest first
  * @param hoseMarkedTo the standard the hose is marked to
+ * @param gaskets which of a section's ends come with theirs
  * @param madeUp whether sections are made up on the bench; some may still be bought coupled
  */
 public record HoseLine(
@@ -31,7 +32,7 @@ public record HoseLine(
     OptionalDouble waveSpeedFtPerS,
     List<SectionOption> options,
     String hoseMarkedTo,
-    boolean gasketsFitted,
+    FittedGaskets gaskets,
     boolean madeUp) {
 
   public HoseLine {
@@ -52,7 +53,7 @@ public record HoseLine(
         waveSpeedFtPerS,
         kept,
         hoseMarkedTo,
-        gasketsFitted,
+        gaskets,
         madeUp);
   }
 
@@ -127,6 +128,17 @@ public record HoseLine(
   /** Both ends in words; one where they are alike. */
   public String couplings() {
     return isGendered() ? inlet + " x " + outlet : inlet.toString();
+  }
+
+  /**
+   * Whether a section laid comes with the gasket of one of its ends.
+   *
+   * @param end that end
+   * @param first whether it is the one that water meets first
+   */
+  boolean bringsGasket(End end, boolean first) {
+    boolean atInlet = isGendered() ? end.equals(inlet) : first;
+    return atInlet ? gaskets.atInlet() : gaskets.atOutlet();
   }
 
   /** Whether turning the line around changes what it meets. */

@@ -139,9 +139,22 @@ public record Placed(
     return thing.sections().orElseThrow().option().lengthFt();
   }
 
-  /** Smaller of the two nominal sizes, in: the waterway a loss coefficient refers to. */
+  /**
+   * Narrowest bore of a fitting, in: the waterway a loss coefficient refers to. The smaller of its
+   * two nominal sizes, no item's row stating more.
+   */
   public double waterwayIn() {
+    return smallestEndIn();
+  }
+
+  /** Smaller of the two nominal sizes of a fitting, in. */
+  public double smallestEndIn() {
     return Math.min(upstream.orElseThrow().sizeIn(), downstream.orElseThrow().sizeIn());
+  }
+
+  /** Ends of a split or join that each take their share of the flow; 1 for any other part. */
+  public int branches() {
+    return role == Role.SPLIT || role == Role.JOIN ? item().orElseThrow().ends().size() - 1 : 1;
   }
 
   /** Sections that the buyer has already. */

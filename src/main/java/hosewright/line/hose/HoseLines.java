@@ -7,6 +7,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
 import hosewright.job.Wishes;
+import hosewright.line.assembly.FittedGaskets;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.goods.Availability;
@@ -89,7 +90,7 @@ public final class HoseLines {
         && bought.frictionCoefficient().equals(madeUp.frictionCoefficient())
         && bought.waveSpeedFtPerS().equals(madeUp.waveSpeedFtPerS())
         && bought.hoseMarkedTo().equals(madeUp.hoseMarkedTo())
-        && bought.gasketsFitted() == madeUp.gasketsFitted();
+        && bought.gaskets().equals(madeUp.gaskets());
   }
 
   /** Why hose of the catalogue is left out before any line is weighed, and how much of it. */
@@ -186,7 +187,9 @@ public final class HoseLines {
         hose.waveSpeedFtPerS(),
         options,
         any.markedTo(),
-        items.stream().allMatch(Item::comesWithGaskets),
+        items.stream().allMatch(Item::comesWithGaskets)
+            ? FittedGaskets.atBoth(make.inlet(), make.outlet())
+            : FittedGaskets.NONE,
         false);
   }
 

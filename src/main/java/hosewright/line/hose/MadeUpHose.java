@@ -5,6 +5,7 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
+import hosewright.line.assembly.FittedGaskets;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Joining;
 import hosewright.line.assembly.LeastRating;
@@ -106,7 +107,11 @@ final class MadeUpHose {
         hose.waveSpeedFtPerS(),
         options,
         bulk.markedTo(),
-        inlet.comesWithGaskets() && outlet.comesWithGaskets(),
+        FittedGaskets.of(
+            inlet.ends().get(0),
+            inlet.comesWithGaskets(),
+            outlet.ends().get(0),
+            outlet.comesWithGaskets()),
         true);
   }
 

@@ -8,6 +8,7 @@ import hosewright.catalogue.Rating;
 import hosewright.job.Job;
 import hosewright.job.Wishes;
 import hosewright.job.question.OwnedHose;
+import hosewright.line.assembly.FittedGaskets;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.SectionOption;
 import java.math.BigDecimal;
@@ -79,7 +80,7 @@ final class OwnedLines {
         OptionalDouble.empty(),
         options(alike),
         "",
-        true,
+        FittedGaskets.atBoth(any.inlet(), any.outlet()),
         false);
   }
 

@@ -1,5 +1,6 @@
 package hosewright.line.model;
 
+import hosewright.catalogue.MoneyWords;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +69,11 @@ public record Bill(
   /** Gaskets that come fitted (not charged again), are added, and are spares. */
   public record Gaskets(int fitted, int bought, int spare) {
     public static final Gaskets NONE = new Gaskets(0, 0, 0);
+  }
+
+  /** The total, and what it does not hold: {@code 523.15 USD and 2 parts without price}. */
+  public String headline() {
+    return MoneyWords.of(total) + Unpriced.beside(unpriced);
   }
 
   /** With the same goods at other prices. */

@@ -1,5 +1,6 @@
 package hosewright.line.model;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,24 @@ public record Unpriced(Optional<String> item, String what, int quantity) {
   /** An item of the catalogue that has no price in force. */
   public static Unpriced item(int quantity, String item) {
     return new Unpriced(Optional.of(item), item + " has no price in force", quantity);
+  }
+
+  /** How many parts that is; what nobody counted is one. */
+  public static int parts(List<Unpriced> lacking) {
+    return lacking.stream().mapToInt(one -> Math.max(1, one.quantity())).sum();
+  }
+
+  /**
+   * What stands beside a sum that does not hold everything: {@code " and 2 parts without price"};
+   * nothing where it does.
+   */
+  public static String beside(List<Unpriced> lacking) {
+    int parts = parts(lacking);
+    return switch (parts) {
+      case 0 -> "";
+      case 1 -> " and 1 part without price";
+      default -> " and " + parts + " parts without price";
+    };
   }
 
   /** One line for a person: {@code 2 x gasket for 8 NH female}. */

@@ -2,7 +2,6 @@ package hosewright.line.plan;
 
 import hosewright.catalogue.Item;
 import hosewright.hydraulics.LineElement;
-import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Bridge;
@@ -26,6 +25,7 @@ import hosewright.line.model.Role;
 import hosewright.line.water.FrictionChoice;
 import hosewright.line.water.LegFigures;
 import hosewright.line.water.PlanHydraulics;
+import hosewright.line.water.Port;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -147,15 +147,13 @@ final class LayoutWriter {
     if (part.role() == Role.SOURCE || part.role() == Role.APPLIANCE) {
       return Flow.NONE;
     }
-    double waterwayIn = part.isHose() ? part.hose().boreIn() : part.waterwayIn();
+    Port throat = Port.fastest(part);
     if (!hydraulics.calculated()) {
-      return new Flow(waterwayIn, 0, 0);
+      return new Flow(throat.boreIn(), 0, 0);
     }
     LineElement element = PlanHydraulics.element(job, line, part);
     return new Flow(
-        waterwayIn,
-        Physical.velocityFtPerS(job.flowGpm() / part.lines(), waterwayIn),
-        element.lossPsi(job.flowGpm()));
+        throat.boreIn(), throat.velocityFtPerS(job.flowGpm()), element.lossPsi(job.flowGpm()));
   }
 
   private List<StationDevice> devices() {

@@ -12,7 +12,7 @@ import hosewright.line.bridge.Passage;
 import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.PriceFloor;
-import hosewright.line.water.PlanHydraulics;
+import hosewright.line.water.FittingLoss;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.HashMap;
@@ -108,7 +108,7 @@ final class BridgeChoices {
 
   /** Zero where losses are not calculated. */
   private double lossPsi(Placed adapter) {
-    return job.service().isWater() ? PlanHydraulics.fitting(adapter).lossPsi(job.flowGpm()) : 0;
+    return job.service().isWater() ? FittingLoss.of(adapter).lossPsi(job.flowGpm()) : 0;
   }
 
   /**

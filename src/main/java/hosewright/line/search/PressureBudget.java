@@ -9,7 +9,7 @@ import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.check.PressureChecks;
-import hosewright.line.water.PlanHydraulics;
+import hosewright.line.water.FittingLoss;
 import java.util.OptionalDouble;
 
 /**
@@ -140,7 +140,7 @@ record PressureBudget(
     double lossPsi = 0;
     for (Topology.Fixed fixed : topology.fixedParts()) {
       Placed placed = Placed.inLine(fixed.part(), fixed.lines());
-      lossPsi += PlanHydraulics.fitting(placed).lossPsi(job.flowGpm());
+      lossPsi += FittingLoss.of(placed).lossPsi(job.flowGpm());
     }
     return lossPsi;
   }

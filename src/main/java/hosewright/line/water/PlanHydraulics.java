@@ -1,13 +1,8 @@
 package hosewright.line.water;
 
-import hosewright.catalogue.Item;
-import hosewright.catalogue.ItemKind;
-import hosewright.hydraulics.ApplianceLoss;
-import hosewright.hydraulics.Fitting;
 import hosewright.hydraulics.HoseLeg;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
-import hosewright.hydraulics.MinorLossTable;
 import hosewright.hydraulics.Reaction;
 import hosewright.hydraulics.Solution;
 import hosewright.hydraulics.Supply;
@@ -62,7 +57,7 @@ public final class PlanHydraulics {
 
   private static LineElement element(Job job, double laidFt, Placed part) {
     if (!part.isHose()) {
-      return fitting(part);
+      return FittingLoss.of(part);
     }
     HoseLine hose = part.hose();
     double lengthFt = part.count() * part.lengthFt();
@@ -74,57 +69,6 @@ public final class PlanHydraulics {
         hose.boreIn(),
         part.lines(),
         part.count());
-  }
-
-  /** A stated loss wins, then the item's coefficient, then what is usual for such a part. */
-  public static LineElement fitting(Placed part) {
-    Optional<Item> item = part.item();
-    String name = part.description();
-    if (item.isPresent() && item.get().applianceLossPsi().isPresent()) {
-      return new ApplianceLoss(
-          name,
-          alwaysLoses(item.get()) ? 0 : ApplianceLoss.USUAL_THRESHOLD_GPM,
-          item.get().applianceLossPsi().getAsDouble(),
-          part.lines());
-    }
-    if (item.isPresent() && item.get().lossCoefficient().isPresent()) {
-      return new Fitting(
-          name,
-          item.get().lossCoefficient().getAsDouble(),
-          part.waterwayIn(),
-          part.lines(),
-          "K from the catalogue's item");
-    }
-    return usual(part);
-  }
-
-  /** The table's coefficient for such a part, and the change of bore besides. */
-  private static Fitting usual(Placed part) {
-    Fitting change =
-        Fitting.changeOfBore(
-            part.description(),
-            part.upstream().orElseThrow().sizeIn(),
-            part.downstream().orElseThrow().sizeIn());
-    ItemKind kind = part.item().map(Item::kind).orElse(ItemKind.ADAPTER);
-    return MinorLossTable.coefficient(kind.word())
-        .map(
-            row ->
-                new Fitting(
-                    part.description(),
-                    change.lossCoefficient() + row.k(),
-                    change.boreIn(),
-                    part.lines(),
-                    change.lossCoefficient() == 0
-                        ? row.source()
-                        : row.source() + "; " + change.source()))
-        .orElseGet(() -> change.onEachOf(part.lines()));
-  }
-
-  /**
-   * A meter turns and a backflow preventer's springs open at any flow; a wye costs at high flow.
-   */
-  private static boolean alwaysLoses(Item item) {
-    return item.kind() == ItemKind.BACKFLOW || item.kind() == ItemKind.METER;
   }
 
   /**

@@ -90,6 +90,7 @@ final class PlanDocument {
     document.put("date", bill.date());
     document.put("unpriced", bill.unpriced().stream().map(Unpriced::words).toList());
     document.put("total", bill.total());
+    document.put("headline", bill.headline());
   }
 
   private static Map<String, Object> item(Bill.Item item) {

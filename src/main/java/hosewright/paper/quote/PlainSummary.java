@@ -5,6 +5,7 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.SectionCount;
+import hosewright.line.model.Unpriced;
 import hosewright.paper.drawing.JointWords;
 import hosewright.paper.drawing.LaidLine;
 import hosewright.paper.drawing.LaidLine.Shape;
@@ -188,6 +189,7 @@ public final class PlainSummary {
             + ": in all "
             + currency
             + quote.total().getAmount()
+            + Unpriced.beside(quote.stillToSource())
             + ".");
     sentences.add("The prices hold until " + quote.validUntil() + ".");
     PrintedTerms.offers(quote).forEach(offer -> sentences.add("Not in that: " + offer + "."));

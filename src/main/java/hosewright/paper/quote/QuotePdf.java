@@ -1,5 +1,6 @@
 package hosewright.paper.quote;
 
+import hosewright.line.model.Unpriced;
 import hosewright.paper.drawing.LinePicture;
 import hosewright.paper.page.Lettering;
 import hosewright.paper.page.Paper;
@@ -91,7 +92,8 @@ public final class QuotePdf {
 
   private void head() throws IOException {
     sheet.text(dealer.name(), 0, 16, true);
-    sheet.textEndingAt("Total " + amount(quote.total()), wide, 12, true);
+    sheet.textEndingAt(
+        "Total " + amount(quote.total()) + Unpriced.beside(quote.stillToSource()), wide, 12, true);
     sheet.down(24);
     List<String> left = new ArrayList<>();
     left.add(String.join(", ", dealer.addressLines()));
@@ -137,7 +139,12 @@ public final class QuotePdf {
     total("Tax " + percent + " %", quote.tax(), false);
     sheet.rule(wide - 190, wide);
     sheet.down(2);
-    total("Total " + quote.total().getCurrencyUnit().getCode(), quote.total(), true);
+    total(
+        "Total "
+            + quote.total().getCurrencyUnit().getCode()
+            + Unpriced.beside(quote.stillToSource()),
+        quote.total(),
+        true);
   }
 
   private void total(String label, Money money, boolean bold) throws IOException {

@@ -1,5 +1,6 @@
 package hosewright.paper.quote;
 
+import hosewright.line.model.Unpriced;
 import hosewright.paper.drawing.LineDrawing;
 import hosewright.paper.drawing.LinePicture;
 import hosewright.paper.page.Picture;
@@ -163,7 +164,11 @@ final class QuoteSheet {
         .named(EXTENDED, TAX_RATE);
     total("Tax", TAX, round(TAX_RATE + "*" + TAXABLE));
     page.next();
-    page.span(QUANTITY, UNIT_PRICE, "Total " + currency, Look.TOTAL_LABEL)
+    page.span(
+            QUANTITY,
+            UNIT_PRICE,
+            "Total " + currency + Unpriced.beside(quote.stillToSource()),
+            Look.TOTAL_LABEL)
         .formula(EXTENDED, SUBTOTAL + "+" + FREIGHT + "+" + TAX, Look.MONEY_STRONG)
         .named(EXTENDED, TOTAL);
   }

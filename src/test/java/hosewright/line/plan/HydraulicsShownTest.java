@@ -10,7 +10,7 @@ import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Hydraulics.OtherCoefficient;
 import hosewright.line.model.LinePlan;
-import hosewright.line.water.PlanHydraulics;
+import hosewright.line.water.FittingLoss;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
@@ -161,7 +161,7 @@ class HydraulicsShownTest {
     End small = End.parse("1.5 NH male");
     double beta = 1.5 / 2.5;
     Fitting reducer =
-        (Fitting) PlanHydraulics.fitting(Placed.toSource(large, small, OptionalDouble.empty(), 1));
+        (Fitting) FittingLoss.of(Placed.toSource(large, small, OptionalDouble.empty(), 1));
     assertThat(reducer.lossCoefficient()).isCloseTo(0.08 + 0.5 * (1 - beta * beta), within(1e-12));
     assertThat(reducer.source()).contains("union, threaded").contains("change of bore");
   }

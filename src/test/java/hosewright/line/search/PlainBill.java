@@ -106,16 +106,16 @@ final class PlainBill {
     Map<String, End> ends = new LinkedHashMap<>();
     for (Assembly.MadeJoint joint : line.joints()) {
       int times = joint.count() * joint.lines();
-      count(joint.upstreamPart(), joint.upstream(), times, allAndBought, ends);
-      count(joint.downstreamPart(), joint.downstream(), times, allAndBought, ends);
+      count(joint.upstreamPart(), false, joint.upstream(), times, allAndBought, ends);
+      count(joint.downstreamPart(), true, joint.downstream(), times, allAndBought, ends);
     }
     for (int leg = 0; leg < line.lays().size(); leg++) {
       Lay lay = line.lays().get(leg);
       HoseLine hose = line.topology().legs().get(leg).hose();
       int spares = spareSections(hose, lay, line.topology().legs().get(leg).lines());
       if (spare(hose, lay).isPresent() && spares > 0) {
-        count(hose.inlet(), hose.gasketsFitted(), spares, allAndBought, ends);
-        count(hose.outlet(), hose.gasketsFitted(), spares, allAndBought, ends);
+        count(hose.inlet(), hose.gaskets().atInlet(), spares, allAndBought, ends);
+        count(hose.outlet(), hose.gaskets().atOutlet(), spares, allAndBought, ends);
       }
     }
     allAndBought.forEach(
@@ -134,14 +134,27 @@ final class PlainBill {
   }
 
   private static void count(
-      Placed part, End end, int times, Map<String, int[]> allAndBought, Map<String, End> ends) {
+      Placed part,
+      boolean facesSource,
+      End end,
+      int times,
+      Map<String, int[]> allAndBought,
+      Map<String, End> ends) {
     boolean there =
         switch (part.role()) {
           case SOURCE, APPLIANCE -> true;
-          case HOSE -> part.item().isEmpty() || part.hose().gasketsFitted();
+          case HOSE -> part.item().isEmpty() || brought(part, facesSource, end);
           case ADAPTER, DEVICE, SPLIT, JOIN -> part.item().orElseThrow().comesWithGaskets();
         };
     count(end, there, times, allAndBought, ends);
+  }
+
+  /** A section that is turned around meets the water with its outlet. */
+  private static boolean brought(Placed section, boolean facesSource, End end) {
+    HoseLine hose = section.hose();
+    boolean sexless = hose.inlet().equals(hose.outlet());
+    boolean inlet = sexless ? facesSource : end.equals(hose.inlet());
+    return inlet ? hose.gaskets().atInlet() : hose.gaskets().atOutlet();
   }
 
   private static void count(

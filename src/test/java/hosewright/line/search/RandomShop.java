@@ -7,6 +7,7 @@ import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.List;
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 
 /** Small random catalogues, and jobs that make their parts matter. */
@@ -46,7 +47,7 @@ public final class RandomShop {
     this.random = random;
     times(1 + random.nextInt(2), i -> hoseSeries("H" + i));
     if (random.nextInt(3) == 0) {
-      bulk(pick(List.of(1.5, 2.5)), pick(PAIRS).split(" x "), "B");
+      bulk(pick(List.of(1.5, 2.5)), pick(PAIRS).split(" x "), "B", random::nextBoolean);
     }
     fittings();
   }
@@ -57,8 +58,13 @@ public final class RandomShop {
     SmallShop.Part hose =
         shop.part("H0-0", ItemKind.HOSE, ends).hose(sizeIn, lengthFt, "H0").markedTo("NFPA 1961");
     rate(hose, 100);
+    boolean fitted = lengthFt == 75;
+    if (fitted) {
+      hose.gasketsFitted();
+    }
     priced(hose, (int) (lengthFt * 60), 3_000);
-    bulk(sizeIn, ends, "H0");
+    // Sections go into one lay with those made up where both bring their gaskets, or neither does.
+    bulk(sizeIn, ends, "H0", () -> fitted);
     fittings();
   }
 
@@ -129,14 +135,20 @@ public final class RandomShop {
   }
 
   /** Bulk hose, its couplings and the work; work has no quantity breaks here. */
-  private void bulk(double sizeIn, String[] ends, String series) {
+  private void bulk(double sizeIn, String[] ends, String series, BooleanSupplier fitted) {
     SmallShop.Part hose = shop.part("B", ItemKind.BULK_HOSE).hose(sizeIn, 0, series);
     rate(hose, 100);
     priced(hose.markedTo("NFPA 1961"), 80, 150);
     times(
         2,
-        i ->
-            priced(shop.part("C" + i, ItemKind.COUPLING, ends[i]).hose(sizeIn, 0, ""), 300, 1_500));
+        i -> {
+          SmallShop.Part coupling =
+              shop.part("C" + i, ItemKind.COUPLING, ends[i]).hose(sizeIn, 0, "");
+          if (fitted.getAsBoolean()) {
+            coupling.gasketsFitted();
+          }
+          priced(coupling, 300, 1_500);
+        });
     times(
         1 + random.nextInt(2),
         i -> priced(shop.part("X" + i, ItemKind.ATTACHMENT).hose(sizeIn, 0, ""), 50, 300));

@@ -111,6 +111,13 @@ public final class LineCompareCommand extends ShellCommand {
             units.pressure().unit(), units.force().unit(), units.weight().unit()));
     prose.block(table.on(screen));
     for (Size size : sizes) {
+      if (size.withoutPrice() > 0) {
+        prose.line(
+            Prose.plain(size.sizeIn())
+                + " in: "
+                + (size.withoutPrice() == 1 ? "1 part" : size.withoutPrice() + " parts")
+                + " without price, not in its total.");
+      }
       size.limitedBy()
           .ifPresent(
               why -> prose.line(Prose.plain(size.sizeIn()) + " in: " + units.restated(why) + "."));

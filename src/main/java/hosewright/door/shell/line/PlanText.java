@@ -58,13 +58,13 @@ public final class PlanText {
     if (plan.feasible()) {
       sentence(
           String.format(
-              Locale.ROOT, "This line does it: %s for %s.", laid(), MoneyWords.of(plan.total())));
+              Locale.ROOT, "This line does it: %s for %s.", laid(), plan.bill().headline()));
       ownAndSpare();
       plan.layout().stations().forEach(sentence -> sentence(sentence + "."));
     } else {
       sentence("NO SAFE PLAN. Limited by " + plan.limitedBy().orElse("an unknown check") + ".");
       if (plan.hose().isPresent()) {
-        sentence("The nearest line: " + laid() + " for " + MoneyWords.of(plan.total()) + ".");
+        sentence("The nearest line: " + laid() + " for " + plan.bill().headline() + ".");
       }
       sentences("What would do instead", plan.instead());
     }
@@ -175,9 +175,7 @@ public final class PlanText {
           item.extended().map(m -> m.getAmount().toPlainString()).orElse("?"));
     }
     section("Goods, prices of " + plan.bill().date(), table.on(screen));
-    text.append("  Total ")
-        .append(MoneyWords.of(plan.total()))
-        .append(" before freight and tax.\n");
+    text.append("  Total ").append(plan.bill().headline()).append(" before freight and tax.\n");
     sentences(
         "Still to be sourced, not priced",
         plan.bill().unpriced().stream().map(Unpriced::words).toList());

@@ -50,7 +50,7 @@ public final class QuoteText {
     sums.row("subtotal", MoneyWords.of(quote.subtotal()));
     sums.row("freight, " + quote.freightNote(), MoneyWords.of(quote.freight()));
     sums.row("tax, " + quote.taxNote(), MoneyWords.of(quote.tax()));
-    sums.row("total", MoneyWords.of(quote.total()));
+    sums.row("total" + Unpriced.beside(quote.stillToSource()), MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
     for (OfferedLine offer : quote.offered()) {
       QuoteLine line = offer.line();
