@@ -91,8 +91,7 @@ final class InteractiveShell {
   }
 
   private static void say(Terminal terminal, String sentence) {
-    terminal.writer().println(sentence);
-    terminal.writer().flush();
+    new Output(terminal.writer(), Screen.PIPED).println(sentence);
   }
 
   private LineReader reader(Terminal terminal, Path history) {
