@@ -2,6 +2,7 @@ package hosewright.csv;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -28,8 +29,6 @@ import org.joda.money.Money;
  * #sound}.
  */
 public final class CsvRow {
-  private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\r\n\t]]");
-
   /** Marks of a failed formula, and a formula that was saved without its result. */
   private static final Pattern UNCALCULATED =
       Pattern.compile("=.*|#(N/A|REF!|VALUE!|NAME\\?|DIV/0!|NULL!|NUM!)", Pattern.DOTALL);
@@ -40,7 +39,7 @@ public final class CsvRow {
   private static final CurrencyUnit STAND_IN = CurrencyUnit.USD;
 
   private final Heading heading;
-  private final CellRows.Row row;
+  private CellRows.Row row;
   private final List<Problem> problems;
   private boolean sound = true;
 
@@ -58,6 +57,31 @@ public final class CsvRow {
    * @param places where each column stands in a row
    */
   record Heading(String title, UnaryOperator<String> columnTitle, Map<String, Integer> places) {}
+
+  /**
+   * Refuses every cell that has a character in it which may not be kept; the row is read on without
+   * those, so that whatever else is wrong with it is found too.
+   */
+  void requirePlainText() {
+    if (row.cells().stream().allMatch(PlainText::is)
+        && row.written().stream().allMatch(PlainText::is)) {
+      return;
+    }
+    heading
+        .places()
+        .forEach(
+            (column, place) ->
+                PlainText.refusal(where(column), row.written().get(place))
+                    .or(() -> PlainText.refusal(where(column), row.cells().get(place)))
+                    .ifPresent(
+                        problem -> {
+                          sound = false;
+                          problems.add(problem);
+                        }));
+    row =
+        new CellRows.Row(
+            row.line(), row.cells().stream().map(PlainText::without).toList(), row.written());
+  }
 
   /** The line the row begins on, 1 for the first of the file. */
   public long line() {
@@ -102,8 +126,6 @@ public final class CsvRow {
     String text = cell(column);
     if (text.length() > longest) {
       refuse(column, "at most " + longest + " characters, not " + text.length());
-    } else if (CONTROL.matcher(text).find()) {
-      refuse(column, "no control characters");
     } else if (UNCALCULATED.matcher(text).matches()) {
       refuse(column, "a value: this is what a spreadsheet leaves where it could not calculate one");
     }
@@ -234,12 +256,10 @@ public final class CsvRow {
     return heading.title() + " line " + line() + " column " + heading.columnTitle().apply(column);
   }
 
-  /** The cell as it stands in the file; what would disturb a terminal is spelt out. */
+  /** The cell as it stands in the file. */
   private String written(String column) {
     Integer place = heading.places().get(column);
-    return CONTROL
-        .matcher(place == null ? "" : row.written().get(place))
-        .replaceAll(found -> "{U+%04X}".formatted((int) found.group().charAt(0)));
+    return place == null ? "" : row.written().get(place);
   }
 
   private CurrencyUnit currency(String column) {

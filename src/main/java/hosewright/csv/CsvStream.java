@@ -13,6 +13,7 @@ import org.apache.commons.csv.CSVRecord;
 /** The rows of a CSV file one by one, for files too long to hold. */
 public final class CsvStream implements Iterator<CsvStream.Line>, AutoCloseable {
   private final String name;
+  private final RowByRow rows;
   private final CSVParser parser;
   private final Iterator<CSVRecord> records;
   private final List<String> header;
@@ -33,7 +34,8 @@ public final class CsvStream implements Iterator<CsvStream.Line>, AutoCloseable 
   public CsvStream(String name, Reader text) {
     this.name = name;
     try {
-      this.parser = CSVParser.builder().setReader(text).setFormat(CsvText.format(',')).get();
+      this.rows = new RowByRow(text);
+      this.parser = CSVParser.builder().setReader(rows).setFormat(CsvText.format(',')).get();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -46,6 +48,10 @@ public final class CsvStream implements Iterator<CsvStream.Line>, AutoCloseable 
         first.cells().stream()
             .map(cell -> cell.replace(CsvText.BYTE_ORDER_MARK, "").strip())
             .toList();
+    if (header.size() > CsvText.MOST_COLUMNS) {
+      throw new BadInputException(
+          name + " header", header.size() + " columns", "at most " + CsvText.MOST_COLUMNS);
+    }
     this.next = read();
   }
 
@@ -81,6 +87,7 @@ public final class CsvStream implements Iterator<CsvStream.Line>, AutoCloseable 
           return null;
         }
         CSVRecord row = records.next();
+        rows.next();
         if (row.stream().anyMatch(cell -> !cell.isBlank())) {
           return new Line(number, row.stream().map(String::strip).toList());
         }

@@ -16,6 +16,9 @@ import org.apache.commons.csv.CSVRecord;
 
 /** A table kept as separated text. */
 public final class CsvText implements CellRows {
+  /** What was no table at all would else be refused letter by letter. */
+  static final int MOST_COLUMNS = 1_000;
+
   static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final String title;
@@ -54,12 +57,14 @@ public final class CsvText implements CellRows {
 
   @Override
   public void each(Taker taker) {
-    try (CSVParser parser = CSVParser.builder().setReader(text).setFormat(format).get()) {
+    RowByRow rows = new RowByRow(text);
+    try (CSVParser parser = CSVParser.builder().setReader(rows).setFormat(format).get()) {
       var records = parser.iterator();
       long line = 1;
       boolean more = true;
       while (more && records.hasNext()) {
         CSVRecord record = records.next();
+        rows.next();
         if (record.stream().anyMatch(cell -> !cell.isBlank())) {
           more = taker.take(Row.of(line, cells(record, line)));
         }
@@ -82,6 +87,9 @@ public final class CsvText implements CellRows {
     if (e.getCause() instanceof CharacterCodingException) {
       return new BadInputException(title, "bytes that are not UTF-8", "text saved as CSV UTF-8");
     }
+    if (e.getCause() instanceof RowByRow.TooLongException tooLong) {
+      return new BadInputException(title, "something longer", tooLong.getMessage());
+    }
     if (e.getCause() instanceof CSVException broken) {
       return new BadInputException(
           List.of(
@@ -90,6 +98,6 @@ public final class CsvText implements CellRows {
                   broken.getMessage(),
                   "a cell that begins with a double quote ends with one before the next comma")));
     }
-    return e;
+    return new BadInputException(title, "what stands there", "a text file that can be read");
   }
 }

@@ -72,7 +72,9 @@ final class TableReader implements CellRows.Taker {
       return false;
     }
     if (row.cells().size() == heading.places().size()) {
-      taker.accept(new CsvRow(heading, row, problems));
+      CsvRow read = new CsvRow(heading, row, problems);
+      read.requirePlainText();
+      taker.accept(read);
     } else {
       refuse(
           Problem.of(
@@ -88,6 +90,10 @@ final class TableReader implements CellRows.Taker {
     String where = table.title() + " header";
     if (given.size() == 1 && columns.size() > 1 && given.get(0).matches(".*[;\t].*")) {
       refuse(Problem.of(where, given.get(0), "columns are separated by commas"));
+      return Map.of();
+    }
+    if (given.size() > CsvText.MOST_COLUMNS) {
+      refuse(Problem.of(where, given.size() + " columns", "at most " + CsvText.MOST_COLUMNS));
       return Map.of();
     }
     Map<String, Integer> places = new LinkedHashMap<>();

@@ -1,9 +1,10 @@
 package hosewright.desk;
 
+import hosewright.intake.SmallFile;
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.List;
  */
 public final class TextLines {
   private static final int MOST_BYTES = 64 * 1024;
+  private static final String SIZE = "a text file of at most 64 KiB";
   private static final int MOST_LINES = 100;
   private static final int LONGEST = 1000;
 
@@ -31,11 +33,12 @@ public final class TextLines {
 
   public static List<String> read(String option, Path file) {
     try {
-      if (Files.isDirectory(file) || Files.size(file) > MOST_BYTES) {
-        throw new BadInputException(option, file.toString(), "a text file of at most 64 KiB");
+      if (Files.isDirectory(file)) {
+        throw new BadInputException(option, file.toString(), SIZE);
       }
       List<String> lines =
-          Files.readString(file, StandardCharsets.UTF_8)
+          SmallFile.text(file, MOST_BYTES)
+              .orElseThrow(() -> new BadInputException(option, file.toString(), SIZE))
               .replace("\uFEFF", "")
               .lines()
               .map(String::strip)
@@ -47,11 +50,20 @@ public final class TextLines {
             file.toString(),
             "at most " + MOST_LINES + " lines of at most " + LONGEST + " characters");
       }
+      lines.forEach(line -> requirePlain(option, line));
       return lines;
     } catch (CharacterCodingException e) {
       throw new BadInputException(option, file.toString(), "a text file in UTF-8");
     } catch (IOException e) {
       throw new BadInputException(option, file.toString(), "a text file that is there to be read");
     }
+  }
+
+  private static void requirePlain(String option, String line) {
+    PlainText.refusal(option, line)
+        .ifPresent(
+            problem -> {
+              throw new BadInputException(List.of(problem));
+            });
   }
 }

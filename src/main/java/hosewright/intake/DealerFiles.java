@@ -9,7 +9,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.file.Files;
@@ -27,6 +26,8 @@ import java.util.Optional;
  * workbook with a sheet for each table.
  */
 public final class DealerFiles {
+  private static final String NO_FILE = "a file that may be read, and no folder, pipe or device";
+
   private final Path place;
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, CellRows> tables = new LinkedHashMap<>();
@@ -78,7 +79,7 @@ public final class DealerFiles {
     }
     TableMapping how = mapping.get();
     Optional<Path> file = file(how.file());
-    if (file.isEmpty() || !Files.isReadable(file.get())) {
+    if (file.isEmpty() || !isFileToRead(file.get())) {
       problems.add(
           Problem.of(
               "mapping file of " + form.word(), how.file(), "a readable file in " + folder()));
@@ -97,10 +98,10 @@ public final class DealerFiles {
     if (Files.isDirectory(place)) {
       Path text = place.resolve(form.name());
       Path workbook = place.resolve(form.word() + ".xlsx");
-      if (Files.isReadable(text)) {
+      if (isThere(text)) {
         found.add(new TextFile(text, ',', TableMapping.USUAL));
       }
-      if (Files.isReadable(workbook)) {
+      if (isThere(workbook)) {
         found.add(new XlsxRows(workbook, Optional.empty()));
       }
     } else if (sheets().contains(form.word())) {
@@ -113,6 +114,30 @@ public final class DealerFiles {
       problems.add(missing(form));
     }
     found.forEach(rows -> tables.put(form.name(), rows));
+  }
+
+  /** Whether a file is there; what is there under its name and is none is noted. */
+  private boolean isThere(Path file) {
+    boolean there = Files.exists(file);
+    if (there && !isFileToRead(file)) {
+      problems.add(Problem.of("file", file.toString(), NO_FILE));
+    }
+    return there;
+  }
+
+  /** Folders, pipes and devices have readers too, and no end that is sure to come. */
+  private static boolean isFileToRead(Path file) {
+    return Files.isRegularFile(file) && Files.isReadable(file);
+  }
+
+  /** A file as text, unless its name says that it is a workbook. */
+  static Optional<CellRows> anyText(Path file) {
+    if (!isFileToRead(file)) {
+      throw new BadInputException("file", file.toString(), NO_FILE);
+    }
+    return isWorkbook(file)
+        ? Optional.empty()
+        : Optional.of(new TextFile(file, ',', TableMapping.USUAL));
   }
 
   private Problem missing(TableForm form) {
@@ -183,7 +208,7 @@ public final class DealerFiles {
                       .onUnmappableCharacter(CodingErrorAction.REPORT)))) {
         new CsvText(title(), text, separator).each(taker);
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new BadInputException("file", file.toString(), NO_FILE);
       }
     }
   }

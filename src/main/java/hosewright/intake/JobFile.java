@@ -6,10 +6,8 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,9 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -40,6 +35,8 @@ public final class JobFile {
   /** No job needs more; a larger file is something else. */
   private static final int MOST_BYTES = 64 * 1024;
 
+  private static final int DEEPEST = 4;
+
   private JobFile() {}
 
   /** The answers in a job file, with the text they were read from. */
@@ -55,10 +52,12 @@ public final class JobFile {
       if (Files.isDirectory(file)) {
         throw new BadInputException("job", file.toString(), "a job file, not a folder");
       }
-      if (Files.size(file) > MOST_BYTES) {
-        throw new BadInputException("job", file.toString(), "a job file of at most 64 KiB");
-      }
-      String text = Files.readString(file, StandardCharsets.UTF_8);
+      String text =
+          SmallFile.text(file, MOST_BYTES)
+              .orElseThrow(
+                  () ->
+                      new BadInputException(
+                          "job", file.toString(), "a job file of at most 64 KiB"));
       return new Read(parse(text), text);
     } catch (CharacterCodingException e) {
       throw new BadInputException("job", file.toString(), "a job file in UTF-8");
@@ -95,11 +94,7 @@ public final class JobFile {
   public static Map<JobField, String> parse(String text) {
     Node root;
     try {
-      LoaderOptions options = new LoaderOptions();
-      options.setAllowDuplicateKeys(false);
-      options.setMaxAliasesForCollections(0);
-      options.setNestingDepthLimit(4);
-      root = new Yaml(new SafeConstructor(options)).compose(new StringReader(text));
+      root = YamlText.root(text, "job file", DEEPEST);
     } catch (MarkedYAMLException e) {
       int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
       throw notYaml("line " + line, String.valueOf(e.getProblem()));

@@ -44,11 +44,12 @@ final class MappingFile {
    */
   static Map<String, Optional<TableMapping>> read(Path file, List<TableForm> forms) {
     try {
-      if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
+      Optional<String> text =
+          Files.isRegularFile(file) ? SmallFile.text(file, MOST_BYTES) : Optional.empty();
+      if (text.isEmpty()) {
         throw new BadInputException("mapping", file.toString(), "a mapping file, such as map.yaml");
       }
-      String text = Files.readString(file, StandardCharsets.UTF_8);
-      return new MappingFile(forms).tables(text, file.getFileName().toString());
+      return new MappingFile(forms).tables(text.get(), file.getFileName().toString());
     } catch (IOException e) {
       throw new BadInputException("mapping", file.toString(), "a readable mapping file in UTF-8");
     }

@@ -3,14 +3,10 @@ package hosewright.intake;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
-import java.io.StringReader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -21,15 +17,11 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** A YAML text whose every problem says its line; values are taken as they are written. */
 record YamlTree(Node node, String title, List<Problem> problems) {
+  private static final int DEEPEST = 8;
 
   static YamlTree of(String text, String title, List<Problem> problems) {
     try {
-      LoaderOptions options = new LoaderOptions();
-      options.setAllowDuplicateKeys(false);
-      options.setMaxAliasesForCollections(0);
-      options.setNestingDepthLimit(8);
-      Node root = new Yaml(new SafeConstructor(options)).compose(new StringReader(text));
-      return new YamlTree(root, title, problems);
+      return new YamlTree(YamlText.root(text, title, DEEPEST), title, problems);
     } catch (MarkedYAMLException e) {
       int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
       throw new BadInputException(

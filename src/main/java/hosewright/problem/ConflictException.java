@@ -9,10 +9,14 @@ public final class ConflictException extends RefusalException {
   private final Why why;
 
   private ConflictException(Why why, String thing, String named, String standing) {
+    this(why, Problem.of(thing, named, standing));
+  }
+
+  private ConflictException(Why why, Problem problem) {
     super(
         Kind.CONFLICT,
-        asSentence((thing + " " + named).strip() + " " + standing),
-        List.of(Problem.of(thing, named, standing)));
+        asSentence((problem.field() + " " + problem.value()).strip() + " " + problem.allowed()),
+        List.of(problem));
     this.why = why;
   }
 

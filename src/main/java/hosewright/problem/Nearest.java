@@ -8,6 +8,9 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds what a user probably meant. */
 public final class Nearest {
+  /** Longer texts are no slips of a hand, and comparing them takes long. */
+  private static final int LONGEST = 500;
+
   private Nearest() {}
 
   /**
@@ -16,6 +19,9 @@ public final class Nearest {
    * @return empty when nothing is close: more than half of the typed letters would have to change
    */
   public static String to(String typed, Collection<String> candidates) {
+    if (typed.length() > LONGEST) {
+      return "";
+    }
     String wanted = typed.toLowerCase(Locale.ROOT);
     int limit = Math.max(1, wanted.length() / 2);
     LevenshteinDistance distance = new LevenshteinDistance(limit);

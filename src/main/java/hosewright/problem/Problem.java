@@ -1,7 +1,10 @@
 package hosewright.problem;
 
+import java.util.Locale;
+
 /**
- * One thing wrong with what a user gave.
+ * One thing wrong with what a user gave, fit to be shown: what is very long is cut, and what would
+ * disturb a terminal is spelt out.
  *
  * @param field the name the user knows it by: an option, a job-file key, a column
  * @param value what was given, as given; empty when it was missing
@@ -9,6 +12,16 @@ package hosewright.problem;
  * @param nearest the nearest right thing, ready to type; empty when there is none
  */
 public record Problem(String field, String value, String allowed, String nearest) {
+  private static final int LONGEST_VALUE = 240;
+  private static final int LONGEST_LIST = 4_000;
+
+  public Problem {
+    field = cut(field, LONGEST_VALUE);
+    value = cut(value, LONGEST_VALUE);
+    allowed = cut(allowed, LONGEST_LIST);
+    // What is not right as it stands is no suggestion.
+    nearest = nearest.length() <= LONGEST_VALUE && PlainText.is(nearest) ? nearest : "";
+  }
 
   public static Problem of(String field, String value, String allowed) {
     return new Problem(field, value, allowed, "");
@@ -19,5 +32,14 @@ public record Problem(String field, String value, String allowed, String nearest
     String given = value.isEmpty() ? field + " is missing" : field + " cannot be '" + value + "'";
     String suggestion = nearest.isEmpty() ? "" : " Did you mean '" + nearest + "'?";
     return given + ": " + allowed + "." + suggestion;
+  }
+
+  private static String cut(String text, int most) {
+    if (text.length() <= most) {
+      return PlainText.spelt(text);
+    }
+    int end = Character.isHighSurrogate(text.charAt(most - 1)) ? most - 1 : most;
+    return PlainText.spelt(text.substring(0, end))
+        + String.format(Locale.ROOT, "… (%,d characters)", text.length());
   }
 }

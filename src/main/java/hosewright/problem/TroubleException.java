@@ -14,10 +14,15 @@ public non-sealed class TroubleException extends RefusalException {
    * @param what what is the matter and what would help
    */
   public TroubleException(String thing, String named, String what, Kept kept) {
+    this(Problem.of(thing, named, what), kept);
+  }
+
+  private TroubleException(Problem problem, Kept kept) {
     super(
         Kind.TROUBLE,
-        "The %s cannot be used: %s (%s). %s".formatted(thing, what, named, kept.sentence),
-        List.of(Problem.of(thing, named, what)));
+        "The %s cannot be used: %s (%s). %s"
+            .formatted(problem.field(), problem.allowed(), problem.value(), kept.sentence),
+        List.of(problem));
     this.kept = kept;
   }
 

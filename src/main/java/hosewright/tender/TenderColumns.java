@@ -5,6 +5,7 @@ import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -90,6 +91,15 @@ final class TenderColumns {
       }
     }
     return "";
+  }
+
+  /** Which cells have characters in them that may not be kept. */
+  List<Problem> refusals(List<String> cells) {
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      PlainText.refusal(columns.get(i).word(), cells.get(i)).ifPresent(problems::add);
+    }
+    return problems;
   }
 
   /** What the cells answer, without the empty ones. */

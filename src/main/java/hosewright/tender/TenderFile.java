@@ -1,10 +1,11 @@
 package hosewright.tender;
 
 import hosewright.csv.CsvStream;
-import hosewright.job.question.JobField;
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.io.Reader;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -103,9 +104,12 @@ public final class TenderFile implements Iterator<TenderRow>, AutoCloseable {
                   columns.count()
                       + " cells, as in the header; put text with a comma in double quotes")));
     }
-    String id = columns.id(cells);
-    Map<JobField, String> answers = columns.answers(cells);
-    return new TenderRow(line.number(), id, answers, problems(id, line.number()));
+    // A row whose text may not be kept is refused by itself, and the tender goes on.
+    List<String> plain = cells.stream().map(PlainText::without).toList();
+    String id = columns.id(plain);
+    List<Problem> problems = new ArrayList<>(columns.refusals(cells));
+    problems.addAll(problems(id, line.number()));
+    return new TenderRow(line.number(), id, columns.answers(plain), problems);
   }
 
   private List<Problem> problems(String id, long line) {

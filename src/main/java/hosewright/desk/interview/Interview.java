@@ -253,6 +253,6 @@ public final class Interview {
   }
 
   private String ask(String prompt, List<String> candidates) throws BrokenOff {
-    return asker.ask(prompt, candidates).map(String::strip).orElseThrow(BrokenOff::new);
+    return asker.answer(prompt, candidates).map(String::strip).orElseThrow(BrokenOff::new);
   }
 }

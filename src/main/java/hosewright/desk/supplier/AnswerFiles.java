@@ -2,11 +2,11 @@ package hosewright.desk.supplier;
 
 import hosewright.catalogue.Supplier;
 import hosewright.desk.NamedPath;
+import hosewright.intake.FilledSheet;
+import hosewright.intake.FilledSheet.Filled;
 import hosewright.order.RequestForPrice;
 import hosewright.order.SupplierAnswer;
 import hosewright.paper.quote.AskSheet;
-import hosewright.paper.sheet.FilledSheet;
-import hosewright.paper.sheet.FilledSheet.Filled;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.math.BigDecimal;

@@ -2,6 +2,7 @@ package hosewright.paper.fleet;
 
 import hosewright.fleet.budget.FleetBudget;
 import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.Described;
 import hosewright.paper.sheet.Looks;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetSetup;
@@ -12,9 +13,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.time.Instant;
-import java.util.Date;
 import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -140,14 +139,9 @@ public final class BudgetWorkbook {
   }
 
   private void properties(Instant madeAt) {
-    CoreProperties core = workbook.getProperties().getCoreProperties();
-    Optional<Date> made = Optional.of(Date.from(madeAt));
-    core.setTitle("Hose replacement budget from " + budget.from());
-    core.setCreator(dealer.name());
-    core.setLastModifiedByUser(dealer.name());
-    core.setCreated(made);
-    core.setModified(made);
-    workbook.getProperties().getExtendedProperties().setApplication("Hosewright");
+    new Described(
+            "Hose replacement budget from " + budget.from(), "", dealer.name(), Optional.of(madeAt))
+        .in(workbook);
   }
 
   static CurrencyUnit currency(FleetBudget budget) {

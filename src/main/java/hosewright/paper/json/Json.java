@@ -3,6 +3,7 @@ package hosewright.paper.json;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
+import hosewright.problem.PlainText;
 import hosewright.quote.Quote;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -59,15 +60,16 @@ public final class Json {
 
   /** One JSON document. */
   public static String write(Object document) {
-    return Shown.MAPPER.writeValueAsString(document);
+    return PlainText.inJson(Shown.MAPPER.writeValueAsString(document));
   }
 
   /** One JSON document on one line, for files that are read line by line. */
   public static String line(Object document) {
-    return Shown.MAPPER
-        .writer()
-        .without(SerializationFeature.INDENT_OUTPUT)
-        .writeValueAsString(document);
+    return PlainText.inJson(
+        Shown.MAPPER
+            .writer()
+            .without(SerializationFeature.INDENT_OUTPUT)
+            .writeValueAsString(document));
   }
 
   /** A quote to be kept, and read by {@link #readQuote}; the number of its form stands first. */

@@ -4,6 +4,7 @@ import hosewright.paper.order.Slip.Part;
 import hosewright.paper.page.Lettering;
 import hosewright.paper.page.Paper;
 import hosewright.paper.page.PdfSheet;
+import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ public final class SlipPdf {
         PdfSheet sheet = new PdfSheet(document, paper)) {
       document.setDocumentId((long) slip.title().hashCode());
       PDDocumentInformation information = new PDDocumentInformation();
-      information.setTitle(slip.title());
+      information.setTitle(PlainText.spelt(slip.title()));
       document.setDocumentInformation(information);
       new SlipPdf(sheet).fill(slip);
       sheet.finish(slip.title());

@@ -2,6 +2,7 @@ package hosewright.paper.order;
 
 import hosewright.paper.order.Slip.Part;
 import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.Described;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Looks;
 import hosewright.paper.sheet.Page;
@@ -11,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
 
@@ -36,7 +38,7 @@ public final class SlipWorkbook {
       for (Part part : slip.parts()) {
         sheet(workbook, looks, slip, part, head, paper);
       }
-      workbook.getProperties().getCoreProperties().setTitle(slip.title());
+      new Described(slip.title(), "", "", Optional.empty()).in(workbook);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       workbook.write(bytes);
       StableZip.copy(bytes.toByteArray(), out);

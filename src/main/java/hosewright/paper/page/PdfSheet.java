@@ -5,6 +5,7 @@ import hosewright.paper.page.Picture.Line;
 import hosewright.paper.page.Picture.Mark;
 import hosewright.paper.page.Picture.Outline;
 import hosewright.paper.page.Picture.Words;
+import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -164,7 +165,8 @@ public final class PdfSheet implements AutoCloseable {
 
   /** Text with what the font lacks replaced, so that no odd letter stops a paper. */
   public static String shown(String text) {
-    return text.codePoints()
+    return PlainText.spelt(text)
+        .codePoints()
         .map(c -> Character.isWhitespace(c) ? ' ' : Lettering.sans().canShow(c) ? c : '?')
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();

@@ -5,6 +5,7 @@ import hosewright.paper.page.Picture.Line;
 import hosewright.paper.page.Picture.Mark;
 import hosewright.paper.page.Picture.Outline;
 import hosewright.paper.page.Picture.Words;
+import hosewright.problem.PlainText;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.List;
@@ -88,7 +89,7 @@ public final class SvgPicture {
   }
 
   private static String escaped(String text) {
-    return StringEscapeUtils.escapeXml10(text);
+    return StringEscapeUtils.escapeXml10(PlainText.spelt(text));
   }
 
   private static String number(double value) {

@@ -64,7 +64,7 @@ public record AskSheet(
       printer.printRecord(
           number,
           row.line(),
-          Cells.looksLikeFormula(row.wanted()) ? "'" + row.wanted() : row.wanted(),
+          Cells.inCsv(row.wanted()),
           row.quantity(),
           supplier,
           "",

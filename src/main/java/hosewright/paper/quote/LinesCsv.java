@@ -59,25 +59,21 @@ public final class LinesCsv {
   private static void print(CSVPrinter printer, Quote quote, QuoteLine line, String standing)
       throws IOException {
     printer.printRecord(
-        safe(quote.number()),
+        Cells.inCsv(quote.number()),
         quote.revision(),
         line.position(),
-        safe(line.item()),
-        safe(line.description()),
+        Cells.inCsv(line.item()),
+        Cells.inCsv(line.description()),
         line.quantity(),
-        safe(line.unit()),
-        safe(line.unitCode()),
+        Cells.inCsv(line.unit()),
+        Cells.inCsv(line.unitCode()),
         line.extended().getCurrencyUnit().getCode(),
         line.listPrice().getAmount().toPlainString(),
         line.unitPrice().getAmount().toPlainString(),
         line.extended().getAmount().toPlainString(),
         line.taxable() ? "yes" : "no",
         line.weightLb(),
-        safe(line.note().orElse("")),
+        Cells.inCsv(line.note().orElse("")),
         standing);
-  }
-
-  private static String safe(String text) {
-    return Cells.looksLikeFormula(text) ? "'" + text : text;
   }
 }

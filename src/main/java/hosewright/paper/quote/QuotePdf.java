@@ -6,6 +6,7 @@ import hosewright.paper.page.Lettering;
 import hosewright.paper.page.Paper;
 import hosewright.paper.page.PdfSheet;
 import hosewright.paper.page.Picture;
+import hosewright.problem.PlainText;
 import hosewright.quote.Quote;
 import hosewright.quote.terms.Dealer;
 import java.io.IOException;
@@ -63,7 +64,7 @@ public final class QuotePdf {
   private static PDDocumentInformation properties(Quote quote, Dealer dealer) {
     PDDocumentInformation information = new PDDocumentInformation();
     information.setTitle("Quote " + quote.number() + ", revision " + quote.revision());
-    information.setAuthor(dealer.name());
+    information.setAuthor(PlainText.spelt(dealer.name()));
     Calendar made = GregorianCalendar.from(quote.madeAt().atZone(ZoneOffset.UTC));
     information.setCreationDate(made);
     information.setModificationDate(made);

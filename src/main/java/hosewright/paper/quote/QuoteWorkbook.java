@@ -2,6 +2,7 @@ package hosewright.paper.quote;
 
 import hosewright.paper.order.PickingSheet;
 import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.Described;
 import hosewright.paper.sheet.Looks;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetNames;
@@ -12,10 +13,8 @@ import hosewright.quote.terms.Dealer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Date;
 import java.util.List;
 import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
@@ -90,16 +89,12 @@ public final class QuoteWorkbook {
   }
 
   private void properties() {
-    POIXMLProperties properties = workbook.getProperties();
-    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
-    Optional<Date> made = Optional.of(Date.from(quote.madeAt()));
-    core.setTitle("Quote " + quote.number() + ", revision " + quote.revision());
-    core.setSubjectProperty(quote.title());
-    core.setCreator(dealer.name());
-    core.setLastModifiedByUser(dealer.name());
-    core.setCreated(made);
-    core.setModified(made);
-    properties.getExtendedProperties().setApplication("Hosewright");
+    new Described(
+            "Quote " + quote.number() + ", revision " + quote.revision(),
+            quote.title(),
+            dealer.name(),
+            Optional.of(quote.madeAt()))
+        .in(workbook);
   }
 
   static CurrencyUnit currency(Quote quote) {

@@ -1,5 +1,6 @@
 package hosewright.paper.sheet;
 
+import hosewright.problem.PlainText;
 import org.apache.poi.ss.util.CellReference;
 
 /** How cells are named, and which text a spreadsheet would misread. */
@@ -19,8 +20,14 @@ public final class Cells {
     return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
   }
 
+  /** Text for a cell of comma-separated values: never a formula, never more than text. */
+  public static String inCsv(String text) {
+    String plain = PlainText.spelt(text);
+    return looksLikeFormula(plain) ? "'" + plain : plain;
+  }
+
   /** Text for a page header, where an ampersand starts a command. */
   static String inHeader(String text) {
-    return text.replace("&", "&&");
+    return PlainText.spelt(text).replace("&", "&&");
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.paper.sheet;
 
 import hosewright.paper.page.Lettering;
+import hosewright.problem.PlainText;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
@@ -223,9 +224,12 @@ public final class Page {
 
   /** Text without what the file format cannot hold. */
   static String clean(String value) {
-    String readable = value.replace("\r\n", "\n").replaceAll("[\\p{Cntrl}&&[^\n\t\r]]", "");
-    return readable.length() > LONGEST_TEXT
-        ? readable.substring(0, LONGEST_TEXT - 1) + "…"
-        : readable;
+    String readable = PlainText.spelt(value).replace("\r\n", "\n");
+    if (readable.length() <= LONGEST_TEXT) {
+      return readable;
+    }
+    int end = LONGEST_TEXT - 1;
+    return readable.substring(0, Character.isLowSurrogate(readable.charAt(end)) ? end - 1 : end)
+        + "…";
   }
 }

@@ -24,15 +24,11 @@ public final class ProblemsCsv {
         new CSVPrinter(new OutputStreamWriter(out, StandardCharsets.UTF_8), format);
     for (Problem problem : problems) {
       printer.printRecord(
-          safe(problem.field()),
-          safe(problem.value()),
-          safe(problem.allowed()),
-          safe(problem.nearest()));
+          Cells.inCsv(problem.field()),
+          Cells.inCsv(problem.value()),
+          Cells.inCsv(problem.allowed()),
+          Cells.inCsv(problem.nearest()));
     }
     printer.flush();
-  }
-
-  private static String safe(String text) {
-    return Cells.looksLikeFormula(text) ? "'" + text : text;
   }
 }

@@ -2,6 +2,7 @@ package hosewright.paper.tender;
 
 import hosewright.disk.Scratch;
 import hosewright.paper.page.Paper;
+import hosewright.paper.sheet.Described;
 import hosewright.paper.sheet.SheetScratch;
 import hosewright.paper.sheet.StableZip;
 import hosewright.tender.TenderBasis;
@@ -11,10 +12,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Date;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
@@ -114,15 +113,11 @@ public final class TenderWorkbook {
   }
 
   private void properties() {
-    POIXMLProperties properties = workbook.getXSSFWorkbook().getProperties();
-    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
-    Optional<Date> begun = Optional.of(Date.from(TenderSheets.midnight(basis.date())));
-    core.setTitle("Tender " + basis.file());
-    core.setSubjectProperty(counts.jobs() + " jobs");
-    core.setCreator(dealer);
-    core.setLastModifiedByUser(dealer);
-    core.setCreated(begun);
-    core.setModified(begun);
-    properties.getExtendedProperties().setApplication("Hosewright");
+    new Described(
+            "Tender " + basis.file(),
+            counts.jobs() + " jobs",
+            dealer,
+            Optional.of(TenderSheets.midnight(basis.date())))
+        .in(workbook.getXSSFWorkbook());
   }
 }

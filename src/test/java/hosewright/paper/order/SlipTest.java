@@ -2,9 +2,9 @@ package hosewright.paper.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.intake.FilledSheet;
 import hosewright.paper.page.Paper;
 import hosewright.paper.quote.AskSheet;
-import hosewright.paper.sheet.FilledSheet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

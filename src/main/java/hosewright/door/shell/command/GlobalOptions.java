@@ -1,6 +1,7 @@
 package hosewright.door.shell.command;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public record GlobalOptions(
     if (value.isBlank() || value.startsWith("--")) {
       throw new BadInputException("--data", "", "give the folder after it");
     }
-    return value;
+    return plain("--data", value);
   }
 
   private static String address(String value) {
@@ -76,6 +77,15 @@ public record GlobalOptions(
       throw new BadInputException(
           "--db", "", "give the address of a database after it: jdbc:postgresql://HOST/DATABASE");
     }
+    return plain("--db", value);
+  }
+
+  private static String plain(String option, String value) {
+    PlainText.refusal(option, value)
+        .ifPresent(
+            problem -> {
+              throw new BadInputException(List.of(problem));
+            });
     return value;
   }
 }

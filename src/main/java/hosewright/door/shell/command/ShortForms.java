@@ -1,9 +1,9 @@
 package hosewright.door.shell.command;
 
+import hosewright.intake.SmallFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +23,7 @@ import java.util.function.Predicate;
  */
 public record ShortForms(Map<String, List<String>> forms, List<Problem> problems) {
   public static final String FILE = "short-forms.txt";
+  private static final int MOST_BYTES = 64 * 1024;
 
   /**
    * Reads the file anew, since it may be edited while the shell runs. A line that cannot be used
@@ -64,7 +65,7 @@ public record ShortForms(Map<String, List<String>> forms, List<Problem> problems
       return List.of();
     }
     try {
-      return Files.readAllLines(file, StandardCharsets.UTF_8);
+      return SmallFile.text(file, MOST_BYTES).orElseThrow(IOException::new).lines().toList();
     } catch (IOException e) {
       problems.add(Problem.of("short forms", file.toString(), "a text file that can be read"));
       return List.of();

@@ -132,7 +132,7 @@ final class TestInterview {
   /** Asks until the answer is right; empty when the person broke off. */
   private Optional<String> ask(String prompt, String meaning, UnaryOperator<String> objection) {
     while (true) {
-      Optional<String> answer = asker.ask(prompt, candidates(prompt));
+      Optional<String> answer = asker.answer(prompt, candidates(prompt));
       if (answer.isEmpty()) {
         return Optional.empty();
       }

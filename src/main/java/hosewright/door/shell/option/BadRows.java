@@ -8,11 +8,12 @@ import hosewright.paper.page.Export;
 import hosewright.paper.tender.ProblemsCsv;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -78,9 +79,11 @@ public final class BadRows {
     if (!Files.isRegularFile(file)) {
       return false;
     }
-    try (BufferedReader text = Files.newBufferedReader(file)) {
-      return ProblemsCsv.HEADING.equals(text.readLine());
-    } catch (IOException | UncheckedIOException e) {
+    byte[] heading = ProblemsCsv.HEADING.getBytes(StandardCharsets.UTF_8);
+    try (InputStream text = Files.newInputStream(file)) {
+      return Arrays.equals(text.readNBytes(heading.length), heading)
+          && "\r\n".indexOf(text.read()) >= 0;
+    } catch (IOException e) {
       return false;
     }
   }

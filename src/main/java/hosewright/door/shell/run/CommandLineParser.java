@@ -8,6 +8,7 @@ import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.command.Words;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -108,10 +109,11 @@ public final class CommandLineParser implements CommandParser {
           at += option(word.substring(2), following) ? 1 : 0;
         }
       }
-      valued.forEach(
-          given ->
-              input.addOption(
-                  CommandLineParser.option(given.name(), String.join(" ", given.text()))));
+      for (Valued given : valued) {
+        String value = String.join(" ", given.text());
+        requirePlain("--" + given.name(), value);
+        input.addOption(CommandLineParser.option(given.name(), value));
+      }
       missing();
       if (!problems.isEmpty()) {
         throw new BadInputException(problems);
@@ -170,6 +172,7 @@ public final class CommandLineParser implements CommandParser {
       List<ArgumentSpec> wanted = spec.arguments();
       boolean open = !wanted.isEmpty() && wanted.get(wanted.size() - 1).repeatable();
       if (arguments < wanted.size() || open) {
+        requirePlain(wanted.get(Math.min(arguments, wanted.size() - 1)).placeholder(), word);
         input.addArgument(new CommandArgument(arguments++, word));
       } else {
         problems.add(
@@ -181,6 +184,10 @@ public final class CommandLineParser implements CommandParser {
                     + (wanted.isEmpty() ? "options only" : "no more than " + usage())
                     + "; put quotes around a value that has spaces"));
       }
+    }
+
+    private void requirePlain(String field, String value) {
+      PlainText.refusal(field, value).ifPresent(problems::add);
     }
 
     private String usage() {

@@ -93,8 +93,7 @@ final class InteractiveShell {
   }
 
   private static void say(Terminal terminal, String sentence) {
-    terminal.writer().println(sentence);
-    terminal.writer().flush();
+    new Output(terminal.writer(), Screen.PIPED).println(sentence);
   }
 
   /** What was typed, prices and names of customers with it, is for nobody else. */

@@ -2,6 +2,7 @@ package hosewright.door.shell.run;
 
 import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.ShellCommand;
+import hosewright.problem.PlainText;
 import hosewright.problem.RefusalException;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,8 @@ final class LineCompleter implements Completer {
   public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
     try {
       offer(line, candidates);
+      // What is shown in a menu goes to the terminal past every other gate.
+      candidates.removeIf(one -> !PlainText.is(one.value() + one.displ() + one.descr()));
     } catch (RefusalException e) {
       // The books cannot be had just now; the command itself will say why.
     }

@@ -22,20 +22,22 @@ public final class Notices {
     if (standard.terminal()) {
       String blanks = " ".repeat(Math.max(0, underway - sentence.length()));
       underway = sentence.length();
-      print("\r" + sentence + blanks);
+      print(sentence + blanks);
     }
   }
 
   /** Wipes the progress said last, so that what follows stands alone. */
   public void over() {
     if (underway > 0) {
-      print("\r" + " ".repeat(underway) + "\r");
+      print(" ".repeat(underway));
+      standard.err().startOver();
       underway = 0;
     }
   }
 
   private void print(String text) {
     Output err = standard.err();
+    err.startOver();
     err.print(text);
     err.flush();
   }

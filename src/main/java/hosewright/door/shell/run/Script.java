@@ -3,11 +3,14 @@ package hosewright.door.shell.run;
 import hosewright.door.shell.command.GlobalOptions;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Output;
+import hosewright.problem.BadInputException;
 import java.io.BufferedReader;
 import java.io.IOException;
 
 /** Runs commands line by line, without prompts, until one fails or to the end. */
 final class Script {
+  private static final int LONGEST_LINE = 64 * 1024;
+
   private final CommandRunner commands;
   private final Output out;
 
@@ -27,7 +30,7 @@ final class Script {
       throws IOException {
     int number = 0;
     int exitCode = Answer.DONE;
-    for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+    for (String line = line(lines); line != null; line = line(lines)) {
       number++;
       // A byte order mark is left by some editors at the very start.
       String command = (number == 1 ? line.replaceFirst("^\uFEFF", "") : line).strip();
@@ -45,5 +48,23 @@ final class Script {
       }
     }
     return exitCode;
+  }
+
+  /** The next line, null at the end; one that never ends is given up before it fills memory. */
+  private static String line(BufferedReader lines) throws IOException {
+    StringBuilder line = new StringBuilder();
+    int character = lines.read();
+    if (character < 0) {
+      return null;
+    }
+    while (character >= 0 && character != '\n') {
+      if (line.length() == LONGEST_LINE) {
+        throw new BadInputException(
+            "line", line.toString(), "a line of at most " + LONGEST_LINE + " characters");
+      }
+      line.append((char) character);
+      character = lines.read();
+    }
+    return line.toString();
   }
 }

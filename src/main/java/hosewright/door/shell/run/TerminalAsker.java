@@ -1,6 +1,9 @@
 package hosewright.door.shell.run;
 
 import hosewright.desk.interview.Asker;
+import hosewright.door.shell.screen.Output;
+import hosewright.door.shell.screen.Screen;
+import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -42,12 +45,12 @@ final class TerminalAsker implements Asker, InputReader, AutoCloseable {
     LineReader reader =
         LineReaderBuilder.builder()
             .terminal(terminal())
-            .completer(new StringsCompleter(candidates))
+            .completer(new StringsCompleter(candidates.stream().filter(PlainText::is).toList()))
             .variable(LineReader.DISABLE_HISTORY, true)
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .build();
     try {
-      return Optional.of(reader.readLine(prompt).strip());
+      return Optional.of(reader.readLine(PlainText.spelt(prompt)).strip());
     } catch (UserInterruptException | EndOfFileException e) {
       return Optional.empty();
     }
@@ -57,13 +60,11 @@ final class TerminalAsker implements Asker, InputReader, AutoCloseable {
   public void say(String text) {
     int width = Math.min(Math.max(terminal().getWidth(), 20), 100);
     String margin = " ".repeat(text.length() - text.stripLeading().length());
-    terminal()
-        .writer()
+    new Output(terminal().writer(), new Screen(width, false))
         .println(
             margin
                 + WordUtils.wrap(
                     text.strip(), width - margin.length() - 1, "\n" + margin + "  ", false));
-    terminal().writer().flush();
   }
 
   @Override
