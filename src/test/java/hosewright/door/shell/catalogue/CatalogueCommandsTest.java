@@ -207,8 +207,48 @@ final class CatalogueCommandsTest {
     Ended ended = trial(untouched).run("catalogue", "check", DEMO.toString());
 
     assertThat(ended.exitCode()).isZero();
-    assertThat(ended.out()).startsWith("Nothing is wrong: 857 items");
+    assertThat(ended.out()).startsWith("Nothing is wrong: 944 items");
+    assertThat(ended.out()).doesNotContain("Not said");
     assertThat(untouched).doesNotExist();
+  }
+
+  @Test
+  void a_check_of_a_file_from_before_the_later_columns_counts_what_it_does_not_say()
+      throws IOException {
+    Path old = folder.resolve("old");
+    Files.createDirectories(old);
+    try (Stream<Path> files = Files.list(DEMO)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Files.copy(file, old.resolve(file.getFileName()));
+      }
+    }
+    Files.writeString(
+        old.resolve("items.csv"),
+        """
+        number,kind,description,ends,unit,weight_lb,material,fluids,working_psi,service_test_psi,\
+        derating,vacuum_inhg,hose_size_in,length_ft,series,friction_coefficient,bore_in,bowl_in,\
+        wave_speed_ft_s,loss_k,appliance_loss_psi,opening_in,k_factor,drinking_water,discontinued,\
+        marked_to,gaskets_fitted,supplier,pack,lead_days,on_hand
+        Y-25-15-G,wye,Gated wye,2.5 NH female swivel x 1.5 NH male x 1.5 NH male,each,7,,water,300,,\
+        ,,,,,,,,,,10,,,no,no,NFPA 1963,yes,COUPL,1,14,3
+        """);
+    for (String table : List.of("prices.csv", "costs.csv", "contract-prices.csv")) {
+      List<String> rows = Files.readAllLines(old.resolve(table));
+      Files.write(
+          old.resolve(table),
+          Stream.concat(
+                  rows.stream().limit(1),
+                  rows.stream().skip(1).filter(row -> row.contains("Y-25-15-G,")))
+              .toList());
+    }
+
+    Ended ended = trial(folder.resolve("none")).run("catalogue", "check", old.toString());
+
+    assertThat(ended.exitCode()).isZero();
+    assertThat(ended.out())
+        .startsWith("Nothing is wrong: 1 items")
+        .contains("Not said, and what that costs:")
+        .contains("gated: 1 of 1 (wye, siamese) leave it empty");
   }
 
   @Test
