@@ -15,6 +15,7 @@ public record Limit(String name, double value, String unit, String source, Strin
   private static final Map<String, Limit> ALL = load();
 
   public static final Limit VELOCITY_FT_PER_S = named("velocity");
+  public static final Limit ATTACK_VELOCITY_FT_PER_S = named("velocity, attack hose");
   public static final Limit HYDRANT_RESIDUAL_PSI = named("hydrant residual");
   public static final Limit HAND_HELD_REACTION_LBF = named("hand-held reaction");
   public static final Limit SERVICE_TEST_SHARE = named("service test share");

@@ -14,17 +14,8 @@ public final class Physical {
   /** Weight of a US gallon of water, lb (Lewis County Fire District 13, Basic Hydraulics). */
   public static final double WATER_LB_PER_GAL = 8.34;
 
-  /**
-   * Slowest pressure wave to expect in a lay-flat hose, ft/s (113 m/s). An estimate from how much
-   * hose swells under pressure; no published measurement was found.
-   */
-  public static final double SLOWEST_WAVE_FT_S = 113 / 0.3048;
-
-  /** Fastest pressure wave to expect, ft/s: 1400 m/s, as in a rigid pipe; an upper bound. */
-  public static final double FASTEST_WAVE_FT_S = 1400 / 0.3048;
-
   private static final double IN3_PER_GAL = 231;
-  private static final double WATER_LB_PER_FT3 = 62.4;
+  static final double WATER_LB_PER_FT3 = 62.4;
 
   private Physical() {}
 
@@ -56,8 +47,7 @@ public final class Physical {
    * Pressure rise, psi, when the flow is stopped at once: Joukowsky's {@code ρ a Δv}. An upper
    * bound: it is reached only if the valve closes faster than {@link #returnTimeS}.
    *
-   * @param waveSpeedFtPerS of the filled hose; unknown, use {@link #SLOWEST_WAVE_FT_S} and {@link
-   *     #FASTEST_WAVE_FT_S} for a range
+   * @param waveSpeedFtPerS of the filled hose: {@link WaveSpeeds} has a low and a high estimate
    */
   public static double surgePsi(double velocityFtPerS, double waveSpeedFtPerS) {
     return surgePsi(WATER_LB_PER_FT3, velocityFtPerS, waveSpeedFtPerS);

@@ -55,7 +55,7 @@ public final class WorkedFigures {
         "volume over flow");
   }
 
-  /** Pressure rise, psi, when the flow is stopped at once: an upper bound. */
+  /** Pressure rise, psi, when the flow is stopped at once, with the fastest wave to expect. */
   public static Step surge(double velocityFtPerS, double waveSpeedFtPerS) {
     return new Step(
         "rise on sudden closure, at most",
@@ -63,7 +63,7 @@ public final class WorkedFigures {
         text("62.4/32.174 x %.0f x %.2f/144", waveSpeedFtPerS, velocityFtPerS),
         Physical.surgePsi(velocityFtPerS, waveSpeedFtPerS),
         "psi",
-        "Joukowsky's relation, an upper bound");
+        "Joukowsky's relation with the high estimate of the hose's wave speed");
   }
 
   /** Reaction of a solid stream, lbf. */

@@ -1,5 +1,6 @@
 package hosewright.line.assembly;
 
+import hosewright.hydraulics.law.WaveSpeeds;
 import hosewright.thread.End;
 import java.util.Comparator;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.stream.IntStream;
  * @param outlet the other end
  * @param frictionCoefficient the item's own C, if the catalogue gives one
  * @param boreIn bore to calculate with, in
+ * @param waves how fast a pressure wave runs in it
  * @param options section lengths on offer, in any order; kept longest first
  * @param hoseMarkedTo the standard the hose is marked to
  * @param gaskets which of a section's ends come with theirs
@@ -29,7 +31,7 @@ public record HoseLine(
     End outlet,
     OptionalDouble frictionCoefficient,
     double boreIn,
-    OptionalDouble waveSpeedFtPerS,
+    WaveSpeeds waves,
     List<SectionOption> options,
     String hoseMarkedTo,
     FittedGaskets gaskets,
@@ -50,7 +52,7 @@ public record HoseLine(
         outlet,
         frictionCoefficient,
         boreIn,
-        waveSpeedFtPerS,
+        waves,
         kept,
         hoseMarkedTo,
         gaskets,

@@ -140,11 +140,15 @@ public record Placed(
   }
 
   /**
-   * Narrowest bore of a fitting, in: the waterway a loss coefficient refers to. The smaller of its
-   * two nominal sizes, no item's row stating more.
+   * Narrowest bore of a fitting, in: the waterway a loss coefficient refers to. The item's own,
+   * else the smaller of its two nominal sizes.
    */
   public double waterwayIn() {
-    return smallestEndIn();
+    double statedIn = Double.POSITIVE_INFINITY;
+    if (item().isPresent()) {
+      statedIn = item().get().water().waterwayIn().orElse(statedIn);
+    }
+    return Math.min(smallestEndIn(), statedIn);
   }
 
   /** Smaller of the two nominal sizes of a fitting, in. */

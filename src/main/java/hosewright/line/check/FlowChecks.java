@@ -61,17 +61,6 @@ public final class FlowChecks {
         "source pressure less every loss");
   }
 
-  Check velocity() {
-    double velocity = hydraulics.velocityFtPerS();
-    boolean slow = velocity <= Limit.VELOCITY_FT_PER_S.value();
-    return check(
-        Limit.VELOCITY_FT_PER_S,
-        CheckId.VELOCITY,
-        slow ? Outcome.PASS : Outcome.WARN,
-        velocity,
-        slow ? "no faster than is usual for a line laid long" : Limit.VELOCITY_FT_PER_S.note());
-  }
-
   Optional<Check> reaction() {
     if (!job.appliance().handHeld()) {
       return Optional.empty();

@@ -21,6 +21,14 @@ public final class PressureChecks {
     FlowChecks flow = new FlowChecks(job, line, hydraulics);
     RatingChecks ratings = new RatingChecks(job, line, hydraulics);
     List<Check> all = new ArrayList<>();
+    VelocityChecks velocity = new VelocityChecks(job, line);
+    Check ends = velocity.ends();
+    Check fittings = velocity.fittings();
+    boolean tooFast = ends.outcome() == Check.Outcome.FAIL;
+    if (tooFast) {
+      // Told first: no other parts and no source would mend it.
+      all.add(ends);
+    }
     ratings.nozzlePressure().ifPresent(all::add);
     flow.tipFits().ifPresent(all::add);
     all.add(flow.delivered());
@@ -32,7 +40,11 @@ public final class PressureChecks {
     ratings.workingPressure(Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE).ifPresent(all::add);
     ratings.serviceTest().ifPresent(all::add);
     all.add(ratings.noSuction());
-    all.add(flow.velocity());
+    all.add(velocity.hose());
+    all.add(fittings);
+    if (!tooFast) {
+      all.add(ends);
+    }
     flow.reaction().ifPresent(all::add);
     flow.tipFlow().ifPresent(all::add);
     ratings.surge().ifPresent(all::add);

@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Checks on what each part sees against what it is rated for. */
 final class RatingChecks {
@@ -136,7 +137,9 @@ final class RatingChecks {
         .in(Span.nameOf(lowest.part(), spans));
   }
 
-  /** Never fails: the rise is an upper bound that slow hands keep away from. */
+  /**
+   * Never fails: slow hands keep away from it. It warns where even the low estimate is too much.
+   */
   Optional<Check> surge() {
     OptionalDouble working =
         seen.stream()
@@ -147,8 +150,15 @@ final class RatingChecks {
     if (working.isEmpty()) {
       return Optional.empty();
     }
+    String waveSource =
+        seen.stream()
+            .map(SeenPressure::part)
+            .filter(Placed::isHose)
+            .map(part -> part.hose().waves().source())
+            .distinct()
+            .collect(Collectors.joining("; "));
     double highestPsi = seen.stream().mapToDouble(SeenPressure::highestPsi).max().orElseThrow();
-    double surgedPsi = highestPsi + hydraulics.surgeHighPsi();
+    double surgedPsi = highestPsi + hydraulics.surgeLowPsi();
     boolean holds = surgedPsi <= working.getAsDouble();
     return Optional.of(
         check(
@@ -158,8 +168,9 @@ final class RatingChecks {
             working.getAsDouble(),
             "psi",
             text(
-                "a valve slammed shut can add up to %.0f psi: close slowly",
-                hydraulics.surgeHighPsi()),
-            "Joukowsky's relation, wave speed from the hose or 113 to 1400 m/s"));
+                "a valve slammed shut adds %.0f to %.0f psi, by the low and the high estimate for"
+                    + " this hose: close slowly",
+                hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi()),
+            "Joukowsky's relation; wave speed: " + waveSource));
   }
 }

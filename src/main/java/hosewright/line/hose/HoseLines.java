@@ -5,6 +5,7 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
+import hosewright.hydraulics.law.WaveSpeeds;
 import hosewright.job.Job;
 import hosewright.job.Wishes;
 import hosewright.line.assembly.FittedGaskets;
@@ -88,7 +89,7 @@ public final class HoseLines {
         && bought.inlet().equals(madeUp.inlet())
         && bought.outlet().equals(madeUp.outlet())
         && bought.frictionCoefficient().equals(madeUp.frictionCoefficient())
-        && bought.waveSpeedFtPerS().equals(madeUp.waveSpeedFtPerS())
+        && bought.waves().equals(madeUp.waves())
         && bought.hoseMarkedTo().equals(madeUp.hoseMarkedTo())
         && bought.gaskets().equals(madeUp.gaskets());
   }
@@ -184,7 +185,7 @@ public final class HoseLines {
         make.outlet(),
         make.frictionCoefficient(),
         hose.boreOrNominalIn(),
-        hose.waveSpeedFtPerS(),
+        WaveSpeeds.of(hose.waveSpeedFtPerS(), hose.type().word()),
         options,
         any.markedTo(),
         items.stream().allMatch(Item::comesWithGaskets)

@@ -5,6 +5,7 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
+import hosewright.hydraulics.law.WaveSpeeds;
 import hosewright.line.assembly.FittedGaskets;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Joining;
@@ -104,7 +105,7 @@ final class MadeUpHose {
         outlet.ends().get(0),
         hose.frictionCoefficient(),
         hose.boreOrNominalIn(),
-        hose.waveSpeedFtPerS(),
+        WaveSpeeds.of(hose.waveSpeedFtPerS(), hose.type().word()),
         options,
         bulk.markedTo(),
         FittedGaskets.of(

@@ -2,9 +2,11 @@ package hosewright.line.hose;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
+import hosewright.hydraulics.law.WaveSpeeds;
 import hosewright.job.Job;
 import hosewright.job.Wishes;
 import hosewright.job.question.OwnedHose;
@@ -77,7 +79,7 @@ final class OwnedLines {
         any.outlet(),
         OptionalDouble.empty(),
         any.sizeIn(),
-        OptionalDouble.empty(),
+        WaveSpeeds.of(OptionalDouble.empty(), HoseType.UNKNOWN.word()),
         options(alike),
         "",
         FittedGaskets.atBoth(any.inlet(), any.outlet()),

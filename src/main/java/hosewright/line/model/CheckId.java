@@ -20,6 +20,8 @@ public enum CheckId {
   HYDRANT_TEST("hydrant test"),
   SUCTION_LIFT("suction lift"),
   VELOCITY("velocity"),
+  FITTING_VELOCITY("fitting velocity"),
+  END_VELOCITY("end velocity"),
   NOZZLE_REACTION("nozzle reaction"),
   OTHER_NOZZLES_SHUT("other nozzles shut"),
   TIP("tip"),
@@ -62,6 +64,9 @@ public enum CheckId {
 
   /** Whether its outcome lies in the job alone: no other choice of parts would change it. */
   public boolean isOfTheJob() {
-    return this == BACKFLOW_PROTECTION || this == HYDRANT_RESIDUAL || this == BUDGET;
+    return this == BACKFLOW_PROTECTION
+        || this == HYDRANT_RESIDUAL
+        || this == BUDGET
+        || this == END_VELOCITY;
   }
 }

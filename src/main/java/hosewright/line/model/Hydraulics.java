@@ -71,8 +71,8 @@ public record Hydraulics(
    *
    * @param velocityFtPerS in the hose where it is fastest, ft/s
    * @param reactionLbf nozzle reaction, lbf, where the appliance is a nozzle
-   * @param surgeLowPsi pressure rise on sudden closure with the slowest wave, psi
-   * @param surgeHighPsi pressure rise with the fastest wave, psi: an upper bound
+   * @param surgeLowPsi pressure rise on sudden closure, low estimate of the hose, psi
+   * @param surgeHighPsi the same, high estimate, psi
    */
   public record Forces(
       double velocityFtPerS,

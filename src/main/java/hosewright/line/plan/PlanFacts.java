@@ -50,6 +50,11 @@ final class PlanFacts {
         "psi",
         Measures::pressurePsi,
         of -> OptionalDouble.of(of.plan().hydraulics().surgeHighPsi()));
+    figure(
+        "least surge",
+        "psi",
+        Measures::pressurePsi,
+        of -> OptionalDouble.of(of.plan().hydraulics().surgeLowPsi()));
     figure("reaction", "lbf", Measures::forceLbf, PlanFacts::reactionLbf);
     figure("water in the line", "gal", Measures::volumeGal, PlanFacts::waterGal);
     figure("working pressure", "psi", Measures::lossPsi, PlanFacts::workingPsi);

@@ -4,7 +4,6 @@ import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Solution;
 import hosewright.hydraulics.law.FrictionTable;
-import hosewright.hydraulics.law.Physical;
 import hosewright.hydraulics.working.WorkedFigures;
 import hosewright.hydraulics.working.Working;
 import hosewright.job.Job;
@@ -83,9 +82,7 @@ final class PlanWorking {
       HoseLine hose = leg.leg().hose();
       steps.add(WorkedFigures.velocity(leg.flowGpm(), hose.boreIn()));
       steps.add(WorkedFigures.volume(hose.boreIn(), leg.lay().lengthFt()));
-      steps.add(
-          WorkedFigures.surge(
-              leg.velocityFtPerS(), hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)));
+      steps.add(WorkedFigures.surge(leg.velocityFtPerS(), hose.waves().highFtPerS()));
       waterGal += leg.allWaterGal();
     }
     steps.add(WorkedFigures.chargedWeight(result.emptyWeightLb(), waterGal));

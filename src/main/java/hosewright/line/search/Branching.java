@@ -1,6 +1,7 @@
 package hosewright.line.search;
 
 import hosewright.job.Job;
+import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.check.FlowChecks;
@@ -8,6 +9,7 @@ import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.LegLays;
+import hosewright.line.water.OuterVelocity;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -111,6 +113,10 @@ final class Branching {
     boolean hopeless =
         legs.stream().anyMatch(leg -> !leg.inStock())
             || FlowChecks.tipTooLarge(job, topology.last().hose())
+            || topology.legs().stream().anyMatch(leg -> OuterVelocity.forbids(job, leg))
+            || topology.fixedParts().stream()
+                .anyMatch(
+                    fixed -> OuterVelocity.forbids(job, Placed.inLine(fixed.part(), fixed.lines())))
             || topology.fixedParts().stream()
                 .anyMatch(fixed -> !rated(fixed, outline.leastSeenPsi().get(fixed.stretch())));
     return Branch.of(

@@ -13,6 +13,7 @@ import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.water.FittingLoss;
+import hosewright.line.water.OuterVelocity;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.HashMap;
@@ -69,7 +70,8 @@ final class BridgeChoices {
     Predicate<Bridge.Link> allowed =
         link ->
             workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
-                && availability.toBeHad(link.item(), gap.lines());
+                && availability.toBeHad(link.item(), gap.lines())
+                && !OuterVelocity.forbids(job, Placed.adapter(link, gap.lines()));
     Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
     OptionalDouble leastCost = passage.leastWeight(costs);
     if (leastCost.isEmpty()) {

@@ -51,8 +51,8 @@ public record LegFigures(
         flowGpm,
         frictionPsi(job, hose, lay, flowGpm),
         velocity,
-        Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.SLOWEST_WAVE_FT_S)),
-        Physical.surgePsi(velocity, hose.waveSpeedFtPerS().orElse(Physical.FASTEST_WAVE_FT_S)),
+        Physical.surgePsi(velocity, hose.waves().lowFtPerS()),
+        Physical.surgePsi(velocity, hose.waves().highFtPerS()),
         Physical.volumeGal(hose.boreIn(), lay.lengthFt()),
         emptyWeightLb(leg, lay),
         chargedWeightLb(leg, lay));

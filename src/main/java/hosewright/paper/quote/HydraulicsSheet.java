@@ -190,8 +190,8 @@ final class HydraulicsSheet {
         "ft/s",
         "speed_ft_per_s",
         plan.layout().branchLeg().isPresent() ? "in the hose where it is fastest" : "in the hose");
-    surge("Rise on sudden closure, slow wave", result.surgeLowPsi(), "surge_low_psi");
-    surge("Rise on sudden closure, fast wave", result.surgeHighPsi(), "surge_high_psi");
+    surge("Rise on sudden closure, low estimate", result.surgeLowPsi(), "surge_low_psi");
+    surge("Rise on sudden closure, high estimate", result.surgeHighPsi(), "surge_high_psi");
     result
         .reactionLbf()
         .ifPresent(

@@ -95,7 +95,6 @@ class WorkingByHandTest {
     List<LineElement> line = new ArrayList<>();
     line.add(new HoseLeg("hose", law, lengthFt, riseFt, 2.5, 1 + random.nextInt(2), 1));
     line.add(new Fitting("reducer", 0.32, 1.5));
-    line.add(new ApplianceLoss("meter", 0, 10));
     // Below 350 gpm the waterway decides; from there on one or the other, by its coefficient.
     Fitting siamese = new Fitting("siamese", 0.2 + 0.1 * random.nextInt(5), 1.5);
     line.add(new TaughtLoss(siamese, new ApplianceLoss("siamese", 350, 10)));

@@ -79,17 +79,17 @@ final class HydraulicsText {
         attack.water().friction().basis());
   }
 
-  /** One figure where the hose's wave speed is known, else the range that hose is found in. */
+  /** One figure where the hose's wave speed is known, else the two estimates for its kind. */
   private String surge() {
     String low = units.pressure().of(hydraulics.surgeLowPsi());
     String high = units.pressure().of(hydraulics.surgeHighPsi());
     return low.equals(high)
         ? "A valve slammed shut can raise the pressure by as much as " + high + ": close slowly."
-        : "A valve slammed shut can raise the pressure by as much as "
-            + high
-            + " in stiff hose; in soft hose it may be no more than "
+        : "A valve slammed shut raises the pressure by "
             + low
-            + ". The stiffness of this hose is not known: close slowly.";
+            + " by the low and "
+            + high
+            + " by the high estimate for this hose, whose stiffness is not known: close slowly.";
   }
 
   private String balance() {

@@ -74,6 +74,84 @@ final class AtTheCounterTest {
         .isEqualTo(document.get("total").asString() + " and 2 parts without price");
   }
 
+  @Test
+  void an_appliance_whose_own_end_is_too_narrow_is_refused_for_that() {
+    String asked =
+        "--from '4.5 NH male hydrant' --to '1.5 NH nozzle' --length 100ft --flow 673gpm"
+            + " --need 75psi --source-pressure 120psi";
+    Ended ended = plan(asked);
+    // v = 0.4085 Q/d²: 0.4085 x 673/2.25 = 122.2 ft/s; 60 ft/s is 60 x 2.25/0.4085 = 330 gpm.
+    assertThat(ended.exitCode()).isEqualTo(3);
+    assertThat(flat(ended.out()))
+        .contains("Limited by end velocity: 673 gpm in the 1.50 in waterway of the appliance's own")
+        .contains("run at 122.2 ft/s")
+        .contains("more than 330 gpm");
+    JsonNode document = planJson(asked);
+    assertThat(failed(document)).first().isEqualTo("end-velocity");
+    // Nothing else is judged by what no other part could mend.
+    assertThat(failed(document)).doesNotContain("fitting-velocity");
+    assertThat(planJson(asked + " --allow end-velocity").get("allowed").get(0).asString())
+        .isEqualTo("end-velocity");
+  }
+
+  @Test
+  void what_the_trade_runs_through_a_coupling_every_day_is_fine() {
+    // 0.4085 x 150/2.25 = 27.2 ft/s; 0.4085 x 500/6.25 = 32.7 ft/s.
+    JsonNode hand =
+        planJson(
+            "--from '1.5 NH male pump' --to '1.5 NH nozzle' --length 150ft --flow 150gpm"
+                + " --need 50psi --source-pressure 180psi --size 1.75in --use fire");
+    assertThat(check(hand, "fitting-velocity").get("value").asDouble()).isBetween(27.1, 27.3);
+    JsonNode supply =
+        planJson(
+            "--from '2.5 NH male pump' --to '2.5 NH female appliance' --length 300ft --flow 500gpm"
+                + " --need 20psi --source-pressure 150psi --size 3in --coupling-size 2.5in");
+    assertThat(check(supply, "fitting-velocity").get("value").asDouble()).isBetween(32.6, 32.8);
+    for (JsonNode document : List.of(hand, supply)) {
+      assertThat(document.get("feasible").asBoolean()).isTrue();
+      assertThat(check(document, "fitting-velocity").get("outcome").asString()).isEqualTo("pass");
+      assertThat(check(document, "end-velocity").get("outcome").asString()).isEqualTo("pass");
+    }
+  }
+
+  @Test
+  void eight_hundred_gpm_from_two_outlets_goes_through_the_full_size_siamese() {
+    JsonNode document =
+        planJson(
+            "--from '2.5 NH male pump' --use fire --to '4 NH female swivel monitor' --length 200ft"
+                + " --flow 800gpm --need 80psi --source-pressure 175psi --outlets 2 --size 3in"
+                + " --section 50ft");
+    assertThat(document.get("feasible").asBoolean()).isTrue();
+    for (JsonNode leg : document.get("legs")) {
+      for (JsonNode part : leg.get("parts")) {
+        assertThat(part.get("waterwayIn").asDouble()).as(part.toString()).isGreaterThan(2);
+        // 0.4085 x 800/6.25 = 52.3 ft/s in the siamese's outlet is the most there is.
+        assertThat(part.get("velocityFtPerS").asDouble()).as(part.toString()).isLessThan(53);
+      }
+    }
+    // The siamese: K 0.9 on the head of 52.3 ft/s, 0.434 x 52.3²/64.35 = 18.4 psi: 16.6 psi, more
+    // than the 10 psi that are taught.
+    assertThat(document.get("applianceLossPsi").asDouble()).isBetween(16.5, 16.7);
+  }
+
+  private static List<String> failed(JsonNode document) {
+    return document
+        .get("checks")
+        .valueStream()
+        .filter(check -> check.get("outcome").asString().equals("fail"))
+        .map(check -> check.get("id").asString())
+        .toList();
+  }
+
+  private static JsonNode check(JsonNode document, String id) {
+    return document
+        .get("checks")
+        .valueStream()
+        .filter(check -> check.get("id").asString().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static String flat(String wrapped) {
     return wrapped.replaceAll("\\s+", " ");
   }
