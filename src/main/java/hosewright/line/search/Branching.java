@@ -4,6 +4,7 @@ import hosewright.job.Job;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.check.FlowChecks;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.PriceFloor;
@@ -110,6 +111,7 @@ final class Branching {
     }
     boolean hopeless =
         legs.stream().anyMatch(leg -> !leg.inStock())
+            || !PracticeChecks.keepsWaterways(job, topology)
             || FlowChecks.tipTooLarge(job, topology.last().hose())
             || topology.fixedParts().stream()
                 .anyMatch(fixed -> !rated(fixed, outline.leastSeenPsi().get(fixed.stretch())));

@@ -9,6 +9,7 @@ import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.BridgeGraph;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.bridge.Passage;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.PriceFloor;
@@ -69,7 +70,8 @@ final class BridgeChoices {
     Predicate<Bridge.Link> allowed =
         link ->
             workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
-                && availability.toBeHad(link.item(), gap.lines());
+                && availability.toBeHad(link.item(), gap.lines())
+                && wideEnough(link, gap);
     Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
     OptionalDouble leastCost = passage.leastWeight(costs);
     if (leastCost.isEmpty()) {
@@ -82,6 +84,11 @@ final class BridgeChoices {
             leastLossPsi,
             () -> passage.lightestFirst(costs),
             bridge -> choice(bridge, gap)));
+  }
+
+  private boolean wideEnough(Bridge.Link link, Topology.Gap gap) {
+    return PracticeChecks.anyWidth(job)
+        || PracticeChecks.wideEnough(Placed.adapter(link, 1).waterwayIn(), gap.leastIn());
   }
 
   private OptionalDouble workingPsi(Item item) {
