@@ -159,10 +159,7 @@ public record Placed(
 
   /** How wide one side of what divides or joins the line is, in; its narrowest is its smallest. */
   public double portIn(End port) {
-    boolean smallest =
-        port.sizeIn()
-            <= Math.min(upstream.orElseThrow().sizeIn(), downstream.orElseThrow().sizeIn());
-    return smallest ? waterwayIn() : port.sizeIn();
+    return port.sizeIn() <= smallestEndIn() ? waterwayIn() : port.sizeIn();
   }
 
   /** Sections that the buyer has already. */

@@ -111,7 +111,7 @@ final class Branching {
     }
     boolean hopeless =
         legs.stream().anyMatch(leg -> !leg.inStock())
-            || !PracticeChecks.keepsWaterways(job, topology)
+            || !PracticeChecks.keeps(job, topology)
             || FlowChecks.tipTooLarge(job, topology.last().hose())
             || topology.fixedParts().stream()
                 .anyMatch(fixed -> !rated(fixed, outline.leastSeenPsi().get(fixed.stretch())));

@@ -112,9 +112,7 @@ final class Topologies {
   /** Those whose parts may stand where they do; where none are, all, so that it can be said why. */
   private List<Topology> keepingTheRules(List<Topology> ofOneHose) {
     List<Topology> kept =
-        ofOneHose.stream()
-            .filter(topology -> PracticeChecks.keepsWaterways(job, topology))
-            .toList();
+        ofOneHose.stream().filter(topology -> PracticeChecks.keeps(job, topology)).toList();
     return kept.isEmpty() ? ofOneHose : kept;
   }
 
