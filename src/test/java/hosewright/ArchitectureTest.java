@@ -55,6 +55,7 @@ final class ArchitectureTest {
           "Buying",
           "FindItems",
           "FirstPurchase",
+          "FittingLoss",
           "HoseLines",
           "JointWriter",
           "KeptPrices",

@@ -161,6 +161,11 @@ public record Placed(
     return role == Role.SPLIT || role == Role.JOIN ? item().orElseThrow().ends().size() - 1 : 1;
   }
 
+  /** How wide one side of what divides or joins the line is, in; its narrowest is its smallest. */
+  public double portIn(End port) {
+    return port.sizeIn() <= smallestEndIn() ? waterwayIn() : port.sizeIn();
+  }
+
   /** Sections that the buyer has already. */
   public boolean isOwnedHose() {
     return isHose() && item().isEmpty();

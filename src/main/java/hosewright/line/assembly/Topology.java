@@ -2,6 +2,7 @@ package hosewright.line.assembly;
 
 import hosewright.thread.End;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -79,45 +80,106 @@ public record Topology(int outlets, List<Bridge.Link> before, List<LegShape> leg
    * A place where two ends must be joined, over a bridge if need be.
    *
    * @param lines how many bridges are needed side by side
+   * @param leastIn how wide a bridge must be at the least, in
    */
   public record Gap(
-      End from, End to, boolean fromPipe, boolean toPipe, int lines, Stretch stretch) {}
+      End from,
+      End to,
+      boolean fromPipe,
+      boolean toPipe,
+      int lines,
+      Stretch stretch,
+      double leastIn) {}
 
   /** The gaps from source to appliance; nothing but like sections stands between other ends. */
   public List<Gap> gaps(End source, End appliance) {
     List<Gap> gaps = new ArrayList<>();
-    End open = source;
-    boolean pipe = true;
-    int sideBySide = outlets;
-    for (Bridge.Link part : before) {
-      gaps.add(new Gap(open, part.upstream(), pipe, false, outlets, Stretch.BEFORE_HOSE));
-      open = part.downstream();
-      pipe = false;
+    List<Side> sides = sides(source, appliance);
+    for (int i = 0; i < sides.size(); i++) {
+      addGaps(sides.get(i), i == 0, i == sides.size() - 1, gaps);
     }
+    return gaps;
+  }
+
+  /** What must stand in the line, between which waterways. */
+  public List<Between> between(End source, End appliance) {
+    return sides(source, appliance).stream().map(Side::between).toList();
+  }
+
+  /**
+   * What stands between two waterways that are given.
+   *
+   * @param lines how many bridges side by side are needed over each of its gaps
+   */
+  private record Side(Between between, Stretch stretch, List<Integer> lines) {}
+
+  private List<Side> sides(End source, End appliance) {
+    List<Side> sides = new ArrayList<>();
+    Between.Fixed from = new Between.Fixed(source, false);
+    List<Bridge.Link> parts = before;
+    Stretch stretch = Stretch.BEFORE_HOSE;
+    int first = outlets;
+    int later = outlets;
     for (int i = 0; i < legs.size(); i++) {
       LegShape leg = legs.get(i);
-      Stretch into = i == 0 ? Stretch.BEFORE_HOSE : Stretch.BETWEEN;
-      int lines = Math.max(sideBySide, leg.lines());
-      gaps.add(new Gap(open, leg.inlet(), pipe, false, lines, into));
+      Between.Fixed inlet = new Between.Fixed(leg.inlet(), true);
+      Between.Fixed outlet = new Between.Fixed(leg.outlet(), true);
+      int last = Math.max(parts.isEmpty() ? first : later, leg.lines());
+      sides.add(side(from, parts, inlet, stretch, lines(parts.size(), first, later, last)));
       for (LegShape.Midway midway : leg.midway()) {
-        open = leg.outlet();
-        for (Bridge.Link part : midway.parts()) {
-          gaps.add(new Gap(open, part.upstream(), false, false, leg.lines(), Stretch.BETWEEN));
-          open = part.downstream();
-        }
-        gaps.add(new Gap(open, leg.inlet(), false, false, leg.lines(), Stretch.BETWEEN));
+        List<Integer> lines = Collections.nCopies(midway.parts().size() + 1, leg.lines());
+        sides.add(side(outlet, midway.parts(), inlet, Stretch.BETWEEN, lines));
       }
-      open = leg.outlet();
-      pipe = false;
-      sideBySide = leg.lines();
-      Stretch behind = behind(i);
-      for (Bridge.Link part : leg.after()) {
-        gaps.add(new Gap(open, part.upstream(), false, false, sideBySide, behind));
-        open = part.downstream();
-        sideBySide = leg.afterLines();
+      from = outlet;
+      parts = leg.after();
+      stretch = behind(i);
+      first = leg.lines();
+      later = leg.afterLines();
+    }
+    int last = parts.isEmpty() ? first : later;
+    Between.Fixed to = new Between.Fixed(appliance, false);
+    sides.add(side(from, parts, to, stretch, lines(parts.size(), first, later, last)));
+    return sides;
+  }
+
+  private static List<Integer> lines(int parts, int first, int later, int last) {
+    List<Integer> lines = new ArrayList<>();
+    for (int gap = 0; gap < parts; gap++) {
+      lines.add(gap == 0 ? first : later);
+    }
+    lines.add(last);
+    return lines;
+  }
+
+  private static Side side(
+      Between.Fixed from,
+      List<Bridge.Link> parts,
+      Between.Fixed to,
+      Stretch stretch,
+      List<Integer> lines) {
+    List<Placed> placed = parts.stream().map(part -> Placed.inLine(part, 1)).toList();
+    return new Side(new Between(from, placed, to), stretch, lines);
+  }
+
+  private static void addGaps(Side side, boolean fromSource, boolean toAppliance, List<Gap> gaps) {
+    Between between = side.between();
+    End open = between.from().end();
+    int last = between.parts().size();
+    for (int gap = 0; gap <= last; gap++) {
+      End next =
+          gap < last ? between.parts().get(gap).upstream().orElseThrow() : between.to().end();
+      gaps.add(
+          new Gap(
+              open,
+              next,
+              fromSource && gap == 0,
+              toAppliance && gap == last,
+              side.lines().get(gap),
+              side.stretch(),
+              between.leastIn(gap)));
+      if (gap < last) {
+        open = between.parts().get(gap).downstream().orElseThrow();
       }
     }
-    gaps.add(new Gap(open, appliance, false, true, sideBySide, Stretch.BEHIND_HOSE));
-    return gaps;
   }
 }

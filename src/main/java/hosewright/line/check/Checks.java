@@ -23,6 +23,7 @@ public final class Checks {
     checks.add(JointChecks.everyJointMates(line));
     checks.add(JointChecks.canBeMadeUp(line, job.appliance()));
     checks.add(JointChecks.fewAdapters(line));
+    checks.addAll(PracticeChecks.of(job, line));
     if (hydraulics.calculated()) {
       checks.addAll(PressureChecks.of(job, line, hydraulics));
     } else {

@@ -5,6 +5,7 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.check.FlowChecks;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.PriceFloor;
@@ -112,6 +113,7 @@ final class Branching {
     }
     boolean hopeless =
         legs.stream().anyMatch(leg -> !leg.inStock())
+            || !PracticeChecks.keeps(job, topology)
             || FlowChecks.tipTooLarge(job, topology.last().hose())
             || topology.legs().stream().anyMatch(leg -> OuterVelocity.forbids(job, leg))
             || topology.fixedParts().stream()

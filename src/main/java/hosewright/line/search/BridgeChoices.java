@@ -9,6 +9,7 @@ import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.BridgeGraph;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.bridge.Passage;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.PriceFloor;
@@ -71,6 +72,7 @@ final class BridgeChoices {
         link ->
             workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
                 && availability.toBeHad(link.item(), gap.lines())
+                && wideEnough(link, gap)
                 && !OuterVelocity.forbids(job, Placed.adapter(link, gap.lines()));
     Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
     OptionalDouble leastCost = passage.leastWeight(costs);
@@ -84,6 +86,11 @@ final class BridgeChoices {
             leastLossPsi,
             () -> passage.lightestFirst(costs),
             bridge -> choice(bridge, gap)));
+  }
+
+  private boolean wideEnough(Bridge.Link link, Topology.Gap gap) {
+    return PracticeChecks.anyWidth(job)
+        || PracticeChecks.wideEnough(Placed.adapter(link, 1).waterwayIn(), gap.leastIn());
   }
 
   private OptionalDouble workingPsi(Item item) {

@@ -8,6 +8,7 @@ import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.Topology;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.Eligibility;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import java.util.stream.Stream;
 /** Every topology for a number of lines side by side, over given hose lines. */
 final class Topologies {
   private final Dividers dividers;
+  private final FullSize fullSize;
   private final List<List<Bridge.Link>> atSource;
   private final List<List<Bridge.Link>> atAppliance;
   private final Accessories accessories;
@@ -41,19 +43,16 @@ final class Topologies {
     job.accessories().forEach(accessories::refuseLoose);
     this.attackHoses = List.copyOf(attackHoses);
     this.dividers = new Dividers(job, catalogue, eligibility);
-    this.atSource = devices(Asked::atSource, 0);
-    this.atAppliance = devices(Asked::atAppliance, 0);
+    this.fullSize = new FullSize(job);
+    this.atSource = devices(Asked::atSource);
+    this.atAppliance = devices(Asked::atAppliance);
   }
 
-  /**
-   * Every way to choose one item for each device asked for at a place, in the order asked.
-   *
-   * @param sizeIn no end of a device is smaller, where one such is sold, in
-   */
-  private List<List<Bridge.Link>> devices(Predicate<Asked> place, double sizeIn) {
+  /** Every way to choose one item for each device asked for at a place, in the order asked. */
+  private List<List<Bridge.Link>> devices(Predicate<Asked> place) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String wanted : job.accessories()) {
-      List<Item> items = wideEnough(accessories.inLine(wanted), sizeIn);
+      List<Item> items = accessories.inLine(wanted);
       if (!items.isEmpty() && place.test(Asked.of(wanted))) {
         chosen =
             chosen.stream()
@@ -64,28 +63,19 @@ final class Topologies {
     return chosen;
   }
 
-  private static List<Item> wideEnough(List<Item> items, double sizeIn) {
-    List<Item> wide =
-        items.stream()
-            .filter(item -> item.ends().stream().allMatch(end -> end.sizeIn() >= sizeIn))
-            .toList();
-    return wide.isEmpty() ? items : wide;
-  }
-
   /** Water enters a device by its first end. */
   private static Bridge.Link link(Item item) {
     return new Bridge.Link(item, item.ends().get(0), item.ends().get(1));
   }
 
-  /**
-   * Every choice of devices at stations along the hose; those of one station stand together. None
-   * is narrower than the couplings it stands between, where one so wide is sold.
-   */
+  /** Every choice of devices at stations along the hose; those of one station stand together. */
   private List<List<LegShape.Midway>> midway(double couplingSizeIn) {
     List<List<LegShape.Midway>> chosen = List.of(List.of());
     for (double stationFt : job.stationsFt()) {
       List<List<Bridge.Link>> here =
-          devices(asked -> asked.isAt(stationFt), couplingSizeIn).stream()
+          fullSize
+              .of(devices(asked -> asked.isAt(stationFt)), couplingSizeIn, couplingSizeIn)
+              .stream()
               .filter(parts -> !parts.isEmpty())
               .toList();
       if (!here.isEmpty()) {
@@ -114,44 +104,80 @@ final class Topologies {
   List<Topology> of(List<HoseLine> hoses, int lines) {
     List<Topology> topologies = new ArrayList<>();
     for (HoseLine hose : hoses) {
-      for (List<Bridge.Link> before : atSource) {
-        for (List<LegShape.Midway> stations :
-            midway.computeIfAbsent(hose.couplingSizeIn(), this::midway)) {
-          addTopologies(hose, lines, before, stations, topologies);
-        }
+      topologies.addAll(keepingTheRules(of(hose, lines)));
+    }
+    return topologies;
+  }
+
+  /** Those whose parts may stand where they do; where none are, all, so that it can be said why. */
+  private List<Topology> keepingTheRules(List<Topology> ofOneHose) {
+    List<Topology> kept =
+        ofOneHose.stream().filter(topology -> PracticeChecks.keeps(job, topology)).toList();
+    return kept.isEmpty() ? ofOneHose : kept;
+  }
+
+  private List<Topology> of(HoseLine hose, int lines) {
+    List<Topology> topologies = new ArrayList<>();
+    for (List<LegShape.Midway> stations :
+        midway.computeIfAbsent(hose.couplingSizeIn(), this::midway)) {
+      if (job.attack().isPresent()) {
+        addWyes(hose, stations, topologies);
+      } else if (lines == 1) {
+        addOneLine(hose, stations, topologies);
+      } else {
+        addLines(hose, lines, stations, topologies);
       }
     }
     return topologies;
   }
 
-  private void addTopologies(
-      HoseLine hose,
-      int lines,
-      List<Bridge.Link> before,
-      List<LegShape.Midway> stations,
-      List<Topology> topologies) {
+  /** What stands at the source, before an end of a size. */
+  private List<List<Bridge.Link>> atSource(double downstreamIn) {
+    return fullSize.of(atSource, job.from().sizeIn(), downstreamIn);
+  }
+
+  /** What stands at each appliance, behind an end of a size. */
+  private List<List<Bridge.Link>> atAppliance(double upstreamIn) {
+    return fullSize.of(atAppliance, upstreamIn, job.to().sizeIn());
+  }
+
+  private void addOneLine(
+      HoseLine hose, List<LegShape.Midway> stations, List<Topology> topologies) {
     double neededFt = job.run().neededFt();
-    if (job.attack().isPresent()) {
-      int count = job.attack().get().lines();
-      for (Bridge.Link wye : dividers.wyes(count)) {
-        LegShape supply = new LegShape(hose, false, 1, neededFt, stations, List.of(wye), 1);
-        addAttacks(before, supply, count, topologies);
-      }
-      return;
-    }
-    for (List<Bridge.Link> after : atAppliance) {
-      if (lines == 1) {
+    for (List<Bridge.Link> before : atSource(hose.couplingSizeIn())) {
+      for (List<Bridge.Link> after : atAppliance(hose.couplingSizeIn())) {
         add(1, before, new LegShape(hose, false, 1, neededFt, stations, after, 1), topologies);
-        continue;
       }
-      for (Bridge.Link siamese : dividers.siameses(lines)) {
+    }
+  }
+
+  /** Lines side by side, from outlets of their own or behind a wye. */
+  private void addLines(
+      HoseLine hose, int lines, List<LegShape.Midway> stations, List<Topology> topologies) {
+    double neededFt = job.run().neededFt();
+    for (Bridge.Link siamese : dividers.siameses(lines)) {
+      for (List<Bridge.Link> after : atAppliance(siamese.downstream().sizeIn())) {
         List<Bridge.Link> behind = Stream.concat(Stream.of(siamese), after.stream()).toList();
         LegShape leg = new LegShape(hose, false, lines, neededFt, stations, behind, 1);
         if (job.outlets() > 1) {
-          add(lines, before, leg, topologies);
-        } else {
-          dividers.wyes(lines).forEach(wye -> add(1, with(before, wye), leg, topologies));
+          atSource(hose.couplingSizeIn()).forEach(before -> add(lines, before, leg, topologies));
+          continue;
         }
+        for (Bridge.Link wye : dividers.wyes(lines)) {
+          atSource(wye.upstream().sizeIn())
+              .forEach(before -> add(1, with(before, wye), leg, topologies));
+        }
+      }
+    }
+  }
+
+  private void addWyes(HoseLine hose, List<LegShape.Midway> stations, List<Topology> topologies) {
+    double neededFt = job.run().neededFt();
+    int count = job.attack().orElseThrow().lines();
+    for (List<Bridge.Link> before : atSource(hose.couplingSizeIn())) {
+      for (Bridge.Link wye : dividers.wyes(count)) {
+        LegShape supply = new LegShape(hose, false, 1, neededFt, stations, List.of(wye), 1);
+        addAttacks(before, supply, count, topologies);
       }
     }
   }
@@ -160,7 +186,7 @@ final class Topologies {
       List<Bridge.Link> before, LegShape supply, int count, List<Topology> topologies) {
     double neededFt = job.attack().orElseThrow().neededFt(job.run().slack());
     for (HoseLine hose : attackHoses) {
-      for (List<Bridge.Link> after : atAppliance) {
+      for (List<Bridge.Link> after : atAppliance(hose.couplingSizeIn())) {
         LegShape attack = new LegShape(hose, false, count, neededFt, List.of(), after, count);
         for (LegShape from : bothWays(supply)) {
           for (LegShape to : bothWays(attack)) {

@@ -15,6 +15,7 @@ import hosewright.line.check.Checks;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Eligibility;
 import hosewright.line.model.Check.Outcome;
+import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Role;
 import hosewright.line.water.PlanHydraulics;
@@ -23,6 +24,7 @@ import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +43,11 @@ import java.util.TreeMap;
 final class BruteForce {
   private static final int MOST_ADAPTERS = 3;
 
+  /** Judged here the plain way. */
+  private static final Set<CheckId> OF_THE_TRADE = EnumSet.of(CheckId.NARROW_FITTING);
+
   private final Job job;
+  private final PlainPractice practice;
   private final Catalogue catalogue;
   private final NetPrice prices;
   private final PlainLays plainLays;
@@ -55,6 +61,7 @@ final class BruteForce {
     this.job = job;
     this.catalogue = shop.catalogue();
     this.prices = catalogue.listPricesOn(SmallShop.DATE);
+    this.practice = new PlainPractice(job);
     this.plainLays = new PlainLays(job);
     Eligibility eligibility = new Eligibility(job, prices);
     this.bill = new PlainBill(job, catalogue, prices);
@@ -178,8 +185,10 @@ final class BruteForce {
 
   private boolean passes(Candidate candidate) {
     Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
-    return Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
-        .noneMatch(check -> check.outcome() == Outcome.FAIL);
+    return practice.keeps(candidate.line())
+        && Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
+            .filter(check -> !OF_THE_TRADE.contains(check.id()))
+            .noneMatch(check -> check.outcome() == Outcome.FAIL);
   }
 
   private void addLines(Topology topology, int mostLines) {

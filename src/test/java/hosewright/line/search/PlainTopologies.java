@@ -24,35 +24,30 @@ final class PlainTopologies {
   private final Catalogue catalogue;
   private final NetPrice prices;
   private final Eligibility eligibility;
+  private final PlainPractice practice;
 
   PlainTopologies(Job job, Catalogue catalogue, NetPrice prices) {
     this.job = job;
     this.catalogue = catalogue;
     this.prices = prices;
     this.eligibility = new Eligibility(job, prices);
+    this.practice = new PlainPractice(job);
   }
 
   List<Topology> all() {
     List<Topology> topologies = new ArrayList<>();
     for (HoseLine hose : new HoseLines(job, catalogue, prices).withEverySection()) {
-      for (List<Bridge.Link> atSource : devices(Asked::atSource, 0)) {
-        for (List<LegShape.Midway> midway : midway(hose)) {
-          for (List<Bridge.Link> atAppliance : devices(Asked::atAppliance, 0)) {
-            for (boolean reversed : new boolean[] {false, true}) {
-              addTopologies(hose, reversed, atSource, midway, atAppliance, topologies);
-            }
-          }
+      for (List<LegShape.Midway> midway : midway(hose)) {
+        for (boolean reversed : new boolean[] {false, true}) {
+          addTopologies(hose, reversed, midway, topologies);
         }
       }
     }
     return topologies;
   }
 
-  /**
-   * Valves asked for by kind or number: each choice of them; where some are as wide as a hose's
-   * couplings, those.
-   */
-  private List<List<Bridge.Link>> devices(Predicate<Asked> place, double couplingSizeIn) {
+  /** Valves asked for by kind or number: each choice of them. */
+  private List<List<Bridge.Link>> devices(Predicate<Asked> place) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String asked : job.accessories()) {
       if (!place.test(Asked.of(asked))) {
@@ -63,13 +58,6 @@ final class PlainTopologies {
           wanted.equals("valve")
               ? usable(ItemKind.VALVE)
               : catalogue.item(wanted).filter(i -> i.kind() == ItemKind.VALVE).stream().toList();
-      Predicate<Item> wide =
-          valve ->
-              valve.ends().get(0).sizeIn() >= couplingSizeIn
-                  && valve.ends().get(1).sizeIn() >= couplingSizeIn;
-      if (valves.stream().anyMatch(wide)) {
-        valves = valves.stream().filter(wide).toList();
-      }
       if (!valves.isEmpty()) {
         List<List<Bridge.Link>> more = new ArrayList<>();
         for (List<Bridge.Link> before : chosen) {
@@ -83,14 +71,23 @@ final class PlainTopologies {
     return chosen;
   }
 
+  private List<List<Bridge.Link>> atSource(double downstreamIn) {
+    return practice.ofFullSize(devices(Asked::atSource), job.from().sizeIn(), downstreamIn);
+  }
+
+  private List<List<Bridge.Link>> atAppliance(double upstreamIn) {
+    return practice.ofFullSize(devices(Asked::atAppliance), upstreamIn, job.to().sizeIn());
+  }
+
   /** Each choice of valves at the stations asked for. */
   private List<List<LegShape.Midway>> midway(HoseLine hose) {
     List<List<LegShape.Midway>> chosen = List.of(List.of());
     for (double stationFt : job.stationsFt()) {
       List<List<LegShape.Midway>> more = new ArrayList<>();
       for (List<LegShape.Midway> before : chosen) {
+        double sizeIn = hose.inlet().sizeIn();
         for (List<Bridge.Link> parts :
-            devices(asked -> asked.isAt(stationFt), hose.inlet().sizeIn())) {
+            practice.ofFullSize(devices(asked -> asked.isAt(stationFt)), sizeIn, sizeIn)) {
           more.add(and(before, new LegShape.Midway(stationFt, parts)));
         }
       }
@@ -105,45 +102,61 @@ final class PlainTopologies {
 
   /** The small shops have wyes and siameses for two lines: their like ends are known by place. */
   private void addTopologies(
-      HoseLine hose,
-      boolean reversed,
-      List<Bridge.Link> atSource,
-      List<LegShape.Midway> midway,
-      List<Bridge.Link> atAppliance,
-      List<Topology> topologies) {
+      HoseLine hose, boolean reversed, List<LegShape.Midway> midway, List<Topology> topologies) {
     double neededFt = job.run().neededFt();
+    double sizeIn = hose.inlet().sizeIn();
     if (job.attack().isPresent()) {
-      Network.Attack attack = job.attack().get();
-      Job ofAttack = job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn()));
-      double attackFt = attack.lengthFt() * (1 + job.run().slack());
       for (Item wye : usable(ItemKind.WYE)) {
         LegShape supply = new LegShape(hose, reversed, 1, neededFt, midway, List.of(asWye(wye)), 1);
-        for (HoseLine other : new HoseLines(ofAttack, catalogue, prices).withEverySection()) {
-          for (boolean turned : new boolean[] {false, true}) {
-            LegShape branch = new LegShape(other, turned, 2, attackFt, List.of(), atAppliance, 2);
-            topologies.add(new Topology(1, atSource, List.of(supply, branch)));
-          }
-        }
+        addAttacks(supply, topologies);
       }
       return;
     }
     if (job.wishes().lines().orElse(1) == 1) {
-      LegShape leg = new LegShape(hose, reversed, 1, neededFt, midway, atAppliance, 1);
-      topologies.add(new Topology(1, atSource, List.of(leg)));
+      for (List<Bridge.Link> before : atSource(sizeIn)) {
+        for (List<Bridge.Link> after : atAppliance(sizeIn)) {
+          LegShape leg = new LegShape(hose, reversed, 1, neededFt, midway, after, 1);
+          topologies.add(new Topology(1, before, List.of(leg)));
+        }
+      }
       return;
     }
     for (Item siamese : usable(ItemKind.SIAMESE)) {
-      List<Bridge.Link> after = new ArrayList<>();
-      after.add(new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2)));
-      after.addAll(atAppliance);
-      LegShape leg = new LegShape(hose, reversed, 2, neededFt, midway, after, 1);
-      if (job.network().outlets() == 2) {
-        topologies.add(new Topology(2, atSource, List.of(leg)));
-        continue;
+      Bridge.Link joined = new Bridge.Link(siamese, siamese.ends().get(0), siamese.ends().get(2));
+      for (List<Bridge.Link> behind : atAppliance(joined.downstream().sizeIn())) {
+        List<Bridge.Link> after = new ArrayList<>(List.of(joined));
+        after.addAll(behind);
+        addLines(new LegShape(hose, reversed, 2, neededFt, midway, after, 1), topologies);
       }
-      for (Item wye : usable(ItemKind.WYE)) {
-        topologies.add(new Topology(1, and(atSource, asWye(wye)), List.of(leg)));
+    }
+  }
+
+  private void addAttacks(LegShape supply, List<Topology> topologies) {
+    Network.Attack attack = job.attack().orElseThrow();
+    Job ofAttack = job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn()));
+    double attackFt = attack.lengthFt() * (1 + job.run().slack());
+    for (HoseLine other : new HoseLines(ofAttack, catalogue, prices).withEverySection()) {
+      for (boolean turned : new boolean[] {false, true}) {
+        for (List<Bridge.Link> after : atAppliance(other.inlet().sizeIn())) {
+          LegShape branch = new LegShape(other, turned, 2, attackFt, List.of(), after, 2);
+          for (List<Bridge.Link> before : atSource(supply.hose().inlet().sizeIn())) {
+            topologies.add(new Topology(1, before, List.of(supply, branch)));
+          }
+        }
       }
+    }
+  }
+
+  private void addLines(LegShape leg, List<Topology> topologies) {
+    if (job.network().outlets() == 2) {
+      atSource(leg.hose().inlet().sizeIn())
+          .forEach(before -> topologies.add(new Topology(2, before, List.of(leg))));
+      return;
+    }
+    for (Item wye : usable(ItemKind.WYE)) {
+      atSource(wye.ends().get(0).sizeIn())
+          .forEach(
+              before -> topologies.add(new Topology(1, and(before, asWye(wye)), List.of(leg))));
     }
   }
 

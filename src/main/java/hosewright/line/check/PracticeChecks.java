@@ -1,0 +1,167 @@
+package hosewright.line.check;
+
+import static hosewright.line.check.Checks.check;
+import static hosewright.line.check.Checks.text;
+
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.job.Job;
+import hosewright.job.question.ApplianceKind;
+import hosewright.job.question.Practice;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Between;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
+import hosewright.line.model.Check;
+import hosewright.line.model.Check.Outcome;
+import hosewright.line.model.CheckId;
+import hosewright.line.model.Role;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Checks on what no law of water forbids and nobody in the trade would lay. */
+public final class PracticeChecks {
+  private static final Practice NARROW = rule(CheckId.NARROW_FITTING);
+  private static final Practice PLAIN_WYE = rule(CheckId.PLAIN_WYE);
+  private static final Practice REDUCED = rule(CheckId.REDUCED_DEVICE);
+
+  /** Far below any difference of bores, far above what dividing two sizes may lose. */
+  private static final double HAIR = 1e-9;
+
+  private PracticeChecks() {}
+
+  private static Practice rule(CheckId check) {
+    return Practice.named(check.word());
+  }
+
+  static List<Check> of(Job job, Assembly line) {
+    List<Check> checks = new ArrayList<>();
+    waterways(job, Between.of(line.parts())).ifPresent(checks::add);
+    wye(job, line).ifPresent(checks::add);
+    return checks;
+  }
+
+  /** Whether a line may be laid so, as far as its hose and what must stand in it decide. */
+  public static boolean keeps(Job job, Topology topology) {
+    return keepsWaterways(job, topology)
+        && topology.fixedParts().stream()
+            .allMatch(fixed -> gates(job, fixed.part().item()) != Outcome.FAIL);
+  }
+
+  /** Whether what stands somewhere is as wide as the trade wants it there. */
+  public static boolean wideEnough(double hasIn, double leastIn) {
+    return hasIn >= leastIn * NARROW.limit().orElseThrow() * (1 - HAIR);
+  }
+
+  private static boolean keepsWaterways(Job job, Topology topology) {
+    return job.lifts(NARROW)
+        || topology.between(job.from(), job.to()).stream()
+            .flatMap(between -> between.held().stream())
+            .allMatch(held -> wideEnough(held.hasIn(), held.leastIn()));
+  }
+
+  /** Whether bridges need not be as wide as the trade wants them. */
+  public static boolean anyWidth(Job job) {
+    return job.lifts(NARROW);
+  }
+
+  /** Whether devices need not be of full size where one of full size is sold. */
+  public static boolean anyDevice(Job job) {
+    return job.lifts(REDUCED);
+  }
+
+  private static Optional<Check> waterways(Job job, List<Between> all) {
+    List<Between.Held> held = all.stream().flatMap(between -> between.held().stream()).toList();
+    return held.stream()
+        .min(Comparator.comparingDouble(one -> one.hasIn() / one.leastIn()))
+        .map(
+            narrowest -> {
+              boolean wide = wideEnough(narrowest.hasIn(), narrowest.leastIn());
+              Optional<Placed> guessed =
+                  held.stream().map(Between.Held::part).filter(PracticeChecks::guessed).findFirst();
+              return check(
+                  CheckId.NARROW_FITTING,
+                  !wide ? against(job, NARROW) : guessed.isPresent() ? Outcome.WARN : Outcome.PASS,
+                  narrowest.hasIn(),
+                  narrowest.leastIn(),
+                  "in",
+                  wide
+                      ? guessed
+                          .map(
+                              part ->
+                                  text(
+                                      "no part is narrower than the line it stands in, as far as"
+                                          + " its ends tell: the catalogue does not state the"
+                                          + " waterway of %s",
+                                      part.itemNumber()))
+                          .orElse("no part is narrower than the line it stands in")
+                      : tooNarrow(narrowest),
+                  NARROW.source());
+            });
+  }
+
+  private static String tooNarrow(Between.Held part) {
+    return text(
+        "%s is %s in wide where the line is %s in on both sides",
+        part.part().description(), plain(part.hasIn()), plain(part.leastIn()));
+  }
+
+  private static boolean guessed(Placed part) {
+    return part.item().flatMap(Item::waterway).filter(waterway -> !waterway.known()).isPresent();
+  }
+
+  /** What comes of a line that a rule speaks against. */
+  private static Outcome against(Job job, Practice rule) {
+    return job.lifts(rule) ? Outcome.WARN : Outcome.FAIL;
+  }
+
+  /** How a wye stands to the rule that each hand line can be shut by itself. */
+  private static Outcome gates(Job job, Item item) {
+    if (item.kind() != ItemKind.WYE || !handLinesDivide(job)) {
+      return Outcome.PASS;
+    }
+    return switch (item.form().gated()) {
+      case YES -> Outcome.PASS;
+      case UNKNOWN -> Outcome.WARN;
+      case NO -> against(job, PLAIN_WYE);
+    };
+  }
+
+  private static boolean handLinesDivide(Job job) {
+    return job.attack().isPresent() && job.appliance() == ApplianceKind.NOZZLE;
+  }
+
+  private static Optional<Check> wye(Job job, Assembly line) {
+    return line.parts().stream()
+        .filter(part -> part.role() == Role.SPLIT)
+        .filter(part -> handLinesDivide(job))
+        .flatMap(part -> part.item().stream())
+        .findFirst()
+        .map(
+            item -> {
+              Outcome outcome = gates(job, item);
+              return check(
+                  CheckId.PLAIN_WYE,
+                  outcome,
+                  outcome == Outcome.PASS ? 1 : 0,
+                  1,
+                  "",
+                  switch (item.form().gated()) {
+                    case YES -> "each hand line can be shut at the wye by itself";
+                    case UNKNOWN ->
+                        text(
+                            "the catalogue does not say whether %s has a gate for each hand line",
+                            item.number());
+                    case NO -> text("%s has no gate for each hand line", item.number());
+                  },
+                  PLAIN_WYE.source());
+            });
+  }
+
+  private static String plain(double sizeIn) {
+    return BigDecimal.valueOf(sizeIn).stripTrailingZeros().toPlainString();
+  }
+}

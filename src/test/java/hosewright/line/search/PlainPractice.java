@@ -1,0 +1,125 @@
+package hosewright.line.search;
+
+import hosewright.job.Job;
+import hosewright.job.question.Practice;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Bridge;
+import hosewright.line.assembly.Placed;
+import hosewright.line.model.Role;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The trade's rules, held to a line part by part, the plain way. */
+final class PlainPractice {
+  private final Job job;
+
+  PlainPractice(Job job) {
+    this.job = job;
+  }
+
+  boolean keeps(Assembly line) {
+    return lifted("narrow-fitting") || nothingTooNarrow(line.parts());
+  }
+
+  private boolean lifted(String rule) {
+    return job.conditions().allowed().stream().map(Practice::id).anyMatch(rule::equals);
+  }
+
+  private static boolean nothingTooNarrow(List<Placed> parts) {
+    for (int i = 1; i < parts.size() - 1; i++) {
+      Placed part = parts.get(i);
+      if (part.role() == Role.HOSE) {
+        continue;
+      }
+      if (divides(part)) {
+        double inIn = part.upstream().orElseThrow().sizeIn();
+        double outIn = part.downstream().orElseThrow().sizeIn();
+        if (inIn < wanted(parts, i, true) || outIn < wanted(parts, i, false)) {
+          return false;
+        }
+      } else if (bore(part) < wanted(parts, i, dividerAhead(parts, i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * How wide a place must be.
+   *
+   * @param upstreamSide whether it lies on the source's side of a wye or siamese, if one is there
+   */
+  private static double wanted(List<Placed> parts, int place, boolean upstreamSide) {
+    int before = place - 1;
+    while (before > 0 && parts.get(before).role() != Role.HOSE) {
+      before--;
+    }
+    int behind = place + 1;
+    while (behind < parts.size() - 1 && parts.get(behind).role() != Role.HOSE) {
+      behind++;
+    }
+    double beforeIn = parts.get(before).downstream().orElseThrow().sizeIn();
+    double behindIn = parts.get(behind).upstream().orElseThrow().sizeIn();
+    boolean divided = parts.subList(before + 1, behind).stream().anyMatch(PlainPractice::divides);
+    if (divided && upstreamSide && parts.get(before).role() == Role.HOSE) {
+      return beforeIn;
+    }
+    if (divided && !upstreamSide && parts.get(behind).role() == Role.HOSE) {
+      return behindIn;
+    }
+    return Math.min(beforeIn, behindIn);
+  }
+
+  /** Whether a wye or siamese comes before the next hose or the appliance. */
+  private static boolean dividerAhead(List<Placed> parts, int place) {
+    for (int i = place + 1; i < parts.size() && parts.get(i).role() != Role.HOSE; i++) {
+      if (divides(parts.get(i))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean divides(Placed part) {
+    return part.role() == Role.SPLIT || part.role() == Role.JOIN;
+  }
+
+  private static double bore(Placed part) {
+    return Math.min(
+        part.upstream().orElseThrow().sizeIn(), part.downstream().orElseThrow().sizeIn());
+  }
+
+  /**
+   * Of some choices of devices those a master would take: none narrower than the line, and such as
+   * need no reducer on one side and increaser on the other; else none narrower; else any.
+   */
+  List<List<Bridge.Link>> ofFullSize(
+      List<List<Bridge.Link>> choices, double upstreamIn, double downstreamIn) {
+    if (lifted("reduced-device")) {
+      return choices;
+    }
+    double lineIn = Math.min(upstreamIn, downstreamIn);
+    List<List<Bridge.Link>> wide =
+        choices.stream()
+            .filter(
+                devices ->
+                    devices.stream().allMatch(device -> bore(Placed.inLine(device, 1)) >= lineIn))
+            .toList();
+    List<List<Bridge.Link>> even =
+        wide.stream().filter(devices -> even(devices, upstreamIn, downstreamIn)).toList();
+    return !even.isEmpty() ? even : !wide.isEmpty() ? wide : choices;
+  }
+
+  /** Whether sizes along some devices go down or up, not down and up. */
+  private static boolean even(List<Bridge.Link> devices, double upstreamIn, double downstreamIn) {
+    List<Double> sizesIn = new ArrayList<>(List.of(upstreamIn));
+    for (Bridge.Link device : devices) {
+      sizesIn.add(device.upstream().sizeIn());
+      sizesIn.add(device.downstream().sizeIn());
+    }
+    sizesIn.add(downstreamIn);
+    List<Double> rising = sizesIn.stream().sorted().toList();
+    List<Double> falling = sizesIn.stream().sorted((a, b) -> Double.compare(b, a)).toList();
+    return sizesIn.equals(rising) || sizesIn.equals(falling);
+  }
+}
