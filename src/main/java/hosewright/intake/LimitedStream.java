@@ -6,11 +6,28 @@ import java.io.InputStream;
 
 /** A stream that gives up when more comes out of it than can be meant. */
 final class LimitedStream extends FilterInputStream {
+  private final long longestStretch;
   private long left;
+  private long stretch;
 
   LimitedStream(InputStream in, long mostBytes) {
+    this(in, mostBytes, mostBytes);
+  }
+
+  /**
+   * A stream whose reader holds what it reads until it says that it goes on.
+   *
+   * @param longestStretchBytes the most that may be read until then
+   */
+  LimitedStream(InputStream in, long mostBytes, long longestStretchBytes) {
     super(in);
     this.left = mostBytes;
+    this.longestStretch = longestStretchBytes;
+  }
+
+  /** Begins the next stretch. */
+  void goOn() {
+    stretch = 0;
   }
 
   /** More came out than was allowed. */
@@ -37,7 +54,8 @@ final class LimitedStream extends FilterInputStream {
 
   private int counted(int bytes, int result) throws TooMuchException {
     left -= bytes;
-    if (left < 0) {
+    stretch += bytes;
+    if (left < 0 || stretch > longestStretch) {
       throw new TooMuchException();
     }
     return result;

@@ -21,7 +21,7 @@ import org.xml.sax.SAXException;
 
 /** What the cells of one workbook mean: texts kept apart, and which numbers are shown as dates. */
 final class XlsxCells {
-  private static final long MOST_TEXT_BYTES = 400L << 20;
+  private static final long MOST_TEXT_BYTES = 128L << 20;
   private static final long MOST_STYLE_BYTES = 16L << 20;
   private static final Pattern FROM_1904 = Pattern.compile("date1904=\"(1|true)\"");
 

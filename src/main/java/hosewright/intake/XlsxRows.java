@@ -35,6 +35,9 @@ public final class XlsxRows implements CellRows {
   private static final long MOST_BYTES = 200L << 20;
   private static final long MOST_SHEET_BYTES = 2L << 30;
 
+  /** A parser holds a tag whole, with however much is written in its attributes. */
+  private static final long LONGEST_TAG_BYTES = 4L << 20;
+
   private final Path file;
   private final Optional<String> sheet;
 
@@ -56,9 +59,10 @@ public final class XlsxRows implements CellRows {
     opened(
         reader -> {
           XlsxCells cells = XlsxCells.of(reader);
-          try (InputStream in = new LimitedStream(sheet(reader), MOST_SHEET_BYTES)) {
+          try (LimitedStream in =
+              new LimitedStream(sheet(reader), MOST_SHEET_BYTES, LONGEST_TAG_BYTES)) {
             XMLReader parser = XMLHelper.newXMLReader();
-            parser.setContentHandler(new XlsxSheetHandler(cells, taker));
+            parser.setContentHandler(new XlsxSheetHandler(cells, taker, in::goOn));
             parser.parse(new InputSource(in));
           } catch (XlsxSheetHandler.EnoughException e) {
             // The taker wants no more rows.

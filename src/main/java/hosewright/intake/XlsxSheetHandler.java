@@ -18,6 +18,7 @@ final class XlsxSheetHandler extends DefaultHandler {
 
   private final XlsxCells cells;
   private final CellRows.Taker taker;
+  private final Runnable tag;
   private final List<String> row = new ArrayList<>();
   private final StringBuilder value = new StringBuilder();
   private final StringBuilder formula = new StringBuilder();
@@ -29,9 +30,13 @@ final class XlsxSheetHandler extends DefaultHandler {
   private String type = "";
   private String style = "";
 
-  XlsxSheetHandler(XlsxCells cells, CellRows.Taker taker) {
+  /**
+   * @param tag told that another tag was read
+   */
+  XlsxSheetHandler(XlsxCells cells, CellRows.Taker taker, Runnable tag) {
     this.cells = cells;
     this.taker = taker;
+    this.tag = tag;
   }
 
   /** No more rows are wanted. */
@@ -50,6 +55,7 @@ final class XlsxSheetHandler extends DefaultHandler {
 
   @Override
   public void startElement(String uri, String local, String name, Attributes attributes) {
+    tag.run();
     switch (local) {
       case "row" -> {
         String at = attributes.getValue("r");
@@ -84,6 +90,7 @@ final class XlsxSheetHandler extends DefaultHandler {
 
   @Override
   public void characters(char[] text, int start, int length) {
+    tag.run();
     if (open != null) {
       open.append(text, start, length);
       if (open.length() > LONGEST) {

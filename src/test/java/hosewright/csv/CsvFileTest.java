@@ -2,13 +2,16 @@ package hosewright.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -116,12 +119,85 @@ final class CsvFileTest {
   }
 
   @Test
+  void a_cell_that_never_ends_is_given_up_before_it_fills_memory() {
+    for (String beginning : List.of("key,value\na,\"", "key,value\na,", "")) {
+      problems.clear();
+
+      read(new Endless(beginning));
+
+      assertThat(problems)
+          .singleElement()
+          .extracting(Problem::sentence)
+          .isEqualTo(
+              "test.csv cannot be 'something longer': rows of at most 262144 characters; is a"
+                  + " double quote not closed?.");
+    }
+  }
+
+  @Test
+  void a_heading_without_end_is_refused_once_and_not_cell_by_cell() {
+    read("x,".repeat(100_000) + "\n");
+
+    assertThat(problems)
+        .containsExactly(Problem.of("test.csv header", "100001 columns", "at most 1000"));
+  }
+
+  @Test
+  void a_cell_with_a_hidden_mark_is_refused_with_its_place_and_the_rest_is_read() {
+    CsvFile file = read("key,value\na,b\u202E1.00\nc,d\n");
+
+    assertThat(problems)
+        .containsExactly(
+            new Problem(
+                "test.csv line 2 column value", "b{U+202E}1.00", PlainText.ALLOWED, "b1.00"));
+    assertThat(file.rows()).extracting(CsvRow::sound).containsExactly(false, true);
+  }
+
+  @Test
+  void a_file_that_cannot_be_read_to_its_end_is_refused() {
+    read(
+        new Reader() {
+          @Override
+          public int read(char[] into, int offset, int length) throws IOException {
+            throw new IOException("Is a directory");
+          }
+
+          @Override
+          public void close() {}
+        });
+
+    assertThat(problems).extracting(Problem::field).containsExactly("test.csv");
+  }
+
+  @Test
   void a_header_alone_is_a_file_without_rows() {
     CsvFile file = read("key,value\n");
 
     assertThat(problems).isEmpty();
     assertThat(file.understood()).isTrue();
     assertThat(file.rows()).isEmpty();
+  }
+
+  /** Letters without end behind a beginning. */
+  private static final class Endless extends Reader {
+    private final StringReader beginning;
+
+    Endless(String beginning) {
+      this.beginning = new StringReader(beginning);
+    }
+
+    @Override
+    public int read(char[] into, int offset, int length) throws IOException {
+      int begun = beginning.read(into, offset, length);
+      if (begun > 0) {
+        return begun;
+      }
+      Arrays.fill(into, offset, offset + length, 'x');
+      return length;
+    }
+
+    @Override
+    public void close() {}
   }
 
   private CsvFile read(String text) {

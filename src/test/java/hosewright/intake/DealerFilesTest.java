@@ -21,6 +21,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -249,6 +250,69 @@ final class DealerFilesTest {
     read(Optional.empty());
 
     assertThat(problems).singleElement().extracting(Problem::allowed).asString().contains("unfold");
+  }
+
+  @Test
+  void a_tag_without_end_is_given_up_before_it_fills_memory() throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      row(workbook.createSheet("goods"), 0, "number");
+      write(workbook, "plain.xlsx");
+    }
+    // Too well mixed to be folded small, so that the guard of the zip sees nothing in it.
+    StringBuilder long_ = new StringBuilder();
+    SplittableRandom random = new SplittableRandom(20261130);
+    while (long_.length() < 6_000_000) {
+      long_.append(Long.toString(random.nextLong(), 36));
+    }
+    withSheet(
+        ("<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" x=\""
+                + long_
+                + "\"></worksheet>")
+            .getBytes(StandardCharsets.UTF_8));
+
+    read(Optional.empty());
+
+    assertThat(problems).singleElement().extracting(Problem::allowed).asString().contains("unfold");
+  }
+
+  @Test
+  void a_folder_in_the_place_of_a_table_is_refused_even_where_the_table_may_be_missing()
+      throws IOException {
+    Files.createDirectory(folder.resolve("goods.csv"));
+
+    for (boolean required : List.of(true, false)) {
+      List<TableForm> forms = List.of(GOODS);
+      assertThatThrownBy(
+              () ->
+                  DealerFiles.open(
+                      folder,
+                      Optional.empty(),
+                      required ? forms : List.of(),
+                      required ? List.of() : forms))
+          .isInstanceOf(BadInputException.class)
+          .hasMessageContaining(folder.resolve("goods.csv").toString())
+          .hasMessageContaining("no folder, pipe or device");
+    }
+  }
+
+  @Test
+  void hidden_marks_are_refused_in_workbooks_and_in_what_a_mapping_adds() throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      Sheet sheet = workbook.createSheet("goods");
+      row(sheet, 0, GOODS.columns().toArray());
+      row(sheet, 1, "H-1", "ho\u200Bse", "", "", "", "", "");
+      write(workbook, "goods.xlsx");
+    }
+    Path mapping =
+        Files.writeString(
+            folder.resolve("map.yaml"), "goods:\n  file: goods.xlsx\n  sheet: \"\\u202e\"\n");
+
+    read(Optional.empty());
+
+    assertThat(problems)
+        .extracting(Problem::field, Problem::nearest)
+        .containsExactly(tuple("goods.xlsx line 2 column kind", "hose"));
+    assertThatThrownBy(() -> read(Optional.of(mapping))).hasMessageContaining("map.yaml line 3");
   }
 
   @Test

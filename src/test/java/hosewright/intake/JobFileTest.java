@@ -2,6 +2,7 @@ package hosewright.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
@@ -94,6 +95,27 @@ final class JobFileTest {
 
     assertThatThrownBy(() -> JobFile.read(folder.resolve("barn-fil.yaml")))
         .hasMessageContaining("Did you mean '" + there + "'?");
+  }
+
+  @Test
+  void a_device_that_never_ends_is_refused_like_a_file_too_large() {
+    Path zero = Path.of("/dev/zero");
+    assumeTrue(Files.exists(zero), "this system has no such device");
+
+    assertThatThrownBy(() -> JobFile.read(zero)).hasMessageContaining("at most 64 KiB");
+  }
+
+  @Test
+  void a_hidden_mark_is_refused_with_its_line_written_or_as_an_escape() {
+    assertThatThrownBy(() -> JobFile.parse("from: 2.5 NH male\ntitle: \u202Eyard\n"))
+        .hasMessageContaining("job file line 2 cannot be 'title: {U+202E}yard'");
+    assertThatThrownBy(() -> JobFile.parse("# kept too \u200B\nfrom: 2.5 NH male\n"))
+        .hasMessageContaining("job file line 1");
+    assertThatThrownBy(() -> JobFile.parse("from: 2.5 NH male\ntitle: \"\\x1b[2Jyard\"\n"))
+        .hasMessageContaining("job file line 2 cannot be '{U+001B}[2Jyard'")
+        .hasMessageContaining("Did you mean '[2Jyard'?");
+    assertThatThrownBy(() -> JobFile.parse("accessories: [wrench, \"ramp\\0\"]\n"))
+        .hasMessageContaining("{U+0000}");
   }
 
   @Test
