@@ -46,6 +46,24 @@ final class AnswerReading {
     throw refusal(field, text, allowed, Nearest.to(text, words));
   }
 
+  /**
+   * What the water is for, or what flows: how warm it is has a question of its own.
+   *
+   * @param reader of anything that does not speak of its warmth
+   */
+  static <T> BiFunction<String, String, T> notWarmth(BiFunction<String, String, T> reader) {
+    return (field, text) -> {
+      if (text.toLowerCase(Locale.ROOT).matches("(hot|warm)\\b.*|.*\\b(hot|warm) water")) {
+        throw refusal(
+            field,
+            text,
+            "'water', and how warm it is as temperature, such as temperature 150 F",
+            "water");
+      }
+      return reader.apply(field, text);
+    };
+  }
+
   /** A whole number within bounds. */
   static BiFunction<String, String, Integer> whole(int least, int most) {
     return (field, text) -> {

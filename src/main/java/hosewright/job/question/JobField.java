@@ -157,7 +157,10 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
 
   public static final Question<String> FLUID =
       add(
-          plain("fluid", "FLUID", (field, text) -> text.toLowerCase(Locale.ROOT))
+          plain(
+                  "fluid",
+                  "FLUID",
+                  AnswerReading.notWarmth((field, text) -> text.toLowerCase(Locale.ROOT)))
               .means("what flows", "water")
               .usually("water")
               .assuming("plain water"));

@@ -72,7 +72,8 @@ final class QuestionDraft<T> {
     return new QuestionDraft<>(
         word,
         placeholder,
-        (field, text) -> meant.apply(AnswerReading.oneOf(field, text, words)),
+        AnswerReading.notWarmth(
+            (field, text) -> meant.apply(AnswerReading.oneOf(field, text, words))),
         Sort.WORD,
         words);
   }

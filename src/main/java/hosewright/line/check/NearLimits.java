@@ -29,10 +29,13 @@ public final class NearLimits {
   }
 
   private static boolean isNear(Job job, Check check) {
-    // A surge is an upper bound with a caution of its own; a source that is not stated is taken to
+    // What others teach is no limit of the plan. A surge has a caution of its own; a source that is
+    // not stated is taken to
     // hold just what is needed, which says nothing about how near it is.
     if (!UNITS.contains(check.unit())
         || check.id() == CheckId.SUDDEN_CLOSURE
+        || check.id() == CheckId.FRICTION_COEFFICIENTS
+        || check.id() == CheckId.APPLIANCE_LOSS
         || check.id() == CheckId.HYDRANT_LOSS
         || check.id() == CheckId.DELIVERED_PRESSURE && job.supply().isEmpty()) {
       return false;

@@ -34,6 +34,7 @@ final class ServiceChecks {
       checks.add(drinkingMarked());
     }
     backflow(job, purchases).ifPresent(checks::add);
+    GasketCheck.of(job, purchases).ifPresent(checks::add);
     if (job.appliance() == ApplianceKind.TANK) {
       checks.add(
           check(

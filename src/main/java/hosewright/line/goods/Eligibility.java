@@ -6,6 +6,7 @@ import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
 import hosewright.job.Service;
 import hosewright.job.question.Use;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -79,6 +80,17 @@ public final class Eligibility {
 
   public static boolean toBeHad(Item item, NetPrice prices) {
     return item.toBeHad(1) && prices.unitPrice(item, 1).isPresent();
+  }
+
+  /** Those gaskets that are not known to be too weak for the water; all where every one is. */
+  List<Item> bearing(List<Item> gaskets) {
+    if (service.temperatureF().isEmpty()) {
+      return gaskets;
+    }
+    double waterF = service.temperatureF().getAsDouble();
+    List<Item> bearing =
+        gaskets.stream().filter(item -> !GasketMaterial.tooHotFor(item, waterF)).toList();
+    return bearing.isEmpty() ? gaskets : bearing;
   }
 
   private boolean holdsAtTemperature(Item item) {

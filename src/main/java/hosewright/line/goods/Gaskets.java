@@ -54,10 +54,11 @@ public final class Gaskets {
     return fitting.computeIfAbsent(
         end,
         e ->
-            catalogue.ofKind(ItemKind.GASKET).stream()
-                .filter(eligibility::wetted)
-                .filter(item -> item.ends().stream().anyMatch(fits -> alike(fits, e)))
-                .toList());
+            eligibility.bearing(
+                catalogue.ofKind(ItemKind.GASKET).stream()
+                    .filter(eligibility::wetted)
+                    .filter(item -> item.ends().stream().anyMatch(fits -> alike(fits, e)))
+                    .toList()));
   }
 
   private static boolean alike(End one, End other) {

@@ -10,6 +10,7 @@ import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.check.DistrictCheck;
 import hosewright.line.check.OneShutCheck;
+import hosewright.line.check.TaughtChecks;
 import hosewright.line.explain.EasedTerms;
 import hosewright.line.goods.Basket;
 import hosewright.line.model.Bill;
@@ -53,6 +54,7 @@ final class PlanWriter {
         Stream.of(
                 plan.checks().stream(),
                 OneShutCheck.of(job, line, plan.hydraulics()).stream(),
+                TaughtChecks.of(job, line, plan.hydraulics()).stream(),
                 DistrictCheck.of(job, line, register).stream())
             .flatMap(found -> found)
             .toList();

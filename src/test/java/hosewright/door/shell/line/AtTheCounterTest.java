@@ -134,6 +134,43 @@ final class AtTheCounterTest {
     assertThat(document.get("applianceLossPsi").asDouble()).isBetween(16.5, 16.7);
   }
 
+  @Test
+  void hot_water_is_asked_for_as_water_and_a_temperature() {
+    String line =
+        "--from '2 NPSH male outlet' --to '2 NPSH female tank' --length 80ft --flow 40gpm --need"
+            + " 10psi";
+    for (String field : List.of("use", "fluid")) {
+      Ended ended = plan("--" + field + " 'hot water' " + line);
+      assertThat(ended.exitCode()).isEqualTo(2);
+      assertThat(ended.err())
+          .contains(field + " cannot be 'hot water'")
+          .contains("temperature 150 F");
+    }
+  }
+
+  @Test
+  void hot_water_scalds_and_the_gaskets_are_shown_with_what_they_bear() {
+    String line =
+        "--from '2 NPSH male outlet' --to '2 NPSH female tank' --length 80ft --flow 40gpm"
+            + " --need 10psi --source-pressure 60psi --temperature ";
+    JsonNode hot = planJson(line + "150F");
+    assertThat(check(hot, "gaskets").get("outcome").asString()).isEqualTo("pass");
+    assertThat(check(hot, "gaskets").get("note").asString()).contains("nitrile up to 180 °F");
+    assertThat(check(hot, "gaskets").get("source").asString())
+        .contains("common practice, no source");
+    assertThat(hot.get("cautions").toString()).contains("Water at 150 °F scalds");
+    assertThat(planJson(line + "60F").get("cautions").toString()).doesNotContain("scalds");
+
+    // Of one size the shop has both; nitrile is out at 190 °F, so the dearer EPDM is billed.
+    JsonNode hotter = planJson(line + "190F");
+    assertThat(items(hotter)).contains("G-2NPSH-DW").doesNotContain("G-2NPSH");
+    assertThat(items(hot)).contains("G-2NPSH").doesNotContain("G-2NPSH-DW");
+  }
+
+  private static List<String> items(JsonNode document) {
+    return document.get("items").valueStream().map(item -> item.get("item").asString()).toList();
+  }
+
   private static List<String> failed(JsonNode document) {
     return document
         .get("checks")
