@@ -143,6 +143,11 @@ public record Job(
         : new Job(heading.on(day), ends, run, water, equipment, conditions, answers);
   }
 
+  /** This job with another source, or one that gives what it takes. */
+  public Job withSupply(Optional<Supply> other) {
+    return new Job(heading, ends, run, water.from(other), equipment, conditions, answers);
+  }
+
   /** This job with another flow and the pressure that goes with it. */
   public Job flowing(double otherFlowGpm, double otherNeedPsi) {
     Water other = water.flowing(otherFlowGpm, otherNeedPsi);

@@ -46,6 +46,10 @@ public record Water(
                                 Service.read(answers))));
   }
 
+  Water from(Optional<Supply> other) {
+    return new Water(flowGpm, needPsi, tipIn, other, service);
+  }
+
   Water flowing(double otherFlowGpm, double otherNeedPsi) {
     return new Water(otherFlowGpm, otherNeedPsi, tipIn, supply, service);
   }

@@ -20,6 +20,7 @@ public final class GapBridges {
   private final double leastCost;
   private final double leastLossPsi;
   private final Supplier<Iterator<Bridge>> cheapestFirst;
+  private final Supplier<Bridge> widest;
   private final Function<Bridge, Choice<List<Placed>>> priced;
   private final List<Choice<List<Placed>>> fetched = new ArrayList<>();
   private Iterator<Bridge> rest;
@@ -28,16 +29,19 @@ public final class GapBridges {
    * @param leastCost cost of the cheapest bridge
    * @param leastLossPsi the least that any bridge takes, psi
    * @param cheapestFirst every bridge there is, at least one; asked for when the first is needed
+   * @param widest the one that takes least
    * @param priced tells what a bridge costs and takes
    */
   public GapBridges(
       double leastCost,
       double leastLossPsi,
       Supplier<Iterator<Bridge>> cheapestFirst,
+      Supplier<Bridge> widest,
       Function<Bridge, Choice<List<Placed>>> priced) {
     this.leastCost = leastCost;
     this.leastLossPsi = leastLossPsi;
     this.cheapestFirst = cheapestFirst;
+    this.widest = widest;
     this.priced = priced;
   }
 
@@ -47,6 +51,11 @@ public final class GapBridges {
 
   public double leastLossPsi() {
     return leastLossPsi;
+  }
+
+  /** The one that takes least. */
+  public Choice<List<Placed>> widest() {
+    return priced.apply(widest.get());
   }
 
   /** So many of the cheapest, or all where there are no more. */

@@ -47,7 +47,7 @@ public final class ReasonWriter {
         .flatMap(List::stream)
         .filter(plan -> plan != best && plan.passes() && best.passes())
         .filter(plan -> !plan.buysTheSame(best))
-        .filter(plan -> !plan.assembly().hasPartToSource())
+        .filter(plan -> plan.partsToSource() <= best.partsToSource())
         .min(PlanRank.BEST_FIRST);
   }
 

@@ -6,6 +6,7 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.hydraulics.Arrival;
+import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.job.Job;
 import hosewright.job.Network;
@@ -19,6 +20,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -26,6 +28,12 @@ import java.util.OptionalDouble;
  */
 public final class Remedies {
   private static final int MOST_OTHER_SIZES = 3;
+
+  /** Far below a tenth of a psi. */
+  private static final double ROUNDING = 1e-6;
+
+  /** Above what any line is rated for. */
+  private static final double MOST_PSI = 1_000;
 
   private final Shop shop;
   private final Job job;
@@ -89,22 +97,49 @@ public final class Remedies {
     }
   }
 
+  /**
+   * The pressure that the line shown takes, where some line does then; else what the cheapest line
+   * takes of a source that gives what is wanted.
+   */
   private void strongerSource(Evaluated failed, List<String> instead) {
     if (job.supply().isEmpty() || !fails(failed, CheckId.DELIVERED_PRESSURE)) {
       return;
     }
-    double requiredPsi = failed.hydraulics().requiredSourcePsi();
-    OptionalDouble working = failed.assembly().hoseWorkingPsi(job.service().temperatureOrUsualF());
-    boolean carries = working.isEmpty() || requiredPsi <= working.getAsDouble();
-    instead.add(
-        carries
-            ? text("a source that holds %.1f psi at %.0f gpm", requiredPsi, job.flowGpm())
-            : text(
-                "not a stronger source: the %.1f psi it takes is more than the hose may carry (%.0f"
-                    + " psi)",
-                requiredPsi, working.getAsDouble()));
+    double shownPsi = tenthUp(failed.hydraulics().requiredSourcePsi());
+    OptionalDouble enoughPsi =
+        doesFrom(shownPsi)
+            ? OptionalDouble.of(shownPsi)
+            : shop.passing(job.withSupply(Optional.empty())).stream()
+                .mapToDouble(plan -> tenthUp(plan.hydraulics().requiredSourcePsi()))
+                .filter(this::doesFrom)
+                .findFirst();
+    enoughPsi.ifPresentOrElse(
+        psi -> instead.add(text("a source that holds %.1f psi at %.0f gpm", psi, job.flowGpm())),
+        () -> instead.add(notStronger(failed)));
   }
 
+  private String notStronger(Evaluated failed) {
+    double requiredPsi = failed.hydraulics().requiredSourcePsi();
+    OptionalDouble working = failed.assembly().hoseWorkingPsi(job.service().temperatureOrUsualF());
+    return working.isPresent() && requiredPsi > working.getAsDouble()
+        ? text(
+            "not a stronger source: the %.1f psi it takes is more than the hose may carry (%.0f"
+                + " psi)",
+            requiredPsi, working.getAsDouble())
+        : text("not a stronger source alone: no line does it with %.1f psi either", requiredPsi);
+  }
+
+  private boolean doesFrom(double psi) {
+    return psi <= MOST_PSI
+        && shop.passing(job.withSupply(Optional.of(new FixedPressure(psi)))).isPresent();
+  }
+
+  /** Figures of advice are printed to a tenth, and must do as they are printed. */
+  private static double tenthUp(double psi) {
+    return Math.ceil(psi * 10 - ROUNDING) / 10;
+  }
+
+  /** What this line brings, where a line for that much water does. */
   private void flowThatArrives(Evaluated failed, List<String> instead) {
     if (job.supply().isEmpty()
         || !fails(failed, CheckId.DELIVERED_PRESSURE)
@@ -116,11 +151,17 @@ public final class Remedies {
             PlanHydraulics.elements(job, failed.assembly()),
             job.supply().get(),
             Outflow.ofAll(job));
-    if (arrival.flows()) {
+    if (!arrival.flows()) {
+      return;
+    }
+    double flowGpm = Math.floor(arrival.flowGpm());
+    double share = flowGpm / arrival.flowGpm();
+    double psi = Math.floor(arrival.deliveredPsi() * share * share * 10) / 10;
+    if (flowGpm > 0 && shop.passing(job.flowing(flowGpm, psi)).isPresent()) {
       instead.add(
           text(
               "less water: this line brings %.0f gpm at %.1f psi through the same appliance",
-              arrival.flowGpm(), arrival.deliveredPsi()));
+              flowGpm, psi));
     }
   }
 

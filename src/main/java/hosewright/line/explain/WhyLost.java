@@ -46,8 +46,10 @@ final class WhyLost {
     if (failed.isPresent()) {
       return fails(plan, failed.get());
     }
-    if (plan.assembly().hasPartToSource() && !best.assembly().hasPartToSource()) {
-      return "no adapter in the catalogue joins it to both ends: one would have to be sourced";
+    if (plan.partsToSource() > best.partsToSource()) {
+      return plan.assembly().hasPartToSource()
+          ? "no adapter in the catalogue joins it to both ends: one would have to be sourced"
+          : "not all that is asked for goes with it: a part would have to be sourced";
     }
     return dearer(plan) + inReturn(plan);
   }

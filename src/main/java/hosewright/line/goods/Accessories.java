@@ -49,6 +49,7 @@ public final class Accessories {
   private final Map<Wanted, Optional<Item>> known = new HashMap<>();
   private final Map<String, List<Item>> inLine = new HashMap<>();
   private final Map<HoseLine, Double> leastCosts = new IdentityHashMap<>();
+  private final Map<HoseLine, Integer> toSource = new IdentityHashMap<>();
 
   public Accessories(Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.catalogue = catalogue;
@@ -94,6 +95,24 @@ public final class Accessories {
   /** The least that everything asked for besides the line can cost, devices in it left out. */
   public double leastCost(List<String> wanted, HoseLine hose) {
     return leastCosts.computeIfAbsent(hose, h -> findLeastCost(wanted, h));
+  }
+
+  /** How much of what is asked for beside a line of a hose has no price there. */
+  public int toSource(List<String> wanted, HoseLine hose) {
+    return toSource.computeIfAbsent(hose, h -> findToSource(wanted, h));
+  }
+
+  private int findToSource(List<String> wanted, HoseLine hose) {
+    long missing =
+        wanted.stream().filter(one -> inLine(one).isEmpty() && meant(one, hose).isEmpty()).count();
+    long withoutPrice =
+        wanted.stream()
+            .map(one -> Asked.of(one).what())
+            .distinct()
+            .flatMap(number -> catalogue.item(number).stream())
+            .filter(item -> !eligibility.priced(item))
+            .count();
+    return (int) (missing + withoutPrice);
   }
 
   private double findLeastCost(List<String> wanted, HoseLine hose) {

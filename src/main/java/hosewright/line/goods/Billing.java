@@ -47,8 +47,10 @@ public final class Billing {
    * Goods and what has no price.
    *
    * @param unpriced parts nobody stocks or that have no price in force
+   * @param partsToSource how many of those are no seals: what a seal costs decides between no lines
    */
-  public record Priced(List<Basket.Purchase> purchases, List<Unpriced> unpriced) {}
+  public record Priced(
+      List<Basket.Purchase> purchases, List<Unpriced> unpriced, int partsToSource) {}
 
   public Priced of(Assembly line, List<GasketCount> gasketCounts) {
     Basket basket = new Basket();
@@ -59,8 +61,10 @@ public final class Billing {
       basket.addSections(leg.hose(), line.lays().get(i), leg.lines(), spares);
     }
     addFittings(line, basket, unpriced);
+    int fittings = unpriced.size();
     gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
     addSealant(line, basket, unpriced);
+    int seals = unpriced.size() - fittings;
     for (String wanted : job.accessories()) {
       if (!accessories.inLine(wanted).isEmpty()) {
         continue;
@@ -75,7 +79,7 @@ public final class Billing {
         .filter(purchase -> purchase.unitPrice().isEmpty())
         .forEach(
             purchase -> unpriced.add(Unpriced.item(purchase.bought(), purchase.item().number())));
-    return new Priced(purchases, List.copyOf(unpriced));
+    return new Priced(purchases, List.copyOf(unpriced), unpriced.size() - seals);
   }
 
   private static void addFittings(Assembly line, Basket basket, List<Unpriced> unpriced) {

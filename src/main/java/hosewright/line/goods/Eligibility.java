@@ -73,6 +73,10 @@ public final class Eligibility {
     return toBeHad(item, prices) && availability.toBeHad(item, 1);
   }
 
+  boolean priced(Item item) {
+    return prices.unitPrice(item, 1).isPresent();
+  }
+
   /** Whether so many can be had, and as the job wants them. */
   boolean toBeHad(Item item, int quantity) {
     return availability.toBeHad(item, quantity);

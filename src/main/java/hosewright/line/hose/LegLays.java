@@ -20,6 +20,9 @@ import java.util.function.Predicate;
  * for.
  */
 public final class LegLays {
+  /** Cheap lays that are looked at for one as short as any. */
+  private static final int MOST_COMPARED = 100;
+
   private static final Comparator<Choice<Lay>> CHEAPEST_FIRST =
       Comparator.<Choice<Lay>>comparingDouble(Choice::leastCost)
           .thenComparingInt(choice -> choice.value().sections());
@@ -114,6 +117,29 @@ public final class LegLays {
 
   public double leastCost() {
     return cheapest().leastCost();
+  }
+
+  /** The shortest, and of those that are as short a cheap one; there must be one. */
+  public Choice<Lay> shortest() {
+    cheapest();
+    List<Choice<Lay>> shorter = new ArrayList<>();
+    double[] shortestFt = {Double.POSITIVE_INFINITY};
+    each(
+        (counts, option, coveredFt) -> coveredFt >= shortestFt[0] - ROUNDING,
+        lay -> {
+          shortestFt[0] = lay.lengthFt();
+          shorter.add(priced.apply(lay));
+        });
+    for (int place = 0; place < MOST_COMPARED; place++) {
+      Optional<Choice<Lay>> cheap = at(place, Double.POSITIVE_INFINITY);
+      if (cheap.isEmpty()) {
+        break;
+      }
+      if (cheap.get().value().lengthFt() <= shortestFt[0] + ROUNDING) {
+        return cheap.get();
+      }
+    }
+    return shorter.get(shorter.size() - 1);
   }
 
   /** The lay in a place of the order; empty where there is none that costs no more than a limit. */

@@ -65,6 +65,14 @@ public enum CheckId {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /** Whether it holds a rule of the trade rather than one of nature or of law. */
+  public boolean isOfTheTrade() {
+    return switch (this) {
+      case NARROW_FITTING, REDUCED_DEVICE, PLAIN_WYE, HOSE_TYPE, PART_TO_SOURCE -> true;
+      default -> false;
+    };
+  }
+
   /** Whether its outcome lies in the job alone: no other choice of parts would change it. */
   public boolean isOfTheJob() {
     return this == BACKFLOW_PROTECTION

@@ -181,8 +181,8 @@ public final class Planner {
     return PlanWriter.limitedBy(plan)
         .orElseGet(
             () ->
-                plan.assembly().hasPartToSource() && !best.assembly().hasPartToSource()
-                    ? "an adapter would have to be sourced"
+                plan.partsToSource() > best.partsToSource()
+                    ? "a part would have to be sourced"
                     : "costs " + MoneyWords.of(plan.total().minus(best.total())) + " more");
   }
 }

@@ -19,7 +19,7 @@ import java.util.function.DoublePredicate;
  * @param bridges over each gap
  * @param known how many of the bridges over each gap are weighed
  * @param lays of each leg
- * @param leastCost no plan in this topology costs less
+ * @param leastCost no plan in this topology costs less, as {@link RankedCost} weighs it
  * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
  *     part that must stand in the line is rated too low
  */
@@ -67,8 +67,40 @@ record Branch(
     return psi;
   }
 
-  List<Lay> cheapestLays() {
-    return lays.stream().map(leg -> leg.cheapest().value()).toList();
+  /** Parts without a price in every plan of it. */
+  int toSource() {
+    return (int) (leastCost / RankedCost.EACH_TO_SOURCE);
+  }
+
+  /** No plan in this topology has a lower price. */
+  double leastPrice() {
+    return leastCost - toSource() * RankedCost.EACH_TO_SOURCE;
+  }
+
+  /** Whether the catalogue has no bridge over some gap. */
+  boolean isUnjoined() {
+    return bridges.stream().anyMatch(gap -> gap.leastCost() >= RankedCost.EACH_TO_SOURCE);
+  }
+
+  /** Lays that lose least. */
+  List<Lay> shortestLays() {
+    return lays.stream().map(leg -> leg.shortest().value()).toList();
+  }
+
+  /** Bridges that lose least. */
+  List<List<Placed>> widestBridges() {
+    return bridges.stream().map(gap -> gap.widest().value()).toList();
+  }
+
+  /**
+   * By how much every plan of it misses the limits of its pressures at the least, psi; zero where
+   * some plan may keep them.
+   */
+  double leastMissedPsi() {
+    double lossPsi = leastLayLossFromPsi(0) + leastLossFromPsi(0);
+    return budget.availablePsi() < 0
+        ? -budget.availablePsi()
+        : Math.max(0, lossPsi - budget.availablePsi());
   }
 
   /** Least loss of all bridges from a gap on, psi. */
@@ -88,10 +120,6 @@ record Branch(
   /** The bridges weighed over a gap, cheapest first. */
   List<Choice<List<Placed>>> choices(int gap) {
     return bridges.get(gap).cheapest(known.get(gap));
-  }
-
-  List<Choice<List<Placed>>> cheapestBridges() {
-    return bridges.stream().map(gap -> gap.cheapest(1).get(0)).toList();
   }
 
   /**

@@ -52,6 +52,7 @@ final class Branching {
 
   private double fixedCost(Topology topology) {
     double cost = accessories.leastCost(job.accessories(), topology.hose());
+    cost += accessories.toSource(job.accessories(), topology.hose()) * RankedCost.EACH_TO_SOURCE;
     for (Topology.Fixed fixed : topology.fixedParts()) {
       cost += floor.ofOne(fixed.part().item()) * fixed.lines();
     }

@@ -27,6 +27,9 @@ import java.util.function.Predicate;
 
 /** The bridges over each gap, made of adapters that stand the pressure there. */
 final class BridgeChoices {
+  /** So little that a price decides only between adapters that lose the same. */
+  private static final double PSI_PER_UNIT_OF_MONEY = 1e-9;
+
   private final Job job;
   private final Availability availability;
   private final BridgeGraph graph;
@@ -85,6 +88,7 @@ final class BridgeChoices {
             leastCost.getAsDouble() * gap.lines(),
             leastLossPsi,
             () -> passage.lightestFirst(costs),
+            () -> passage.lightestFirst(byLoss(gap.lines())).next(),
             bridge -> choice(bridge, gap)));
   }
 
@@ -115,6 +119,15 @@ final class BridgeChoices {
         lines, count -> graph.weigh(link -> lossPsi(Placed.adapter(link, count))));
   }
 
+  /** What an adapter loses, and of those that lose as much what it costs. */
+  private double[] byLoss(int lines) {
+    double[] weights = lossesPsi(lines).clone();
+    for (int link = 0; link < weights.length; link++) {
+      weights[link] += costs[link] * PSI_PER_UNIT_OF_MONEY;
+    }
+    return weights;
+  }
+
   /** Zero where losses are not calculated. */
   private double lossPsi(Placed adapter) {
     return job.service().isWater() ? FittingLoss.of(adapter).lossPsi(job.flowGpm()) : 0;
@@ -131,9 +144,17 @@ final class BridgeChoices {
     End downstream = facing(gap.to());
     Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());
     Choice<List<Placed>> choice =
-        new Choice<>(List.of(adapter), 0, lossPsi(adapter), Double.POSITIVE_INFINITY);
+        new Choice<>(
+            List.of(adapter),
+            RankedCost.EACH_TO_SOURCE,
+            lossPsi(adapter),
+            Double.POSITIVE_INFINITY);
     return new GapBridges(
-        0, choice.lossPsi(), () -> List.of(new Bridge(List.of())).iterator(), none -> choice);
+        choice.leastCost(),
+        choice.lossPsi(),
+        () -> List.of(new Bridge(List.of())).iterator(),
+        () -> new Bridge(List.of()),
+        none -> choice);
   }
 
   /** The half that meets an end; a gasketed female is wanted with a swivel. */

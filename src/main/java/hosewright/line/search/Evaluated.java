@@ -4,6 +4,7 @@ import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.GasketCount;
 import hosewright.line.assembly.Lay;
 import hosewright.line.goods.Basket;
+import hosewright.line.goods.Billing;
 import hosewright.line.model.Check;
 import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
@@ -18,22 +19,43 @@ import org.joda.money.Money;
 public record Evaluated(
     Assembly assembly,
     List<GasketCount> gaskets,
-    List<Basket.Purchase> purchases,
-    List<Unpriced> unpriced,
+    Billing.Priced bill,
     Money total,
     Hydraulics hydraulics,
     List<Check> checks) {
 
   /**
-   * Cheapest first; among equals fewer couplings, then fewer adapters, then the lower loss; at last
-   * by name, so that the same plan wins however it was searched for.
+   * With the fewest parts to source first, then cheapest; among equals fewer couplings, then fewer
+   * adapters, then the lower loss; at last by name, so that the same plan wins however it was
+   * searched for.
    */
   private static final Comparator<Evaluated> BY_MERIT =
-      Comparator.comparing(Evaluated::total)
+      Comparator.comparingInt(Evaluated::partsToSource)
+          .thenComparing(Evaluated::total)
           .thenComparingInt(plan -> plan.assembly().lays().stream().mapToInt(Lay::sections).sum())
           .thenComparingInt(plan -> plan.assembly().adapters())
           .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi())
           .thenComparing(plan -> plan.assembly().spelledOut());
+
+  /** Between plans that fail, the one to show. */
+  private static final Comparator<Evaluated> NEAREST =
+      Comparator.<Evaluated>comparingInt(plan -> plan.shortfall().rules())
+          .thenComparingInt(Evaluated::partsToSource)
+          .thenComparing(Evaluated::shortfall)
+          .thenComparing(BY_MERIT);
+
+  public List<Basket.Purchase> purchases() {
+    return bill.purchases();
+  }
+
+  public List<Unpriced> unpriced() {
+    return bill.unpriced();
+  }
+
+  /** Parts that would have to be sourced or have no price; gaskets and sealant left out. */
+  public int partsToSource() {
+    return bill.partsToSource();
+  }
 
   public boolean passes() {
     return failures() == 0;
@@ -52,8 +74,9 @@ public record Evaluated(
     return checks.stream().anyMatch(check -> check.fails(CheckId.BUDGET));
   }
 
-  double cost() {
-    return total.getAmount().doubleValue();
+  /** What it costs, as {@link RankedCost} weighs it. */
+  double rankedCost() {
+    return RankedCost.of(partsToSource(), total);
   }
 
   /** Whether the same items are bought, in the same numbers. */
@@ -64,7 +87,7 @@ public record Evaluated(
   /** How many of each item are bought, by item number. */
   public Map<String, Integer> bought() {
     Map<String, Integer> bought = new TreeMap<>();
-    purchases.forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
+    purchases().forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
     return bought;
   }
 
@@ -74,17 +97,22 @@ public record Evaluated(
 
   /** What fails and another choice of parts could mend, in the order of the checks. */
   List<CheckId> mendableFailures() {
-    return checks.stream()
-        .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .map(Check::id)
-        .filter(id -> !id.isOfTheJob())
-        .toList();
+    return mendable().stream().map(Check::id).toList();
   }
 
-  boolean failsLessThan(Evaluated other) {
-    return Comparator.comparingLong(Evaluated::failures)
-            .thenComparing(BY_MERIT)
-            .compare(this, other)
-        < 0;
+  /** Whether it is nearer to a line that passes. */
+  boolean nearerThan(Evaluated other) {
+    return NEAREST.compare(this, other) < 0;
+  }
+
+  Shortfall shortfall() {
+    return Shortfall.of(mendable());
+  }
+
+  private List<Check> mendable() {
+    return checks.stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .filter(check -> !check.id().isOfTheJob())
+        .toList();
   }
 }

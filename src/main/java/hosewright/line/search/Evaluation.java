@@ -38,12 +38,6 @@ final class Evaluation {
     Hydraulics hydraulics = PlanHydraulics.of(job, plan.line());
     List<Check> checks = Checks.of(job, plan.line(), hydraulics, plan.bill().purchases());
     return new Evaluated(
-        plan.line(),
-        plan.gaskets(),
-        plan.bill().purchases(),
-        plan.bill().unpriced(),
-        plan.total(),
-        hydraulics,
-        checks);
+        plan.line(), plan.gaskets(), plan.bill(), plan.total(), hydraulics, checks);
   }
 }

@@ -49,11 +49,13 @@ final class FrontSearch {
       }
     }
     opened.sort(Comparator.comparingDouble(Branch::leastCost));
-    opened.stream().filter(Branch::mayPass).forEach(this::searchBranch);
+    List<Branch> passing = opened.stream().filter(Branch::mayPass).toList();
+    int fewest = passing.stream().mapToInt(Branch::toSource).min().orElse(0);
+    passing.stream().filter(branch -> branch.toSource() == fewest).forEach(this::searchBranch);
   }
 
   private void searchBranch(Branch topology) {
-    lay(topology, new ArrayList<>(), topology.leastCost(), 0);
+    lay(topology, new ArrayList<>(), topology.leastPrice(), 0);
   }
 
   /** Chooses a lay for the next leg, then the bridges. */

@@ -7,18 +7,15 @@ public final class PlanRank {
   private PlanRank() {}
 
   /**
-   * Plans that pass come first, then those that fail only in what lies in the job, then plans
-   * without a part to source, then what fails least, then the cheaper.
+   * Plans that pass come first, then those that fail only in what lies in the job, then the nearest
+   * to one that passes; among such those with fewer parts to source, then the cheaper.
    */
   public static final Comparator<Evaluated> BEST_FIRST = PlanRank::compare;
 
   private static int compare(Evaluated one, Evaluated other) {
     int order = Integer.compare(failing(one), failing(other));
-    if (order == 0) {
-      order = Boolean.compare(one.assembly().hasPartToSource(), other.assembly().hasPartToSource());
-    }
-    if (order == 0 && !one.passes() && one.failsLessThan(other) != other.failsLessThan(one)) {
-      order = one.failsLessThan(other) ? -1 : 1;
+    if (order == 0 && failing(one) == 2) {
+      order = one.nearerThan(other) ? -1 : other.nearerThan(one) ? 1 : 0;
     }
     if (order == 0) {
       order = one.beats(other) ? -1 : other.beats(one) ? 1 : 0;

@@ -21,14 +21,21 @@ final class Ranking {
     return List.copyOf(plans);
   }
 
-  /** A plan that costs more takes no place, in the currency's major unit. */
+  /** A plan that costs more, as {@link RankedCost} weighs it, takes no place. */
   double costToBeat() {
-    return plans.size() < places ? Double.POSITIVE_INFINITY : last().cost();
+    return plans.size() < places ? Double.POSITIVE_INFINITY : last().rankedCost();
   }
 
   /** Whether a plan of this total is too dear for a place. */
-  boolean beyond(Money total) {
-    return plans.size() == places && total.isGreaterThan(last().total());
+  boolean beyond(int partsToSource, Money total) {
+    return plans.size() == places
+        && (partsToSource > last().partsToSource()
+            || partsToSource == last().partsToSource() && total.isGreaterThan(last().total()));
+  }
+
+  /** Fewest parts to be sourced of any plan with a place; there must be one. */
+  int partsToSource() {
+    return plans.get(0).partsToSource();
   }
 
   private Evaluated last() {

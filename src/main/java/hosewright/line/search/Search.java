@@ -3,21 +3,15 @@ package hosewright.line.search;
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Choice;
-import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Lay;
-import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.hose.LegLays;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -27,15 +21,13 @@ import java.util.stream.IntStream;
  * plan already found, or when the least it can lose is more than its {@link PressureBudget}.
  */
 final class Search {
-  /** Far below a cent, far above what adding up many prices may lose. */
-  private static final double ROUNDING = 1e-6;
+  /** Far below a cent, far above what adding up many ranked costs may lose. */
+  private static final double ROUNDING = 1e-4;
 
   private final Job job;
   private final Branching opening;
   private final Evaluation evaluation;
   private final SearchTally tally;
-
-  private final Map<HoseLine, Map<HoseLine, Set<List<Boolean>>>> tried = new IdentityHashMap<>();
 
   private final Ranking best;
   private Optional<Evaluated> leastBad = Optional.empty();
@@ -53,9 +45,10 @@ final class Search {
 
   /**
    * The cheapest plans that no choice of parts could mend further, best first, else the one failing
-   * plan that fails least and costs least.
+   * plan that is nearest to passing.
    *
-   * <p>Topologies are opened one by one, cheapest first, so that those too dear need no look.
+   * <p>Topologies are opened one by one, cheapest first, so that those too dear need no look. Those
+   * that lack an adapter cost more than any other, so they come last.
    *
    * @return empty when no topology can be laid
    */
@@ -67,43 +60,42 @@ final class Search {
           .leastCost(topology)
           .ifPresent(cost -> waiting.add(new Waiting(cost, place, topology, Optional.empty())));
     }
-    List<Branching.BranchOutline> lacking = new ArrayList<>();
-    boolean anyComplete = false;
-    while (!waiting.isEmpty() && !cannotBeat(waiting.peek().leastCost())) {
+    List<Branch> searched = new ArrayList<>();
+    while (!waiting.isEmpty() && !settledBefore(waiting.peek())) {
       Waiting next = waiting.remove();
       if (next.opened().isPresent()) {
         searchBranch(next.opened().get());
+        searched.add(next.opened().get());
         continue;
       }
-      Branching.BranchOutline outline = opening.look(next.topology());
-      if (outline.missing() > 0) {
-        lacking.add(outline);
-      } else {
-        anyComplete = true;
-        Branch opened = opening.open(outline);
-        waiting.add(
-            new Waiting(opened.leastCost(), next.place(), next.topology(), Optional.of(opened)));
-      }
+      Branch opened = opening.open(opening.look(next.topology()));
+      waiting.add(
+          new Waiting(opened.leastCost(), next.place(), next.topology(), Optional.of(opened)));
     }
-    tally.topologies += waiting.size();
-    tally.cutByPrice += waiting.size();
-    if (anyComplete) {
-      tally.topologies += lacking.size();
-      tally.unjoined += lacking.size();
-    } else {
-      searchWithPartsToSource(lacking);
+    leave(waiting);
+    if (best.isEmpty()) {
+      return new NearestLine(job, evaluation, tally).of(searched, leastBad).stream().toList();
     }
-    return best.isEmpty() ? leastBad.stream().toList() : best.plans();
+    return best.plans();
   }
 
-  /** Only the topologies that lack the fewest adapters are worth sourcing one for. */
-  private void searchWithPartsToSource(List<Branching.BranchOutline> lacking) {
-    long fewest = lacking.stream().mapToLong(Branching.BranchOutline::missing).min().orElse(0);
-    lacking.stream()
-        .filter(topology -> topology.missing() == fewest)
-        .map(opening::open)
-        .sorted(Comparator.comparingDouble(Branch::leastCost))
-        .forEach(this::searchBranch);
+  /** Whether neither the next topology nor any behind it can have a better plan. */
+  private boolean settledBefore(Waiting next) {
+    boolean lacksMore =
+        !best.isEmpty()
+            && next.opened().filter(b -> b.toSource() > best.partsToSource()).isPresent();
+    return lacksMore || cannotBeat(next.leastCost());
+  }
+
+  private void leave(PriorityQueue<Waiting> waiting) {
+    tally.topologies += waiting.size();
+    for (Waiting left : waiting) {
+      if (left.opened().filter(Branch::isUnjoined).isPresent()) {
+        tally.unjoined++;
+      } else {
+        tally.cutByPrice++;
+      }
+    }
   }
 
   /**
@@ -130,10 +122,8 @@ final class Search {
     }
     if (!topology.mayPass()) {
       tally.cutByPressure++;
-      considerCheapest(topology);
       return;
     }
-    int plansBefore = tally.plans;
     Optional<Branch> growing = Optional.of(topology);
     while (growing.isPresent()) {
       Branch now = growing.get();
@@ -142,37 +132,10 @@ final class Search {
       combine(now, choices, new ArrayList<>(), now.leastCost(), 0, now.budget());
       growing = now.grown(this::cannotBeat);
     }
-    if (tally.plans == plansBefore) {
-      considerCheapest(topology);
-    }
-  }
-
-  /**
-   * Weighs one plan of a topology in which none can pass, to say why, should none pass anywhere.
-   */
-  private void considerCheapest(Branch topology) {
-    if (best.isEmpty() && mayFailLess(topology.leastCost()) && firstOfItsWay(topology.topology())) {
-      consider(topology, topology.cheapestBridges(), topology.cheapestLays());
-    }
   }
 
   private boolean cannotBeat(double leastCost) {
     return leastCost > best.costToBeat() + ROUNDING;
-  }
-
-  /** Of topologies that must fail, one for each hose and direction is enough to say why. */
-  private boolean firstOfItsWay(Topology topology) {
-    return tried
-        .computeIfAbsent(topology.hose(), hose -> new IdentityHashMap<>())
-        .computeIfAbsent(topology.last().hose(), hose -> new HashSet<>())
-        .add(topology.legs().stream().map(LegShape::reversed).toList());
-  }
-
-  /** Whether a plan that must fail somewhere could still be the best of those that fail. */
-  private boolean mayFailLess(double leastCost) {
-    return leastBad.isEmpty()
-        || leastBad.get().failures() > 1
-        || leastCost <= leastBad.get().cost() + ROUNDING;
   }
 
   /** Chooses a bridge for the next gap, or the lays once every gap has one. */
@@ -244,7 +207,7 @@ final class Search {
     List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
     Evaluation.Priced priced = evaluation.price(Assembly.of(job, topology.topology(), lays, parts));
     tally.plans++;
-    if (best.beyond(priced.total())) {
+    if (best.beyond(priced.bill().partsToSource(), priced.total())) {
       tally.dearer++;
       return;
     }
@@ -252,7 +215,7 @@ final class Search {
     tally.countChecked(plan);
     if (plan.bestThatCanBe()) {
       best.add(plan);
-    } else if (leastBad.isEmpty() || plan.failsLessThan(leastBad.get())) {
+    } else if (leastBad.isEmpty() || plan.nearerThan(leastBad.get())) {
       leastBad = Optional.of(plan);
     }
   }

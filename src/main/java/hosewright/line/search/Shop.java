@@ -87,17 +87,12 @@ public record Shop(Catalogue catalogue, NetPrice prices, LocalDate date, Currenc
 
   /** The best plan when the wishes are changed, for advice. */
   public Optional<Evaluated> bestWith(Job changed, int lines) {
-    return allWith(changed, lines).stream()
-        .filter(plan -> !plan.assembly().hasPartToSource())
-        .findFirst();
+    return allWith(changed, lines).stream().filter(plan -> plan.partsToSource() == 0).findFirst();
   }
 
   /** The best plan when the terms are changed, if it passes with nothing left to source. */
   public Optional<Evaluated> passing(Job changed) {
-    return find(changed)
-        .best()
-        .filter(Evaluated::passes)
-        .filter(plan -> !plan.assembly().hasPartToSource());
+    return find(changed).best().filter(Evaluated::passes).filter(plan -> plan.partsToSource() == 0);
   }
 
   /** Passing plans of every size when the wishes are changed, cheapest first. */
