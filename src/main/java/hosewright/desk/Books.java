@@ -60,7 +60,7 @@ public final class Books implements AutoCloseable {
     return shelf()
         .load(
             quote.lines().stream()
-                .map(Quote.QuoteLine::item)
+                .map(line -> line.goods().item())
                 .filter(item -> !item.isEmpty())
                 .distinct()
                 .toList());

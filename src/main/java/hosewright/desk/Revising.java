@@ -28,14 +28,17 @@ public final class Revising {
    */
   public static Revised keep(Books books, Quote seen, Quote next, Step step, String by) {
     QuoteLife.take(seen, step);
-    String why = next.amendments().reason();
+    String why = next.offer().amendments().reason();
     Quote kept = books.quotes().saveRevision(seen, next, Signing.as(by, step, books.now(), why));
     return new Revised(kept, diff(seen, kept));
   }
 
   public static QuoteDiff diff(Quote before, Quote after) {
     return QuoteDiff.between(
-        before, JobFile.parse(before.jobYaml()), after, JobFile.parse(after.jobYaml()));
+        before,
+        JobFile.parse(before.basis().jobYaml()),
+        after,
+        JobFile.parse(after.basis().jobYaml()));
   }
 
   /**

@@ -85,7 +85,7 @@ public record BenchCard(
   private static OptionalDouble testPsi(Quote quote, String hose, Catalogue catalogue) {
     List<Item> marked =
         quote.lines().stream()
-            .flatMap(line -> catalogue.item(line.item()).stream())
+            .flatMap(line -> catalogue.item(line.goods().item()).stream())
             .filter(
                 item ->
                     item.number().equals(hose)
@@ -109,7 +109,7 @@ public record BenchCard(
     List<String> parts = new ArrayList<>();
     for (QuoteLine line : quote.lines()) {
       catalogue
-          .item(line.item())
+          .item(line.goods().item())
           .map(Item::kind)
           .filter(
               kind ->
@@ -122,7 +122,10 @@ public record BenchCard(
                   parts.add(
                       "%d %s %s, %s"
                           .formatted(
-                              line.quantity(), line.unit(), line.item(), line.description())));
+                              line.quantity(),
+                              line.goods().unit(),
+                              line.goods().item(),
+                              line.goods().description())));
     }
     return parts;
   }

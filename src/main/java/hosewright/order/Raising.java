@@ -52,9 +52,9 @@ public final class Raising {
               lines.size() + 1,
               line.position(),
               code,
-              line.item(),
-              line.description(),
-              line.unit(),
+              line.goods().item(),
+              line.goods().description(),
+              line.goods().unit(),
               line.quantity(),
               reserved,
               0,
@@ -66,7 +66,7 @@ public final class Raising {
         quote.number(),
         quote.revision(),
         quote.customer().name(),
-        quote.title(),
+        quote.basis().title(),
         today,
         shipOn(lines, purchases),
         raisedAt,
@@ -77,11 +77,12 @@ public final class Raising {
   }
 
   private String stockCode(String order, QuoteLine line) {
-    if (line.item().isEmpty()) {
-      return answer(line.description()).isPresent() ? order + "/" + line.position() : "";
+    if (line.goods().item().isEmpty()) {
+      return answer(line.goods().description()).isPresent() ? order + "/" + line.position() : "";
     }
-    boolean work = catalogue.item(line.item()).map(item -> item.kind().isWork()).orElse(false);
-    return work ? "" : line.item();
+    boolean work =
+        catalogue.item(line.goods().item()).map(item -> item.kind().isWork()).orElse(false);
+    return work ? "" : line.goods().item();
   }
 
   private Optional<SupplierAnswer> answer(String wanted) {

@@ -30,7 +30,7 @@ public final class Departures {
   /** How many of an item the lines of a quote sell. */
   public static int sold(Quote quote, String item) {
     return quote.lines().stream()
-        .filter(line -> line.item().equals(item))
+        .filter(line -> line.goods().item().equals(item))
         .mapToInt(QuoteLine::quantity)
         .sum();
   }

@@ -36,7 +36,7 @@ public record Earnings(List<LineEarnings> lines, Margin all) {
                   return new LineEarnings(
                       line.position(),
                       line.key(),
-                      line.extended(),
+                      line.price().extended(),
                       cost,
                       Margin.of(List.of(part(line, cost))));
                 })
@@ -52,6 +52,8 @@ public record Earnings(List<LineEarnings> lines, Margin all) {
 
   private static Margin.Part part(QuoteLine line, Optional<Money> unitCost) {
     return new Margin.Part(
-        line.key(), line.extended(), unitCost.map(each -> each.multipliedBy(line.quantity())));
+        line.key(),
+        line.price().extended(),
+        unitCost.map(each -> each.multipliedBy(line.quantity())));
   }
 }

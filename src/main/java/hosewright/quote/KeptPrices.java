@@ -23,9 +23,10 @@ public final class KeptPrices implements LinePrices, NetPrice {
 
   public KeptPrices(Quote earlier, LinePrices list) {
     this.list = list;
-    Stream.concat(earlier.lines().stream(), earlier.offered().stream().map(OfferedLine::line))
-        .filter(line -> !line.item().isEmpty())
-        .forEach(line -> kept.putIfAbsent(line.item(), line));
+    Stream.concat(
+            earlier.lines().stream(), earlier.offer().offered().stream().map(OfferedLine::line))
+        .filter(line -> !line.goods().item().isEmpty())
+        .forEach(line -> kept.putIfAbsent(line.goods().item(), line));
   }
 
   @Override
@@ -49,13 +50,15 @@ public final class KeptPrices implements LinePrices, NetPrice {
 
   private static Priced priced(QuoteLine line, int quantity) {
     List<Break> breaks =
-        line.breaks().isEmpty() ? List.of(new Break(1, line.unitPrice())) : line.breaks();
+        line.price().breaks().isEmpty()
+            ? List.of(new Break(1, line.price().unitPrice()))
+            : line.price().breaks();
     return new Priced(
-        line.description(),
-        line.unit(),
-        line.unitCode(),
-        line.quantity() == 0 ? 0 : line.weightLb() / line.quantity(),
-        line.listPrice(),
+        line.goods().description(),
+        line.goods().unit(),
+        line.goods().unitCode(),
+        line.quantity() == 0 ? 0 : line.goods().weightLb() / line.quantity(),
+        line.price().listPrice(),
         at(breaks, quantity),
         breaks);
   }

@@ -22,61 +22,62 @@ record LineReason(Quote before, Quote after) {
     if (was.get().quantity() != is.get().quantity()) {
       reasons.add(quantity(is.get().key()));
     }
-    if (!was.get().unitPrice().equals(is.get().unitPrice())) {
+    if (!was.get().price().unitPrice().equals(is.get().price().unitPrice())) {
       price(was.get(), is.get(), reasons);
     }
     return String.join("; ", reasons);
   }
 
   private String came(String key) {
-    if (before.offered().stream().anyMatch(offer -> offer.line().key().equals(key))) {
+    if (before.offer().offered().stream().anyMatch(offer -> offer.line().key().equals(key))) {
       return "the offer was taken";
     }
     return byHand(after, key) ? "added by hand" : "the plan needs it";
   }
 
   private String went(String key) {
-    if (after.amendments().quantities().getOrDefault(key, 1) == 0) {
+    if (after.offer().amendments().quantities().getOrDefault(key, 1) == 0) {
       return "left out by hand";
     }
     return byHand(before, key) ? "taken out by hand" : "the plan no longer needs it";
   }
 
   private String quantity(String key) {
-    Integer set = after.amendments().quantities().get(key);
-    boolean changed = set != null && !set.equals(before.amendments().quantities().get(key));
+    Integer set = after.offer().amendments().quantities().get(key);
+    boolean changed = set != null && !set.equals(before.offer().amendments().quantities().get(key));
     return changed || byHand(after, key)
         ? "quantity set by hand"
         : "the plan needs another quantity";
   }
 
   private static boolean byHand(Quote quote, String key) {
-    return quote.amendments().extraLines().stream().anyMatch(line -> line.key().equals(key));
+    return quote.offer().amendments().extraLines().stream()
+        .anyMatch(line -> line.key().equals(key));
   }
 
   private static void price(QuoteLine was, QuoteLine is, List<String> reasons) {
-    if (!was.discount().equals(is.discount())) {
-      reasons.add(is.discount().map(Discount::words).orElse("the line discount ended"));
+    if (!was.price().discount().equals(is.price().discount())) {
+      reasons.add(is.price().discount().map(Discount::words).orElse("the line discount ended"));
     }
-    if (was.breaks().equals(is.breaks())) {
+    if (was.price().breaks().equals(is.price().breaks())) {
       if (!step(was).equals(step(is))) {
         reasons.add("price break from " + step(is).minimumQuantity());
       }
-    } else if (was.listPrice().equals(is.listPrice())) {
+    } else if (was.price().listPrice().equals(is.price().listPrice())) {
       reasons.add("the customer's terms changed");
     } else {
       reasons.add(
           "list price %s to %s"
               .formatted(
-                  was.listPrice().getAmount().toPlainString(),
-                  is.listPrice().getAmount().toPlainString()));
+                  was.price().listPrice().getAmount().toPlainString(),
+                  is.price().listPrice().getAmount().toPlainString()));
     }
   }
 
   private static Break step(QuoteLine line) {
-    return line.breaks().stream()
+    return line.price().breaks().stream()
         .filter(step -> step.minimumQuantity() <= line.quantity())
         .max(Comparator.comparingInt(Break::minimumQuantity))
-        .orElseGet(() -> new Break(1, line.unitPrice()));
+        .orElseGet(() -> new Break(1, line.price().unitPrice()));
   }
 }

@@ -100,19 +100,21 @@ final class LineWriter {
     Money unitPrice = discount.map(less -> less.off(priced.unitPrice())).orElse(priced.unitPrice());
     return new QuoteLine(
         position,
-        item,
-        priced.description(),
+        new QuoteLine.Goods(
+            item,
+            priced.description(),
+            priced.unit(),
+            priced.unitCode(),
+            priced.eachLb() * quantity,
+            true),
         quantity,
-        priced.unit(),
-        priced.unitCode(),
-        priced.listPrice(),
-        unitPrice,
-        unitPrice.multipliedBy(quantity),
-        true,
-        priced.eachLb() * quantity,
-        priced.breaks(),
-        together(note, discount.map(Discount::words)),
-        discount);
+        new QuoteLine.Price(
+            priced.listPrice(),
+            unitPrice,
+            unitPrice.multipliedBy(quantity),
+            priced.breaks(),
+            discount),
+        together(note, discount.map(Discount::words)));
   }
 
   private static Optional<String> together(Optional<String> first, Optional<String> second) {

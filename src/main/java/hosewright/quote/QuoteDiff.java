@@ -29,11 +29,7 @@ public record QuoteDiff(
     List<Change> job,
     List<LineChange> lines,
     List<Change> rest,
-    Money freightDifference,
-    Money taxDifference,
-    Money totalBefore,
-    Money totalAfter,
-    Money totalDifference) {
+    Sums sums) {
 
   /** Something that was one thing and is another; empty for nothing. */
   public record Change(String what, String before, String after) {}
@@ -41,19 +37,23 @@ public record QuoteDiff(
   /**
    * A line that came, went or changed.
    *
-   * @param quantityBefore 0 for a line that came
-   * @param quantityAfter 0 for a line that went
+   * @param before what was quoted; of none, without a price, for a line that came
+   * @param after the same for a line that went
    * @param difference of the extended amounts
    */
   public record LineChange(
-      String item,
-      String description,
-      int quantityBefore,
-      int quantityAfter,
-      Optional<Money> unitBefore,
-      Optional<Money> unitAfter,
-      Money difference,
-      String why) {}
+      String item, String description, Deal before, Deal after, Money difference, String why) {
+
+    /** So many at so much each. */
+    public record Deal(int quantity, Optional<Money> unit) {
+
+      static Deal of(Optional<QuoteLine> line) {
+        return new Deal(
+            line.map(QuoteLine::quantity).orElse(0),
+            line.map(quoted -> quoted.price().unitPrice()));
+      }
+    }
+  }
 
   /**
    * The difference.
@@ -65,25 +65,23 @@ public record QuoteDiff(
       Quote before, Map<JobField, String> jobBefore, Quote after, Map<JobField, String> jobAfter) {
     if (!before.total().isSameCurrency(after.total())) {
       throw new BadInputException(
-          "quote", name(after), "a quote in " + before.total().getCurrencyUnit().getCode());
+          "quote",
+          after.name().words(),
+          "a quote in " + before.total().getCurrencyUnit().getCode());
     }
     return new QuoteDiff(
-        name(before),
-        name(after),
-        after.amendments().reason(),
+        before.name().words(),
+        after.name().words(),
+        after.offer().amendments().reason(),
         jobChanges(jobBefore, jobAfter),
         lineChanges(before, after),
         rest(before, after),
-        after.freight().minus(before.freight()),
-        after.tax().minus(before.tax()),
-        before.total(),
-        after.total(),
-        after.total().minus(before.total()));
-  }
-
-  /** A revision as its papers are named: {@code Q-000001-r2}. */
-  static String name(Quote quote) {
-    return quote.number() + "-r" + quote.revision();
+        new Sums(
+            after.totals().freight().minus(before.totals().freight()),
+            after.totals().tax().minus(before.totals().tax()),
+            before.total(),
+            after.total(),
+            after.total().minus(before.total())));
   }
 
   private static List<Change> jobChanges(
@@ -98,14 +96,34 @@ public record QuoteDiff(
   private static List<Change> rest(Quote before, Quote after) {
     List<Change> changes = new ArrayList<>();
     note(changes, "customer", before.customer().name(), after.customer().name());
-    note(changes, "valid until", before.validUntil().toString(), after.validUntil().toString());
-    note(changes, "ready in days", "" + before.leadDays(), "" + after.leadDays());
-    note(changes, "freight", before.freightNote(), after.freightNote());
-    note(changes, "tax", before.taxNote(), after.taxNote());
+    note(
+        changes,
+        "valid until",
+        before.validity().validUntil().toString(),
+        after.validity().validUntil().toString());
+    note(
+        changes,
+        "ready in days",
+        "" + before.validity().leadDays(),
+        "" + after.validity().leadDays());
+    note(
+        changes,
+        "freight",
+        before.totals().charging().freightNote(),
+        after.totals().charging().freightNote());
+    note(changes, "tax", before.totals().charging().taxNote(), after.totals().charging().taxNote());
     note(changes, "offered", offers(before), offers(after));
     note(changes, "to be sourced", sourced(before), sourced(after));
-    note(changes, "notes", joined(before.amendments().notes()), joined(after.amendments().notes()));
-    note(changes, "terms", joined(before.amendments().terms()), joined(after.amendments().terms()));
+    note(
+        changes,
+        "notes",
+        joined(before.offer().amendments().notes()),
+        joined(after.offer().amendments().notes()));
+    note(
+        changes,
+        "terms",
+        joined(before.offer().amendments().terms()),
+        joined(after.offer().amendments().terms()));
     return changes;
   }
 
@@ -117,14 +135,14 @@ public record QuoteDiff(
 
   private static String offers(Quote quote) {
     return joined(
-        quote.offered().stream()
+        quote.offer().offered().stream()
             .map(
                 offer ->
                     "%d x %s for %s, %s"
                         .formatted(
                             offer.line().quantity(),
                             offer.line().key(),
-                            MoneyWords.of(offer.line().extended()),
+                            MoneyWords.of(offer.line().price().extended()),
                             offer.words()))
             .toList());
   }
@@ -152,15 +170,13 @@ public record QuoteDiff(
         Money none = Money.zero(after.total().getCurrencyUnit());
         changes.add(
             new LineChange(
-                shown.item(),
-                shown.description(),
-                was.map(QuoteLine::quantity).orElse(0),
-                is.map(QuoteLine::quantity).orElse(0),
-                was.map(QuoteLine::unitPrice),
-                is.map(QuoteLine::unitPrice),
-                is.map(QuoteLine::extended)
+                shown.goods().item(),
+                shown.goods().description(),
+                LineChange.Deal.of(was),
+                LineChange.Deal.of(is),
+                is.map(line -> line.price().extended())
                     .orElse(none)
-                    .minus(was.map(QuoteLine::extended).orElse(none)),
+                    .minus(was.map(line -> line.price().extended()).orElse(none)),
                 reason.of(was, is)));
       }
     }
@@ -171,7 +187,7 @@ public record QuoteDiff(
     return was.isPresent()
         && is.isPresent()
         && was.get().quantity() == is.get().quantity()
-        && was.get().unitPrice().equals(is.get().unitPrice());
+        && was.get().price().unitPrice().equals(is.get().price().unitPrice());
   }
 
   /** Lines by their key; a second line of the same key is told apart by a count. */
@@ -186,4 +202,12 @@ public record QuoteDiff(
     }
     return lines;
   }
+
+  /** What it makes of freight, tax and total. */
+  public record Sums(
+      Money freightDifference,
+      Money taxDifference,
+      Money totalBefore,
+      Money totalAfter,
+      Money totalDifference) {}
 }

@@ -3,10 +3,8 @@ package hosewright.quote;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.Stocking;
-import hosewright.line.model.LinePlan;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.terms.Customer;
-import hosewright.quote.terms.CustomerTerms;
 import hosewright.quote.terms.DealerTerms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -31,38 +29,15 @@ public final class QuoteMaker {
   }
 
   /**
-   * A first revision, as a draft.
-   *
-   * @param plan priced with the customer's {@link CustomerTerms} on the date
-   * @param jobText the job file it was made from
-   * @param madeAt stamped into the quote
-   */
-  public Quote make(
-      String number,
-      Customer customer,
-      LocalDate date,
-      String title,
-      String jobText,
-      LinePlan plan,
-      Instant madeAt) {
-    return make(
-        new Draft(number, 1, customer, date, title, jobText, plan, Amendments.NONE, madeAt),
-        new PriceList(catalogue, customer, date));
-  }
-
-  /**
    * What a quote is made from.
    *
    * @param customer with the contract prices in force on the date
    */
   public record Draft(
-      String number,
-      int revision,
+      Quote.Name name,
       Customer customer,
       LocalDate date,
-      String title,
-      String jobText,
-      LinePlan plan,
+      Quote.Basis basis,
       Amendments amendments,
       Instant madeAt) {}
 
@@ -70,48 +45,46 @@ public final class QuoteMaker {
   public Quote make(Draft draft, LinePrices prices) {
     Customer customer = draft.customer();
     LineWriter writer = new LineWriter(draft.amendments(), prices);
-    List<QuoteLine> lines = writer.lines(draft.plan());
-    CurrencyUnit currency = draft.plan().total().getCurrencyUnit();
+    List<QuoteLine> lines = writer.lines(draft.basis().plan());
+    CurrencyUnit currency = draft.basis().plan().total().getCurrencyUnit();
     Money subtotal = sum(lines, currency);
     Freight freight = freight(customer, lines, currency);
-    BigDecimal rate = customer.exemption().isPresent() ? BigDecimal.ZERO : customer.taxRate();
+    BigDecimal rate =
+        customer.taxation().exemption().isPresent()
+            ? BigDecimal.ZERO
+            : customer.taxation().taxRate();
     boolean freightTaxed = dealer.setting("tax_on_freight").filter("yes"::equals).isPresent();
     Money taxable = freightTaxed ? subtotal.plus(freight.charge()) : subtotal;
     Money tax = taxable.multipliedBy(rate, RoundingMode.HALF_UP);
     return new Quote(
-        draft.number(),
-        draft.revision(),
+        draft.name(),
         Quote.Status.DRAFT,
         customer,
-        draft.date(),
-        draft.date().plusDays(validityDays(dealer)),
-        leadDays(lines),
-        draft.title(),
-        draft.jobText(),
-        draft.plan(),
-        lines,
-        subtotal,
-        freight.charge(),
-        freight.note(),
-        freightTaxed,
-        rate,
-        taxNote(customer),
-        tax,
-        subtotal.plus(freight.charge()).plus(tax),
-        draft.madeAt(),
-        writer.offered(lines),
-        draft.amendments(),
-        Optional.empty());
+        new Quote.Validity(
+            draft.date(),
+            draft.date().plusDays(validityDays(dealer)),
+            leadDays(lines),
+            draft.madeAt()),
+        draft.basis(),
+        new Quote.Offer(lines, writer.offered(lines), draft.amendments()),
+        new Quote.Totals(
+            subtotal,
+            freight.charge(),
+            tax,
+            subtotal.plus(freight.charge()).plus(tax),
+            new Quote.Charging(freight.note(), freightTaxed, rate, taxNote(customer))));
   }
 
   static Money sum(List<QuoteLine> lines, CurrencyUnit currency) {
-    return lines.stream().map(QuoteLine::extended).reduce(Money.zero(currency), Money::plus);
+    return lines.stream()
+        .map(line -> line.price().extended())
+        .reduce(Money.zero(currency), Money::plus);
   }
 
   private record Freight(Money charge, String note) {}
 
   private Freight freight(Customer customer, List<QuoteLine> lines, CurrencyUnit currency) {
-    double weightLb = lines.stream().mapToDouble(QuoteLine::weightLb).sum();
+    double weightLb = lines.stream().mapToDouble(line -> line.goods().weightLb()).sum();
     String weight = String.format(Locale.ROOT, "%.0f lb", weightLb);
     Money none = Money.zero(currency);
     return switch (customer.freightTerms()) {
@@ -142,7 +115,7 @@ public final class QuoteMaker {
   private int longest(List<QuoteLine> lines, boolean work) {
     int longest = 0;
     for (QuoteLine line : lines) {
-      Optional<Item> item = catalogue.item(line.item());
+      Optional<Item> item = catalogue.item(line.goods().item());
       if (item.isPresent() && item.get().kind().isWork() == work) {
         Stocking stocking = item.get().stocking();
         boolean there = stocking.onHand() >= line.quantity();
@@ -154,13 +127,19 @@ public final class QuoteMaker {
 
   private static String taxNote(Customer customer) {
     return customer
+        .taxation()
         .exemption()
         .map(exempt -> "exempt: certificate " + exempt.certificate() + " of " + exempt.dated())
         .orElseGet(
             () ->
-                customer.taxName()
+                customer.taxation().taxName()
                     + " "
-                    + customer.taxRate().movePointRight(2).stripTrailingZeros().toPlainString()
+                    + customer
+                        .taxation()
+                        .taxRate()
+                        .movePointRight(2)
+                        .stripTrailingZeros()
+                        .toPlainString()
                     + " %");
   }
 }

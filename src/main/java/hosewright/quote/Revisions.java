@@ -47,7 +47,14 @@ public final class Revisions {
     PriceList list = new PriceList(catalogue, customer, today);
     LinePlan plan = PlanPrices.on(today, earlier.plan(), list);
     return maker.make(
-        next(earlier, customer, earlier.title(), earlier.jobYaml(), plan, amendments), list);
+        next(
+            earlier,
+            customer,
+            earlier.basis().title(),
+            earlier.basis().jobYaml(),
+            plan,
+            amendments),
+        list);
   }
 
   /** A new quote of the same parts at today's prices, for the same or another buyer. */
@@ -61,7 +68,13 @@ public final class Revisions {
     PriceList list = new PriceList(catalogue, customer, today);
     LinePlan plan = PlanPrices.on(today, earlier.plan(), list);
     return maker.make(
-        new QuoteMaker.Draft(number, 1, customer, today, title, jobText, plan, amendments, now),
+        new QuoteMaker.Draft(
+            new Quote.Name(number, 1),
+            customer,
+            today,
+            new Quote.Basis(title, jobText, plan),
+            amendments,
+            now),
         list);
   }
 
@@ -73,13 +86,10 @@ public final class Revisions {
       LinePlan plan,
       Amendments amendments) {
     return new QuoteMaker.Draft(
-        earlier.number(),
-        earlier.revision() + 1,
+        new Quote.Name(earlier.number(), earlier.revision() + 1),
         customer,
         today,
-        title,
-        jobText,
-        plan,
+        new Quote.Basis(title, jobText, plan),
         amendments,
         now);
   }

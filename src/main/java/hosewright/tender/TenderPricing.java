@@ -182,7 +182,7 @@ public final class TenderPricing {
                       ? "list price"
                       : buyer.discount().movePointRight(2).stripTrailingZeros().toPlainString()
                           + " % off list";
-              int contracts = buyer.contractPrices().size();
+              int contracts = buyer.pricing().contractPrices().size();
               return buyer.id()
                   + ": "
                   + off

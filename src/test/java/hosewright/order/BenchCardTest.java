@@ -64,18 +64,9 @@ final class BenchCardTest {
       lines.add(
           new QuoteLine(
               lines.size() + 1,
-              item,
-              "d",
+              new QuoteLine.Goods(item, "d", "each", "EA", 1, true),
               sold,
-              "each",
-              "EA",
-              EACH,
-              EACH,
-              EACH.multipliedBy(sold),
-              true,
-              1,
-              List.of(),
-              Optional.empty(),
+              new QuoteLine.Price(EACH, EACH, EACH.multipliedBy(sold), List.of(), Optional.empty()),
               Optional.empty()));
     }
   }
@@ -108,37 +99,18 @@ final class BenchCardTest {
             "B",
             "Fairlead Boatyard",
             "",
-            "trade",
-            BigDecimal.ZERO,
-            Map.of(),
-            "",
-            BigDecimal.ZERO,
-            Optional.empty(),
+            new Customer.Pricing("trade", BigDecimal.ZERO, Map.of()),
+            new Customer.Taxation("", BigDecimal.ZERO, Optional.empty()),
             "");
     return new Quote(
-        "Q-000001",
-        1,
+        new Quote.Name("Q-000001", 1),
         Quote.Status.ACCEPTED,
         buyer,
-        DAY,
-        DAY,
-        0,
-        "Quay line",
-        "",
-        plan(),
-        lines,
-        zero,
-        zero,
-        "",
-        false,
-        BigDecimal.ZERO,
-        "",
-        zero,
-        zero,
-        Instant.EPOCH,
-        List.of(),
-        Amendments.NONE,
-        Optional.empty());
+        new Quote.Validity(DAY, DAY, 0, Instant.EPOCH),
+        new Quote.Basis("Quay line", "", plan(), Optional.empty()),
+        new Quote.Offer(lines, List.of(), Amendments.NONE),
+        new Quote.Totals(
+            zero, zero, zero, zero, new Quote.Charging("", false, BigDecimal.ZERO, "")));
   }
 
   private LinePlan plan() {

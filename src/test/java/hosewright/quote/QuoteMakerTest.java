@@ -81,12 +81,8 @@ final class QuoteMakerTest {
         "MILL",
         "An invented mill",
         "Port Harlow",
-        "trade",
-        new BigDecimal(discount),
-        contract,
-        "Harlow tax",
-        new BigDecimal("0.0625"),
-        exemption,
+        new Customer.Pricing("trade", new BigDecimal(discount), contract),
+        new Customer.Taxation("Harlow tax", new BigDecimal("0.0625"), exemption),
         "weight table");
   }
 
@@ -110,7 +106,15 @@ final class QuoteMakerTest {
     }
     Instant madeAt = Instant.parse("2026-11-02T10:00:00Z");
     return new QuoteMaker(CATALOGUE, DEALER)
-        .make("Q-000001", customer, DATE, "a job", "length: 1 ft\n", plan(items), madeAt);
+        .make(
+            new QuoteMaker.Draft(
+                new Quote.Name("Q-000001", 1),
+                customer,
+                DATE,
+                new Quote.Basis("a job", "length: 1 ft\n", plan(items)),
+                Amendments.NONE,
+                madeAt),
+            new PriceList(CATALOGUE, customer, DATE));
   }
 
   private static LinePlan plan(List<Bill.Item> items) {
@@ -118,69 +122,72 @@ final class QuoteMakerTest {
   }
 
   private static Quote.QuoteLine line(Quote quote, String item) {
-    return quote.lines().stream().filter(l -> l.item().equals(item)).findFirst().orElseThrow();
+    return quote.lines().stream()
+        .filter(l -> l.goods().item().equals(item))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
   void break_then_discount_then_half_up_to_the_cent_for_each_unit() {
     Quote quote = quote(customer("0.10", Map.of(), Optional.empty()), 10, 1);
     // 95.55 x 0.90 = 85.995, half up 86.00; ten of them 860.00. 33.33 x 0.90 = 29.997 -> 30.00.
-    assertThat(line(quote, "HOSE").unitPrice()).isEqualTo(usd("86.00"));
-    assertThat(line(quote, "HOSE").extended()).isEqualTo(usd("860.00"));
-    assertThat(line(quote, "ADAPTER").unitPrice()).isEqualTo(usd("30.00"));
-    assertThat(quote.subtotal()).isEqualTo(usd("890.00"));
+    assertThat(line(quote, "HOSE").price().unitPrice()).isEqualTo(usd("86.00"));
+    assertThat(line(quote, "HOSE").price().extended()).isEqualTo(usd("860.00"));
+    assertThat(line(quote, "ADAPTER").price().unitPrice()).isEqualTo(usd("30.00"));
+    assertThat(quote.totals().subtotal()).isEqualTo(usd("890.00"));
   }
 
   @Test
   void a_contract_price_holds_only_where_it_is_the_lower() {
     Quote low = quote(customer("0.10", Map.of("HOSE", usd("80.00")), Optional.empty()), 10, 1);
     Quote high = quote(customer("0.10", Map.of("HOSE", usd("99.00")), Optional.empty()), 10, 1);
-    assertThat(line(low, "HOSE").unitPrice()).isEqualTo(usd("80.00"));
-    assertThat(line(high, "HOSE").unitPrice()).isEqualTo(usd("86.00"));
+    assertThat(line(low, "HOSE").price().unitPrice()).isEqualTo(usd("80.00"));
+    assertThat(line(high, "HOSE").price().unitPrice()).isEqualTo(usd("86.00"));
   }
 
   @Test
   void tax_is_rounded_once_on_goods_and_taxed_freight() {
     Quote quote = quote(customer("0", Map.of(), Optional.empty()), 3, 1);
     // Goods 3 x 100.05 + 33.33 = 333.48; 61.5 lb ships for 20.00; 353.48 x 0.0625 = 22.0925.
-    assertThat(quote.subtotal()).isEqualTo(usd("333.48"));
-    assertThat(quote.freight()).isEqualTo(usd("20.00"));
-    assertThat(quote.tax()).isEqualTo(usd("22.09"));
+    assertThat(quote.totals().subtotal()).isEqualTo(usd("333.48"));
+    assertThat(quote.totals().freight()).isEqualTo(usd("20.00"));
+    assertThat(quote.totals().tax()).isEqualTo(usd("22.09"));
     assertThat(quote.total()).isEqualTo(usd("375.57"));
   }
 
   @Test
   void freight_goes_up_a_band_with_the_weight_and_beyond_the_table_is_to_be_quoted() {
     // 5 x 20 + 1.5 = 101.5 lb is over the 100 lb band; 26 x 20 + 1.5 is over the table.
-    assertThat(quote(customer("0", Map.of(), Optional.empty()), 5, 1).freight())
+    assertThat(quote(customer("0", Map.of(), Optional.empty()), 5, 1).totals().freight())
         .isEqualTo(usd("60.00"));
     Quote heavy = quote(customer("0", Map.of(), Optional.empty()), 26, 1);
-    assertThat(heavy.freight()).isEqualTo(usd("0.00"));
-    assertThat(heavy.freightNote()).startsWith("to be quoted");
+    assertThat(heavy.totals().freight()).isEqualTo(usd("0.00"));
+    assertThat(heavy.totals().charging().freightNote()).startsWith("to be quoted");
   }
 
   @Test
   void an_exempt_buyer_pays_no_tax_and_the_certificate_is_named() {
     Customer.Exemption exemption = new Customer.Exemption("PH-EX-1", LocalDate.of(2026, 1, 5));
     Quote quote = quote(customer("0", Map.of(), Optional.of(exemption)), 1, 1);
-    assertThat(quote.tax()).isEqualTo(usd("0.00"));
-    assertThat(quote.taxNote()).contains("PH-EX-1").contains("2026-01-05");
+    assertThat(quote.totals().tax()).isEqualTo(usd("0.00"));
+    assertThat(quote.totals().charging().taxNote()).contains("PH-EX-1").contains("2026-01-05");
   }
 
   @Test
   void a_quote_is_valid_as_long_as_the_dealer_says_and_ready_when_the_last_part_is() {
     Quote quote = quote(customer("0", Map.of(), Optional.empty()), 3, 2);
-    assertThat(quote.validUntil()).isEqualTo(DATE.plusDays(45));
+    assertThat(quote.validity().validUntil()).isEqualTo(DATE.plusDays(45));
     // Hose is on the shelf; only one adapter is, and its supplier takes 21 days.
-    assertThat(quote.leadDays()).isEqualTo(21);
+    assertThat(quote.validity().leadDays()).isEqualTo(21);
   }
 
   @Test
   void the_price_breaks_in_force_are_frozen_into_each_line() {
     Quote quote = quote(customer("0.10", Map.of(), Optional.empty()), 3, 1);
     // 100.05 x 0.9 = 90.045, half up 90.05.
-    assertThat(line(quote, "HOSE").breaks())
+    assertThat(line(quote, "HOSE").price().breaks())
         .containsExactly(new Quote.Break(1, usd("90.05")), new Quote.Break(10, usd("86.00")));
-    assertThat(line(quote, "ADAPTER").breaks()).hasSize(1);
+    assertThat(line(quote, "ADAPTER").price().breaks()).hasSize(1);
   }
 }

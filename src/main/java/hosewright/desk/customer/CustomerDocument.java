@@ -39,11 +39,11 @@ public record CustomerDocument(
         customer.id(),
         customer.name(),
         customer.address(),
-        customer.customerClass(),
+        customer.pricing().customerClass(),
         customer.discount(),
-        customer.taxName(),
-        customer.taxRate(),
-        customer.exemption(),
+        customer.taxation().taxName(),
+        customer.taxation().taxRate(),
+        customer.taxation().exemption(),
         customer.freightTerms(),
         all.contractPrices().stream()
             .filter(price -> price.customer().equals(customer.id()))

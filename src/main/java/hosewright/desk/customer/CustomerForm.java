@@ -66,12 +66,8 @@ final class CustomerForm {
             id.get(),
             name.get(),
             address.orElse(""),
-            customerClass.get(),
-            discount.orElse(BigDecimal.ZERO),
-            Map.of(),
-            taxName.orElse(""),
-            taxRate.orElse(BigDecimal.ZERO),
-            exemption,
+            new Customer.Pricing(customerClass.get(), discount.orElse(BigDecimal.ZERO), Map.of()),
+            new Customer.Taxation(taxName.orElse(""), taxRate.orElse(BigDecimal.ZERO), exemption),
             freight.orElse("")));
   }
 

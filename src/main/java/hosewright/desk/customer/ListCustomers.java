@@ -46,10 +46,10 @@ public final class ListCustomers {
     return new ListedCustomer(
         customer.id(),
         customer.name(),
-        customer.customerClass(),
+        customer.pricing().customerClass(),
         customer.discount(),
         all.contractPrices().stream().filter(p -> p.customer().equals(customer.id())).count(),
-        customer.exemption().isPresent(),
+        customer.taxation().exemption().isPresent(),
         customer.freightTerms());
   }
 }

@@ -76,13 +76,10 @@ final class FirstPurchase {
             number ->
                 maker.make(
                     new QuoteMaker.Draft(
-                        number,
-                        1,
+                        new Quote.Name(number, 1),
                         customer,
                         books.today(),
-                        title,
-                        jobText,
-                        plan,
+                        new Quote.Basis(title, jobText, plan),
                         amendments,
                         books.now()),
                     prices),

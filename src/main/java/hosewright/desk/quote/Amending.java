@@ -186,7 +186,7 @@ final class Amending {
   }
 
   private List<QuoteLine> offered() {
-    return quote.offered().stream().map(OfferedLine::line).toList();
+    return quote.offer().offered().stream().map(OfferedLine::line).toList();
   }
 
   private List<QuoteLine> inTotalOrOffered() {

@@ -55,8 +55,8 @@ public final class CopyQuote {
           asked
               .title()
               .map(text -> Signing.text("title", text, LONGEST_TITLE))
-              .orElse(seen.title());
-      Map<JobField, String> job = JobFile.parse(seen.jobYaml());
+              .orElse(seen.basis().title());
+      Map<JobField, String> job = JobFile.parse(seen.basis().jobYaml());
       job.put(JobField.TITLE, title);
       job.put(JobField.CUSTOMER, id);
       job.remove(JobField.DATE);
@@ -73,7 +73,7 @@ public final class CopyQuote {
 
   /** Discounts and notes were for one buyer and do not go to another. */
   private static Amendments kept(Quote seen, Customer customer) {
-    Amendments all = seen.amendments().because("");
+    Amendments all = seen.offer().amendments().because("");
     return customer.id().equals(seen.customer().id())
         ? all
         : new Amendments("", all.quantities(), Map.of(), all.extraLines(), List.of(), all.terms());

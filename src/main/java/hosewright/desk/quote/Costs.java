@@ -23,7 +23,7 @@ final class Costs {
         quote,
         line ->
             catalogue
-                .cost(line.item(), quote.date())
+                .cost(line.goods().item(), quote.validity().date())
                 .or(
                     () ->
                         answers.stream()

@@ -98,7 +98,7 @@ public final class IssueQuote {
             .mapToInt(SupplierAnswer::leadDays)
             .max()
             .orElse(0);
-    return Math.max(asked, quote.leadDays());
+    return Math.max(asked, quote.validity().leadDays());
   }
 
   /** The step, marked when it goes out under the floor or nobody can tell. */
@@ -110,7 +110,7 @@ public final class IssueQuote {
           "quote",
           quote.number() + "-r" + quote.revision(),
           "it earns less than the floor for "
-              + quote.customer().customerClass()
+              + quote.customer().pricing().customerClass()
               + " customers; see 'quote show --internal', or say --allow-below-floor");
     }
     return step.at(standing);

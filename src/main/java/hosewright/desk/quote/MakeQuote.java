@@ -83,13 +83,11 @@ public final class MakeQuote {
               asked.papers().ifPresent(all -> all.places(number, 1));
               return maker.make(
                   new QuoteMaker.Draft(
-                      number,
-                      1,
+                      new Quote.Name(number, 1),
                       customer,
                       planned.date(),
-                      asked.job().job().title(),
-                      asked.job().text(),
-                      planned.plan(),
+                      new Quote.Basis(
+                          asked.job().job().title(), asked.job().text(), planned.plan()),
                       amendments,
                       open.now()),
                   prices);

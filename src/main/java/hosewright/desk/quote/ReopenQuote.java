@@ -29,9 +29,10 @@ public final class ReopenQuote {
       QuoteLife.take(seen, Step.REOPEN);
       String reason = Signing.sentence("reason", asked.reason());
       Amendments amendments =
-          Revising.withTerms(asked.termsFile(), open, seen.amendments()).because(reason);
+          Revising.withTerms(asked.termsFile(), open, seen.offer().amendments()).because(reason);
       Quote next =
-          open.revisions().revised(seen, seen.title(), seen.jobYaml(), seen.plan(), amendments);
+          open.revisions()
+              .revised(seen, seen.basis().title(), seen.basis().jobYaml(), seen.plan(), amendments);
       return Revising.keep(open, seen, next, Step.REOPEN, asked.by());
     }
   }

@@ -62,7 +62,7 @@ public final class ReviseQuote {
       Quote seen = QuoteChoice.latest(asked.number(), open);
       QuoteLife.take(seen, Step.REVISE);
       String reason = Signing.sentence("reason", asked.reason());
-      Map<JobField, String> before = JobFile.parse(seen.jobYaml());
+      Map<JobField, String> before = JobFile.parse(seen.basis().jobYaml());
       Map<JobField, String> answers = changed(before, asked.answers());
       // A quote of goods alone was made from no job, and is revised without one.
       boolean goods = !answers.containsKey(JobField.FROM) && answers.equals(before);
@@ -73,9 +73,9 @@ public final class ReviseQuote {
         return new Outcome(plan, Optional.empty());
       }
       Amendments amendments =
-          new Amending(seen, seen.amendments().fitting(seen.plan(), plan), open.catalogue())
+          new Amending(seen, seen.offer().amendments().fitting(seen.plan(), plan), open.catalogue())
               .after(asked.changes());
-      if (answers.equals(before) && amendments.equals(seen.amendments())) {
+      if (answers.equals(before) && amendments.equals(seen.offer().amendments())) {
         throw new BadInputException(
             "revise", seen.number(), "say what is to be different: see 'help quote revise'");
       }
@@ -83,8 +83,8 @@ public final class ReviseQuote {
           open.revisions()
               .revised(
                   seen,
-                  answers.equals(before) ? seen.title() : job.orElseThrow().title(),
-                  answers.equals(before) ? seen.jobYaml() : JobFile.write(answers),
+                  answers.equals(before) ? seen.basis().title() : job.orElseThrow().title(),
+                  answers.equals(before) ? seen.basis().jobYaml() : JobFile.write(answers),
                   plan,
                   amendments.because(reason));
       return new Outcome(

@@ -32,7 +32,7 @@ public final class UpdatePrices {
       String reason = Signing.sentence("reason", asked.reason());
       Customer customer = open.customers().get(seen.customer().id(), open.today());
       Amendments amendments =
-          Revising.withTerms(asked.termsFile(), open, seen.amendments()).because(reason);
+          Revising.withTerms(asked.termsFile(), open, seen.offer().amendments()).because(reason);
       Quote next = open.revisions().repriced(seen, customer, amendments);
       return Revising.keep(open, seen, next, Step.UPDATE_PRICES, asked.by());
     }

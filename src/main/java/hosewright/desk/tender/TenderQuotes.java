@@ -99,8 +99,7 @@ final class TenderQuotes {
     if (quote == null) {
       quote =
           store.saveNew(
-              number -> make(number, row, open).madeFor(run(row.result().line())),
-              Signed.of(Step.MAKE, by, open.now(), ""));
+              number -> make(number, row, open), Signed.of(Step.MAKE, by, open.now(), ""));
     }
     return row.result().quoted(quote.number(), quote.total());
   }
@@ -109,13 +108,14 @@ final class TenderQuotes {
     Customer customer = row.customer().orElseThrow();
     return maker.make(
         new QuoteMaker.Draft(
-            number,
-            1,
+            new Quote.Name(number, 1),
             customer,
             row.date(),
-            row.result().title(),
-            JobFile.write(row.answers()),
-            row.plan().orElseThrow(),
+            new Quote.Basis(
+                row.result().title(),
+                JobFile.write(row.answers()),
+                row.plan().orElseThrow(),
+                Optional.of(run(row.result().line()))),
             Amendments.NONE.withTerms(open.termsOfSale()),
             open.now()),
         new PriceList(catalogue, customer, row.date()));
@@ -125,11 +125,12 @@ final class TenderQuotes {
     Map<Long, Quote> made = new HashMap<>();
     store.list().stream()
         .filter(heading -> lastJournalled.filter(l -> heading.number().compareTo(l) <= 0).isEmpty())
-        .filter(heading -> !heading.madeAt().isBefore(basis.begun()))
+        .filter(heading -> !heading.days().madeAt().isBefore(basis.begun()))
         .map(QuoteHeading::number)
         .flatMap(number -> store.find(number, 1).stream())
-        .filter(quote -> quote.tender().filter(row -> row.equals(run(row.line()))).isPresent())
-        .forEach(quote -> made.put(quote.tender().orElseThrow().line(), quote));
+        .filter(
+            quote -> quote.basis().tender().filter(row -> row.equals(run(row.line()))).isPresent())
+        .forEach(quote -> made.put(quote.basis().tender().orElseThrow().line(), quote));
     return made;
   }
 

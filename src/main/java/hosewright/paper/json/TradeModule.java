@@ -35,8 +35,14 @@ final class TradeModule extends SimpleModule {
     setMixInAnnotation(Item.class, Mixins.ItemAlike.class);
     setMixInAnnotation(HoseFacts.class, Mixins.HoseAlike.class);
     setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
-    setMixInAnnotation(Quote.QuoteLine.class, Mixins.QuoteLineSums.class);
+    setMixInAnnotation(Quote.QuoteLine.Price.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);
+  }
+
+  @Override
+  public void setupModule(SetupContext context) {
+    super.setupModule(context);
+    context.insertAnnotationIntrospector(new SpreadGroups());
   }
 
   private static final class MoneyWriter extends StdSerializer<Money> {

@@ -62,13 +62,13 @@ public final class PickingSheet {
 
   private void pick(QuoteLine line, int quoteRow) {
     int row = page.next();
-    double eachLb = line.quantity() == 0 ? 0 : line.weightLb() / line.quantity();
+    double eachLb = line.quantity() == 0 ? 0 : line.goods().weightLb() / line.quantity();
     page.text(0, "", Look.BOX)
         .number(1, line.position(), Look.BODY_ORDER)
-        .text(2, line.item(), Look.BODY)
-        .text(3, line.description(), Look.BODY)
+        .text(2, line.goods().item(), Look.BODY)
+        .text(3, line.goods().description(), Look.BODY)
         .formula(4, SheetNames.QUOTE + "!D" + quoteRow, Look.BODY_COUNT)
-        .text(5, line.unit(), Look.BODY)
+        .text(5, line.goods().unit(), Look.BODY)
         .formula(6, "E" + row + "*" + eachLb, Look.BODY_NUMBER)
         .text(7, line.note().orElse(""), Look.BODY);
   }

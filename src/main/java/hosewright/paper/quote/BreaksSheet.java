@@ -52,7 +52,7 @@ public final class BreaksSheet {
         "Net unit prices in "
             + QuoteWorkbook.currency(quote).getCode()
             + " after the customer's terms, frozen on "
-            + quote.date()
+            + quote.validity().date()
             + ". The unit prices of the first sheet are looked up here.",
         Look.TEXT);
     int heading =
@@ -68,8 +68,8 @@ public final class BreaksSheet {
 
   private Rows write(QuoteLine line) {
     List<Break> breaks =
-        line.breaks().isEmpty()
-            ? List.of(new Break(1, line.unitPrice()))
+        line.price().breaks().isEmpty()
+            ? List.of(new Break(1, line.price().unitPrice()))
             : line.netBreaks().stream()
                 .sorted(Comparator.comparingInt(Break::minimumQuantity))
                 .toList();
@@ -77,8 +77,8 @@ public final class BreaksSheet {
     for (Break step : breaks) {
       page.next();
       page.number(0, line.position(), Look.BODY_ORDER)
-          .text(1, line.item(), Look.BODY)
-          .text(2, line.description(), Look.BODY)
+          .text(1, line.goods().item(), Look.BODY)
+          .text(2, line.goods().description(), Look.BODY)
           .number(3, step.minimumQuantity(), Look.BODY_COUNT)
           .money(4, step.unitPrice(), Look.BODY_MONEY);
     }

@@ -50,7 +50,7 @@ public final class LinesCsv {
     for (QuoteLine line : quote.lines()) {
       print(printer, quote, line, "in the total");
     }
-    for (OfferedLine offer : quote.offered()) {
+    for (OfferedLine offer : quote.offer().offered()) {
       print(printer, quote, offer.line(), offer.words());
     }
     printer.flush();
@@ -62,17 +62,17 @@ public final class LinesCsv {
         Cells.inCsv(quote.number()),
         quote.revision(),
         line.position(),
-        Cells.inCsv(line.item()),
-        Cells.inCsv(line.description()),
+        Cells.inCsv(line.goods().item()),
+        Cells.inCsv(line.goods().description()),
         line.quantity(),
-        Cells.inCsv(line.unit()),
-        Cells.inCsv(line.unitCode()),
-        line.extended().getCurrencyUnit().getCode(),
-        line.listPrice().getAmount().toPlainString(),
-        line.unitPrice().getAmount().toPlainString(),
-        line.extended().getAmount().toPlainString(),
-        line.taxable() ? "yes" : "no",
-        line.weightLb(),
+        Cells.inCsv(line.goods().unit()),
+        Cells.inCsv(line.goods().unitCode()),
+        line.price().extended().getCurrencyUnit().getCode(),
+        line.price().listPrice().getAmount().toPlainString(),
+        line.price().unitPrice().getAmount().toPlainString(),
+        line.price().extended().getAmount().toPlainString(),
+        line.goods().taxable() ? "yes" : "no",
+        line.goods().weightLb(),
         Cells.inCsv(line.note().orElse("")),
         standing);
   }

@@ -59,8 +59,9 @@ final class PdfLines {
   }
 
   private void line(QuoteLine line) throws IOException {
-    String words = line.description() + line.note().map(note -> " (" + note + ")").orElse("");
-    List<String> item = wrapped(line.item(), DESCRIPTION - ITEM - 6);
+    String words =
+        line.goods().description() + line.note().map(note -> " (" + note + ")").orElse("");
+    List<String> item = wrapped(line.goods().item(), DESCRIPTION - ITEM - 6);
     List<String> description = wrapped(words, quantityEnd - DESCRIPTION - 42);
     int height = Math.max(item.size(), description.size());
     if (!sheet.hasRoom(height * LINE + 6)) {
@@ -70,10 +71,10 @@ final class PdfLines {
     sheet.text(String.valueOf(line.position()), 2, SIZE, false);
     sheet.textEndingAt(
         String.format(Locale.ROOT, "%,d", line.quantity()), quantityEnd, SIZE, false);
-    sheet.text(line.unit(), unit, SIZE, false);
-    sheet.textEndingAt(figure(line.unitPrice()), unitPriceEnd, SIZE, false);
-    sheet.textEndingAt(figure(line.extended()), extendedEnd, SIZE, false);
-    sheet.textEndingAt(line.taxable() ? "T" : "", sheet.width() - 8, SIZE, false);
+    sheet.text(line.goods().unit(), unit, SIZE, false);
+    sheet.textEndingAt(figure(line.price().unitPrice()), unitPriceEnd, SIZE, false);
+    sheet.textEndingAt(figure(line.price().extended()), extendedEnd, SIZE, false);
+    sheet.textEndingAt(line.goods().taxable() ? "T" : "", sheet.width() - 8, SIZE, false);
     for (int i = 0; i < height; i++) {
       sheet.text(i < item.size() ? item.get(i) : "", ITEM, SIZE, false);
       sheet.text(i < description.size() ? description.get(i) : "", DESCRIPTION, SIZE, false);

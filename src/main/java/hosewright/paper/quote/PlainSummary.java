@@ -45,7 +45,7 @@ public final class PlainSummary {
         String.format(
             Locale.ROOT,
             "%s%nQuote %s, revision %d%n",
-            quote.title(),
+            quote.basis().title(),
             quote.number(),
             quote.revision()));
     for (Part part : of(quote)) {
@@ -179,22 +179,22 @@ public final class PlainSummary {
     sentences.add(
         "Goods "
             + currency
-            + quote.subtotal().getAmount()
+            + quote.totals().subtotal().getAmount()
             + ", freight "
             + currency
-            + quote.freight().getAmount()
+            + quote.totals().freight().getAmount()
             + ", tax "
             + currency
-            + quote.tax().getAmount()
+            + quote.totals().tax().getAmount()
             + ": in all "
             + currency
             + quote.total().getAmount()
             + Unpriced.beside(quote.stillToSource())
             + ".");
-    sentences.add("The prices hold until " + quote.validUntil() + ".");
+    sentences.add("The prices hold until " + quote.validity().validUntil() + ".");
     PrintedTerms.offers(quote).forEach(offer -> sentences.add("Not in that: " + offer + "."));
-    sentences.addAll(quote.amendments().notes());
-    sentences.addAll(quote.amendments().terms());
+    sentences.addAll(quote.offer().amendments().notes());
+    sentences.addAll(quote.offer().amendments().terms());
     return sentences;
   }
 

@@ -21,7 +21,7 @@ final class PrintedTerms {
     sections.put(
         "Still to be sourced, not in the total",
         quote.stillToSource().stream().map(Unpriced::words).toList());
-    sections.put("Notes", quote.amendments().notes());
+    sections.put("Notes", quote.offer().amendments().notes());
     sections.put("Terms", of(quote));
     sections.put("Cautions", cautions(quote));
     return sections;
@@ -29,7 +29,7 @@ final class PrintedTerms {
 
   /** Each line beside the total, as a sentence. */
   static List<String> offers(Quote quote) {
-    return quote.offered().stream()
+    return quote.offer().offered().stream()
         .map(
             offer -> {
               QuoteLine line = offer.line();
@@ -38,11 +38,11 @@ final class PrintedTerms {
                       line.position(),
                       offer.words(),
                       line.quantity(),
-                      line.unit(),
-                      line.item().isEmpty() ? "" : line.item() + ", ",
-                      line.description(),
-                      MoneyWords.of(line.unitPrice()),
-                      MoneyWords.of(line.extended()),
+                      line.goods().unit(),
+                      line.goods().item().isEmpty() ? "" : line.goods().item() + ", ",
+                      line.goods().description(),
+                      MoneyWords.of(line.price().unitPrice()),
+                      MoneyWords.of(line.price().extended()),
                       line.note().map(note -> " (" + note + ")").orElse(""));
             })
         .toList();
@@ -52,30 +52,30 @@ final class PrintedTerms {
     List<String> terms = new ArrayList<>();
     terms.add(
         "Prices are firm until "
-            + quote.validUntil()
+            + quote.validity().validUntil()
             + " in "
             + quote.total().getCurrencyUnit().getCode()
             + ", each at the price break of its quantity.");
     terms.add(
-        quote.leadDays() == 0
+        quote.validity().leadDays() == 0
             ? "Delivery: from stock."
             : "Delivery: " + lead(quote) + " from a firm order.");
     terms.add(
         "Freight: "
-            + quote.freightNote()
+            + quote.totals().charging().freightNote()
             + ". It stays as quoted when a quantity is changed in the workbook.");
-    terms.add("Tax: " + ended(quote.taxNote()));
+    terms.add("Tax: " + ended(quote.totals().charging().taxNote()));
     terms.add("Should a unit price and its extension disagree, the unit price holds.");
-    terms.addAll(quote.amendments().terms());
+    terms.addAll(quote.offer().amendments().terms());
     return terms;
   }
 
   /** How long the buyer waits. */
   static String lead(Quote quote) {
-    return switch (quote.leadDays()) {
+    return switch (quote.validity().leadDays()) {
       case 0 -> "from stock";
       case 1 -> "1 calendar day";
-      default -> quote.leadDays() + " calendar days";
+      default -> quote.validity().leadDays() + " calendar days";
     };
   }
 

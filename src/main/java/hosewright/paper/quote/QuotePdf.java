@@ -65,7 +65,7 @@ public final class QuotePdf {
     PDDocumentInformation information = new PDDocumentInformation();
     information.setTitle("Quote " + quote.number() + ", revision " + quote.revision());
     information.setAuthor(PlainText.spelt(dealer.name()));
-    Calendar made = GregorianCalendar.from(quote.madeAt().atZone(ZoneOffset.UTC));
+    Calendar made = GregorianCalendar.from(quote.validity().madeAt().atZone(ZoneOffset.UTC));
     information.setCreationDate(made);
     information.setModificationDate(made);
     return information;
@@ -74,7 +74,7 @@ public final class QuotePdf {
   private void fill() throws IOException {
     head();
     sheet.down(8);
-    heading(quote.title());
+    heading(quote.basis().title());
     paragraph(quote.plan().summary(), 0);
     if (!quote.plan().layout().legs().isEmpty()) {
       Picture drawing = LinePicture.of(quote.plan());
@@ -111,8 +111,8 @@ public final class QuotePdf {
                 + " ("
                 + quote.status().name().toLowerCase(Locale.ROOT)
                 + ")",
-            "Date " + quote.date(),
-            "Valid until " + quote.validUntil(),
+            "Date " + quote.validity().date(),
+            "Valid until " + quote.validity().validUntil(),
             "Lead time: " + PrintedTerms.lead(quote));
     // A long note must not run into the quote's number and dates beside it.
     left =
@@ -133,11 +133,20 @@ public final class QuotePdf {
   private void totals() throws IOException {
     keepTogether(6 * LINE);
     sheet.down(4);
-    total("Subtotal", quote.subtotal(), false);
-    total(quote.freightTaxed() ? "Freight (taxed)" : "Freight", quote.freight(), false);
+    total("Subtotal", quote.totals().subtotal(), false);
+    total(
+        quote.totals().charging().freightTaxed() ? "Freight (taxed)" : "Freight",
+        quote.totals().freight(),
+        false);
     String percent =
-        quote.taxRate().multiply(BigDecimal.valueOf(100)).stripTrailingZeros().toPlainString();
-    total("Tax " + percent + " %", quote.tax(), false);
+        quote
+            .totals()
+            .charging()
+            .taxRate()
+            .multiply(BigDecimal.valueOf(100))
+            .stripTrailingZeros()
+            .toPlainString();
+    total("Tax " + percent + " %", quote.totals().tax(), false);
     sheet.rule(wide - 190, wide);
     sheet.down(2);
     total(

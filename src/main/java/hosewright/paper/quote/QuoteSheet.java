@@ -86,11 +86,11 @@ final class QuoteSheet {
     headFact("Revision", quote.revision() + " (" + words(quote.status().name()) + ")");
     page.next();
     page.span(NUMBER, DESCRIPTION, dealer.note(), Look.TEXT);
-    headFact("Date", quote.date().toString());
+    headFact("Date", quote.validity().date().toString());
     page.gap(6);
     page.next();
     page.span(NUMBER, DESCRIPTION, "For " + quote.customer().name(), Look.STRONG);
-    headFact("Valid until", quote.validUntil().toString());
+    headFact("Valid until", quote.validity().validUntil().toString());
     page.next();
     page.span(NUMBER, DESCRIPTION, quote.customer().address(), Look.TEXT);
     headFact("Lead time", PrintedTerms.lead(quote));
@@ -104,7 +104,7 @@ final class QuoteSheet {
   private void job() {
     page.gap(6);
     page.next();
-    page.span(NUMBER, TAXED, quote.title(), Look.SECTION);
+    page.span(NUMBER, TAXED, quote.basis().title(), Look.SECTION);
     page.next();
     page.span(NUMBER, TAXED, quote.plan().summary(), Look.TEXT);
     drawing();
@@ -137,13 +137,13 @@ final class QuoteSheet {
     int row = page.next();
     String note = line.note().map(n -> "\n" + n).orElse("");
     page.number(NUMBER, line.position(), Look.BODY_ORDER)
-        .text(ITEM, line.item(), Look.BODY)
-        .text(DESCRIPTION, line.description() + note, Look.BODY)
+        .text(ITEM, line.goods().item(), Look.BODY)
+        .text(DESCRIPTION, line.goods().description() + note, Look.BODY)
         .number(QUANTITY, line.quantity(), Look.BODY_INPUT)
-        .text(UNIT, line.unit(), Look.BODY)
+        .text(UNIT, line.goods().unit(), Look.BODY)
         .formula(UNIT_PRICE, breaks.unitPriceAt("D" + row), Look.BODY_MONEY)
         .formula(EXTENDED, round("D" + row + "*F" + row), Look.BODY_MONEY)
-        .text(TAXED, line.taxable() ? "T" : "", Look.BODY_CENTRE);
+        .text(TAXED, line.goods().taxable() ? "T" : "", Look.BODY_CENTRE);
   }
 
   private void totals(int firstLine, int lastLine) {
@@ -153,14 +153,17 @@ final class QuoteSheet {
     total("Subtotal", SUBTOTAL, empty ? "0" : "SUM(" + extended + ")");
     page.next();
     page.span(QUANTITY, UNIT_PRICE, "Freight", Look.LABEL)
-        .money(EXTENDED, quote.freight(), Look.MONEY)
-        .text(TAXED, quote.freightTaxed() ? "T" : "", Look.CENTRE)
+        .money(EXTENDED, quote.totals().freight(), Look.MONEY)
+        .text(TAXED, quote.totals().charging().freightTaxed() ? "T" : "", Look.CENTRE)
         .named(EXTENDED, FREIGHT);
     String goods = empty ? "0" : "SUMIF(" + taxed + ",\"T\"," + extended + ")";
-    total("Taxable (T)", TAXABLE, quote.freightTaxed() ? goods + "+" + FREIGHT : goods);
+    total(
+        "Taxable (T)",
+        TAXABLE,
+        quote.totals().charging().freightTaxed() ? goods + "+" + FREIGHT : goods);
     page.next();
     page.span(QUANTITY, UNIT_PRICE, "Tax rate", Look.LABEL)
-        .number(EXTENDED, quote.taxRate(), Look.PERCENT)
+        .number(EXTENDED, quote.totals().charging().taxRate(), Look.PERCENT)
         .named(EXTENDED, TAX_RATE);
     total("Tax", TAX, round(TAX_RATE + "*" + TAXABLE));
     page.next();

@@ -91,9 +91,9 @@ public final class QuoteWorkbook {
   private void properties() {
     new Described(
             "Quote " + quote.number() + ", revision " + quote.revision(),
-            quote.title(),
+            quote.basis().title(),
             dealer.name(),
-            Optional.of(quote.madeAt()))
+            Optional.of(quote.validity().madeAt()))
         .in(workbook);
   }
 

@@ -16,9 +16,9 @@ final class TotalsCheck {
 
   static void holds(XSSFWorkbook workbook, Quote quote) {
     Map<String, Money> totals = new LinkedHashMap<>();
-    totals.put(QuoteSheet.SUBTOTAL, quote.subtotal());
-    totals.put(QuoteSheet.FREIGHT, quote.freight());
-    totals.put(QuoteSheet.TAX, quote.tax());
+    totals.put(QuoteSheet.SUBTOTAL, quote.totals().subtotal());
+    totals.put(QuoteSheet.FREIGHT, quote.totals().freight());
+    totals.put(QuoteSheet.TAX, quote.totals().tax());
     totals.put(QuoteSheet.TOTAL, quote.total());
     totals.forEach(
         (name, expected) -> {

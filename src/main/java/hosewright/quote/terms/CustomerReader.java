@@ -85,14 +85,16 @@ public final class CustomerReader {
               row.text("id", 40),
               row.text("name", 200),
               row.optionalText("address", 500),
-              classes.isEmpty() || row.empty("class")
-                  ? row.text("class", 40)
-                  : row.known("class", classes, "classes.csv"),
-              row.decimal("discount", FRACTION),
-              Map.of(),
-              row.optionalText("tax_name", 80),
-              row.decimal("tax_rate", FRACTION),
-              exemption(row),
+              new Customer.Pricing(
+                  classes.isEmpty() || row.empty("class")
+                      ? row.text("class", 40)
+                      : row.known("class", classes, "classes.csv"),
+                  row.decimal("discount", FRACTION),
+                  Map.of()),
+              new Customer.Taxation(
+                  row.optionalText("tax_name", 80),
+                  row.decimal("tax_rate", FRACTION),
+                  exemption(row)),
               row.optionalText("freight_terms", 200));
       if (row.sound()) {
         customers.add(customer);

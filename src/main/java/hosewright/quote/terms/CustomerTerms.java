@@ -43,7 +43,8 @@ public final class CustomerTerms implements NetPrice {
   @Override
   public Optional<Money> unitPrice(Item item, int quantity) {
     Optional<Money> discounted = catalogue.listPrice(item.number(), quantity, date).map(this::off);
-    Optional<Money> contract = Optional.ofNullable(customer.contractPrices().get(item.number()));
+    Optional<Money> contract =
+        Optional.ofNullable(customer.pricing().contractPrices().get(item.number()));
     return lower(discounted, contract);
   }
 

@@ -21,7 +21,7 @@ public record MarginFloors(Map<String, BigDecimal> byClass) {
 
   /** The least margin wanted of a customer; empty when its class has no floor. */
   public Optional<BigDecimal> of(Customer customer) {
-    return Optional.ofNullable(byClass.get(customer.customerClass()));
+    return Optional.ofNullable(byClass.get(customer.pricing().customerClass()));
   }
 
   /** Every class that has a floor. */

@@ -49,9 +49,9 @@ public final class CatalogueUses {
         quote.revision(),
         quote.status(),
         quote.customer().name(),
-        quote.date(),
+        quote.validity().date(),
         quote.lines().stream()
-            .filter(line -> line.item().equals(item))
+            .filter(line -> line.goods().item().equals(item))
             .mapToInt(Quote.QuoteLine::quantity)
             .sum());
   }

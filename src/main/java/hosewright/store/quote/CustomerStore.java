@@ -128,12 +128,12 @@ public final class CustomerStore {
         customer.id(),
         customer.name(),
         customer.address(),
-        customer.customerClass(),
+        customer.pricing().customerClass(),
         customer.discount(),
-        customer.taxName(),
-        customer.taxRate(),
-        customer.exemption().map(Customer.Exemption::certificate).orElse(null),
-        customer.exemption().map(Customer.Exemption::dated).orElse(null),
+        customer.taxation().taxName(),
+        customer.taxation().taxRate(),
+        customer.taxation().exemption().map(Customer.Exemption::certificate).orElse(null),
+        customer.taxation().exemption().map(Customer.Exemption::dated).orElse(null),
         customer.freightTerms(),
         entered);
   }
@@ -143,13 +143,12 @@ public final class CustomerStore {
         row.getId(),
         row.getName(),
         row.getAddress(),
-        row.getCustomerClass(),
-        shortest(row.getDiscount()),
-        Map.of(),
-        row.getTaxName(),
-        shortest(row.getTaxRate()),
-        Optional.ofNullable(row.getExemptionCertificate())
-            .map(certificate -> new Customer.Exemption(certificate, row.getExemptionDate())),
+        new Customer.Pricing(row.getCustomerClass(), shortest(row.getDiscount()), Map.of()),
+        new Customer.Taxation(
+            row.getTaxName(),
+            shortest(row.getTaxRate()),
+            Optional.ofNullable(row.getExemptionCertificate())
+                .map(certificate -> new Customer.Exemption(certificate, row.getExemptionDate()))),
         row.getFreightTerms());
   }
 

@@ -76,7 +76,7 @@ public final class QuoteRows {
         .fetchOptional(
             row -> {
               Quote quote = codec.read(row.value1());
-              int leadDays = row.value4() == null ? quote.leadDays() : row.value4();
+              int leadDays = row.value4() == null ? quote.validity().leadDays() : row.value4();
               return quote
                   .promising(row.value3(), leadDays)
                   .withStatus(Quote.Status.valueOf(row.value2()));
@@ -107,16 +107,12 @@ public final class QuoteRows {
 
   private static QuoteHeading heading(QuoteRecord row) {
     return new QuoteHeading(
-        row.getQuoteNumber(),
-        row.getRevision(),
+        new Quote.Name(row.getQuoteNumber(), row.getRevision()),
         Quote.Status.valueOf(row.getStatus()),
-        row.getCustomerId(),
-        row.getCustomerName(),
-        row.getQuoteDate(),
-        row.getValidUntil(),
+        new QuoteHeading.Buyer(row.getCustomerId(), row.getCustomerName()),
+        new QuoteHeading.Days(row.getQuoteDate(), row.getValidUntil(), row.getMadeAt().toInstant()),
         row.getTitle(),
-        Amounts.money(row.getTotal(), row.getCurrency()),
-        row.getMadeAt().toInstant());
+        Amounts.money(row.getTotal(), row.getCurrency()));
   }
 
   /** A quote as it is kept. */
@@ -127,13 +123,13 @@ public final class QuoteRows {
         quote.status().name(),
         quote.customer().id(),
         quote.customer().name(),
-        quote.date(),
-        quote.validUntil(),
-        quote.title(),
+        quote.validity().date(),
+        quote.validity().validUntil(),
+        quote.basis().title(),
         quote.total().getAmount(),
         Amounts.code(quote.total()),
         Objects.requireNonNull(codec.write(quote), "document"),
-        quote.madeAt().atOffset(ZoneOffset.UTC),
+        quote.validity().madeAt().atOffset(ZoneOffset.UTC),
         null);
   }
 }

@@ -104,8 +104,8 @@ public final class StoredQuotes implements QuoteStore {
               inside
                   .update(QUOTE)
                   .set(QUOTE.STATUS, next.name())
-                  .set(QUOTE.VALID_UNTIL, promised.validUntil())
-                  .set(QUOTE.LEAD_DAYS, promised.leadDays())
+                  .set(QUOTE.VALID_UNTIL, promised.validity().validUntil())
+                  .set(QUOTE.LEAD_DAYS, promised.validity().leadDays())
                   .where(QuoteRows.as(seen, seen.status()))
                   .and(QUOTE.REVISION.eq(QuoteRows.latestOf(seen.number())))
                   .execute();

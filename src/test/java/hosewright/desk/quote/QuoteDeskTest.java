@@ -47,8 +47,8 @@ final class QuoteDeskTest {
     Quote quote = draft(desk);
 
     assertThat(quote.number()).isEqualTo("Q-000001");
-    assertThat(quote.date()).isEqualTo(LocalDate.parse("2026-11-02"));
-    assertThat(quote.jobYaml()).contains("Lantern Street hand line", "COUNTER");
+    assertThat(quote.validity().date()).isEqualTo(LocalDate.parse("2026-11-02"));
+    assertThat(quote.basis().jobYaml()).contains("Lantern Street hand line", "COUNTER");
     assertThat(new ReadHistory(desk).read("1").steps())
         .singleElement()
         .satisfies(logged -> assertThat(logged.step().by()).isEqualTo("ines"));
@@ -143,11 +143,11 @@ final class QuoteDeskTest {
             "1",
             Map.of(),
             lines(
-                new LineChange(Kind.ADD, "3 x " + wrench.item()),
-                new LineChange(Kind.DROP, wrench.item())));
+                new LineChange(Kind.ADD, "3 x " + wrench.goods().item()),
+                new LineChange(Kind.DROP, wrench.goods().item())));
 
     assertThat(revised.quote().lines())
-        .filteredOn(line -> line.item().equals(wrench.item()))
+        .filteredOn(line -> line.goods().item().equals(wrench.goods().item()))
         .extracting(QuoteLine::quantity)
         .containsExactly(3);
   }
@@ -180,7 +180,7 @@ final class QuoteDeskTest {
 
     Revised revised = revise("1", Map.of(JobField.ACCESSORIES, ""), Changes.NONE);
 
-    assertThat(revised.quote().jobYaml()).doesNotContain("accessories");
+    assertThat(revised.quote().basis().jobYaml()).doesNotContain("accessories");
     assertThat(revised.quote().total()).isLessThan(shown("1-r1").total());
   }
 
@@ -199,7 +199,7 @@ final class QuoteDeskTest {
                     true,
                     usual.papers(),
                     "ines"));
-    assertThat(issued.quote().leadDays()).isEqualTo(9);
+    assertThat(issued.quote().validity().leadDays()).isEqualTo(9);
 
     desk.on("2026-11-10");
     assertThat(shown(number).status()).isEqualTo(Status.ISSUED);
@@ -246,7 +246,7 @@ final class QuoteDeskTest {
             .reopen(new FurtherRevision(number, "they came back", Optional.empty(), "ines"));
 
     assertThat(reopened.quote().status()).isEqualTo(Status.DRAFT);
-    assertThat(reopened.quote().date()).isEqualTo(LocalDate.parse("2027-03-01"));
+    assertThat(reopened.quote().validity().date()).isEqualTo(LocalDate.parse("2027-03-01"));
     assertThat(reopened.quote().total()).isEqualTo(shown(number + "-r1").total());
     assertThat(new CompareQuotes(desk).compare(number, Optional.empty()).why())
         .isEqualTo("they came back");
@@ -268,10 +268,10 @@ final class QuoteDeskTest {
     Quote same = copy(Optional.empty());
     Quote other = copy(Optional.of("SKERRY-FARM"));
 
-    assertThat(same.amendments().discounts()).hasSize(1);
-    assertThat(same.amendments().notes()).containsExactly("Thank you, Ann.");
-    assertThat(other.amendments().discounts()).isEmpty();
-    assertThat(other.amendments().notes()).isEmpty();
+    assertThat(same.offer().amendments().discounts()).hasSize(1);
+    assertThat(same.offer().amendments().notes()).containsExactly("Thank you, Ann.");
+    assertThat(other.offer().amendments().discounts()).isEmpty();
+    assertThat(other.offer().amendments().notes()).isEmpty();
     assertThat(other.lines().get(0).quantity()).isEqualTo(12);
   }
 

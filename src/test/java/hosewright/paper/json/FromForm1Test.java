@@ -83,9 +83,9 @@ final class FromForm1Test {
                 "\"jobYaml\" : \"",
                 "\"jobYaml\" : \"# tender 0123456789abcdef begun 2026-11-02T10:00:00Z, line"
                     + " 12\\\\n");
-    assertThat(Json.readQuote(marked).tender())
+    assertThat(Json.readQuote(marked).basis().tender())
         .contains(new TenderRow("0123456789abcdef", Instant.parse("2026-11-02T10:00:00Z"), 12));
-    assertThat(Json.readQuote(kept(4)).tender()).isEmpty();
+    assertThat(Json.readQuote(kept(4)).basis().tender()).isEmpty();
   }
 
   @Test

@@ -310,53 +310,41 @@ final class JsonTest {
     Money subtotal = money(currency, 1912.5);
     Money zero = money(currency, 0);
     return new Quote(
-        "Q-000001",
-        1,
+        new Quote.Name("Q-000001", 1),
         Quote.Status.DRAFT,
         new Customer(
             "PHFD",
             "Port Harlow Fire",
             "1 Quay Street",
-            "agency",
-            new BigDecimal("0.10"),
-            Map.of("H-1", money(currency, 200)),
-            "county",
-            new BigDecimal("0.0625"),
-            Optional.of(new Customer.Exemption("EX-1", DAY)),
+            new Customer.Pricing(
+                "agency", new BigDecimal("0.10"), Map.of("H-1", money(currency, 200))),
+            new Customer.Taxation(
+                "county",
+                new BigDecimal("0.0625"),
+                Optional.of(new Customer.Exemption("EX-1", DAY))),
             "collect"),
-        DAY,
-        DAY.plusDays(30),
-        14,
-        "Hand line",
-        "from: 2.5 NH male\n",
-        plan(currency),
-        List.of(
-            new Quote.QuoteLine(
-                1,
-                "H-1",
-                "hose",
-                9,
-                "each",
-                "EA",
-                money(currency, 250),
-                money(currency, 212.5),
-                subtotal,
-                true,
-                180,
-                List.of(new Quote.Break(10, money(currency, 200))),
-                Optional.of("note"),
-                Optional.empty())),
-        subtotal,
-        zero,
-        "collected",
-        false,
-        new BigDecimal("0.0625"),
-        "exempt",
-        zero,
-        subtotal,
-        Instant.parse("2026-11-25T12:00:00Z"),
-        List.of(),
-        Amendments.NONE,
-        Optional.empty());
+        new Quote.Validity(DAY, DAY.plusDays(30), 14, Instant.parse("2026-11-25T12:00:00Z")),
+        new Quote.Basis("Hand line", "from: 2.5 NH male\n", plan(currency), Optional.empty()),
+        new Quote.Offer(
+            List.of(
+                new Quote.QuoteLine(
+                    1,
+                    new Quote.QuoteLine.Goods("H-1", "hose", "each", "EA", 180, true),
+                    9,
+                    new Quote.QuoteLine.Price(
+                        money(currency, 250),
+                        money(currency, 212.5),
+                        subtotal,
+                        List.of(new Quote.Break(10, money(currency, 200))),
+                        Optional.empty()),
+                    Optional.of("note"))),
+            List.of(),
+            Amendments.NONE),
+        new Quote.Totals(
+            subtotal,
+            zero,
+            zero,
+            subtotal,
+            new Quote.Charging("collected", false, new BigDecimal("0.0625"), "exempt")));
   }
 }

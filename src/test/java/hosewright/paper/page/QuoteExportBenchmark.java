@@ -59,52 +59,30 @@ public class QuoteExportBenchmark {
     List<QuoteLine> lines = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       QuoteLine like = quote.lines().get(i % quote.lines().size());
-      lines.add(
-          new QuoteLine(
-              i + 1,
-              like.item(),
-              like.description(),
-              like.quantity(),
-              like.unit(),
-              like.unitCode(),
-              like.listPrice(),
-              like.unitPrice(),
-              like.extended(),
-              like.taxable(),
-              like.weightLb(),
-              like.breaks(),
-              like.note(),
-              like.discount()));
+      lines.add(new QuoteLine(i + 1, like.goods(), like.quantity(), like.price(), like.note()));
     }
     Money subtotal =
         lines.stream()
-            .map(QuoteLine::extended)
+            .map(line -> line.price().extended())
             .reduce(Money.zero(quote.total().getCurrencyUnit()), Money::plus);
-    Money taxable = quote.freightTaxed() ? subtotal.plus(quote.freight()) : subtotal;
-    Money tax = taxable.multipliedBy(quote.taxRate(), RoundingMode.HALF_UP);
+    Money taxable =
+        quote.totals().charging().freightTaxed()
+            ? subtotal.plus(quote.totals().freight())
+            : subtotal;
+    Money tax = taxable.multipliedBy(quote.totals().charging().taxRate(), RoundingMode.HALF_UP);
     return new Quote(
-        quote.number(),
-        quote.revision(),
+        quote.name(),
         quote.status(),
         quote.customer(),
-        quote.date(),
-        quote.validUntil(),
-        quote.leadDays(),
-        quote.title(),
-        quote.jobYaml(),
-        quote.plan(),
-        lines,
-        subtotal,
-        quote.freight(),
-        quote.freightNote(),
-        quote.freightTaxed(),
-        quote.taxRate(),
-        quote.taxNote(),
-        tax,
-        subtotal.plus(quote.freight()).plus(tax),
-        quote.madeAt(),
-        quote.offered(),
-        quote.amendments(),
-        Optional.empty());
+        quote.validity(),
+        new Quote.Basis(
+            quote.basis().title(), quote.basis().jobYaml(), quote.plan(), Optional.empty()),
+        new Quote.Offer(lines, quote.offer().offered(), quote.offer().amendments()),
+        new Quote.Totals(
+            subtotal,
+            quote.totals().freight(),
+            tax,
+            subtotal.plus(quote.totals().freight()).plus(tax),
+            quote.totals().charging()));
   }
 }

@@ -70,7 +70,7 @@ final class CustomerPapersTest {
   @Test
   void a_discounted_line_recalculates_to_its_own_price_in_the_workbook() throws IOException {
     // 118.50 less 10 % is 106.65 each; the workbook looks it up and refuses to differ.
-    assertThat(amended().lines().get(0).unitPrice()).isEqualTo(Money.parse("USD 106.65"));
+    assertThat(amended().lines().get(0).price().unitPrice()).isEqualTo(Money.parse("USD 106.65"));
     assertThat(papers(amended()).get("workbook")).contains("106.65");
   }
 
@@ -94,15 +94,12 @@ final class CustomerPapersTest {
     return new QuoteMaker(nothing, new DealerTerms(List.of(), Map.of()))
         .make(
             new QuoteMaker.Draft(
-                base.number(),
-                2,
+                new Quote.Name(base.number(), 2),
                 base.customer(),
-                base.date(),
-                base.title(),
-                base.jobYaml(),
-                base.plan(),
+                base.validity().date(),
+                new Quote.Basis(base.basis().title(), base.basis().jobYaml(), base.plan()),
                 amendments,
-                base.madeAt()),
+                base.validity().madeAt()),
             new KeptPrices(base, (item, quantity) -> Optional.empty()));
   }
 

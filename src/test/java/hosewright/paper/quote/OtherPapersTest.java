@@ -58,13 +58,13 @@ final class OtherPapersTest {
     }
 
     for (QuoteLine line : quote.lines()) {
-      assertThat(text).contains(String.format("%,.2f", line.extended().getAmount()));
+      assertThat(text).contains(String.format("%,.2f", line.price().extended().getAmount()));
     }
     assertThat(text)
         .contains("Total USD " + String.format("%,.2f", quote.total().getAmount()))
         .contains("Quote " + quote.number())
         .contains("Page " + pages + " of " + pages)
-        .contains("Valid until " + quote.validUntil());
+        .contains("Valid until " + quote.validity().validUntil());
     // Each page of a long table starts with its heading.
     assertThat(text.split("Description", -1).length - 1)
         .isGreaterThanOrEqualTo(quote.lines().size() > 40 ? 3 : 1);

@@ -174,7 +174,12 @@ public final class PlannedQuotes {
     return new QuoteMaker(catalogue, terms)
         .make(
             new QuoteMaker.Draft(
-                number, 1, customer, DATE, job.title(), text, plan, amendments, MADE_AT),
+                new Quote.Name(number, 1),
+                customer,
+                DATE,
+                new Quote.Basis(job.title(), text, plan),
+                amendments,
+                MADE_AT),
             new PriceList(catalogue, customer, DATE));
   }
 

@@ -75,12 +75,13 @@ final class QuoteTotalsPropertyTest {
           shown = shown.add(extended);
         }
       }
-      BigDecimal tax = shown.multiply(quote.taxRate()).setScale(2, RoundingMode.HALF_UP);
-      assertThat(quote.subtotal().getAmount()).as(which).isEqualByComparingTo(shown);
-      assertThat(quote.tax().getAmount()).as(which).isEqualByComparingTo(tax);
+      BigDecimal tax =
+          shown.multiply(quote.totals().charging().taxRate()).setScale(2, RoundingMode.HALF_UP);
+      assertThat(quote.totals().subtotal().getAmount()).as(which).isEqualByComparingTo(shown);
+      assertThat(quote.totals().tax().getAmount()).as(which).isEqualByComparingTo(tax);
       assertThat(quote.total().getAmount())
           .as(which)
-          .isEqualByComparingTo(shown.add(tax).add(quote.freight().getAmount()));
+          .isEqualByComparingTo(shown.add(tax).add(quote.totals().freight().getAmount()));
       for (QuoteLine line : quote.lines()) {
         assertThat(line.netBreaks()).as(which).isNotEmpty();
       }
@@ -90,11 +91,11 @@ final class QuoteTotalsPropertyTest {
 
   private static void differencesAddUp(Quote base, Quote quote, String which) {
     QuoteDiff diff = QuoteDiff.between(base, Map.of(), quote, Map.of());
-    Money sum = diff.freightDifference().plus(diff.taxDifference());
+    Money sum = diff.sums().freightDifference().plus(diff.sums().taxDifference());
     for (QuoteDiff.LineChange change : diff.lines()) {
       sum = sum.plus(change.difference());
     }
-    assertThat(sum).as(which).isEqualTo(diff.totalDifference());
+    assertThat(sum).as(which).isEqualTo(diff.sums().totalDifference());
   }
 
   /** Quantities, discounts, items and free text in any number. */
@@ -134,15 +135,12 @@ final class QuoteTotalsPropertyTest {
     return new QuoteMaker(catalogue, new DealerTerms(List.of(), Map.of()))
         .make(
             new QuoteMaker.Draft(
-                base.number(),
-                2,
+                new Quote.Name(base.number(), 2),
                 base.customer(),
                 DAY,
-                base.title(),
-                base.jobYaml(),
-                base.plan(),
+                new Quote.Basis(base.basis().title(), base.basis().jobYaml(), base.plan()),
                 amendments,
-                base.madeAt()),
+                base.validity().madeAt()),
             new KeptPrices(base, new PriceList(catalogue, base.customer(), DAY)));
   }
 

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hosewright.paper.page.Paper;
 import hosewright.paper.sheet.WorkbookReader;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,9 +39,9 @@ final class QuoteWorkbookTest {
       assertThat(WorkbookReader.named(workbook, name).getCellType()).isEqualTo(CellType.FORMULA);
     }
     assertThat(WorkbookReader.amount(workbook, "quote_subtotal"))
-        .isEqualByComparingTo(quote.subtotal().getAmount());
+        .isEqualByComparingTo(quote.totals().subtotal().getAmount());
     assertThat(WorkbookReader.amount(workbook, "quote_tax"))
-        .isEqualByComparingTo(quote.tax().getAmount());
+        .isEqualByComparingTo(quote.totals().tax().getAmount());
     assertThat(WorkbookReader.amount(workbook, "quote_total"))
         .isEqualByComparingTo(quote.total().getAmount());
   }
@@ -130,8 +129,8 @@ final class QuoteWorkbookTest {
     Quote quote = SampleQuotes.hydrantLine();
     var properties = workbook(quote).getProperties().getCoreProperties();
 
-    assertThat(properties.getCreated()).isEqualTo(Date.from(quote.madeAt()));
-    assertThat(properties.getModified()).isEqualTo(Date.from(quote.madeAt()));
+    assertThat(properties.getCreated()).isEqualTo(Date.from(quote.validity().madeAt()));
+    assertThat(properties.getModified()).isEqualTo(Date.from(quote.validity().madeAt()));
     assertThat(properties.getTitle()).isEqualTo("Quote Q-000001, revision 1");
   }
 
@@ -140,29 +139,18 @@ final class QuoteWorkbookTest {
     Quote q = SampleQuotes.hydrantLine();
     Quote wrong =
         new Quote(
-            q.number(),
-            q.revision(),
+            q.name(),
             q.status(),
             q.customer(),
-            q.date(),
-            q.validUntil(),
-            q.leadDays(),
-            q.title(),
-            q.jobYaml(),
-            q.plan(),
-            q.lines(),
-            q.subtotal(),
-            q.freight(),
-            q.freightNote(),
-            q.freightTaxed(),
-            q.taxRate(),
-            q.taxNote(),
-            q.tax(),
-            q.total().plus(Money.of(CurrencyUnit.USD, 0.01)),
-            q.madeAt(),
-            q.offered(),
-            q.amendments(),
-            Optional.empty());
+            q.validity(),
+            new Quote.Basis(q.basis().title(), q.basis().jobYaml(), q.plan(), Optional.empty()),
+            q.offer(),
+            new Quote.Totals(
+                q.totals().subtotal(),
+                q.totals().freight(),
+                q.totals().tax(),
+                q.total().plus(Money.of(CurrencyUnit.USD, 0.01)),
+                q.totals().charging()));
 
     assertThatThrownBy(() -> bytes(wrong))
         .isInstanceOf(IllegalStateException.class)
@@ -172,7 +160,7 @@ final class QuoteWorkbookTest {
   @Test
   void the_picking_list_carries_every_line_and_the_weight_of_all() throws IOException {
     Quote quote = SampleQuotes.hydrantLine();
-    double weightLb = quote.lines().stream().mapToDouble(QuoteLine::weightLb).sum();
+    double weightLb = quote.lines().stream().mapToDouble(line -> line.goods().weightLb()).sum();
 
     assertThat(WorkbookReader.figure(workbook(quote), "picked_weight_lb"))
         .isCloseTo(weightLb, org.assertj.core.data.Offset.offset(1e-6));

@@ -74,7 +74,7 @@ final class RecalculationTest {
   @Test
   void a_changed_quantity_moves_the_break_its_discount_the_line_the_tax_and_the_total()
       throws Exception {
-    assertThat(CHANGED.get(1).lines()).anyMatch(line -> line.discount().isPresent());
+    assertThat(CHANGED.get(1).lines()).anyMatch(line -> line.price().discount().isPresent());
     for (int i = 0; i < CHANGED.size(); i++) {
       Path file = recalculated.get(QUOTES.size() + i);
       try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
@@ -117,9 +117,12 @@ final class RecalculationTest {
       assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
           .isEqualByComparingTo(extended);
     }
-    BigDecimal freight = quote.freight().getAmount();
+    BigDecimal freight = quote.totals().freight().getAmount();
     BigDecimal tax =
-        subtotal.add(freight).multiply(quote.taxRate()).setScale(2, RoundingMode.HALF_UP);
+        subtotal
+            .add(freight)
+            .multiply(quote.totals().charging().taxRate())
+            .setScale(2, RoundingMode.HALF_UP);
     assertThat(WorkbookReader.amount(workbook, "quote_tax")).isEqualByComparingTo(tax);
     assertThat(WorkbookReader.amount(workbook, "quote_total"))
         .isEqualByComparingTo(subtotal.add(freight).add(tax));
@@ -158,16 +161,16 @@ final class RecalculationTest {
       QuoteLine line = quote.lines().get(i);
       var row = sheet.getRow(first + i);
       assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
-          .isEqualByComparingTo(line.unitPrice().getAmount());
+          .isEqualByComparingTo(line.price().unitPrice().getAmount());
       assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
-          .isEqualByComparingTo(line.extended().getAmount());
+          .isEqualByComparingTo(line.price().extended().getAmount());
     }
     assertThat(WorkbookReader.amount(workbook, "quote_subtotal"))
-        .isEqualByComparingTo(quote.subtotal().getAmount());
+        .isEqualByComparingTo(quote.totals().subtotal().getAmount());
     assertThat(WorkbookReader.amount(workbook, "quote_freight"))
-        .isEqualByComparingTo(quote.freight().getAmount());
+        .isEqualByComparingTo(quote.totals().freight().getAmount());
     assertThat(WorkbookReader.amount(workbook, "quote_tax"))
-        .isEqualByComparingTo(quote.tax().getAmount());
+        .isEqualByComparingTo(quote.totals().tax().getAmount());
     assertThat(WorkbookReader.amount(workbook, "quote_total"))
         .isEqualByComparingTo(quote.total().getAmount());
   }
@@ -219,13 +222,13 @@ final class RecalculationTest {
   }
 
   private static BigDecimal priceAt(QuoteLine line, int quantity) {
-    BigDecimal price = line.breaks().get(0).unitPrice().getAmount();
-    for (Break step : line.breaks()) {
+    BigDecimal price = line.price().breaks().get(0).unitPrice().getAmount();
+    for (Break step : line.price().breaks()) {
       if (step.minimumQuantity() <= quantity) {
         price = step.unitPrice().getAmount();
       }
     }
-    BigDecimal off = line.discount().map(Discount::fraction).orElse(BigDecimal.ZERO);
+    BigDecimal off = line.price().discount().map(Discount::fraction).orElse(BigDecimal.ZERO);
     return price.multiply(BigDecimal.ONE.subtract(off)).setScale(2, RoundingMode.HALF_UP);
   }
 

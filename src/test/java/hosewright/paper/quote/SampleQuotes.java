@@ -370,12 +370,11 @@ public final class SampleQuotes {
             "HARLOW-FD",
             "Port Harlow Volunteer Fire Company",
             "2 Bell Street, Port Harlow",
-            "agency",
-            new BigDecimal("0.08"),
-            Map.of(),
-            "none",
-            BigDecimal.ZERO,
-            Optional.of(new Customer.Exemption("PH-EX-0077", LocalDate.of(2025, 1, 15))),
+            new Customer.Pricing("agency", new BigDecimal("0.08"), Map.of()),
+            new Customer.Taxation(
+                "none",
+                BigDecimal.ZERO,
+                Optional.of(new Customer.Exemption("PH-EX-0077", LocalDate.of(2025, 1, 15)))),
             "FOB destination");
     return quote(
         "Q-000002",
@@ -405,19 +404,21 @@ public final class SampleQuotes {
     lines.add(
         new QuoteLine(
             2,
-            "+A1",
-            "-2+3 \u00bd in \u00d8 <b>&amp;</b> \u2014 \"quoted\"",
+            new QuoteLine.Goods(
+                "+A1",
+                "-2+3 \u00bd in \u00d8 <b>&amp;</b> \u2014 \"quoted\"",
+                "each",
+                "EA",
+                9,
+                false),
             3,
-            "each",
-            "EA",
-            usd(33.33),
-            usd(33.33),
-            usd(99.99),
-            false,
-            9,
-            List.of(new Break(1, usd(33.33))),
-            Optional.of("@SUM(A1:A9)"),
-            Optional.empty()));
+            new QuoteLine.Price(
+                usd(33.33),
+                usd(33.33),
+                usd(99.99),
+                List.of(new Break(1, usd(33.33))),
+                Optional.empty()),
+            Optional.of("@SUM(A1:A9)")));
     for (int position = 3; position <= 90; position++) {
       lines.add(
           line(
@@ -437,18 +438,9 @@ public final class SampleQuotes {
     lines.add(
         new QuoteLine(
             91,
-            "TAB",
-            "\tstarts with a tab",
+            new QuoteLine.Goods("TAB", "\tstarts with a tab", "each", "EA", 1, false),
             1,
-            "each",
-            "EA",
-            usd(1),
-            usd(1),
-            usd(1),
-            false,
-            1,
-            List.of(),
-            Optional.empty(),
+            new QuoteLine.Price(usd(1), usd(1), usd(1), List.of(), Optional.empty()),
             Optional.empty()));
     // One line taxed at 1000.08 x 0.0625 = 62.505, which half-up makes 62.51.
     List<QuoteLine> taxedOnce =
@@ -458,12 +450,9 @@ public final class SampleQuotes {
             "X",
             "-Dash & Sons",
             "@home",
-            "retail",
-            BigDecimal.ZERO,
-            Map.of(),
-            "Port Harlow sales tax",
-            new BigDecimal("0.0625"),
-            Optional.empty(),
+            new Customer.Pricing("retail", BigDecimal.ZERO, Map.of()),
+            new Customer.Taxation(
+                "Port Harlow sales tax", new BigDecimal("0.0625"), Optional.empty()),
             "=FOB");
     return quote(
         "Q-000003",
@@ -549,36 +538,31 @@ public final class SampleQuotes {
     Money freightCharged = Money.of(CurrencyUnit.USD, new BigDecimal(freight));
     Money taxable =
         lines.stream()
-            .filter(QuoteLine::taxable)
-            .map(QuoteLine::extended)
+            .filter(line -> line.goods().taxable())
+            .map(line -> line.price().extended())
             .reduce(Money.zero(CurrencyUnit.USD), Money::plus)
             .plus(freightTaxed ? freightCharged : Money.zero(CurrencyUnit.USD));
     Money tax = taxable.multipliedBy(new BigDecimal(taxRate), RoundingMode.HALF_UP);
-    boolean exempt = customer.exemption().isPresent();
+    boolean exempt = customer.taxation().exemption().isPresent();
     return new Quote(
-        number,
-        revision,
+        new Quote.Name(number, revision),
         Quote.Status.DRAFT,
         customer,
-        DAY,
-        DAY.plusDays(30),
-        14,
-        title,
-        "from: 2.5 NH male\n",
-        plan,
-        lines,
-        subtotal,
-        freightCharged,
-        "by weight table, ground, FOB Port Harlow",
-        freightTaxed,
-        new BigDecimal(taxRate),
-        exempt ? "exempt, certificate PH-EX-0077 dated 2025-01-15" : "Port Harlow sales tax 6.25 %",
-        tax,
-        subtotal.plus(freightCharged).plus(tax),
-        Instant.parse("2026-03-02T15:04:05Z"),
-        List.of(),
-        Amendments.NONE,
-        Optional.empty());
+        new Quote.Validity(DAY, DAY.plusDays(30), 14, Instant.parse("2026-03-02T15:04:05Z")),
+        new Quote.Basis(title, "from: 2.5 NH male\n", plan, Optional.empty()),
+        new Quote.Offer(lines, List.of(), Amendments.NONE),
+        new Quote.Totals(
+            subtotal,
+            freightCharged,
+            tax,
+            subtotal.plus(freightCharged).plus(tax),
+            new Quote.Charging(
+                "by weight table, ground, FOB Port Harlow",
+                freightTaxed,
+                new BigDecimal(taxRate),
+                exempt
+                    ? "exempt, certificate PH-EX-0077 dated 2025-01-15"
+                    : "Port Harlow sales tax 6.25 %")));
   }
 
   private static Customer customer() {
@@ -586,12 +570,8 @@ public final class SampleQuotes {
         "FAIRLEAD",
         "Fairlead Boatyard",
         "Slip 9, North Quay, Port Harlow",
-        "trade",
-        new BigDecimal("0.05"),
-        Map.of(),
-        "Port Harlow sales tax",
-        new BigDecimal("0.0625"),
-        Optional.empty(),
+        new Customer.Pricing("trade", new BigDecimal("0.05"), Map.of()),
+        new Customer.Taxation("Port Harlow sales tax", new BigDecimal("0.0625"), Optional.empty()),
         "FOB origin, prepaid and added");
   }
 
@@ -611,37 +591,30 @@ public final class SampleQuotes {
     Money unitPrice = usd(unit);
     return new QuoteLine(
         position,
-        item,
-        description,
+        new QuoteLine.Goods(item, description, "each", "EA", weightLb, true),
         quantity,
-        "each",
-        "EA",
-        steps.get(0).unitPrice(),
-        unitPrice,
-        unitPrice.multipliedBy(quantity),
-        true,
-        weightLb,
-        steps,
-        Optional.empty(),
+        new QuoteLine.Price(
+            steps.get(0).unitPrice(),
+            unitPrice,
+            unitPrice.multipliedBy(quantity),
+            steps,
+            Optional.empty()),
         Optional.empty());
   }
 
   private static QuoteLine untaxed(QuoteLine l) {
     return new QuoteLine(
         l.position(),
-        l.item(),
-        l.description(),
+        new QuoteLine.Goods(
+            l.goods().item(),
+            l.goods().description(),
+            l.goods().unit(),
+            l.goods().unitCode(),
+            l.goods().weightLb(),
+            false),
         l.quantity(),
-        l.unit(),
-        l.unitCode(),
-        l.listPrice(),
-        l.unitPrice(),
-        l.extended(),
-        false,
-        l.weightLb(),
-        l.breaks(),
-        l.note(),
-        l.discount());
+        l.price(),
+        l.note());
   }
 
   private static List<Bill.Item> planItems(List<QuoteLine> lines) {
@@ -649,19 +622,19 @@ public final class SampleQuotes {
         .map(
             l ->
                 new Bill.Item(
-                    l.item(),
-                    l.description(),
+                    l.goods().item(),
+                    l.goods().description(),
                     l.quantity(),
                     0,
-                    l.unit(),
-                    Optional.of(l.unitPrice()),
-                    l.weightLb()))
+                    l.goods().unit(),
+                    Optional.of(l.price().unitPrice()),
+                    l.goods().weightLb()))
         .toList();
   }
 
   private static Money subtotal(List<QuoteLine> lines) {
     return lines.stream()
-        .map(QuoteLine::extended)
+        .map(line -> line.price().extended())
         .reduce(Money.zero(CurrencyUnit.USD), Money::plus);
   }
 

@@ -36,14 +36,14 @@ final class CustomerReaderTest {
                 "PHFD",
                 "Port Harlow Fire District",
                 "1 Quay Road\nPort Harlow",
-                "agency",
-                new BigDecimal("0.1"),
-                Map.of("H25-50", usd("190.00")),
-                "Harlow county tax",
-                new BigDecimal("0.0625"),
-                Optional.of(new Customer.Exemption("EX-0042", LocalDate.of(2026, 1, 15))),
+                new Customer.Pricing(
+                    "agency", new BigDecimal("0.1"), Map.of("H25-50", usd("190.00"))),
+                new Customer.Taxation(
+                    "Harlow county tax",
+                    new BigDecimal("0.0625"),
+                    Optional.of(new Customer.Exemption("EX-0042", LocalDate.of(2026, 1, 15)))),
                 "prepaid and added"));
-    assertThat(customers.get("PHFD", LocalDate.of(2026, 7, 1)).contractPrices())
+    assertThat(customers.get("PHFD", LocalDate.of(2026, 7, 1)).pricing().contractPrices())
         .isEqualTo(Map.of("H25-50", usd("195.00"), "B15", usd("2.80")));
   }
 

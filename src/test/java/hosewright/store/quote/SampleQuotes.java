@@ -32,7 +32,7 @@ public final class SampleQuotes {
               quote.number(),
               String.valueOf(quote.revision()),
               quote.status().name(),
-              quote.title());
+              quote.basis().title());
         }
 
         @Override
@@ -58,39 +58,24 @@ public final class SampleQuotes {
 
   public static Quote quote(String number, int revision, String title) {
     return new Quote(
-        number,
-        revision,
+        new Quote.Name(number, revision),
         Quote.Status.DRAFT,
         new Customer(
             "PHFD",
             "Port Harlow Fire District",
             "1 Quay Road",
-            "agency",
-            BigDecimal.ZERO,
-            Map.of(),
-            "",
-            BigDecimal.ZERO,
-            Optional.empty(),
+            new Customer.Pricing("agency", BigDecimal.ZERO, Map.of()),
+            new Customer.Taxation("", BigDecimal.ZERO, Optional.empty()),
             ""),
-        DATE,
-        DATE.plusDays(30),
-        10,
-        title,
-        "",
-        plan(),
-        List.of(),
-        Money.parse("USD 1234.50"),
-        ZERO,
-        "",
-        false,
-        BigDecimal.ZERO,
-        "",
-        ZERO,
-        Money.parse("USD 1234.50"),
-        Instant.parse("2026-03-02T09:30:00Z"),
-        List.of(),
-        Amendments.NONE,
-        Optional.empty());
+        new Quote.Validity(DATE, DATE.plusDays(30), 10, Instant.parse("2026-03-02T09:30:00Z")),
+        new Quote.Basis(title, "", plan(), Optional.empty()),
+        new Quote.Offer(List.of(), List.of(), Amendments.NONE),
+        new Quote.Totals(
+            Money.parse("USD 1234.50"),
+            ZERO,
+            ZERO,
+            Money.parse("USD 1234.50"),
+            new Quote.Charging("", false, BigDecimal.ZERO, "")));
   }
 
   private static LinePlan plan() {

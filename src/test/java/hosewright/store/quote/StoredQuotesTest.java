@@ -74,16 +74,13 @@ final class StoredQuotesTest {
     assertThat(quotes.list())
         .containsExactly(
             new QuoteHeading(
-                "Q-000001",
-                1,
+                new Quote.Name("Q-000001", 1),
                 Quote.Status.DRAFT,
-                "PHFD",
-                "Port Harlow Fire District",
-                kept.date(),
-                kept.validUntil(),
+                new QuoteHeading.Buyer("PHFD", "Port Harlow Fire District"),
+                new QuoteHeading.Days(
+                    kept.validity().date(), kept.validity().validUntil(), kept.validity().madeAt()),
                 "Quay line",
-                kept.total(),
-                kept.madeAt()));
+                kept.total()));
   }
 
   @Test
@@ -260,8 +257,8 @@ final class StoredQuotesTest {
     Quote first = saveNew("Quay line");
     LocalDate last = LocalDate.of(2026, 3, 20);
     Quote issued = quotes.issue(first, last, 4, ISSUED);
-    assertThat(issued.validUntil()).isEqualTo(last);
-    assertThat(issued.leadDays()).isEqualTo(4);
+    assertThat(issued.validity().validUntil()).isEqualTo(last);
+    assertThat(issued.validity().leadDays()).isEqualTo(4);
 
     assertThat(quotes.expireBefore(last)).isZero();
     assertThat(quotes.find(first.number())).contains(issued);

@@ -34,11 +34,11 @@ final class DiffText {
     prose.line(
         "Freight %s, tax %s; total %s to %s: %s."
             .formatted(
-                signed(diff.freightDifference()),
-                signed(diff.taxDifference()),
-                diff.totalBefore().getAmount().toPlainString(),
-                MoneyWords.of(diff.totalAfter()),
-                signed(diff.totalDifference())));
+                signed(diff.sums().freightDifference()),
+                signed(diff.sums().taxDifference()),
+                diff.sums().totalBefore().getAmount().toPlainString(),
+                MoneyWords.of(diff.sums().totalAfter()),
+                signed(diff.sums().totalDifference())));
     return prose.toString();
   }
 
@@ -64,8 +64,8 @@ final class DiffText {
       table.row(
           change.item(),
           change.description(),
-          moved("" + change.quantityBefore(), "" + change.quantityAfter()),
-          moved(amount(change.unitBefore()), amount(change.unitAfter())),
+          moved("" + change.before().quantity(), "" + change.after().quantity()),
+          moved(amount(change.before().unit()), amount(change.after().unit())),
           signed(change.difference()),
           change.why());
     }

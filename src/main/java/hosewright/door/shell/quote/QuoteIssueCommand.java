@@ -91,8 +91,8 @@ public final class QuoteIssueCommand extends ShellCommand {
             quote.number(),
             quote.revision(),
             quote.status(),
-            quote.validUntil(),
-            quote.leadDays(),
+            quote.validity().validUntil(),
+            quote.validity().leadDays(),
             by,
             issued.files()),
         "Issued %s revision %d by %s: valid until %s, ready %d days after a firm order.%s"
@@ -100,8 +100,8 @@ public final class QuoteIssueCommand extends ShellCommand {
                 quote.number(),
                 quote.revision(),
                 by,
-                quote.validUntil(),
-                quote.leadDays(),
+                quote.validity().validUntil(),
+                quote.validity().leadDays(),
                 issued.files().isEmpty() ? "" : "\n" + PaperOptions.said(issued.files())));
   }
 

@@ -44,8 +44,8 @@ public final class QuoteListCommand extends ShellCommand {
                 quote.number(),
                 quote.revision(),
                 quote.status().name().toLowerCase(Locale.ROOT),
-                quote.customerName(),
-                quote.date(),
+                quote.buyer().customerName(),
+                quote.days().date(),
                 MoneyWords.of(quote.total()),
                 quote.title());
           }

@@ -25,12 +25,12 @@ public final class QuoteText {
     for (QuoteLine line : quote.lines()) {
       table.row(
           line.position(),
-          line.item(),
-          line.description() + line.note().map(note -> " (" + note + ")").orElse(""),
+          line.goods().item(),
+          line.goods().description() + line.note().map(note -> " (" + note + ")").orElse(""),
           line.quantity(),
-          line.unit(),
-          line.unitPrice().getAmount().toPlainString(),
-          line.extended().getAmount().toPlainString());
+          line.goods().unit(),
+          line.price().unitPrice().getAmount().toPlainString(),
+          line.price().extended().getAmount().toPlainString());
     }
     StringBuilder text = new StringBuilder();
     text.append("Quote ")
@@ -42,17 +42,19 @@ public final class QuoteText {
         .append(", for ")
         .append(quote.customer().name())
         .append('\n')
-        .append(quote.title())
+        .append(quote.basis().title())
         .append("\n\n")
         .append(table.on(screen))
         .append('\n');
     Table sums = Table.of("", "").numbers(1);
-    sums.row("subtotal", MoneyWords.of(quote.subtotal()));
-    sums.row("freight, " + quote.freightNote(), MoneyWords.of(quote.freight()));
-    sums.row("tax, " + quote.taxNote(), MoneyWords.of(quote.tax()));
+    sums.row("subtotal", MoneyWords.of(quote.totals().subtotal()));
+    sums.row(
+        "freight, " + quote.totals().charging().freightNote(),
+        MoneyWords.of(quote.totals().freight()));
+    sums.row("tax, " + quote.totals().charging().taxNote(), MoneyWords.of(quote.totals().tax()));
     sums.row("total" + Unpriced.beside(quote.stillToSource()), MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
-    for (OfferedLine offer : quote.offered()) {
+    for (OfferedLine offer : quote.offer().offered()) {
       QuoteLine line = offer.line();
       text.append("Not in the total, line ")
           .append(line.position())
@@ -63,17 +65,17 @@ public final class QuoteText {
           .append(" x ")
           .append(line.key())
           .append(" for ")
-          .append(MoneyWords.of(line.extended()))
+          .append(MoneyWords.of(line.price().extended()))
           .append('\n');
     }
     for (Unpriced missing : quote.stillToSource()) {
       text.append("Not in the total, still to be sourced: ").append(missing.words()).append('\n');
     }
-    quote.amendments().notes().forEach(note -> text.append(note).append('\n'));
+    quote.offer().amendments().notes().forEach(note -> text.append(note).append('\n'));
     return text.append("Valid until ")
-        .append(quote.validUntil())
+        .append(quote.validity().validUntil())
         .append("; ready ")
-        .append(ready(quote.leadDays()))
+        .append(ready(quote.validity().leadDays()))
         .append('.')
         .toString();
   }

@@ -1,0 +1,53 @@
+package hosewright.paper.json;
+
+import hosewright.quote.Quote;
+import hosewright.quote.QuoteDiff;
+import hosewright.quote.QuoteHeading;
+import hosewright.quote.terms.Customer;
+import java.util.Locale;
+import java.util.Set;
+import tools.jackson.databind.cfg.MapperConfig;
+import tools.jackson.databind.introspect.AnnotatedMember;
+import tools.jackson.databind.introspect.NopAnnotationIntrospector;
+import tools.jackson.databind.util.NameTransformer;
+
+/**
+ * Spreads the components of a group among those of the record it belongs to: the groups help a
+ * reader of the program, and a document has the names it had before there were any.
+ */
+final class SpreadGroups extends NopAnnotationIntrospector {
+  private static final long serialVersionUID = 1L;
+
+  private static final Set<Class<?>> GROUPS =
+      Set.of(
+          Customer.Pricing.class,
+          Customer.Taxation.class,
+          Quote.Basis.class,
+          Quote.Charging.class,
+          Quote.Name.class,
+          Quote.Offer.class,
+          Quote.QuoteLine.Goods.class,
+          Quote.QuoteLine.Price.class,
+          Quote.Totals.class,
+          Quote.Validity.class,
+          QuoteDiff.Sums.class,
+          QuoteHeading.Buyer.class,
+          QuoteHeading.Days.class);
+
+  /**
+   * Groups of which a record has several: {@code before} with quantity is {@code quantityBefore}.
+   */
+  private static final Set<Class<?>> NAMED = Set.of(QuoteDiff.LineChange.Deal.class);
+
+  @Override
+  public NameTransformer findUnwrappingNameTransformer(
+      MapperConfig<?> config, AnnotatedMember member) {
+    String name = member.getName();
+    // A parameter of a constructor has no name here; what is named so is never read.
+    if (NAMED.contains(member.getRawType()) && !name.isEmpty()) {
+      return NameTransformer.simpleTransformer(
+          "", name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
+    }
+    return GROUPS.contains(member.getRawType()) ? NameTransformer.NOP : null;
+  }
+}
