@@ -2,16 +2,15 @@ package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.order.OrderBook;
-import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteStore;
 import hosewright.quote.Revisions;
 import hosewright.quote.terms.Customers;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.quote.terms.MarginFloors;
+import hosewright.store.backup.Backup;
 import hosewright.store.catalogue.CatalogueStore;
 import hosewright.store.catalogue.CatalogueUses;
-import hosewright.store.database.Backup;
 import hosewright.store.database.Database;
 import hosewright.store.fleet.FleetStore;
 import hosewright.store.order.StoredOrders;
@@ -155,7 +154,7 @@ public final class Books implements AutoCloseable {
    * @param file where to; empty for a place in the data folder
    */
   public Path backUp(Optional<Path> file) {
-    return new Backup(place.folder(), now()).make(database(), file);
+    return backup().make(database(), file);
   }
 
   /**
@@ -164,17 +163,13 @@ public final class Books implements AutoCloseable {
    * @return where the books that stood there before were put
    */
   public Optional<Path> restore(Path backup) {
-    place
-        .serverField()
-        .ifPresent(
-            field -> {
-              throw new BadInputException(
-                  field,
-                  "",
-                  "left out: only books in a data folder are put back so, a server's with"
-                      + " pg_restore");
-            });
-    return new Backup(place.folder(), now()).restore(backup);
+    return place.server().isPresent()
+        ? backup().restore(backup, database())
+        : backup().restore(backup);
+  }
+
+  private Backup backup() {
+    return new Backup(place.folder(), ProgramVersion.written(), now());
   }
 
   public FleetStore fleet() {

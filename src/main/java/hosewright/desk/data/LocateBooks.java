@@ -1,8 +1,8 @@
 package hosewright.desk.data;
 
 import hosewright.desk.BooksPlace;
-import hosewright.store.database.Backup;
 import hosewright.store.database.Server;
+import hosewright.store.folder.DataFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -38,7 +38,7 @@ public final class LocateBooks {
    */
   public Where locate() {
     Path folder = place.where();
-    String last = Backup.last(folder).map(Path::toString).orElse(null);
+    String last = DataFolder.lastBackup(folder).map(Path::toString).orElse(null);
     String database = place.server().map(Server::address).orElse(null);
     return new Where(database, folder.toString(), Files.isDirectory(folder), kept(folder), last);
   }

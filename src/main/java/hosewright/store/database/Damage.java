@@ -1,5 +1,6 @@
 package hosewright.store.database;
 
+import hosewright.store.folder.DataFolder;
 import java.io.EOFException;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -44,6 +45,8 @@ record Damage(Path folder) implements ExecuteListener {
   DamagedStoreException told() {
     return new DamagedStoreException(
         folder,
-        Backup.last(folder).map(last -> ", the last one with: data restore " + last).orElse(""));
+        DataFolder.lastBackup(folder)
+            .map(last -> ", the last one with: data restore " + last)
+            .orElse(""));
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.store.database;
 
 import hosewright.problem.TroubleException;
+import hosewright.store.folder.DataFolder;
 import java.nio.file.Path;
 
 /** The store's file is there but is not, or no longer, a store. */
@@ -15,7 +16,7 @@ public final class DamagedStoreException extends TroubleException {
         "data folder",
         folder.toString(),
         "its file "
-            + Backup.STORE
+            + DataFolder.STORE
             + " is damaged or not a store of this program: restore a backup"
             + advice,
         Kept.NOTHING);

@@ -3,6 +3,8 @@ package hosewright.store.database;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.RefusalException;
+import hosewright.problem.TroubleException;
+import hosewright.store.folder.Replacement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -73,13 +75,15 @@ public final class Database implements AutoCloseable {
   public static Database open(Path dataFolder, Duration patience) {
     Path folder = usable(dataFolder);
     Damage damage = new Damage(folder);
+    settle(folder);
     try {
       return opened(
-          "data folder " + folder,
-          HighWaterMarks.in(folder),
-          EmbeddedPool.open(folder, patience),
-          SQLDialect.H2,
-          damage);
+              "data folder " + folder,
+              HighWaterMarks.in(folder),
+              EmbeddedPool.open(folder, patience),
+              SQLDialect.H2,
+              damage)
+          .with(Schema::bringUpToDate);
     } catch (RefusalException e) {
       throw e;
     } catch (RuntimeException e) {
@@ -96,20 +100,41 @@ public final class Database implements AutoCloseable {
    */
   public static Database open(Server server, Path dataFolder) {
     return opened(
-        "database " + server.address(),
-        HighWaterMarks.of(server, usable(dataFolder)),
-        ServerPool.open(server),
-        SQLDialect.POSTGRES);
+            "database " + server.address(),
+            HighWaterMarks.of(server, usable(dataFolder)),
+            ServerPool.open(server),
+            SQLDialect.POSTGRES)
+        .with(Schema::bringUpToDate);
   }
 
   /** A store in memory that holds what the migrations put in and nothing else. */
   static Database unused() {
     String url = "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1";
     return opened(
-        "memory",
-        HighWaterMarks.in(Path.of("")),
-        JdbcConnectionPool.create(url, "sa", ""),
-        SQLDialect.H2);
+            "memory",
+            HighWaterMarks.in(Path.of("")),
+            JdbcConnectionPool.create(url, "sa", ""),
+            SQLDialect.H2)
+        .with(Schema::bringUpToDate);
+  }
+
+  /**
+   * A new embedded store with the tables of an earlier version and without a row.
+   *
+   * @param folder an empty one
+   */
+  public static Database fresh(Path folder, int schema) {
+    return opened(
+            "data folder " + folder,
+            HighWaterMarks.in(folder),
+            EmbeddedPool.open(folder, PATIENCE),
+            SQLDialect.H2)
+        .with(made -> Schema.make(made, schema));
+  }
+
+  /** Brings a store of an earlier version up to this one. */
+  public void bringUpToDate() {
+    Schema.bringUpToDate(this);
   }
 
   private static Database opened(
@@ -125,12 +150,15 @@ public final class Database implements AutoCloseable {
     configuration.set(ArrayUtils.addFirst(more, new StoreTrouble(where)));
     configuration.set(pool);
     configuration.set(new Transactions(transactions(configuration), where));
-    Database database = new Database(where, marks, pool, DSL.using(configuration));
+    return new Database(where, marks, pool, DSL.using(configuration));
+  }
+
+  private Database with(Consumer<Database> schema) {
     try {
-      Schema.bringUpToDate(database);
-      return database;
+      schema.accept(this);
+      return this;
     } catch (RuntimeException e) {
-      database.close();
+      close();
       throw e;
     }
   }
@@ -166,20 +194,28 @@ public final class Database implements AutoCloseable {
   }
 
   /**
-   * Writes a zip with the embedded store as it is at this moment, while others may go on using it.
+   * Reads whole tables steadily and holds no more of them than is fetched at a time, however many
+   * rows they have.
    *
-   * @throws BadInputException for a store on a server, which has means of its own
+   * @param reading gets the database to read through; it must not be closed or kept
    */
-  void copyTo(Path zip) {
+  public <T> T rowByRow(Function<Database, T> reading) {
     if (context.family() == SQLDialect.POSTGRES) {
-      throw new BadInputException(
-          "store", where, "an embedded store: a server is backed up with pg_dump");
+      return steadily(reading);
     }
-    context.execute("BACKUP TO {0}", DSL.inline(zip.toString()));
+    return steadily(
+        steady -> {
+          steady.context.execute("SET LAZY_QUERY_EXECUTION TRUE");
+          try {
+            return reading.apply(steady);
+          } finally {
+            steady.context.execute("SET LAZY_QUERY_EXECUTION FALSE");
+          }
+        });
   }
 
   /** The store as a user knows it: which data folder, or which database. */
-  String where() {
+  public String where() {
     return where;
   }
 
@@ -198,6 +234,19 @@ public final class Database implements AutoCloseable {
   @Override
   public void close() {
     pool.dispose();
+  }
+
+  /** What a program that was killed here left half done is finished or thrown away. */
+  private static void settle(Path folder) {
+    try {
+      Replacement.clear(folder);
+    } catch (IOException e) {
+      throw new TroubleException(
+          "data folder",
+          folder.toString(),
+          "what an earlier restore left in it cannot be cleared away: " + e.getMessage(),
+          TroubleException.Kept.NOTHING);
+    }
   }
 
   private static Path usable(Path dataFolder) {

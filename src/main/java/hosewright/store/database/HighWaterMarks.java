@@ -5,8 +5,8 @@ import static hosewright.store.db.Tables.QUOTE_COUNTER;
 
 import hosewright.store.db.tables.records.OrderCounterRecord;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
+import java.util.EnumMap;
+import java.util.Map;
 import org.jooq.DSLContext;
 
 /**
@@ -19,7 +19,7 @@ import org.jooq.DSLContext;
 public record HighWaterMarks(Path folder, String ofStore) {
 
   /** The marks of an embedded store, beside it. */
-  static HighWaterMarks in(Path folder) {
+  public static HighWaterMarks in(Path folder) {
     return new HighWaterMarks(folder, "");
   }
 
@@ -31,29 +31,37 @@ public record HighWaterMarks(Path folder, String ofStore) {
                 server.host().replaceAll("[^\\w.-]", "_"), server.port(), server.database()));
   }
 
-  /** The names of an embedded store's files. */
-  static List<String> files() {
-    return Arrays.stream(Series.values()).map(series -> file(series, "")).toList();
-  }
-
   public HighWaterMark of(Series series) {
     return new HighWaterMark(series, folder.resolve(file(series, ofStore)), !ofStore.isEmpty());
   }
 
-  /** Raises every mark that is lower than another's. */
-  void raiseTo(HighWaterMarks other) {
+  /** What the marks say. */
+  public Highest read() {
+    Map<Series, Integer> numbers = new EnumMap<>(Series.class);
     for (Series series : Series.values()) {
-      of(series).raise(other.of(series).read());
+      numbers.put(series, of(series).read());
+    }
+    return new Highest(numbers);
+  }
+
+  /** Raises every mark that is lower. */
+  public void raiseTo(Highest other) {
+    for (Series series : Series.values()) {
+      of(series).raise(other.of(series));
     }
   }
 
-  /** Raises every mark to what a store has used, before another is put in its place. */
-  void remember(DSLContext store) {
-    of(Series.QUOTE)
-        .raise(store.select(QUOTE_COUNTER.LAST_NUMBER).from(QUOTE_COUNTER).fetchSingle().value1());
+  /** What a store itself has used. */
+  public static Highest usedIn(DSLContext store) {
     OrderCounterRecord orders = store.selectFrom(ORDER_COUNTER).fetchSingle();
-    of(Series.ORDER).raise(orders.getLastOrder());
-    of(Series.PURCHASE).raise(orders.getLastPurchase());
+    return new Highest(
+        Map.of(
+            Series.QUOTE,
+            store.select(QUOTE_COUNTER.LAST_NUMBER).from(QUOTE_COUNTER).fetchSingle().value1(),
+            Series.ORDER,
+            orders.getLastOrder(),
+            Series.PURCHASE,
+            orders.getLastPurchase()));
   }
 
   private static String file(Series series, String ofStore) {

@@ -2,13 +2,12 @@ package hosewright.store.database;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
-import hosewright.store.db.DefaultSchema;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jooq.Cursor;
 import org.jooq.DSLContext;
 import org.jooq.Record;
@@ -16,8 +15,6 @@ import org.jooq.Table;
 
 /** Copies all books from one store into another, whole or not at all. */
 public final class Move {
-  private static final int ROWS_AT_A_TIME = 1000;
-
   private Move() {}
 
   /** How many rows of a table were copied. */
@@ -31,20 +28,46 @@ public final class Move {
    * @throws BadInputException when something is kept there already; nothing has changed then
    */
   public static List<Copied> copy(Database from, Database to) {
-    List<Table<?>> tables = parentsFirst();
+    List<Table<?>> tables = BookTables.parentsFirst();
     List<Copied> copied = new ArrayList<>();
     to.together(
         inside -> {
           DSLContext target = inside.context();
           tables.forEach(table -> Turns.take(target, table));
           clear(target, tables, to.where());
-          for (Table<?> table : tables) {
-            copyRows(from.context(), target, table);
-            copied.add(counted(from.context(), target, table));
-          }
+          copied.addAll(fill(target, from, tables));
         });
-    to.marks().raiseTo(from.marks());
+    to.marks().raiseTo(from.marks().read());
     return List.copyOf(copied);
+  }
+
+  /**
+   * Puts all books of one store in the place of those in another, whole or not at all.
+   *
+   * @param before is done while nobody else can change what is about to be replaced
+   */
+  public static void replace(Database from, Database to, Consumer<Database> before) {
+    List<Table<?>> tables = BookTables.parentsFirst();
+    to.together(
+        inside -> {
+          DSLContext target = inside.context();
+          tables.forEach(table -> Turns.take(target, table));
+          before.accept(inside);
+          empty(target, tables);
+          fill(target, from, tables);
+        });
+  }
+
+  private static List<Copied> fill(DSLContext target, Database from, List<Table<?>> tables) {
+    return from.rowByRow(
+        source -> {
+          List<Copied> copied = new ArrayList<>();
+          for (Table<?> table : tables) {
+            copyRows(source.context(), target, table);
+            copied.add(counted(source.context(), target, table));
+          }
+          return copied;
+        });
   }
 
   /** Takes out what the migrations themselves put in, which is all an unused store holds. */
@@ -60,20 +83,25 @@ public final class Move {
         }
       }
     }
+    empty(target, tables);
+  }
+
+  private static void empty(DSLContext target, List<Table<?>> tables) {
     List<Table<?>> childrenFirst = new ArrayList<>(tables);
     Collections.reverse(childrenFirst);
     childrenFirst.forEach(table -> target.deleteFrom(table).execute());
   }
 
   private static Set<List<Object>> rows(DSLContext context, Table<?> table) {
-    return Set.copyOf(context.selectFrom(table).limit(ROWS_AT_A_TIME).fetch(Record::intoList));
+    return Set.copyOf(
+        context.selectFrom(table).limit(BookTables.ROWS_AT_A_TIME).fetch(Record::intoList));
   }
 
   private static <R extends Record> void copyRows(
       DSLContext from, DSLContext target, Table<R> table) {
-    try (Cursor<R> cursor = from.selectFrom(table).fetchSize(ROWS_AT_A_TIME).fetchLazy()) {
+    try (Cursor<R> cursor = BookTables.rows(from, table)) {
       while (cursor.hasNext()) {
-        Rows.insert(target, table, cursor.fetchNext(ROWS_AT_A_TIME));
+        Rows.insert(target, table, cursor.fetchNext(BookTables.ROWS_AT_A_TIME));
       }
     }
   }
@@ -86,28 +114,5 @@ public final class Move {
           "%s has %d rows, of which %d arrived".formatted(table.getName(), there, here));
     }
     return new Copied(table.getName().toLowerCase(Locale.ROOT), here);
-  }
-
-  /** A table comes after those its rows point at. */
-  private static List<Table<?>> parentsFirst() {
-    Set<Table<?>> sorted = new LinkedHashSet<>();
-    DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(table -> addWithParents(table, sorted));
-    return List.copyOf(sorted);
-  }
-
-  private static void addWithParents(Table<?> table, Set<Table<?>> sorted) {
-    if (sorted.contains(table)) {
-      return;
-    }
-    table
-        .getReferences()
-        .forEach(
-            reference -> {
-              Table<?> parent = reference.getKey().getTable();
-              if (!parent.equals(table)) {
-                addWithParents(parent, sorted);
-              }
-            });
-    sorted.add(table);
   }
 }

@@ -13,9 +13,9 @@ import org.flywaydb.core.api.FlywayException;
 import org.jooq.exception.DataAccessException;
 
 /** Sees to it that a store has the tables this version of the program works with. */
-final class Schema {
+public final class Schema {
   /** Number of the last migration in {@code sql/}. */
-  static final int VERSION = 9;
+  public static final int VERSION = 9;
 
   /** As the embedded store and the server say it. */
   private static final Set<String> NO_SUCH_TABLE = Set.of("42S02", "42S04", "42P01");
@@ -37,8 +37,13 @@ final class Schema {
           "use that one");
     }
     if (found.isEmpty() || found.getAsInt() < VERSION) {
-      Migrations.run(database);
+      Migrations.run(database, VERSION);
     }
+  }
+
+  /** Makes the tables as they were at an earlier version, in a store that has none. */
+  static void make(Database database, int version) {
+    Migrations.run(database, version);
   }
 
   /** The last migration that went through; empty for a new store. */
@@ -64,12 +69,13 @@ final class Schema {
 
   /** Apart, so that a store which is up to date never loads Flyway's classes. */
   private static final class Migrations {
-    static void run(Database database) {
+    static void run(Database database, int version) {
       try {
         Flyway.configure()
             .dataSource(database.pool())
             .locations("classpath:sql")
             .loggers(SilentLog.class.getName())
+            .target(String.valueOf(version))
             .load()
             .migrate();
       } catch (FlywayException e) {

@@ -1,14 +1,11 @@
 package hosewright.door.shell.run;
 
+import hosewright.desk.ProgramVersion;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.Properties;
 
 /** Says which Hosewright this is. */
 final class VersionCommand extends ShellCommand {
@@ -23,17 +20,7 @@ final class VersionCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Version version = new Version(built(), System.getProperty("java.version"));
+    Version version = new Version(ProgramVersion.written(), System.getProperty("java.version"));
     return Answer.of(version, "Hosewright " + version.version() + " on Java " + version.java());
-  }
-
-  private static String built() {
-    Properties properties = new Properties();
-    try (InputStream in = VersionCommand.class.getResourceAsStream("version.properties")) {
-      properties.load(in);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return properties.getProperty("version");
   }
 }

@@ -1,0 +1,212 @@
+package hosewright.store.backup;
+
+import hosewright.problem.BadInputException;
+import hosewright.problem.FullDisk;
+import hosewright.problem.TroubleException;
+import hosewright.store.database.BookTables;
+import hosewright.store.database.DamagedStoreException;
+import hosewright.store.database.Database;
+import hosewright.store.database.HighWaterMarks;
+import hosewright.store.database.Highest;
+import hosewright.store.database.Move;
+import hosewright.store.database.Schema;
+import hosewright.store.folder.DataFolder;
+import hosewright.store.folder.Replacement;
+import hosewright.store.folder.UnfinishedFile;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.Table;
+
+/**
+ * Copies of the books in one file each, made and put back: of a data folder or of a team's server,
+ * from either to either.
+ *
+ * <p>A backup is written whole or not at all, and read back before it is called done. Putting one
+ * back keeps what stood there before as a backup of its own.
+ */
+public final class Backup {
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
+
+  private final Path folder;
+  private final String program;
+  private final Instant now;
+  private final Limits limits;
+
+  /**
+   * @param folder the data folder
+   * @param program the version of this program
+   */
+  public Backup(Path folder, String program, Instant now) {
+    this(folder, program, now, Limits.USUAL);
+  }
+
+  Backup(Path folder, String program, Instant now, Limits limits) {
+    this.folder = folder;
+    this.program = program;
+    this.now = now;
+    this.limits = limits;
+  }
+
+  /**
+   * Copies open books and the files beside them.
+   *
+   * @param wanted the file to write; empty for one named by the time in the usual folder
+   * @throws BadInputException when the file is there already or cannot be written
+   */
+  public Path make(Database open, Optional<Path> wanted) {
+    Path target = wanted.orElseGet(() -> usualFile("hosewright"));
+    return open.rowByRow(steady -> make(steady, target));
+  }
+
+  private Path usualFile(String name) {
+    Path file = DataFolder.backups(folder).resolve(STAMP.format(now) + "-" + name + ".zip");
+    return Files.exists(file)
+        ? file.resolveSibling(
+            file.getFileName().toString().replace(".zip", "-" + UUID.randomUUID() + ".zip"))
+        : file;
+  }
+
+  private Path make(Database steady, Path target) {
+    refuseIfThere(target);
+    Path near = target.toAbsolutePath().getParent();
+    try {
+      Files.createDirectories(near);
+      try (UnfinishedFile file = UnfinishedFile.in(near)) {
+        write(steady, file);
+        new BackupReader(file.file(), limits).read(new NoShelf());
+        refuseIfThere(target);
+        file.finish(target);
+        return target;
+      }
+    } catch (IOException e) {
+      if (FullDisk.isSaid(e.getMessage())) {
+        throw new TroubleException(
+            "backup",
+            target.toString(),
+            "its disk has no room left",
+            TroubleException.Kept.NOTHING);
+      }
+      throw new BadInputException(
+          "backup", target.toString(), "a file in a folder that can be written to");
+    }
+  }
+
+  private static void refuseIfThere(Path target) {
+    if (Files.exists(target)) {
+      throw new BadInputException(
+          "backup", target.toString(), "a file that is not there yet: backups are never replaced");
+    }
+  }
+
+  private void write(Database steady, UnfinishedFile file) throws IOException {
+    // Closed with the file it writes to, which is still to be seen onto the disk.
+    BackupWriter writer = new BackupWriter(new BufferedOutputStream(file.out(), 1 << 16));
+    writer.head(new Head(Layout.FORM, Schema.VERSION, program, now));
+    writer.numbers(steady.marks().read());
+    for (String name : DataFolder.DEALERS_FILES) {
+      if (Files.isRegularFile(folder.resolve(name))) {
+        writer.file(folder.resolve(name));
+      }
+    }
+    for (Table<?> table : BookTables.parentsFirst()) {
+      writer.table(steady.context(), table);
+    }
+    writer.manifest();
+  }
+
+  /**
+   * Puts a backup in place of the books in the data folder.
+   *
+   * @return where the books that stood there before were put; empty when there were none
+   * @throws BadInputException when the file is no sound backup, a newer program made it, or another
+   *     process has the books open; nothing has changed then
+   */
+  public Optional<Path> restore(Path backup) {
+    return restored(
+        backup,
+        (ready, fresh) -> {
+          Highest numbers = fresh.highest();
+          fresh.close();
+          Optional<Path> before = setAside();
+          HighWaterMarks.in(folder).raiseTo(numbers);
+          ready.putInPlace();
+          return before;
+        });
+  }
+
+  /**
+   * Puts a backup in place of the books on a server.
+   *
+   * @return where the books that stood there before were put
+   */
+  public Optional<Path> restore(Path backup, Database server) {
+    return restored(
+        backup,
+        (ready, fresh) -> {
+          Path before = usualFile("before-restore");
+          Move.replace(
+              fresh.books(),
+              server,
+              present -> {
+                present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
+                make(present, before);
+              });
+          server.marks().raiseTo(fresh.highest());
+          fresh.close();
+          Files.deleteIfExists(ready.folder().resolve(DataFolder.STORE));
+          ready.putInPlace();
+          return Optional.of(before);
+        });
+  }
+
+  /** What is done with books that were read from a backup and found sound. */
+  private interface Use {
+    Optional<Path> use(Replacement ready, FreshBooks fresh) throws IOException;
+  }
+
+  private Optional<Path> restored(Path backup, Use use) {
+    NotABackup refusal = new NotABackup(backup);
+    try {
+      Files.createDirectories(folder);
+      try (Replacement ready = Replacement.in(folder);
+          FreshBooks fresh = new FreshBooks(refusal, ready.folder())) {
+        new BackupReader(backup, limits).read(fresh);
+        return use.use(ready, fresh);
+      }
+    } catch (IOException e) {
+      throw new TroubleException(
+          "data folder",
+          folder.toString(),
+          FullDisk.isSaid(e.getMessage())
+              ? "its disk has no room left"
+              : "its files cannot be replaced: " + e.getMessage(),
+          TroubleException.Kept.NOTHING);
+    }
+  }
+
+  /** A store that cannot be opened any more is kept as it is, for whoever may mend it. */
+  private Optional<Path> setAside() throws IOException {
+    Path store = folder.resolve(DataFolder.STORE);
+    if (!Files.exists(store)) {
+      return Optional.empty();
+    }
+    try (Database present = Database.open(folder)) {
+      present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
+      return Optional.of(make(present, Optional.of(usualFile("before-restore"))));
+    } catch (DamagedStoreException e) {
+      Files.createDirectories(DataFolder.backups(folder));
+      Path damaged =
+          DataFolder.backups(folder).resolve(STAMP.format(now) + "-damaged-" + DataFolder.STORE);
+      Files.copy(store, damaged);
+      return Optional.of(damaged);
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package hosewright.store.folder;
+
+import hosewright.problem.ConflictException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Files made ready in a folder inside the data folder, to take the places of what lies there: all
+ * of them or none, even if the program is killed between two.
+ *
+ * <p>Renaming the folder decides it. Before that the next start throws it away, after that it
+ * finishes what was begun.
+ */
+public final class Replacement implements AutoCloseable {
+  private static final String BEING_MADE = ".restoring";
+  private static final String DECIDED = ".restored";
+
+  /** Stays: were it taken away, two programs could hold a file of this name each. */
+  private static final String HOLD = "restoring.lock";
+
+  private final Path folder;
+  private final Held held;
+
+  private Replacement(Path folder, Held held) {
+    this.folder = folder;
+    this.held = held;
+  }
+
+  /**
+   * An empty folder to make files ready in.
+   *
+   * @param folder the data folder
+   * @throws ConflictException while another program does so
+   */
+  public static Replacement in(Path folder) throws IOException {
+    Held held =
+        Held.take(folder.resolve(HOLD), StandardOpenOption.CREATE)
+            .orElseThrow(
+                () ->
+                    ConflictException.somebodyWasFirst(
+                        "data folder",
+                        folder.toString(),
+                        "has a backup put back by another hosewright just now, nothing was"
+                            + " changed"));
+    Replacement replacement = new Replacement(folder, held);
+    replacement.settle();
+    Files.createDirectory(replacement.folder());
+    return replacement;
+  }
+
+  /** Where to make the files ready. */
+  public Path folder() {
+    return folder.resolve(BEING_MADE);
+  }
+
+  /** Puts every file that was made ready in its place. */
+  public void putInPlace() throws IOException {
+    Files.move(folder(), folder.resolve(DECIDED), StandardCopyOption.ATOMIC_MOVE);
+    settle();
+  }
+
+  @Override
+  public void close() throws IOException {
+    settle();
+    held.close();
+  }
+
+  /** Finishes what was decided and throws away what was not. */
+  private void settle() throws IOException {
+    Path decided = folder.resolve(DECIDED);
+    if (Files.isDirectory(decided, LinkOption.NOFOLLOW_LINKS)) {
+      for (String name : names()) {
+        if (Files.isRegularFile(decided.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+          Files.move(
+              decided.resolve(name),
+              folder.resolve(name),
+              StandardCopyOption.REPLACE_EXISTING,
+              StandardCopyOption.ATOMIC_MOVE);
+        }
+      }
+    }
+    delete(decided);
+    delete(folder.resolve(BEING_MADE));
+  }
+
+  private static List<String> names() {
+    List<String> names = new ArrayList<>(DataFolder.DEALERS_FILES);
+    names.add(0, DataFolder.STORE);
+    return names;
+  }
+
+  /** Does what a program that was killed in a data folder left to do. */
+  public static void clear(Path folder) throws IOException {
+    if (Files.exists(folder.resolve(BEING_MADE), LinkOption.NOFOLLOW_LINKS)
+        || Files.exists(folder.resolve(DECIDED), LinkOption.NOFOLLOW_LINKS)) {
+      Held held = Held.take(folder.resolve(HOLD), StandardOpenOption.CREATE).orElse(null);
+      if (held != null) {
+        new Replacement(folder, held).close();
+      }
+    }
+    UnfinishedFile.clear(DataFolder.backups(folder));
+  }
+
+  private static void delete(Path tree) throws IOException {
+    if (Files.exists(tree, LinkOption.NOFOLLOW_LINKS)) {
+      try (Stream<Path> files = Files.walk(tree)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package hosewright.store.database;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Ways to hide something that runs in a database file of the embedded store. */
+public enum Poison {
+  TRIGGER_WITH_SOURCE(
+      """
+      CREATE TRIGGER COUNTED BEFORE INSERT ON QUOTE AS '
+      org.h2.api.Trigger create() throws Exception {
+        java.nio.file.Files.writeString(java.nio.file.Path.of("%s"), "ran");
+        return (connection, before, after) -> {};
+      }'\
+      """),
+
+  ALIAS_WITH_SOURCE(
+      """
+      CREATE ALIAS COUNTED AS '
+      int counted() throws Exception {
+        java.nio.file.Files.writeString(java.nio.file.Path.of("%s"), "ran");
+        return 1;
+      }'\
+      """,
+      "CREATE CONSTANT COUNTS VALUE COUNTED()"),
+
+  /** The table that is asked first of all which version the store has. */
+  VIEW_OVER_FILES(
+      "ALTER TABLE \"flyway_schema_history\" RENAME TO HISTORY",
+      """
+      CREATE VIEW "flyway_schema_history" AS
+      SELECT H.* FROM HISTORY H WHERE FILE_WRITE('ran', '%s') > 0\
+      """),
+
+  CONSTANT("CREATE CONSTANT COUNTS VALUE FILE_WRITE('ran', '%s')"),
+
+  LINKED_TABLE(
+      """
+      CREATE LINKED TABLE ELSEWHERE('org.h2.Driver',
+        'jdbc:h2:mem:elsewhere;INIT=CALL FILE_WRITE(''ran'', ''%s'')\\;CREATE TABLE IF NOT EXISTS T(A INT)',
+        'sa', '', 'T')\
+      """),
+
+  TABLE_ENGINE("CREATE TABLE EXTRA(A INT) ENGINE \"hosewright.store.database.CanaryEngine\""),
+
+  TRIGGER_OF_A_CLASS(
+      "CREATE TRIGGER COUNTED BEFORE INSERT ON QUOTE CALL"
+          + " 'hosewright.store.database.CanaryTrigger'"),
+
+  DOMAIN("CREATE DOMAIN COUNTED AS INT DEFAULT FILE_WRITE('ran', '%s')"),
+
+  DEFAULT_EXPRESSION(
+      "ALTER TABLE DEALER_SETTING ADD COLUMN EXTRA BIGINT DEFAULT FILE_WRITE('ran', '%s')"),
+
+  CHECK_EXPRESSION(
+      "ALTER TABLE DEALER_SETTING ADD CONSTRAINT EXTRA CHECK (FILE_WRITE('ran', '%s') > 0)"),
+
+  GENERATED_COLUMN(
+      """
+      ALTER TABLE DEALER_SETTING
+      ADD COLUMN EXTRA BIGINT GENERATED ALWAYS AS (FILE_WRITE('ran', '%s'))\
+      """),
+
+  SCRIPT_IN_A_NAME("CREATE TABLE \"X(A INT)\\; CALL FILE_WRITE('ran', '%s')\\; --\"(A INT)"),
+
+  ANOTHER_USER("CREATE USER GUEST PASSWORD 'guest' ADMIN"),
+
+  ROLE("CREATE ROLE GUESTS"),
+
+  SEQUENCE("CREATE SEQUENCE COUNTED"),
+
+  SETTING("SET EXCLUSIVE 0", "SET MODE MySQL"),
+
+  ANOTHER_SCHEMA("CREATE SCHEMA EXTRA");
+
+  private final List<String> statements;
+
+  Poison(String... statements) {
+    this.statements = List.of(statements);
+  }
+
+  /** Puts it into a store that nobody has open, as somebody with a database tool would. */
+  public void into(Path folder, Path canary) {
+    CanaryEngine.watched(canary);
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:h2:file:" + folder.resolve("store"), "sa", "");
+        Statement statement = connection.createStatement()) {
+      for (String sql : new ArrayList<>(statements)) {
+        statement.execute(sql.formatted(canary).replace("\\;", this == LINKED_TABLE ? "\\;" : ";"));
+      }
+    } catch (SQLException e) {
+      throw new IllegalStateException(name(), e);
+    }
+    try {
+      Files.deleteIfExists(canary);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
