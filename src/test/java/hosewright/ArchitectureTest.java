@@ -68,13 +68,15 @@ final class ArchitectureTest {
           "PlanHydraulics",
           "PlanPrices",
           "PlanWriter",
+          "PracticeChecks",
           "PriceList",
           "Quote",
           "QuoteDiff",
           "Raising",
           "RatingChecks",
           "ReplacementItems",
-          "ShowItem");
+          "ShowItem",
+          "VelocityChecks");
 
   @ArchTest
   static final ArchRule the_core_knows_no_framework =
