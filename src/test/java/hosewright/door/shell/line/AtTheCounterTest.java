@@ -171,6 +171,23 @@ final class AtTheCounterTest {
     return document.get("items").valueStream().map(item -> item.get("item").asString()).toList();
   }
 
+  @Test
+  void a_meter_passes_no_more_than_it_is_rated_for_unless_the_buyer_says_so() {
+    String asked =
+        "--from '2.5 NH male hydrant' --to '2.5 NH female appliance' --length 100ft --flow 450gpm"
+            + " --need 20psi --source-pressure 120psi --size 3in --accessories MTR-25NH";
+    JsonNode refused = planJson(asked);
+    assertThat(refused.get("feasible").asBoolean()).isFalse();
+    assertThat(refused.get("limitedBy").asString())
+        .contains("rated flow: 450 gpm go through")
+        .contains("rated for 400");
+
+    JsonNode allowed = planJson(asked + " --allow rated-flow");
+    assertThat(allowed.get("feasible").asBoolean()).isTrue();
+    assertThat(check(allowed, "rated-flow").get("outcome").asString()).isEqualTo("warn");
+    assertThat(allowed.get("allowed").get(0).asString()).isEqualTo("rated-flow");
+  }
+
   private static List<String> failed(JsonNode document) {
     return document
         .get("checks")
