@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
  *
  * @param waterwayIn narrowest clear bore, in, as its row states it
  * @param lossCoefficient K of a fitting on the velocity head in its smaller waterway
- * @param applianceLossPsi loss stated by the maker, psi, for appliances at 350 gpm and above
+ * @param applianceLossPsi loss stated for appliances, psi: the least from 350 gpm on; of meters and
+ *     backflow preventers at any flow
  * @param opening smallest nozzle opening or waterway, in
  * @param kFactor gpm per square root of psi, for nozzles and sprinklers
  * @param ratedFlowGpm what it is made to give or pass, gpm

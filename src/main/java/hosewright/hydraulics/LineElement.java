@@ -18,6 +18,11 @@ public sealed interface LineElement
   /** What its loss is counted under. */
   Kind kind();
 
+  /** The same at a flow of the whole line, gpm, where it depends on that. */
+  default Kind kind(double flowGpm) {
+    return kind();
+  }
+
   /**
    * Pressure lost in it, psi, without the rise; negative in a pump.
    *

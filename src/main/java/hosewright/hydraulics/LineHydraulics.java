@@ -91,7 +91,7 @@ public final class LineHydraulics {
     for (LineElement element : elements) {
       double psi = element.lossPsi(flowGpm);
       elevation += element.riseFt() * Physical.PSI_PER_FT;
-      switch (element.kind()) {
+      switch (element.kind(flowGpm)) {
         case FRICTION -> friction += psi;
         case FITTING -> fitting += psi;
         case APPLIANCE -> appliance += psi;

@@ -22,6 +22,14 @@ public record TaughtLoss(Fitting waterway, ApplianceLoss taught) implements Line
     return Kind.APPLIANCE;
   }
 
+  /**
+   * A fitting where its waterway decides: that follows the square of the flow, a figure does not.
+   */
+  @Override
+  public Kind kind(double flowGpm) {
+    return waterway.lossPsi(flowGpm) >= taught.lossPsi(flowGpm) ? Kind.FITTING : Kind.APPLIANCE;
+  }
+
   @Override
   public double lossPsi(double flowGpm) {
     return Math.max(waterway.lossPsi(flowGpm), taught.lossPsi(flowGpm));

@@ -42,6 +42,7 @@ public final class PressureChecks {
     all.add(ratings.noSuction());
     all.add(velocity.hose());
     all.add(fittings);
+    velocity.ratedFlow().ifPresent(all::add);
     if (!tooFast) {
       all.add(ends);
     }

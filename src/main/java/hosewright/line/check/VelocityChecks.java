@@ -13,10 +13,10 @@ import hosewright.line.assembly.Span;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
-import hosewright.line.model.Role;
 import hosewright.line.water.LegFigures;
 import hosewright.line.water.OuterVelocity;
 import hosewright.line.water.Port;
+import hosewright.line.water.RatedFlow;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -99,7 +99,7 @@ final class VelocityChecks {
                 flowGpm,
                 OuterVelocity.couplingsFtPerS(part.hose(), flowGpm),
                 Optional.of(Span.nameOf(part, spans))));
-      } else if (part.role() != Role.SOURCE && part.role() != Role.APPLIANCE) {
+      } else if (part.role().isFitting() && RatedFlow.gpm(part).isEmpty()) {
         Port throat = Port.fastest(part);
         places.add(
             new Place(
@@ -118,6 +118,36 @@ final class VelocityChecks {
             fastest,
             OuterVelocity.mostInFittingsFtPerS(job));
     return fastest.leg().map(found::in).orElse(found);
+  }
+
+  /** The device that comes closest to what it is rated for; empty where none is rated. */
+  Optional<Check> ratedFlow() {
+    return line.parts().stream()
+        .filter(part -> RatedFlow.gpm(part).isPresent())
+        .max(Comparator.comparingDouble(this::shareOfRating))
+        .map(
+            worst -> {
+              double gpm = RatedFlow.throughGpm(job, worst);
+              double ratedGpm = RatedFlow.gpm(worst).getAsDouble();
+              boolean holds = gpm <= ratedGpm;
+              return check(
+                      CheckId.RATED_FLOW,
+                      holds
+                          ? Outcome.PASS
+                          : job.lifts(RatedFlow.RULE) ? Outcome.WARN : Outcome.FAIL,
+                      gpm,
+                      ratedGpm,
+                      "gpm",
+                      text(
+                          "%.0f gpm go through %s, which is rated for %.0f",
+                          gpm, worst.description(), ratedGpm),
+                      RatedFlow.RULE.source())
+                  .in(Span.nameOf(worst, Span.of(line)));
+            });
+  }
+
+  private double shareOfRating(Placed part) {
+    return RatedFlow.throughGpm(job, part) / RatedFlow.gpm(part).getAsDouble();
   }
 
   private Check judged(CheckId id, Practice rule, Place place, double limit) {

@@ -22,6 +22,7 @@ public enum CheckId {
   VELOCITY("velocity"),
   FITTING_VELOCITY("fitting velocity"),
   END_VELOCITY("end velocity"),
+  RATED_FLOW("rated flow"),
   NOZZLE_REACTION("nozzle reaction"),
   OTHER_NOZZLES_SHUT("other nozzles shut"),
   TIP("tip"),

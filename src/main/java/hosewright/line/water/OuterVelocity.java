@@ -23,8 +23,14 @@ public final class OuterVelocity {
 
   private OuterVelocity() {}
 
-  /** Whether a fitting in its place is faster than the job lets it be. */
+  /**
+   * Whether a fitting in its place is faster than the job lets it be, or passes more than it is
+   * rated for; one of a rated flow is held to that alone.
+   */
   public static boolean forbids(Job job, Placed fitting) {
+    if (RatedFlow.gpm(fitting).isPresent()) {
+      return RatedFlow.forbids(job, fitting);
+    }
     return holds(job)
         && Port.fastest(fitting).velocityFtPerS(job.flowGpm()) > mostInFittingsFtPerS(job);
   }

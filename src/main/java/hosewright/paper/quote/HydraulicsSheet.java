@@ -81,7 +81,7 @@ final class HydraulicsSheet {
         result.applianceLossPsi(),
         "psi",
         "appliance_psi",
-        "As stated by their makers; it does not follow the flow by itself.");
+        "As stated by their makers or taught; it does not follow the flow by itself.");
     rows.input(
         "Closed: pressure at the source",
         result.profile().get(0).closedPsi(),
@@ -119,7 +119,7 @@ final class HydraulicsSheet {
   private void planned() {
     rows.section("As planned, for scaling");
     rows.fixed("Flow", plan.flowGpm(), "gpm", "planned_gpm", "");
-    rows.fixed("Loss in adapters", result.adapterLossPsi(), "psi", "planned_adapter_psi", "");
+    rows.fixed("Loss in fittings", result.adapterLossPsi(), "psi", "planned_adapter_psi", "");
     rows.fixed("Loss in appliances", result.applianceLossPsi(), "psi", "planned_appliance_psi", "");
     rows.fixed("Speed of the water", result.velocityFtPerS(), "ft/s", "planned_ft_per_s", "");
     rows.fixed("Time to fill", result.fillMinutes(), "min", "planned_fill_min", "");
@@ -146,7 +146,7 @@ final class HydraulicsSheet {
     rows.formula(
         "Elevation loss", "rise_ft*psi_per_ft", "psi", "elevation_psi", "rise \u00d7 psi per foot");
     rows.formula(
-        "Loss in adapters",
+        "Loss in fittings",
         "planned_adapter_psi*(flow_gpm/planned_gpm)^2",
         "psi",
         "adapter_psi",

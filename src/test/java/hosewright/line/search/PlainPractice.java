@@ -32,8 +32,8 @@ final class PlainPractice {
         continue;
       }
       if (divides(part)) {
-        double inIn = part.upstream().orElseThrow().sizeIn();
-        double outIn = part.downstream().orElseThrow().sizeIn();
+        double inIn = side(part, part.upstream().orElseThrow().sizeIn());
+        double outIn = side(part, part.downstream().orElseThrow().sizeIn());
         if (inIn < wanted(parts, i, true) || outIn < wanted(parts, i, false)) {
           return false;
         }
@@ -84,9 +84,22 @@ final class PlainPractice {
     return part.role() == Role.SPLIT || part.role() == Role.JOIN;
   }
 
-  private static double bore(Placed part) {
+  private static double smallestEnd(Placed part) {
     return Math.min(
         part.upstream().orElseThrow().sizeIn(), part.downstream().orElseThrow().sizeIn());
+  }
+
+  /** What its row states, where that is less than its smallest end. */
+  private static double bore(Placed part) {
+    double endIn = smallestEnd(part);
+    return part.item()
+        .map(item -> Math.min(endIn, item.water().waterwayIn().orElse(endIn)))
+        .orElse(endIn);
+  }
+
+  /** The narrowest bore of what divides or joins lies at its smallest ends. */
+  private static double side(Placed part, double endIn) {
+    return endIn == smallestEnd(part) ? bore(part) : endIn;
   }
 
   /**

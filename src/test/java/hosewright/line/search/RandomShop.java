@@ -174,6 +174,12 @@ public final class RandomShop {
       case 1 -> part.loss(random.nextInt(12));
       default -> {}
     }
+    if (random.nextInt(5) == 0) {
+      part.waterway(1.25 + 0.25 * random.nextInt(5));
+    }
+    if (random.nextInt(8) == 0) {
+      part.rated(30 + random.nextInt(150), 50);
+    }
     priced(part, 500, 4_000);
   }
 

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.LineHydraulics;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Split;
 import hosewright.line.search.SmallShop;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -51,6 +54,16 @@ class FittingLossTest {
       assertThat(FittingLoss.of(siamese).lossPsi(349)).isCloseTo(1.283, within(0.002));
       assertThat(FittingLoss.of(siamese).lossPsi(350)).isEqualTo(10);
     }
+  }
+
+  @Test
+  void a_loss_by_the_waterway_is_told_with_the_fittings_and_a_taught_figure_with_the_appliances() {
+    LineElement siamese = FittingLoss.of(siamese(part(ItemKind.SIAMESE, SMALL_SIAMESE).loss(10)));
+    assertThat(LineHydraulics.losses(List.of(siamese), 300).fittingPsi())
+        .isCloseTo(6.55, within(0.01));
+    assertThat(LineHydraulics.losses(List.of(siamese), 360).appliancePsi()).isEqualTo(10);
+    assertThat(LineHydraulics.losses(List.of(siamese), 800).fittingPsi())
+        .isCloseTo(46.58, within(0.05));
   }
 
   @Test

@@ -105,8 +105,8 @@ final class HydraulicsText {
     } else {
       table.row("lost in hose", psi(hydraulics.frictionLossPsi()));
     }
-    table.row("lost in adapters", psi(hydraulics.adapterLossPsi()));
-    table.row("lost in valves, wyes and meters", psi(hydraulics.applianceLossPsi()));
+    table.row("lost in fittings, by their bores", psi(hydraulics.adapterLossPsi()));
+    table.row("lost in appliances, as stated", psi(hydraulics.applianceLossPsi()));
     table.row("lost to rise", psi(hydraulics.elevationLossPsi()));
     table.row("the source must hold", psi(hydraulics.requiredSourcePsi()));
     hydraulics.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));

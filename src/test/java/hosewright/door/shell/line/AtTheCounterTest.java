@@ -131,7 +131,7 @@ final class AtTheCounterTest {
     }
     // The siamese: K 0.9 on the head of 52.3 ft/s, 0.434 x 52.3²/64.35 = 18.4 psi: 16.6 psi, more
     // than the 10 psi that are taught.
-    assertThat(document.get("applianceLossPsi").asDouble()).isBetween(16.5, 16.7);
+    assertThat(part(document, "join").get("lossPsi").asDouble()).isBetween(16.5, 16.7);
   }
 
   @Test
@@ -169,6 +169,48 @@ final class AtTheCounterTest {
 
   private static List<String> items(JsonNode document) {
     return document.get("items").valueStream().map(item -> item.get("item").asString()).toList();
+  }
+
+  @Test
+  void a_meter_passes_no_more_than_it_is_rated_for_unless_the_buyer_says_so() {
+    String asked =
+        "--from '2.5 NH male hydrant' --to '2.5 NH female appliance' --length 100ft --flow 450gpm"
+            + " --need 20psi --source-pressure 120psi --size 3in --accessories MTR-25NH";
+    JsonNode refused = planJson(asked);
+    assertThat(refused.get("feasible").asBoolean()).isFalse();
+    assertThat(refused.get("limitedBy").asString())
+        .contains("rated flow: 450 gpm go through")
+        .contains("rated for 400");
+
+    JsonNode allowed = planJson(asked + " --allow rated-flow");
+    assertThat(allowed.get("feasible").asBoolean()).isTrue();
+    assertThat(check(allowed, "rated-flow").get("outcome").asString()).isEqualTo("warn");
+    assertThat(allowed.get("allowed").get(0).asString()).isEqualTo("rated-flow");
+  }
+
+  @Test
+  void the_demo_job_with_a_wye_counts_what_the_wye_takes_at_its_flow() {
+    JsonNode document = planJson("--job quotes/wye-to-two-hand-lines.yaml");
+    // 250 gpm, 125 in each line. Supply: 2 x 2.5² x 3.5 = 43.75; attack: 15.5 x 1.25² x 2 = 48.44;
+    // rise: 20 x 0.434 = 8.68. Gate valve: K 0.2 on v = 0.4085 x 250/6.25 = 16.34 ft/s, head
+    // 0.434 x 16.34²/64.35 = 1.80 psi: 0.36. Wye of 2.5 to 1.5 in, no maker's figure: K = 0.9 + 0.5
+    // x
+    // (1 - 0.36) = 1.22 on v = 0.4085 x 125/2.25 = 22.69 ft/s, head 3.47 psi: 4.24; what is taught
+    // begins at 350 gpm. In all 75 + 43.75 + 48.44 + 8.68 + 0.36 + 4.24 = 180.47 psi.
+    assertThat(document.get("requiredSourcePsi").asDouble()).isBetween(180.42, 180.52);
+    assertThat(part(document, "split").get("lossPsi").asDouble()).isBetween(4.23, 4.25);
+    assertThat(document.get("applianceLossPsi").asDouble()).isZero();
+    assertThat(document.get("adapterLossPsi").asDouble()).isBetween(4.59, 4.61);
+  }
+
+  private static JsonNode part(JsonNode document, String role) {
+    return document
+        .get("nodes")
+        .valueStream()
+        .map(node -> node.get("part"))
+        .filter(part -> part.get("role").asString().equals(role))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static List<String> failed(JsonNode document) {
