@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -58,6 +59,18 @@ public record Conditions(
 
   public Conditions fromAnyShelf(Optional<LocalDate> by) {
     return new Conditions(budget, false, by, spareSections, heaviestSectionLb, owned, allowed);
+  }
+
+  /** With one more rule of the trade lifted. */
+  public Conditions lifting(Practice rule) {
+    return new Conditions(
+        budget,
+        stockOnly,
+        deliverBy,
+        spareSections,
+        heaviestSectionLb,
+        owned,
+        Stream.concat(allowed.stream(), Stream.of(rule)).distinct().toList());
   }
 
   public Conditions withAnyWeight() {

@@ -12,10 +12,13 @@ import hosewright.job.question.EndPhrase.Phrase;
 import hosewright.measure.Measures;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.joda.money.Money;
 
 /**
@@ -149,8 +152,9 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
 
   public static final Question<Use> USE =
       add(
-          oneOf("use", "USE", List.of("water", "fire", "drinking"), Use::of)
-              .means("fire, water or drinking", "fire")
+          oneOf("use", "USE", Use.words(), Use::of)
+              .means(
+                  "water, fire, drinking, attack, supply, wildland, standpipe or wash-down", "fire")
               .usually("water")
               .assuming("water that is neither for fire nor for drinking")
               .asks("What is it for?"));
@@ -177,7 +181,7 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
               .means("fire district whose threads to compare", "Port Harlow")
               .offering(Offer.DISTRICTS)
               .asks("In which fire district is it?")
-              .where(says(USE, "fire")));
+              .where(forFire()));
 
   public static final Question<Integer> LINES =
       add(plain("lines", "COUNT", AnswerReading.whole(1, 3)).means("lines laid side by side", "1"));
@@ -196,7 +200,7 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
                       + " to all",
                   "2")
               .asks("Does it divide at a wye, each line to its own nozzle?")
-              .where(says(FROM, "pump").and(says(TO, "nozzle")).and(says(USE, "fire"))));
+              .where(says(FROM, "pump").and(says(TO, "nozzle")).and(forFire())));
 
   public static final Question<Double> ATTACK_LENGTH =
       add(
@@ -303,6 +307,13 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
               .stays()
               .openSays("today")
               .assuming("the prices of today"));
+
+  private static Predicate<Map<JobField, String>> forFire() {
+    return Arrays.stream(Use.values())
+        .filter(Use::isFire)
+        .map(use -> says(USE, use.word()))
+        .reduce(answers -> false, Predicate::or);
+  }
 
   private final QuestionDraft<?> facts;
   private final int place;

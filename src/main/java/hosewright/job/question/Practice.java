@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,6 +49,11 @@ public record Practice(
   /** The rule with an id, for what alone holds it. */
   public static Practice named(String id) {
     return Objects.requireNonNull(ALL.get(id), id);
+  }
+
+  /** The rule with an id, if it is one. */
+  public static Optional<Practice> find(String id) {
+    return Optional.ofNullable(ALL.get(id));
   }
 
   /** The ids of the rules that may be lifted, by name. */

@@ -75,6 +75,22 @@ public record Between(Fixed from, List<Placed> parts, Fixed to) {
     return -1;
   }
 
+  /** Devices of which an end is not of the line's size on either side, with its size. */
+  public List<Held> reduced() {
+    double narrowerIn = Math.min(from.waterwayIn(), to.waterwayIn());
+    double widerIn = Math.max(from.waterwayIn(), to.waterwayIn());
+    List<Held> reduced = new ArrayList<>();
+    for (Placed part : parts) {
+      double sizeIn = part.smallestEndIn();
+      if (part.role() == Role.DEVICE && sizeIn < narrowerIn) {
+        reduced.add(new Held(part, sizeIn, narrowerIn));
+      } else if (part.role() == Role.DEVICE && sizeIn > widerIn) {
+        reduced.add(new Held(part, sizeIn, widerIn));
+      }
+    }
+    return reduced;
+  }
+
   /** Every part with what it must be; one that divides or joins with each of its sides. */
   public List<Held> held() {
     List<Held> held = new ArrayList<>();

@@ -1,5 +1,7 @@
 package hosewright.line.assembly;
 
+import hosewright.catalogue.HoseType;
+import hosewright.catalogue.Item;
 import hosewright.hydraulics.law.WaveSpeeds;
 import hosewright.thread.End;
 import java.util.Comparator;
@@ -57,6 +59,15 @@ public record HoseLine(
         hoseMarkedTo,
         gaskets,
         madeUp);
+  }
+
+  /** What it is made for; unknown of hose the buyer owns. */
+  public HoseType type() {
+    return options.stream()
+        .flatMap(option -> option.item().stream())
+        .map(Item::hoseType)
+        .findFirst()
+        .orElse(HoseType.UNKNOWN);
   }
 
   /** Whether a lay is this line's: with nothing made up it is one of hose bought coupled. */

@@ -183,7 +183,7 @@ final class ConditionChecks {
                   : "not stated to be marked for drinking water: 'marked drinking' says so",
               STATED));
     }
-    if (use == Use.FIRE) {
+    if (use.isFire()) {
       boolean marked = ownLaid().stream().allMatch(OwnedHose::fireMarked);
       return Optional.of(
           check(

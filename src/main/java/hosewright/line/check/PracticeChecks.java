@@ -3,13 +3,15 @@ package hosewright.line.check;
 import static hosewright.line.check.Checks.check;
 import static hosewright.line.check.Checks.text;
 
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.job.Job;
-import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Practice;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Between;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.model.Check;
@@ -26,6 +28,7 @@ import java.util.Optional;
 public final class PracticeChecks {
   private static final Practice NARROW = rule(CheckId.NARROW_FITTING);
   private static final Practice PLAIN_WYE = rule(CheckId.PLAIN_WYE);
+  private static final Practice TYPE = rule(CheckId.HOSE_TYPE);
   private static final Practice REDUCED = rule(CheckId.REDUCED_DEVICE);
 
   /** Far below any difference of bores, far above what dividing two sizes may lose. */
@@ -41,12 +44,15 @@ public final class PracticeChecks {
     List<Check> checks = new ArrayList<>();
     waterways(job, Between.of(line.parts())).ifPresent(checks::add);
     wye(job, line).ifPresent(checks::add);
+    checks.add(hoseType(job, line));
+    device(Between.of(line.parts())).ifPresent(checks::add);
     return checks;
   }
 
   /** Whether a line may be laid so, as far as its hose and what must stand in it decide. */
   public static boolean keeps(Job job, Topology topology) {
     return keepsWaterways(job, topology)
+        && hoseTypes(job, topology) != Outcome.FAIL
         && topology.fixedParts().stream()
             .allMatch(fixed -> gates(job, fixed.part().item()) != Outcome.FAIL);
   }
@@ -130,8 +136,72 @@ public final class PracticeChecks {
     };
   }
 
+  /**
+   * How hose stands to the rule that its type is one the use takes.
+   *
+   * @param last whether its leg ends at the appliance
+   */
+  public static Outcome type(Job job, HoseLine hose, boolean last) {
+    return hose.type() == HoseType.UNKNOWN
+        ? Outcome.WARN
+        : HoseTypes.of(job, last).takes().contains(hose.type()) ? Outcome.PASS : against(job, TYPE);
+  }
+
+  private static Outcome type(Job job, Topology topology, LegShape leg) {
+    return type(job, leg.hose(), leg == topology.last());
+  }
+
+  private static Outcome hoseTypes(Job job, Topology topology) {
+    return topology.legs().stream()
+        .map(leg -> type(job, topology, leg))
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private static Check hoseType(Job job, Assembly line) {
+    Topology topology = line.topology();
+    LegShape worst =
+        topology.legs().stream()
+            .max(Comparator.comparing(leg -> type(job, topology, leg)))
+            .orElseThrow();
+    HoseTypes types = HoseTypes.of(job, worst == topology.last());
+    HoseType type = worst.hose().type();
+    Outcome outcome = type(job, topology, worst);
+    String note =
+        type == HoseType.UNKNOWN
+            ? text("what %s is made for is not known: read its jacket", worst.hose().series())
+            : text(
+                "%s is %s, which %s does%s take",
+                worst.hose().series(),
+                type.spoken(),
+                job.service().use().word().replace('-', ' ') + " use",
+                types.takes().contains(type) ? "" : " not");
+    return check(
+        CheckId.HOSE_TYPE, outcome, outcome == Outcome.PASS ? 1 : 0, 1, "", note, types.source());
+  }
+
+  /** A device that nothing of full size could be found for. */
+  private static Optional<Check> device(List<Between> all) {
+    return all.stream()
+        .flatMap(between -> between.reduced().stream())
+        .findFirst()
+        .map(
+            device ->
+                check(
+                    CheckId.REDUCED_DEVICE,
+                    Outcome.WARN,
+                    device.hasIn(),
+                    device.leastIn(),
+                    "in",
+                    text(
+                        "%s is %s in in a line of %s in: none of full size is in the catalogue, or"
+                            + " it was asked for by its number",
+                        device.part().itemNumber(), plain(device.hasIn()), plain(device.leastIn())),
+                    REDUCED.source()));
+  }
+
   private static boolean handLinesDivide(Job job) {
-    return job.attack().isPresent() && job.appliance() == ApplianceKind.NOZZLE;
+    return job.attack().isPresent() && job.appliance().handHeld();
   }
 
   private static Optional<Check> wye(Job job, Assembly line) {

@@ -27,7 +27,7 @@ final class ServiceChecks {
     List<Check> checks = new ArrayList<>();
     boolean anyBought =
         line.parts().stream().anyMatch(part -> part.role() == Role.HOSE && !part.isOwnedHose());
-    if (job.service().use() == Use.FIRE && anyBought) {
+    if (job.service().use().isFire() && anyBought) {
       checks.add(fireMarked(line));
     }
     if (job.service().use() == Use.DRINKING) {
@@ -82,7 +82,7 @@ final class ServiceChecks {
   private static Optional<Check> backflow(Job job, List<Basket.Purchase> purchases) {
     boolean drinking = job.service().use() == Use.DRINKING;
     boolean fromMain = job.source() == SourceKind.HYDRANT;
-    if (!drinking && (!fromMain || job.service().use() == Use.FIRE)) {
+    if (!drinking && (!fromMain || job.service().use().isFire())) {
       return Optional.empty();
     }
     boolean protectedMain =

@@ -6,7 +6,6 @@ import static hosewright.line.check.Checks.text;
 import hosewright.job.Job;
 import hosewright.job.Limit;
 import hosewright.job.question.Practice;
-import hosewright.job.question.Use;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Span;
@@ -56,7 +55,7 @@ final class VelocityChecks {
 
   /** Hose that a hand nozzle of the fire service hangs on. */
   private boolean isAttack(LegFigures leg) {
-    return job.service().use() == Use.FIRE
+    return job.service().use().isFire()
         && job.appliance().handHeld()
         && leg.leg() == line.topology().last();
   }

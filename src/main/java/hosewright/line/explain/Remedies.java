@@ -2,8 +2,6 @@ package hosewright.line.explain;
 
 import static hosewright.line.check.Checks.text;
 
-import hosewright.catalogue.Item;
-import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.FixedPressure;
@@ -11,6 +9,9 @@ import hosewright.hydraulics.LineHydraulics;
 import hosewright.job.Job;
 import hosewright.job.Network;
 import hosewright.job.Wishes;
+import hosewright.job.question.Practice;
+import hosewright.line.hose.HoseLines;
+import hosewright.line.model.Check;
 import hosewright.line.model.CheckId;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.Shop;
@@ -19,9 +20,9 @@ import hosewright.line.water.PlanHydraulics;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow.
@@ -53,6 +54,7 @@ public final class Remedies {
       moreLines(failed, instead);
     }
     instead.addAll(new EasedTerms(shop, job).sentences());
+    liftedRule(failed).ifPresent(instead::add);
     strongerSource(failed, instead);
     flowThatArrives(failed, instead);
     failed.checks().stream()
@@ -165,6 +167,27 @@ public final class Remedies {
     }
   }
 
+  /** What would do if the buyer lifted the rule of the trade that is broken. */
+  private Optional<String> liftedRule(Evaluated failed) {
+    return failed.checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .flatMap(check -> Practice.find(check.id().word()).stream())
+        .filter(Practice::liftable)
+        .findFirst()
+        .flatMap(
+            rule ->
+                shop.passing(job.withConditions(job.conditions().lifting(rule)))
+                    .map(
+                        plan ->
+                            text(
+                                "leave the rule aside, which every paper then says (allow: %s):"
+                                    + " %s in hose (%s) for %s",
+                                rule.id(),
+                                size(plan),
+                                plan.assembly().topology().hose().series(),
+                                MoneyWords.of(plan.total()))));
+  }
+
   private static boolean fails(Evaluated plan, CheckId check) {
     return plan.checks().stream().anyMatch(c -> c.fails(check));
   }
@@ -193,12 +216,21 @@ public final class Remedies {
                         plan.assembly().topology().hose().series(),
                         MoneyWords.of(plan.total()))));
     if (instead.isEmpty()) {
-      long hoses = shop.catalogue().ofKind(ItemKind.HOSE).stream().map(Item::number).count();
-      instead.add(
-          text(
-              "none of the catalogue's %d hoses is marked for %s in %s service",
-              hoses, job.service().fluid(), job.service().use().name().toLowerCase(Locale.ROOT)));
+      noHose().ifPresent(instead::add);
     }
     return instead;
+  }
+
+  /** Why every hose of the catalogue is left out, if every one is. */
+  private Optional<String> noHose() {
+    HoseLines any = new HoseLines(job.withWishes(Wishes.NONE), shop.catalogue(), shop.prices());
+    if (!any.all().isEmpty()) {
+      return Optional.empty();
+    }
+    String reasons =
+        any.leftOut().entrySet().stream()
+            .map(reason -> reason.getValue() + " " + reason.getKey())
+            .collect(Collectors.joining(", "));
+    return Optional.of("no hose of the catalogue may be laid: " + reasons);
   }
 }

@@ -40,7 +40,7 @@ public final class Eligibility {
     return whyNotWetted(item)
         .or(
             () ->
-                service.use() == Use.FIRE && !isMarkedForFire(item)
+                service.use().isFire() && !isMarkedForFire(item)
                     ? Optional.of("not marked to a fire hose standard")
                     : Optional.empty());
   }

@@ -114,6 +114,26 @@ public record Cover(List<Double> lengthsFt, List<Integer> most, double neededFt,
   }
 
   /**
+   * The least that the sections of any lay add up to; there must be a lay.
+   *
+   * @param each of one section of each option, zero or more
+   */
+  public double least(double[] each) {
+    CoverFloor floor = new CoverFloor(this, each);
+    double[] least = {Double.POSITIVE_INFINITY};
+    each(
+        (counts, option, coveredFt) -> floor.ofBegun(counts, option, coveredFt) >= least[0],
+        lay -> {
+          double sum = 0;
+          for (int i = 0; i < each.length; i++) {
+            sum += each[i] * lay.counts().get(i);
+          }
+          least[0] = Math.min(least[0], sum);
+        });
+    return least[0];
+  }
+
+  /**
    * No lay is shorter than this, ft, nor the shortest by a thousandth longer; there must be one.
    */
   public double shortestFt() {

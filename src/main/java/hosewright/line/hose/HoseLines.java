@@ -2,6 +2,7 @@ package hosewright.line.hose;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
@@ -84,6 +85,7 @@ public final class HoseLines {
   /** Of the same make and couplings. */
   private static boolean goesWith(HoseLine bought, HoseLine madeUp) {
     return bought.series().equals(madeUp.series())
+        && bought.type() == madeUp.type()
         && bought.sizeIn() == madeUp.sizeIn()
         && bought.boreIn() == madeUp.boreIn()
         && bought.inlet().equals(madeUp.inlet())
@@ -154,7 +156,8 @@ public final class HoseLines {
                 hose.sizeIn(),
                 inlet(item.ends()),
                 outlet(item.ends()),
-                hose.frictionCoefficient());
+                hose.frictionCoefficient(),
+                hose.type());
         makes.computeIfAbsent(make, m -> new ArrayList<>()).add(item);
       }
     }
@@ -229,5 +232,10 @@ public final class HoseLines {
   }
 
   private record Make(
-      String series, double sizeIn, End inlet, End outlet, OptionalDouble frictionCoefficient) {}
+      String series,
+      double sizeIn,
+      End inlet,
+      End outlet,
+      OptionalDouble frictionCoefficient,
+      HoseType type) {}
 }

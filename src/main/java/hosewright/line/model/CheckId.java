@@ -1,5 +1,6 @@
 package hosewright.line.model;
 
+import hosewright.job.question.Practice;
 import java.util.Locale;
 
 /** Which check it is; whoever speaks of one, here or in a paper, uses this and never its words. */
@@ -68,10 +69,7 @@ public enum CheckId {
 
   /** Whether it holds a rule of the trade rather than one of nature or of law. */
   public boolean isOfTheTrade() {
-    return switch (this) {
-      case NARROW_FITTING, REDUCED_DEVICE, PLAIN_WYE, HOSE_TYPE, PART_TO_SOURCE -> true;
-      default -> false;
-    };
+    return Practice.find(word()).isPresent();
   }
 
   /** Whether its outcome lies in the job alone: no other choice of parts would change it. */

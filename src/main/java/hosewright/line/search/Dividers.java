@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 
 /** The wyes and siameses that a job may use. */
 public final class Dividers {
+  private static final List<String> IN_WORDS = List.of("no", "one", "two", "three", "four");
+
   private final Job job;
   private final List<Item> items;
 
@@ -49,12 +51,12 @@ public final class Dividers {
     int lines = job.appliances();
     if (lines > 1 && wyes(lines).isEmpty()) {
       return Optional.of(
-          Checks.text("wye: the catalogue has none for this use with %d like outlets", lines));
+          Checks.text("wye: no %s-outlet wye is sold for this use", IN_WORDS.get(lines)));
     }
     if (job.outlets() > 1 && siameses(job.outlets()).isEmpty()) {
       return Optional.of(
           Checks.text(
-              "siamese: the catalogue has none for this use with %d like inlets", job.outlets()));
+              "siamese: no %s-inlet siamese is sold for this use", IN_WORDS.get(job.outlets())));
     }
     return Optional.empty();
   }

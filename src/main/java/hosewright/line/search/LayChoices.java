@@ -176,15 +176,18 @@ final class LayChoices {
     if (!job.service().isWater()) {
       return 0;
     }
-    double shortestFt = cover.shortestFt();
     double flowGpm = job.flowGpm() / run.lines();
-    return hose.options().stream()
-        .map(SectionOption::isOwned)
-        .distinct()
-        .mapToDouble(
-            owned -> FrictionChoice.of(job, hose, owned).law().lossPsi(flowGpm, shortestFt))
-        .min()
-        .orElse(0);
+    if (hose.options().stream().noneMatch(SectionOption::isOwned)) {
+      return FrictionChoice.of(job, hose).law().lossPsi(flowGpm, cover.shortestFt());
+    }
+    return cover.least(
+        hose.options().stream()
+            .mapToDouble(
+                option ->
+                    FrictionChoice.of(job, hose, option.isOwned())
+                        .law()
+                        .lossPsi(flowGpm, option.lengthFt()))
+            .toArray());
   }
 
   private Choice<Lay> priced(HoseLine hose, Lay lay, PricedWith terms) {

@@ -8,6 +8,7 @@ import hosewright.job.Job;
 import hosewright.job.question.Asked;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.bridge.BridgeGraph;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.Billing;
@@ -15,6 +16,7 @@ import hosewright.line.goods.Eligibility;
 import hosewright.line.goods.Gaskets;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.HoseLines;
+import hosewright.line.model.Check;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
 
@@ -48,11 +50,14 @@ final class Workbench {
         job.attack()
             .map(
                 attack ->
-                    new HoseLines(
-                            job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn())),
-                            catalogue,
-                            prices)
-                        .all())
+                    taken(
+                        job,
+                        new HoseLines(
+                                job.withWishes(job.wishes().ofSizes(attack.hoseSizesIn())),
+                                catalogue,
+                                prices)
+                            .all(),
+                        true))
             .orElse(List.of());
     this.topologies = new Topologies(job, catalogue, eligibility, accessories, attackHoses);
   }
@@ -80,9 +85,21 @@ final class Workbench {
         .toList();
   }
 
+  /**
+   * Hose of a type that its use takes or that may be; where there is none, all, so that it can be
+   * said why.
+   */
+  private static List<HoseLine> taken(Job job, List<HoseLine> hoses, boolean last) {
+    List<HoseLine> taken =
+        hoses.stream()
+            .filter(hose -> PracticeChecks.type(job, hose, last) != Check.Outcome.FAIL)
+            .toList();
+    return taken.isEmpty() ? hoses : taken;
+  }
+
   /** Every hose line the job may be laid with, in catalogue order. */
   List<HoseLine> hoses() {
-    return new HoseLines(job, catalogue, prices).all();
+    return taken(job, new HoseLines(job, catalogue, prices).all(), job.attack().isEmpty());
   }
 
   /**
