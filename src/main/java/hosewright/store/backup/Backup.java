@@ -1,5 +1,6 @@
 package hosewright.store.backup;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.FullDisk;
 import hosewright.problem.TroubleException;
@@ -15,6 +16,7 @@ import hosewright.store.folder.Replacement;
 import hosewright.store.folder.UnfinishedFile;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -78,7 +80,7 @@ public final class Backup {
     refuseIfThere(target);
     Path near = target.toAbsolutePath().getParent();
     try {
-      Files.createDirectories(near);
+      OwnerOnly.folder(near);
       try (UnfinishedFile file = UnfinishedFile.in(near)) {
         write(steady, file);
         new BackupReader(file.file(), limits).read(new NoShelf());
@@ -175,7 +177,7 @@ public final class Backup {
   private Optional<Path> restored(Path backup, Use use) {
     NotABackup refusal = new NotABackup(backup);
     try {
-      Files.createDirectories(folder);
+      OwnerOnly.folder(folder);
       try (Replacement ready = Replacement.in(folder);
           FreshBooks fresh = new FreshBooks(refusal, ready.folder())) {
         new BackupReader(backup, limits).read(fresh);
@@ -202,10 +204,13 @@ public final class Backup {
       present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
       return Optional.of(make(present, Optional.of(usualFile("before-restore"))));
     } catch (DamagedStoreException e) {
-      Files.createDirectories(DataFolder.backups(folder));
+      OwnerOnly.folder(DataFolder.backups(folder));
       Path damaged =
           DataFolder.backups(folder).resolve(STAMP.format(now) + "-damaged-" + DataFolder.STORE);
-      Files.copy(store, damaged);
+      OwnerOnly.file(damaged);
+      try (OutputStream out = Files.newOutputStream(damaged)) {
+        Files.copy(store, out);
+      }
       return Optional.of(damaged);
     }
   }

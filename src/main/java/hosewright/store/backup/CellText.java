@@ -64,7 +64,10 @@ final class CellText {
         case 'n' -> text.append('\n');
         case 'r' -> text.append('\r');
         case 'u' -> {
-          text.append((char) HexFormat.fromHexDigits(cell, i, Math.min(i + 4, cell.length())));
+          if (i + 4 > cell.length()) {
+            throw new IllegalArgumentException(cell);
+          }
+          text.append((char) HexFormat.fromHexDigits(cell, i, i + 4));
           i += 4;
         }
         default -> throw new IllegalArgumentException(cell);

@@ -4,6 +4,7 @@ import static org.jooq.impl.DSL.field;
 import static org.jooq.impl.DSL.table;
 import static org.jooq.impl.DSL.unquotedName;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.ConflictException;
 import hosewright.store.database.Database;
 import hosewright.store.database.Highest;
@@ -81,6 +82,7 @@ final class FreshBooks implements Shelf, AutoCloseable {
   @Override
   public void file(String name, byte[] content) {
     try {
+      OwnerOnly.file(folder.resolve(name));
       Files.write(folder.resolve(name), content);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

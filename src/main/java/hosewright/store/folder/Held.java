@@ -1,5 +1,6 @@
 package hosewright.store.folder;
 
+import hosewright.disk.OwnerOnly;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -33,7 +34,7 @@ final class Held implements AutoCloseable {
     Set<OpenOption> options = new HashSet<>(List.of(making));
     options.add(StandardOpenOption.WRITE);
     options.add(LinkOption.NOFOLLOW_LINKS);
-    FileChannel channel = FileChannel.open(file, options);
+    FileChannel channel = FileChannel.open(file, options, OwnerOnly.newFile(file));
     try {
       FileLock lock = channel.tryLock();
       if (lock != null) {

@@ -1,5 +1,6 @@
 package hosewright.store.folder;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.ConflictException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -52,7 +53,7 @@ public final class Replacement implements AutoCloseable {
                             + " changed"));
     Replacement replacement = new Replacement(folder, held);
     replacement.settle();
-    Files.createDirectory(replacement.folder());
+    OwnerOnly.folder(replacement.folder());
     return replacement;
   }
 
