@@ -3,6 +3,7 @@ package hosewright.store.database;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.TroubleException;
+import hosewright.store.folder.DataFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ final class EmbeddedPool {
    * @throws BadInputException when the store is damaged, cannot be written or stays taken
    */
   static JdbcConnectionPool open(Path folder, Duration patience) {
-    makeForOwner(folder.resolve(Backup.STORE));
+    makeForOwner(folder.resolve(DataFolder.STORE));
     JdbcDataSource source = new JdbcDataSource();
     // WRITE_DELAY=0: a quote whose number has been told to somebody must survive a power cut.
     source.setURL(
