@@ -17,9 +17,7 @@ import hosewright.line.water.OuterVelocity;
 import hosewright.line.water.Port;
 import hosewright.line.water.RatedFlow;
 import hosewright.thread.End;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 /** Checks on how fast water runs: in hose by its use, in fittings and ends by an outer limit. */
@@ -66,12 +64,10 @@ final class VelocityChecks {
    * @param what in words
    * @param boreIn waterway there, in
    */
-  private record Place(
-      String what, double boreIn, double flowGpm, double ftPerS, Optional<String> leg) {
+  private record Place(String what, double boreIn, double flowGpm, double ftPerS) {
 
     static Place of(String what, End end, double flowGpm) {
-      return new Place(
-          what, end.sizeIn(), flowGpm, OuterVelocity.ftPerS(end, flowGpm), Optional.empty());
+      return new Place(what, end.sizeIn(), flowGpm, OuterVelocity.ftPerS(end, flowGpm));
     }
   }
 
@@ -86,37 +82,38 @@ final class VelocityChecks {
 
   /** The fastest of the fittings and of the hose's couplings. */
   Check fittings() {
-    List<Place> places = new ArrayList<>();
-    List<Span> spans = Span.of(line);
+    Placed fastest = line.parts().get(1);
+    double mostFtPerS = 0;
     for (Placed part : line.parts()) {
-      if (part.isHose()) {
-        double flowGpm = job.flowGpm() / part.lines();
-        places.add(
-            new Place(
-                "the couplings of " + part.description(),
-                part.hose().couplingSizeIn(),
-                flowGpm,
-                OuterVelocity.couplingsFtPerS(part.hose(), flowGpm),
-                Optional.of(Span.nameOf(part, spans))));
-      } else if (part.role().isFitting() && RatedFlow.gpm(part).isEmpty()) {
-        Port throat = Port.fastest(part);
-        places.add(
-            new Place(
-                part.description(),
-                throat.boreIn(),
-                job.flowGpm() / throat.abreast(),
-                throat.velocityFtPerS(job.flowGpm()),
-                Optional.of(Span.nameOf(part, spans))));
+      if (ftPerS(part) > mostFtPerS) {
+        fastest = part;
+        mostFtPerS = ftPerS(part);
       }
     }
-    Place fastest = places.stream().max(Comparator.comparingDouble(Place::ftPerS)).orElseThrow();
-    Check found =
-        judged(
+    boolean hose = fastest.isHose();
+    Port throat = Port.fastest(fastest);
+    Place place =
+        new Place(
+            (hose ? "the couplings of " : "") + fastest.description(),
+            hose ? fastest.hose().couplingSizeIn() : throat.boreIn(),
+            job.flowGpm() / throat.abreast(),
+            mostFtPerS);
+    return judged(
             CheckId.FITTING_VELOCITY,
             OuterVelocity.FITTINGS,
-            fastest,
-            OuterVelocity.mostInFittingsFtPerS(job));
-    return fastest.leg().map(found::in).orElse(found);
+            place,
+            OuterVelocity.mostInFittingsFtPerS(job))
+        .in(Span.nameOf(fastest, Span.of(line)));
+  }
+
+  /** In the couplings of hose or the throat of a fitting; 0 where another rule judges. */
+  private double ftPerS(Placed part) {
+    if (part.isHose()) {
+      return OuterVelocity.couplingsFtPerS(part.hose(), job.flowGpm() / part.lines());
+    }
+    return part.role().isFitting() && RatedFlow.gpm(part).isEmpty()
+        ? Port.fastest(part).velocityFtPerS(job.flowGpm())
+        : 0;
   }
 
   /** The device that comes closest to what it is rated for; empty where none is rated. */
