@@ -271,7 +271,9 @@ class HydraulicsPropertyTest {
         line.add(new Fitting("adapter", between(random, 0, 5), between(random, 1, 5)));
       }
       if (random.nextInt(4) == 0) {
-        line.add(new ApplianceLoss("wye", 350, between(random, 0, 25)));
+        ApplianceLoss wye = new ApplianceLoss("wye", 350, between(random, 0, 25));
+        Fitting waterway = new Fitting("wye", between(random, 0, 2), between(random, 1.5, 5));
+        line.add(random.nextBoolean() ? wye : new TaughtLoss(waterway, wye));
       }
     }
     return line;
