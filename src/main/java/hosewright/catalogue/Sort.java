@@ -90,6 +90,11 @@ public enum Sort {
     this.kinds = kinds.length == 0 ? Set.of() : EnumSet.copyOf(List.of(kinds));
   }
 
+  /** The kinds of which there is a sort. */
+  public static List<ItemKind> kindsOf(Sort sort) {
+    return List.copyOf(sort.kinds);
+  }
+
   /** The sorts there are of a kind, in the trade's order; none for hose and work. */
   public static List<Sort> of(ItemKind kind) {
     return Arrays.stream(values()).filter(sort -> sort.kinds.contains(kind)).toList();

@@ -136,7 +136,7 @@ final class BenchCardTest {
             List.of()),
         goods.hydraulics(),
         List.of(),
-        new Bill(bought, List.of(), goods.total(), DAY, goods.bill().gaskets(), spares),
+        new Bill(bought, List.of(), goods.total(), DAY, goods.bill().gaskets(), spares, List.of()),
         goods.weighed());
   }
 

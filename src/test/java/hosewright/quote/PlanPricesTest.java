@@ -41,7 +41,8 @@ final class PlanPricesTest {
                 Money.zero(CurrencyUnit.USD),
                 THEN,
                 new Bill.Gaskets(1, 2, 3),
-                List.of(spare)));
+                List.of(spare),
+                List.of()));
     LinePlan later = PlanPrices.on(LATER, plan, (item, quantity) -> Optional.empty());
     assertThat(later.bill().spares()).containsExactly(spare);
     assertThat(later.bill().gaskets()).isEqualTo(new Bill.Gaskets(1, 2, 3));

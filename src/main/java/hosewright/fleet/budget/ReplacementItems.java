@@ -2,6 +2,7 @@ package hosewright.fleet.budget;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
@@ -19,9 +20,10 @@ import org.joda.money.Money;
  * What the dealer would sell in the place of a section.
  *
  * <p>An item replaces a section when it is hose of its size and bought length with its couplings,
- * is still sold and has a price. Hose made to be service tested comes first: of that, the cheapest
- * whose description has the section's jacket in it, else the cheapest. Other hose is taken only for
- * its jacket, since cheap discharge hose must never stand in for fire hose.
+ * is still sold and has a price. Fire hose comes first: of that, the cheapest whose material is the
+ * section's jacket, else the cheapest. Other hose is taken only for its jacket, since cheap
+ * discharge hose must never stand in for fire hose, and suction hose never. Hose that does not say
+ * its type is taken for fire hose where it is made to be service tested.
  */
 public final class ReplacementItems {
   private final Catalogue catalogue;
@@ -46,13 +48,21 @@ public final class ReplacementItems {
   private Optional<Item> find(HoseKind kind) {
     List<Item> fitting =
         catalogue.ofKind(ItemKind.HOSE).stream()
-            .filter(item -> !item.discontinued() && replaces(item, kind))
+            .filter(item -> !item.discontinued() && item.hoseType() != HoseType.SUCTION)
+            .filter(item -> replaces(item, kind))
             .filter(item -> prices.unitPrice(item, 1).isPresent())
             .sorted(Comparator.comparing((Item item) -> prices.unitPrice(item, 1).orElseThrow()))
             .toList();
-    List<Item> tested =
-        fitting.stream().filter(item -> item.rating().serviceTestPsi().isPresent()).toList();
-    return first(tested, kind).or(() -> tested.stream().findFirst()).or(() -> first(fitting, kind));
+    List<Item> fire = fitting.stream().filter(ReplacementItems::isFireHose).toList();
+    return first(fire, kind).or(() -> fire.stream().findFirst()).or(() -> first(fitting, kind));
+  }
+
+  private static boolean isFireHose(Item item) {
+    return switch (item.hoseType()) {
+      case ATTACK, SUPPLY, FORESTRY, OCCUPANT_USE, BOOSTER -> true;
+      case SUCTION, INDUSTRIAL, DRINKING_WATER -> false;
+      case UNKNOWN -> item.rating().serviceTestPsi().isPresent();
+    };
   }
 
   private static Optional<Item> first(List<Item> items, HoseKind kind) {
@@ -79,8 +89,6 @@ public final class ReplacementItems {
 
   private static boolean hasJacket(Item item, String jacket) {
     return !jacket.isEmpty()
-        && (item.description() + " " + item.material())
-            .toLowerCase(Locale.ROOT)
-            .contains(jacket.toLowerCase(Locale.ROOT));
+        && item.material().toLowerCase(Locale.ROOT).contains(jacket.toLowerCase(Locale.ROOT));
   }
 }

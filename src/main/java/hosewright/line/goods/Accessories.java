@@ -3,31 +3,29 @@ package hosewright.line.goods;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Sort;
+import hosewright.job.Job;
 import hosewright.job.question.Asked;
-import hosewright.line.assembly.HoseLine;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
-import hosewright.problem.Problem;
-import hosewright.thread.End;
-import java.util.Arrays;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
+import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Finds the items a buyer asks for besides the line: by item number, or by kind. */
+/**
+ * What a buyer asks for besides the line, by item number or by a word of the trade: which item each
+ * is, how many the line needs, and whether it stands in the line.
+ */
 public final class Accessories {
-  /** Kinds that never touch the water. */
-  private static final Set<ItemKind> DRY =
-      EnumSet.of(ItemKind.WRENCH, ItemKind.RAMP, ItemKind.RESTRAINT);
-
   /** Kinds that sections and the joints between them are made of. */
   private static final Set<ItemKind> OF_THE_HOSE =
       EnumSet.of(
@@ -39,95 +37,68 @@ public final class Accessories {
           ItemKind.PRESSURE_TEST,
           ItemKind.GASKET);
 
-  /** Kinds that stand in the water's way when they have two ends. */
-  private static final Set<ItemKind> IN_LINE =
-      EnumSet.of(ItemKind.VALVE, ItemKind.METER, ItemKind.BACKFLOW, ItemKind.GAUGE);
+  /** Kinds of which the line itself may use some, so that a price break is reached together. */
+  private static final Set<ItemKind> PERHAPS_THE_LINES =
+      EnumSet.of(
+          ItemKind.WYE,
+          ItemKind.SIAMESE,
+          ItemKind.ADAPTER,
+          ItemKind.SEALANT,
+          ItemKind.VALVE,
+          ItemKind.METER,
+          ItemKind.BACKFLOW);
 
-  private final Catalogue catalogue;
-  private final Eligibility eligibility;
+  static {
+    PERHAPS_THE_LINES.addAll(OF_THE_HOSE);
+  }
+
+  private final Job job;
   private final PriceFloor floor;
-  private final Map<Wanted, Optional<Item>> known = new HashMap<>();
+  private final Eligibility eligibility;
+  private final Candidates candidates;
+  private final Needs needs;
   private final Map<String, List<Item>> inLine = new HashMap<>();
-  private final Map<HoseLine, Double> leastCosts = new IdentityHashMap<>();
-  private final Map<HoseLine, Integer> toSource = new IdentityHashMap<>();
+  private final Map<Around, List<Piece>> pieces = new HashMap<>();
+  private final Map<Around, Double> leastCosts = new HashMap<>();
+  private final Map<Around, Integer> toSource = new HashMap<>();
 
-  public Accessories(Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
-    this.catalogue = catalogue;
-    this.eligibility = eligibility;
+  public Accessories(Job job, Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
+    this.job = job;
     this.floor = floor;
+    this.eligibility = eligibility;
+    this.candidates = new Candidates(job, catalogue, eligibility);
+    this.needs = new Needs(job, eligibility, floor, candidates);
   }
 
   /**
-   * The items meant; where only a kind was named, what costs least of those that fit and of which
-   * enough can be had, if any.
+   * Refuses what has no place in this line.
    *
-   * @param wanted everything asked for
-   * @param one one of them
-   * @return empty when the catalogue has the kind but nothing of it that fits
-   * @throws BadInputException when the word is neither an item number nor a kind
+   * @throws hosewright.problem.BadInputException naming each, and why
    */
-  Optional<Item> find(List<String> wanted, String one, HoseLine hose) {
-    int quantity = Collections.frequency(wanted, one);
-    return known.computeIfAbsent(
-        new Wanted(one, quantity, hose.sizeIn(), hose.inlet()),
-        w ->
-            meant(one, hose).stream()
-                .min(
-                    Comparator.comparing((Item item) -> !eligibility.toBeHad(item, quantity))
-                        .thenComparingDouble(item -> floor.ofAll(item, quantity))));
+  public void refuseMisfits() {
+    new Misfits(job, candidates).refuse(this::inLine);
   }
 
-  private record Wanted(String word, int quantity, double hoseSizeIn, End hoseEnd) {}
-
-  private List<Item> meant(String wanted, HoseLine hose) {
-    Optional<Item> byNumber = catalogue.item(Asked.of(wanted).what());
-    if (byNumber.isPresent()) {
-      return List.of(byNumber.get());
-    }
-    String what = Asked.of(wanted).what();
-    ItemKind kind = kind(what);
-    return named(what).stream()
-        .filter(item -> DRY.contains(kind) ? eligibility.toBeHad(item) : eligibility.wetted(item))
-        .filter(item -> fits(item, hose))
-        .toList();
+  /** Why a sort stands where it does, in words that follow "because". */
+  public static String why(Sort sort) {
+    return Standing.of(sort).map(Standing::why).orElse("it was asked for");
   }
 
-  /** The least that everything asked for besides the line can cost, devices in it left out. */
-  public double leastCost(List<String> wanted, HoseLine hose) {
-    return leastCosts.computeIfAbsent(hose, h -> findLeastCost(wanted, h));
+  /** What to see to where an item does not say what it is. */
+  public static Optional<String> unsorted(Item item) {
+    return item.sort() == Sort.UNKNOWN
+        ? Optional.of(
+            item.number()
+                + " does not say what it is: see that it is what the line needs, and enough")
+        : Optional.empty();
   }
 
-  /** How much of what is asked for beside a line of a hose has no price there. */
-  public int toSource(List<String> wanted, HoseLine hose) {
-    return toSource.computeIfAbsent(hose, h -> findToSource(wanted, h));
-  }
-
-  private int findToSource(List<String> wanted, HoseLine hose) {
-    long missing =
-        wanted.stream().filter(one -> inLine(one).isEmpty() && meant(one, hose).isEmpty()).count();
-    long withoutPrice =
-        wanted.stream()
-            .map(one -> Asked.of(one).what())
-            .distinct()
-            .flatMap(number -> catalogue.item(number).stream())
-            .filter(item -> !eligibility.priced(item))
-            .count();
-    return (int) (missing + withoutPrice);
-  }
-
-  private double findLeastCost(List<String> wanted, HoseLine hose) {
-    double cost = 0;
-    for (String one : wanted) {
-      if (inLine(one).isEmpty()) {
-        cost += meant(one, hose).stream().mapToDouble(this::leastCost).min().orElse(0);
-      }
-    }
-    return cost;
-  }
-
-  /** One more of what the hose is made of may cost nothing, where it reaches a price break. */
-  private double leastCost(Item item) {
-    return OF_THE_HOSE.contains(item.kind()) ? 0 : floor.ofOne(item);
+  /** What was asked for and where: a shutoff stands at the nozzle where no place was named. */
+  public Asked asked(String wanted) {
+    Asked asked = Asked.of(wanted);
+    return candidates.meant(asked.what()).place() == Place.APPLIANCE
+        ? asked.orAtAppliance()
+        : asked;
   }
 
   /**
@@ -135,99 +106,117 @@ public final class Accessories {
    * not of a kind that stands in the line.
    */
   public List<Item> inLine(String wanted) {
-    return inLine.computeIfAbsent(Asked.of(wanted).what(), this::findInLine);
+    return inLine.computeIfAbsent(
+        Asked.of(wanted).what(), what -> candidates.inLine(candidates.meant(what)));
   }
 
-  /**
-   * Refuses a place between sections for what has no two ends to stand between.
-   *
-   * @throws BadInputException when the catalogue has the kind, but nothing of it to be put in a
-   *     line
-   */
-  public void refuseLoose(String wanted) {
-    Asked asked = Asked.of(wanted);
-    boolean stands =
-        catalogue
-            .item(asked.what())
-            .map(item -> IN_LINE.contains(item.kind()))
-            .orElseGet(() -> IN_LINE.contains(kind(asked.what())));
-    if (asked.stationFt().isPresent() && stands && inLine(wanted).isEmpty()) {
-      throw new BadInputException(
-          "accessories",
-          wanted,
-          "a device with two ends to stand between two sections, and the catalogue has no such one"
-              + " for this use");
+  /** What is bought besides the line and what stands in it. */
+  List<Piece> of(Assembly line) {
+    if (job.accessories().isEmpty()) {
+      return List.of();
     }
+    List<Piece> all = pieces.computeIfAbsent(Around.of(line.topology(), line.lays()), this::find);
+    return all.stream().anyMatch(piece -> piece.place() == Place.SPLIT)
+        ? all.stream().flatMap(piece -> beside(piece, line).stream()).toList()
+        : all;
   }
 
-  private List<Item> findInLine(String wanted) {
-    Optional<Item> byNumber = catalogue.item(wanted);
-    if (byNumber.isPresent()) {
-      return byNumber.filter(Accessories::standsInLine).stream().toList();
+  /** A wye or siamese that is asked for is the line's own, where the line has one. */
+  private static Optional<Piece> beside(Piece piece, Assembly line) {
+    if (piece.place() != Place.SPLIT) {
+      return Optional.of(piece);
     }
-    return named(wanted).stream()
-        .filter(Accessories::standsInLine)
-        .filter(eligibility::wetted)
-        .toList();
+    int standing =
+        line.parts().stream()
+            .filter(part -> part.item().map(Item::kind).equals(piece.item().map(Item::kind)))
+            .mapToInt(Placed::lines)
+            .sum();
+    int more = piece.count() - standing;
+    return more > 0 ? Optional.of(piece.counting(more)) : Optional.empty();
   }
 
-  private static boolean standsInLine(Item item) {
-    return IN_LINE.contains(item.kind()) && item.ends().size() == 2;
+  /** How much of what is asked for has no price beside the lines of a topology, at the least. */
+  public int toSource(Topology topology) {
+    return job.accessories().isEmpty()
+        ? 0
+        : toSource.computeIfAbsent(Around.fewest(topology), this::findToSource);
   }
 
-  /** Items of a kind, and of a sort of it where words before it say which: "gate valve". */
-  private List<Item> named(String wanted) {
-    ItemKind kind = kind(wanted);
-    String sort = wanted.substring(0, wanted.length() - kind.word().length()).strip();
-    return catalogue.ofKind(kind).stream().filter(item -> describes(item, sort)).toList();
+  private int findToSource(Around around) {
+    List<Piece> needed = find(around).stream().filter(piece -> piece.count() > 0).toList();
+    long missing = needed.stream().filter(piece -> piece.item().isEmpty()).count();
+    Stream<Item> beside = needed.stream().flatMap(piece -> piece.item().stream());
+    Stream<Item> standing =
+        job.accessories().stream()
+            .filter(wanted -> !inLine(wanted).isEmpty())
+            .flatMap(wanted -> candidates.meant(Asked.of(wanted).what()).item().stream());
+    long withoutPrice =
+        Stream.concat(beside, standing)
+            .distinct()
+            .filter(item -> !eligibility.priced(item))
+            .count();
+    return (int) (missing + withoutPrice);
   }
 
-  private ItemKind kind(String wanted) {
-    return Arrays.stream(ItemKind.values())
-        .filter(ItemKind::isAccessory)
-        .filter(
-            kind ->
-                kind.word().equals(wanted)
-                    || wanted.endsWith(" " + kind.word()) && hasSort(kind, wanted))
-        .findFirst()
-        .orElseThrow(() -> unknown(wanted));
+  private List<Piece> find(Around around) {
+    List<Piece> found = new ArrayList<>();
+    for (String wanted : new LinkedHashSet<>(job.accessories())) {
+      if (inLine(wanted).isEmpty()) {
+        found.addAll(needs.of(wanted, Collections.frequency(job.accessories(), wanted), around));
+      }
+    }
+    return List.copyOf(found);
   }
 
-  private boolean hasSort(ItemKind kind, String wanted) {
-    String sort = wanted.substring(0, wanted.length() - kind.word().length()).strip();
-    return catalogue.ofKind(kind).stream().anyMatch(item -> describes(item, sort));
+  /** The least that everything asked for besides the line can cost, devices in it left out. */
+  public double leastCost(Topology topology) {
+    return job.accessories().isEmpty()
+        ? 0
+        : leastCosts.computeIfAbsent(Around.fewest(topology), this::findLeastCost);
   }
 
-  private static boolean describes(Item item, String sort) {
-    String described = item.description().toLowerCase(Locale.ROOT);
-    return described.contains(sort.toLowerCase(Locale.ROOT));
+  private double findLeastCost(Around around) {
+    List<Needs.Want> varying = new ArrayList<>();
+    Map<Item, Integer> certain = new LinkedHashMap<>();
+    for (String wanted : new LinkedHashSet<>(job.accessories())) {
+      if (inLine(wanted).isEmpty()) {
+        int times = Collections.frequency(job.accessories(), wanted);
+        for (Needs.Want want : needs.wants(wanted, times, around)) {
+          if (want.place() == Place.JOINTS || want.place() == Place.ENDS) {
+            varying.add(want);
+          } else {
+            needs
+                .choice(want)
+                .ifPresent(item -> certain.merge(item, want.count(item), Integer::sum));
+          }
+        }
+      }
+    }
+    double cost = 0;
+    for (Map.Entry<Item, Integer> one : certain.entrySet()) {
+      boolean alsoVarying =
+          varying.stream().anyMatch(want -> want.candidates().contains(one.getKey()));
+      cost +=
+          alsoVarying || PERHAPS_THE_LINES.contains(one.getKey().kind())
+              ? leastEach(one.getKey()) * one.getValue()
+              : floor.ofAtLeast(one.getKey(), one.getValue());
+    }
+    for (Needs.Want want : varying) {
+      cost +=
+          want.candidates().stream()
+              .mapToDouble(item -> leastEach(item) * want.count(item))
+              .min()
+              .orElse(0);
+    }
+    return cost;
   }
 
-  private BadInputException unknown(String wanted) {
-    List<String> kinds =
-        Arrays.stream(ItemKind.values()).filter(ItemKind::isAccessory).map(ItemKind::word).toList();
-    List<String> words =
-        Stream.concat(kinds.stream(), catalogue.items().stream().map(Item::number)).toList();
-    return new BadInputException(
-        List.of(
-            new Problem(
-                "accessories",
-                wanted,
-                "an item number of the catalogue, or one of " + String.join(", ", kinds),
-                Nearest.to(wanted, words))));
-  }
-
-  /**
-   * An accessory fits when it names an end of the line or a hose at least as large (the size on a
-   * ramp or restraint is the largest it takes), or names none.
-   */
-  private static boolean fits(Item item, HoseLine hose) {
-    boolean sizeFits = item.hose().isEmpty() || item.hose().get().sizeIn() >= hose.sizeIn();
-    return sizeFits
-        && (item.ends().isEmpty() || item.ends().stream().anyMatch(end -> like(end, hose.inlet())));
-  }
-
-  private static boolean like(End end, End hoseEnd) {
-    return end.sizeIn() == hoseEnd.sizeIn() && end.family().equals(hoseEnd.family());
+  /** One more of what the line itself is made of may cost nothing, where it reaches a break. */
+  private double leastEach(Item item) {
+    boolean perhapsCounted =
+        OF_THE_HOSE.contains(item.kind())
+            || item.kind() == ItemKind.WYE
+            || item.kind() == ItemKind.SIAMESE;
+    return perhapsCounted ? 0 : floor.ofOneOf(item, 1, Integer.MAX_VALUE);
   }
 }

@@ -48,9 +48,13 @@ public final class Billing {
    *
    * @param unpriced parts nobody stocks or that have no price in force
    * @param partsToSource how many of those are no seals: what a seal costs decides between no lines
+   * @param pieces what was asked for besides the line
    */
   public record Priced(
-      List<Basket.Purchase> purchases, List<Unpriced> unpriced, int partsToSource) {}
+      List<Basket.Purchase> purchases,
+      List<Unpriced> unpriced,
+      int partsToSource,
+      List<Piece> pieces) {}
 
   public Priced of(Assembly line, List<GasketCount> gasketCounts) {
     Basket basket = new Basket();
@@ -65,21 +69,22 @@ public final class Billing {
     gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
     addSealant(line, basket, unpriced);
     int seals = unpriced.size() - fittings;
-    for (String wanted : job.accessories()) {
-      if (!accessories.inLine(wanted).isEmpty()) {
-        continue;
+    List<Piece> pieces = accessories.of(line);
+    for (Piece piece : pieces) {
+      if (piece.count() > 0) {
+        piece
+            .item()
+            .ifPresentOrElse(
+                item -> basket.add(item, piece.count()),
+                () -> unpriced.add(Unpriced.part(piece.count(), piece.lacking())));
       }
-      accessories
-          .find(job.accessories(), wanted, line.topology().hose())
-          .ifPresentOrElse(
-              item -> basket.add(item, 1), () -> unpriced.add(Unpriced.part(1, wanted)));
     }
     List<Basket.Purchase> purchases = basket.purchases(prices, availability);
     purchases.stream()
         .filter(purchase -> purchase.unitPrice().isEmpty())
         .forEach(
             purchase -> unpriced.add(Unpriced.item(purchase.bought(), purchase.item().number())));
-    return new Priced(purchases, List.copyOf(unpriced), unpriced.size() - seals);
+    return new Priced(purchases, List.copyOf(unpriced), unpriced.size() - seals, pieces);
   }
 
   private static void addFittings(Assembly line, Basket basket, List<Unpriced> unpriced) {

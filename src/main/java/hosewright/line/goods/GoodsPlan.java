@@ -38,7 +38,7 @@ public final class GoodsPlan {
         Layout.NONE,
         Hydraulics.notCalculated("not calculated, since no line is planned"),
         List.of(),
-        new Bill(items, unpriced, total, date, Bill.Gaskets.NONE, List.of()),
+        new Bill(items, unpriced, total, date, Bill.Gaskets.NONE, List.of(), List.of()),
         new LinePlan.Weighed(List.of(), new LinePlan.Searched(0, 0, 0, 0)));
   }
 }

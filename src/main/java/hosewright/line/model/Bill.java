@@ -15,6 +15,8 @@ import org.joda.money.Money;
  * @param date the day the prices are of
  * @param gaskets gaskets counted by how they come
  * @param spares spare sections bought, not laid
+ * @param accessories what was asked for besides the line, and where each stands; none on a bill
+ *     kept before they were written down
  */
 public record Bill(
     List<Item> items,
@@ -22,9 +24,11 @@ public record Bill(
     Money total,
     LocalDate date,
     Gaskets gaskets,
-    List<Spare> spares) {
+    List<Spare> spares,
+    List<Accessory> accessories) {
 
   public Bill {
+    accessories = accessories == null ? List.of() : List.copyOf(accessories);
     items = List.copyOf(items);
     unpriced = List.copyOf(unpriced);
     spares = List.copyOf(spares);
@@ -90,6 +94,6 @@ public record Bill(
                         .filter(item -> item.unitPrice().isPresent())
                         .noneMatch(item -> lacking.item().equals(Optional.of(item.item()))))
             .toList();
-    return new Bill(now, still, sum, day, gaskets, spares);
+    return new Bill(now, still, sum, day, gaskets, spares, accessories);
   }
 }

@@ -13,6 +13,7 @@ import hosewright.line.check.OneShutCheck;
 import hosewright.line.check.TaughtChecks;
 import hosewright.line.explain.EasedTerms;
 import hosewright.line.goods.Basket;
+import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
@@ -58,14 +59,16 @@ final class PlanWriter {
                 DistrictCheck.of(job, line, register).stream())
             .flatMap(found -> found)
             .toList();
+    List<Accessory> accessories = AccessoryWriter.of(job, plan);
+    List<String> cautions = new ArrayList<>(Caution.forPlan(job, plan, checks));
+    accessories.forEach(one -> one.care().ifPresent(care -> cautions.add(care + ".")));
     return new LinePlan(
         asked(),
-        new LinePlan.Answer(
-            plan.passes(), limitedBy(plan), instead, Caution.forPlan(job, plan, checks)),
+        new LinePlan.Answer(plan.passes(), limitedBy(plan), instead, cautions),
         LayoutWriter.of(job, line, plan.hydraulics()),
         PlanWorking.shown(job, line, plan.hydraulics()),
         checks,
-        bill(plan),
+        bill(plan, accessories),
         new LinePlan.Weighed(alternatives, searched));
   }
 
@@ -99,7 +102,14 @@ final class PlanWriter {
         Layout.NONE,
         Hydraulics.notCalculated("not calculated: there is no line"),
         List.of(),
-        new Bill(List.of(), List.of(), Money.zero(currency), date, Bill.Gaskets.NONE, List.of()),
+        new Bill(
+            List.of(),
+            List.of(),
+            Money.zero(currency),
+            date,
+            Bill.Gaskets.NONE,
+            List.of(),
+            List.of()),
         new LinePlan.Weighed(List.of(), searched));
   }
 
@@ -110,14 +120,15 @@ final class PlanWriter {
         .map(check -> check.name() + ": " + check.note());
   }
 
-  private Bill bill(Evaluated plan) {
+  private Bill bill(Evaluated plan, List<Accessory> accessories) {
     return new Bill(
         plan.purchases().stream().map(PlanWriter::item).toList(),
         plan.unpriced(),
         plan.total(),
         date,
         gaskets(plan),
-        spares(plan.assembly()));
+        spares(plan.assembly()),
+        accessories);
   }
 
   private List<Bill.Spare> spares(Assembly line) {

@@ -5,6 +5,7 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
+import hosewright.job.question.Asked;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Split;
 import hosewright.line.check.Checks;
@@ -31,7 +32,19 @@ public final class Dividers {
         Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
             .flatMap(kind -> catalogue.ofKind(kind).stream())
             .filter(eligibility::wetted)
+            .filter(item -> namedOrFree(item, named(job, catalogue)))
             .toList();
+  }
+
+  /** Wyes and siameses that the buyer names: of their kind the line is laid through no other. */
+  private static List<Item> named(Job job, Catalogue catalogue) {
+    return job.accessories().stream()
+        .flatMap(wanted -> catalogue.item(Asked.of(wanted).what()).stream())
+        .toList();
+  }
+
+  private static boolean namedOrFree(Item item, List<Item> named) {
+    return named.contains(item) || named.stream().noneMatch(one -> one.kind() == item.kind());
   }
 
   List<Bridge.Link> wyes(int lines) {

@@ -40,7 +40,7 @@ final class Topologies {
       List<HoseLine> attackHoses) {
     this.job = job;
     this.accessories = accessories;
-    job.accessories().forEach(accessories::refuseLoose);
+    accessories.refuseMisfits();
     this.attackHoses = List.copyOf(attackHoses);
     this.dividers = new Dividers(job, catalogue, eligibility);
     this.fullSize = new FullSize(job);
@@ -53,7 +53,7 @@ final class Topologies {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String wanted : job.accessories()) {
       List<Item> items = accessories.inLine(wanted);
-      if (!items.isEmpty() && place.test(Asked.of(wanted))) {
+      if (!items.isEmpty() && place.test(accessories.asked(wanted))) {
         chosen =
             chosen.stream()
                 .flatMap(before -> items.stream().map(item -> with(before, link(item))))

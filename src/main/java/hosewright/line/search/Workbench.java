@@ -39,7 +39,7 @@ final class Workbench {
     this.prices = prices;
     PriceFloor floor = new PriceFloor(prices, Availability.of(job), mostAlike(job, lines));
     Eligibility eligibility = new Eligibility(job, prices);
-    Accessories accessories = new Accessories(catalogue, eligibility, floor);
+    Accessories accessories = new Accessories(job, catalogue, eligibility, floor);
     Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
     BridgeChoices bridges = new BridgeChoices(job, adapters(catalogue, eligibility), floor);
     Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);

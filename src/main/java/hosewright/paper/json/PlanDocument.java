@@ -87,6 +87,7 @@ final class PlanDocument {
     document.put("items", bill.items().stream().map(PlanDocument::item).toList());
     document.put("gaskets", bill.gaskets());
     document.put("spareSections", bill.spares());
+    document.put("accessories", bill.accessories());
     document.put("date", bill.date());
     document.put("unpriced", bill.unpriced().stream().map(Unpriced::words).toList());
     document.put("total", bill.total());

@@ -21,6 +21,9 @@ final class PrintedTerms {
     sections.put(
         "Still to be sourced, not in the total",
         quote.stillToSource().stream().map(Unpriced::words).toList());
+    sections.put(
+        "Asked for besides, where each stands and why",
+        quote.plan().bill().accessories().stream().map(one -> one.sentence() + ".").toList());
     sections.put("Notes", quote.offer().amendments().notes());
     sections.put("Terms", of(quote));
     sections.put("Cautions", cautions(quote));

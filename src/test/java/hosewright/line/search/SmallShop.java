@@ -36,7 +36,7 @@ public final class SmallShop {
   private final List<Item> items = new ArrayList<>();
   private final List<PriceRow> prices = new ArrayList<>();
 
-  Catalogue catalogue() {
+  public Catalogue catalogue() {
     return new Catalogue(items, prices, List.of(), List.of());
   }
 

@@ -217,6 +217,7 @@ final class JsonTest {
             money(currency, 1912.5),
             DAY,
             new Bill.Gaskets(9, 0, 1),
+            List.of(),
             List.of()),
         new LinePlan.Weighed(
             List.of(

@@ -234,6 +234,7 @@ public final class SampleQuotes {
                 subtotal(lines),
                 DAY,
                 new Bill.Gaskets(11, 0, 3),
+                List.of(),
                 List.of()),
             new LinePlan.Weighed(List.of(), SEARCHED));
     return quote(
@@ -363,6 +364,7 @@ public final class SampleQuotes {
                 subtotal(lines),
                 DAY,
                 new Bill.Gaskets(40, 0, 4),
+                List.of(),
                 List.of()),
             new LinePlan.Weighed(List.of(), SEARCHED));
     Customer exempt =
