@@ -11,6 +11,7 @@ import hosewright.door.shell.customer.CustomerAddCommand;
 import hosewright.door.shell.customer.CustomerListCommand;
 import hosewright.door.shell.customer.CustomerShowCommand;
 import hosewright.door.shell.data.DataBackupCommand;
+import hosewright.door.shell.data.DataCheckCommand;
 import hosewright.door.shell.data.DataMoveCommand;
 import hosewright.door.shell.data.DataRestoreCommand;
 import hosewright.door.shell.data.DataWhereCommand;
@@ -121,6 +122,7 @@ import org.springframework.context.annotation.Import;
   CustomerListCommand.class,
   CustomerShowCommand.class,
   DataBackupCommand.class,
+  DataCheckCommand.class,
   DataMoveCommand.class,
   DataRestoreCommand.class,
   DataWhereCommand.class

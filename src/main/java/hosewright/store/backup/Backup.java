@@ -159,7 +159,7 @@ public final class Backup {
               server,
               present -> {
                 present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
-                make(present, before);
+                make(present.asItIs(), before);
               });
           server.marks().raiseTo(fresh.highest());
           fresh.close();
@@ -202,7 +202,7 @@ public final class Backup {
     }
     try (Database present = Database.open(folder)) {
       present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
-      return Optional.of(make(present, Optional.of(usualFile("before-restore"))));
+      return Optional.of(make(present.asItIs(), Optional.of(usualFile("before-restore"))));
     } catch (DamagedStoreException e) {
       OwnerOnly.folder(DataFolder.backups(folder));
       Path damaged =

@@ -1,12 +1,17 @@
 package hosewright.store.catalogue;
 
 import static hosewright.store.db.Tables.CATALOGUE_LOAD;
+import static hosewright.store.db.Tables.COST;
 import static hosewright.store.db.Tables.ITEM;
+import static hosewright.store.db.Tables.ITEM_DERATING;
+import static hosewright.store.db.Tables.ITEM_END;
+import static hosewright.store.db.Tables.ITEM_FLUID;
 import static hosewright.store.db.Tables.PRICE;
 import static hosewright.store.db.Tables.SUPPLIER;
 import static org.jooq.impl.DSL.max;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CostRow;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
 import hosewright.catalogue.find.Listing;
@@ -15,6 +20,8 @@ import hosewright.store.database.Database;
 import hosewright.store.database.Turns;
 import hosewright.store.db.tables.CatalogueLoad;
 import hosewright.store.db.tables.records.CatalogueLoadRecord;
+import hosewright.store.seal.SealCheck;
+import hosewright.store.seal.Tally;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -69,29 +76,34 @@ public final class CatalogueStore {
    * what is on hand and promised to nobody.
    */
   public Catalogue load() {
-    return load(Optional.empty());
+    Tally tally = new Tally(context);
+    DSLContext counting = tally.counting();
+    Catalogue whole = load(counting, PriceRows.costs(counting, Optional.empty()), Optional.empty());
+    tally.whole(SUPPLIER, ITEM, ITEM_END, ITEM_DERATING, ITEM_FLUID, PRICE, COST);
+    return whole;
   }
 
   /** The part of the catalogue that is about these items, dropped ones left out. */
   public Catalogue load(Collection<String> numbers) {
-    return load(Optional.of(numbers));
+    Optional<Collection<String>> only = Optional.of(numbers);
+    return load(context, PriceRows.costs(context, only), only);
   }
 
   /** The catalogue kept, without what nobody asks who only plans and quotes. */
   public Catalogue loadWithoutCosts() {
-    return new Catalogue(
-        new ItemQuery(context).items(Optional.empty()),
-        PriceRows.prices(context, Optional.empty()),
-        List.of(),
-        suppliers());
+    Tally tally = new Tally(context);
+    Catalogue whole = load(tally.counting(), List.of(), Optional.empty());
+    tally.whole(SUPPLIER, ITEM, ITEM_END, ITEM_DERATING, ITEM_FLUID, PRICE);
+    return whole;
   }
 
-  private Catalogue load(Optional<Collection<String>> only) {
+  private static Catalogue load(
+      DSLContext context, List<CostRow> costs, Optional<Collection<String>> only) {
     return new Catalogue(
         new ItemQuery(context).items(only),
         PriceRows.prices(context, only),
-        PriceRows.costs(context, only),
-        suppliers());
+        costs,
+        suppliers(context));
   }
 
   /** Whether no catalogue is kept. */
@@ -121,11 +133,10 @@ public final class CatalogueStore {
   /** The one currency of every list price in use; empty while nothing is priced. */
   public Optional<CurrencyUnit> currency() {
     return context
-        .select(PRICE.CURRENCY)
-        .from(PRICE)
+        .selectFrom(PRICE)
         .where(PRICE.REPLACED_BY.isNull())
         .limit(1)
-        .fetchOptional(row -> CurrencyUnit.of(row.value1()));
+        .fetchOptional(row -> CurrencyUnit.of(row.getCurrency()));
   }
 
   /** The first numbers that begin so, in any case of letters. */
@@ -165,13 +176,15 @@ public final class CatalogueStore {
         .where(PRICE.ITEM_NUMBER.eq(number))
         .orderBy(PRICE.ADDED_BY, PRICE.VALID_FROM, PRICE.MINIMUM_QUANTITY)
         .fetch(
-            row ->
-                new LoadedPrice(
-                    PriceRows.price(row.value1()),
-                    load(row.value2()),
-                    Optional.ofNullable(row.value3())
-                        .filter(load -> load.getLoadNumber() != null)
-                        .map(CatalogueStore::load)));
+            row -> {
+              SealCheck.check(row.value1(), PRICE);
+              return new LoadedPrice(
+                  PriceRows.price(row.value1()),
+                  load(row.value2()),
+                  Optional.ofNullable(row.value3())
+                      .filter(load -> load.getLoadNumber() != null)
+                      .map(CatalogueStore::load));
+            });
   }
 
   private static Load load(CatalogueLoadRecord row) {
@@ -180,6 +193,10 @@ public final class CatalogueStore {
 
   /** Who supplies the dealer, in the order of the catalogue. */
   public List<Supplier> suppliers() {
+    return suppliers(context);
+  }
+
+  private static List<Supplier> suppliers(DSLContext context) {
     return context
         .selectFrom(SUPPLIER)
         .where(SUPPLIER.FILE_ORDER.isNotNull())

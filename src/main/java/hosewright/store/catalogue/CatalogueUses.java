@@ -31,12 +31,12 @@ public final class CatalogueUses {
   /** The quotes with an item, every revision, newest first. */
   public List<QuoteUse> quotes(String item) {
     return context
-        .select(QUOTE.DOCUMENT, QUOTE.STATUS)
-        .from(QUOTE)
+        .selectFrom(QUOTE)
         // Only says which documents are worth reading: it may stand anywhere in them.
         .where(QUOTE.DOCUMENT.contains(item))
         .orderBy(QUOTE.QUOTE_NUMBER.desc(), QUOTE.REVISION.desc())
-        .fetch(row -> codec.read(row.value1()).withStatus(Quote.Status.valueOf(row.value2())))
+        .fetch(
+            row -> codec.read(row.getDocument()).withStatus(Quote.Status.valueOf(row.getStatus())))
         .stream()
         .map(quote -> use(quote, item))
         .filter(use -> use.quantity() > 0)

@@ -1,6 +1,5 @@
 package hosewright.store.catalogue;
 
-import static hosewright.store.db.Tables.CATALOGUE_LOAD;
 import static hosewright.store.db.Tables.ITEM;
 import static hosewright.store.db.Tables.ITEM_DERATING;
 import static hosewright.store.db.Tables.ITEM_END;
@@ -14,9 +13,12 @@ import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
 import hosewright.store.database.Amounts;
 import hosewright.store.database.Rows;
+import hosewright.store.db.tables.records.CatalogueLoadRecord;
 import hosewright.store.db.tables.records.ItemRecord;
 import hosewright.store.db.tables.records.SupplierRecord;
 import hosewright.store.order.StockRows;
+import hosewright.store.seal.CatalogueSeals;
+import hosewright.store.seal.Seal;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import org.joda.money.Money;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 
 /** Writes a catalogue over the one kept, inside the transaction of one load. */
 final class CatalogueWriter {
@@ -52,26 +55,22 @@ final class CatalogueWriter {
     }
     note(source, catalogue.items().size(), prices.size());
     replaceSuppliers(catalogue.suppliers());
-    Map<String, Integer> stated =
-        inside
-            .select(ITEM.ITEM_NUMBER, ITEM.ON_HAND)
-            .from(ITEM)
-            .fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
+    Map<String, Integer> stated = inside.selectFrom(ITEM).fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
     replaceItems(catalogue.items());
     StockRows.counted(inside, stated, catalogue.items(), loadedAt);
     PriceRows.replacePrices(inside, prices, load);
     PriceRows.replaceCosts(inside, costs, load);
+    CatalogueSeals.write(inside);
   }
 
   private void note(String source, int items, int prices) {
-    inside
-        .insertInto(CATALOGUE_LOAD)
-        .set(CATALOGUE_LOAD.LOAD_NUMBER, load)
-        .set(CATALOGUE_LOAD.LOADED_AT, loadedAt)
-        .set(CATALOGUE_LOAD.SOURCE, source.substring(0, Math.min(source.length(), LONGEST_SOURCE)))
-        .set(CATALOGUE_LOAD.ITEM_COUNT, items)
-        .set(CATALOGUE_LOAD.PRICE_COUNT, prices)
-        .execute();
+    CatalogueLoadRecord row = new CatalogueLoadRecord();
+    row.setLoadNumber(load);
+    row.setLoadedAt(loadedAt);
+    row.setSource(source.substring(0, Math.min(source.length(), LONGEST_SOURCE)));
+    row.setItemCount(items);
+    row.setPriceCount(prices);
+    Rows.insert(inside, row);
   }
 
   private void replaceSuppliers(List<Supplier> suppliers) {
@@ -84,10 +83,11 @@ final class CatalogueWriter {
               supplier.leadDays(),
               rows.size() + 1,
               supplier.minimumOrder().map(Money::getAmount).orElse(null),
-              supplier.minimumOrder().map(Amounts::code).orElse(null)));
+              supplier.minimumOrder().map(Amounts::code).orElse(null),
+              null));
     }
-    inside.update(SUPPLIER).setNull(SUPPLIER.FILE_ORDER).execute();
-    inside.batchMerge(rows).execute();
+    Rows.change(inside, SUPPLIER, DSL.noCondition(), row -> row.setFileOrder(null));
+    Rows.merge(inside, SUPPLIER, rows);
   }
 
   /** Rewrites only what changed: most of a catalogue stays as it is from one file to the next. */
@@ -99,6 +99,7 @@ final class CatalogueWriter {
     for (Item item : items) {
       fileOrder++;
       ItemRecord wanted = ItemRows.main(item, fileOrder);
+      Seal.put(wanted, ITEM);
       ItemRecord known = kept.remove(item.number());
       if (known == null) {
         added.add(wanted);
@@ -110,7 +111,7 @@ final class CatalogueWriter {
       dropped.setFileOrder(null);
       changed.add(dropped);
     }
-    inside.batchUpdate(changed).execute();
+    Rows.update(inside, ITEM, changed);
     Rows.insert(inside, ITEM, added);
     replaceParts(items);
   }

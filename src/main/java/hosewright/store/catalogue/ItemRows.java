@@ -73,19 +73,24 @@ final class ItemRows {
               end.sizeIn(),
               end.family(),
               end.gender().name(),
-              end.swivel()));
+              end.swivel(),
+              null));
     }
     return rows;
   }
 
   static List<ItemDeratingRecord> deratings(Item item) {
     return item.rating().derating().stream()
-        .map(step -> new ItemDeratingRecord(item.number(), step.temperatureF(), step.workingPsi()))
+        .map(
+            step ->
+                new ItemDeratingRecord(item.number(), step.temperatureF(), step.workingPsi(), null))
         .toList();
   }
 
   static List<ItemFluidRecord> fluids(Item item) {
-    return item.fluids().stream().map(fluid -> new ItemFluidRecord(item.number(), fluid)).toList();
+    return item.fluids().stream()
+        .map(fluid -> new ItemFluidRecord(item.number(), fluid, null))
+        .toList();
   }
 
   /**

@@ -86,7 +86,7 @@ final class PriceRows {
       }
     }
     dropped.values().forEach(row -> row.setReplacedBy(load));
-    context.batchUpdate(dropped.values()).execute();
+    Rows.update(context, PRICE, dropped.values());
     Rows.insert(context, PRICE, added);
   }
 
@@ -99,7 +99,7 @@ final class PriceRows {
       }
     }
     dropped.values().forEach(row -> row.setReplacedBy(load));
-    context.batchUpdate(dropped.values()).execute();
+    Rows.update(context, COST, dropped.values());
     Rows.insert(context, COST, added);
   }
 
@@ -130,6 +130,7 @@ final class PriceRows {
         price.unitPrice().getAmount(),
         Amounts.code(price.unitPrice()),
         load,
+        null,
         null);
   }
 
@@ -142,6 +143,7 @@ final class PriceRows {
         cost.unitCost().getAmount(),
         Amounts.code(cost.unitCost()),
         load,
+        null,
         null);
   }
 }

@@ -21,7 +21,12 @@ record Damage(Path folder) implements ExecuteListener {
 
   /** Not every damage is found out as such: H2 also reports whatever its readers stumbled over. */
   private static final Set<Integer> CODES =
-      Set.of(ErrorCode.FILE_CORRUPTED_1, ErrorCode.FILE_VERSION_ERROR_1, ErrorCode.GENERAL_ERROR_1);
+      Set.of(
+          ErrorCode.FILE_CORRUPTED_1,
+          ErrorCode.FILE_VERSION_ERROR_1,
+          ErrorCode.GENERAL_ERROR_1,
+          ErrorCode.ROW_NOT_FOUND_IN_PRIMARY_INDEX,
+          ErrorCode.ROW_NOT_FOUND_WHEN_DELETING_1);
 
   @Override
   public void exception(ExecuteContext executed) {

@@ -17,7 +17,8 @@ public final class DamagedStoreException extends TroubleException {
         folder.toString(),
         "its file "
             + DataFolder.STORE
-            + " is damaged or not a store of this program: restore a backup"
+            + " is damaged or not a store of this program: 'data check' says what of it can be"
+            + " read, or restore a backup"
             + advice,
         Kept.NOTHING);
   }

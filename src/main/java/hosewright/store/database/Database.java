@@ -4,11 +4,15 @@ import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.RefusalException;
 import hosewright.problem.TroubleException;
+import hosewright.store.folder.DataFolder;
 import hosewright.store.folder.Replacement;
+import hosewright.store.seal.FileSum;
+import hosewright.store.seal.SealCheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -18,6 +22,7 @@ import org.jooq.Configuration;
 import org.jooq.DSLContext;
 import org.jooq.ExecuteListener;
 import org.jooq.Log;
+import org.jooq.RecordListenerProvider;
 import org.jooq.SQLDialect;
 import org.jooq.TransactionProvider;
 import org.jooq.conf.RenderQuotedNames;
@@ -48,6 +53,9 @@ public final class Database implements AutoCloseable {
   private final HighWaterMarks marks;
   private final JdbcConnectionPool pool;
   private final DSLContext context;
+  private Optional<FileSum> sum = Optional.empty();
+  private boolean trusted = true;
+  private boolean changed;
 
   private Database(
       String where, HighWaterMarks marks, JdbcConnectionPool pool, DSLContext context) {
@@ -74,19 +82,44 @@ public final class Database implements AutoCloseable {
    */
   public static Database open(Path dataFolder, Duration patience) {
     Path folder = usable(dataFolder);
-    Damage damage = new Damage(folder);
     settle(folder);
+    FileSum sum = FileSum.of(folder.resolve(DataFolder.STORE));
+    if (sum.open() == FileSum.State.CHANGED) {
+      sum.givenUp();
+      throw new Damage(folder).told();
+    }
+    return open(folder, patience, sum);
+  }
+
+  /**
+   * Opens the store of a data folder even where its file does not read as it was left, to look what
+   * is damaged.
+   */
+  public static Database openAsItIs(Path dataFolder) {
+    Path folder = usable(dataFolder);
+    settle(folder);
+    FileSum sum = FileSum.of(folder.resolve(DataFolder.STORE));
+    boolean changed = sum.open() == FileSum.State.CHANGED;
+    Database database = open(folder, PATIENCE, sum);
+    database.changed = changed;
+    return database;
+  }
+
+  private static Database open(Path folder, Duration patience, FileSum sum) {
+    Damage damage = new Damage(folder);
     try {
-      return opened(
-              "data folder " + folder,
-              HighWaterMarks.in(folder),
-              EmbeddedPool.open(folder, patience),
-              SQLDialect.H2,
-              damage)
-          .with(Schema::bringUpToDate);
+      JdbcConnectionPool pool = EmbeddedPool.open(folder, patience);
+      sum.forget();
+      Database database =
+          opened("data folder " + folder, HighWaterMarks.in(folder), pool, SQLDialect.H2, damage)
+              .with(Schema::bringUpToDate);
+      database.sum = Optional.of(sum);
+      return database;
     } catch (RefusalException e) {
+      sum.givenUp();
       throw e;
     } catch (RuntimeException e) {
+      sum.givenUp();
       throw damage.of(e).map(RuntimeException.class::cast).orElse(e);
     }
   }
@@ -148,6 +181,7 @@ public final class Database implements AutoCloseable {
     configuration.set(dialect);
     configuration.set(settings());
     configuration.set(ArrayUtils.addFirst(more, new StoreTrouble(where)));
+    configuration.set(new SealCheck());
     configuration.set(pool);
     configuration.set(new Transactions(transactions(configuration), where));
     return new Database(where, marks, pool, DSL.using(configuration));
@@ -231,9 +265,26 @@ public final class Database implements AutoCloseable {
     return pool;
   }
 
+  /** The same store, its rows read as they are, whether they are damaged or not. */
+  public Database asItIs() {
+    return new Database(
+        where, marks, pool, context.configuration().derive(new RecordListenerProvider[0]).dsl());
+  }
+
+  /** Whether the file of an embedded store was not as it was left, when opened as it is. */
+  boolean isChanged() {
+    return changed;
+  }
+
+  /** Says nothing, when closed, of how an embedded store is left: it is damaged. */
+  public void distrust() {
+    trusted = false;
+  }
+
   @Override
   public void close() {
     pool.dispose();
+    sum.ifPresent(trusted ? FileSum::closed : FileSum::givenUp);
   }
 
   /** What a program that was killed here left half done is finished or thrown away. */
@@ -268,7 +319,7 @@ public final class Database implements AutoCloseable {
   }
 
   /** Names go out unquoted, so that the same code runs where upper case is not the rule. */
-  private static Settings settings() {
+  static Settings settings() {
     return new Settings()
         .withRenderSchema(false)
         .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED)

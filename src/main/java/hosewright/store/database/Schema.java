@@ -10,15 +10,19 @@ import java.util.Set;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.CoreErrorCode;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.migration.JavaMigration;
 import org.jooq.exception.DataAccessException;
 
 /** Sees to it that a store has the tables this version of the program works with. */
 public final class Schema {
   /** Number of the last migration in {@code sql/}. */
-  public static final int VERSION = 9;
+  public static final int VERSION = 10;
 
   /** As the embedded store and the server say it. */
   private static final Set<String> NO_SUCH_TABLE = Set.of("42S02", "42S04", "42P01");
+
+  /** Noted when the rows of a store were sealed; here, not to load a class of Flyway for it. */
+  static final String SEALED = "seal rows";
 
   private Schema() {}
 
@@ -27,7 +31,8 @@ public final class Schema {
    * Flyway, which would take longer than most commands.
    */
   static void bringUpToDate(Database database) {
-    OptionalInt found = version(database);
+    History history = history(database);
+    OptionalInt found = history.version();
     if (found.isPresent() && found.getAsInt() > VERSION) {
       throw ConflictException.stateForbids(
           "store",
@@ -36,7 +41,7 @@ public final class Schema {
               .formatted(found.getAsInt(), VERSION),
           "use that one");
     }
-    if (found.isEmpty() || found.getAsInt() < VERSION) {
+    if (found.isEmpty() || found.getAsInt() < VERSION || !history.sealed()) {
       Migrations.run(database, VERSION);
     }
   }
@@ -46,22 +51,34 @@ public final class Schema {
     Migrations.run(database, version);
   }
 
-  /** The last migration that went through; empty for a new store. */
-  private static OptionalInt version(Database database) {
+  /**
+   * What a store's history says.
+   *
+   * @param version the last migration that went through; empty for a new store
+   * @param sealed whether its rows were sealed after it
+   */
+  private record History(OptionalInt version, boolean sealed) {}
+
+  private static History history(Database database) {
     try {
-      return database
-          .context()
-          .select(field(quotedName("version"), String.class))
-          .from(table(quotedName("flyway_schema_history")))
-          .where(field(quotedName("success"), Boolean.class).isTrue())
-          .fetch()
-          .stream()
-          .filter(row -> row.value1() != null)
-          .mapToInt(row -> Integer.parseInt(row.value1()))
-          .max();
+      var rows =
+          database
+              .context()
+              .select(
+                  field(quotedName("version"), String.class),
+                  field(quotedName("description"), String.class))
+              .from(table(quotedName("flyway_schema_history")))
+              .where(field(quotedName("success"), Boolean.class).isTrue())
+              .fetch();
+      return new History(
+          rows.stream()
+              .filter(row -> row.value1() != null)
+              .mapToInt(row -> Integer.parseInt(row.value1()))
+              .max(),
+          rows.stream().anyMatch(row -> SEALED.equals(row.value2())));
     } catch (DataAccessException e) {
       if (NO_SUCH_TABLE.contains(e.sqlState())) {
-        return OptionalInt.empty();
+        return new History(OptionalInt.empty(), false);
       }
       throw e;
     }
@@ -69,11 +86,19 @@ public final class Schema {
 
   /** Apart, so that a store which is up to date never loads Flyway's classes. */
   private static final class Migrations {
+    /** Rows are sealed as they are now, which tables of an earlier version cannot be. */
+    private static JavaMigration[] sealing(Database database, int version) {
+      return version == VERSION
+          ? new JavaMigration[] {new SealRows(database.context().dialect())}
+          : new JavaMigration[0];
+    }
+
     static void run(Database database, int version) {
       try {
         Flyway.configure()
             .dataSource(database.pool())
             .locations("classpath:sql")
+            .javaMigrations(sealing(database, version))
             .loggers(SilentLog.class.getName())
             .target(String.valueOf(version))
             .load()

@@ -33,6 +33,11 @@ public enum Series {
     return IntStream.rangeClosed(last + 1, highest).mapToObj(this::written);
   }
 
+  /** Whether a text is a number of this series as it stands on paper, at most so high. */
+  public boolean isUpTo(String written, int highest) {
+    return written.matches(letter + "-[0-9]{6,9}") && number(written) <= highest;
+  }
+
   /** The number again. */
   public static int number(String written) {
     return Integer.parseInt(written.substring(written.indexOf('-') + 1));

@@ -33,7 +33,8 @@ final class FleetRows {
         section.assignment(),
         section.status().name(),
         section.onRecordSince(),
-        section.leftOn().orElse(null));
+        section.leftOn().orElse(null),
+        null);
   }
 
   HoseRecord section(FleetSectionRecord row) {
@@ -64,7 +65,8 @@ final class FleetRows {
         orNull(record.pressurePsi()),
         orNull(record.holdMinutes()),
         orNull(record.lengthFt()),
-        record.note());
+        record.note(),
+        null);
   }
 
   static ServiceRecord record(FleetRecordRecord row) {

@@ -14,6 +14,7 @@ import hosewright.fleet.record.ServiceRecord;
 import hosewright.store.database.Database;
 import hosewright.store.database.Rows;
 import hosewright.store.database.Turns;
+import hosewright.store.db.tables.records.FleetLimitRecord;
 import hosewright.store.db.tables.records.FleetOutletRecord;
 import hosewright.store.db.tables.records.FleetRecordRecord;
 import hosewright.store.db.tables.records.FleetSectionRecord;
@@ -105,7 +106,8 @@ public final class FleetStore {
                     outlet.kind().name(),
                     outlet.location(),
                     outlet.end().toString(),
-                    outlet.count()));
+                    outlet.count(),
+                    null));
           }
           Rows.insert(nested.dsl(), FLEET_OUTLET, rows);
         });
@@ -143,7 +145,7 @@ public final class FleetStore {
   }
 
   private static void keep(DSLContext inside, String key, Optional<String> value) {
-    value.ifPresent(text -> inside.insertInto(FLEET_LIMIT).values(key, text).execute());
+    value.ifPresent(text -> Rows.insert(inside, new FleetLimitRecord(key, text, null)));
   }
 
   public AgencyLimits limits() {

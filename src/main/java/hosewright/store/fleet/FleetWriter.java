@@ -56,7 +56,7 @@ final class FleetWriter implements FleetStore.Intake {
     if (empty) {
       Rows.insert(inside, FLEET_SECTION, sections);
     } else {
-      inside.batchMerge(sections).execute();
+      Rows.merge(inside, FLEET_SECTION, sections);
     }
     sections.clear();
   }

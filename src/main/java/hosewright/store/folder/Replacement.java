@@ -2,6 +2,7 @@ package hosewright.store.folder;
 
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.ConflictException;
+import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -80,6 +81,9 @@ public final class Replacement implements AutoCloseable {
     if (Files.isDirectory(decided, LinkOption.NOFOLLOW_LINKS)) {
       for (String name : names()) {
         if (Files.isRegularFile(decided.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+          if (name.equals(DataFolder.STORE)) {
+            FileSum.of(folder.resolve(name)).forget();
+          }
           Files.move(
               decided.resolve(name),
               folder.resolve(name),

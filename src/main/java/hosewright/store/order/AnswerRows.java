@@ -65,7 +65,8 @@ final class AnswerRows {
                         answer.chosen(),
                         answer.reason(),
                         at,
-                        by))
+                        by,
+                        null))
             .toList());
   }
 }

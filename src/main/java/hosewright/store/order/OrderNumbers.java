@@ -39,11 +39,9 @@ record OrderNumbers(HighWaterMarks marks) {
       purchase++;
       purchases.add(bought.numbered(Series.PURCHASE.written(purchase)));
     }
-    inside
-        .update(ORDER_COUNTER)
-        .set(ORDER_COUNTER.LAST_ORDER, order)
-        .set(ORDER_COUNTER.LAST_PURCHASE, purchase)
-        .execute();
+    counter.setLastOrder(order);
+    counter.setLastPurchase(purchase);
+    Rows.update(inside, ORDER_COUNTER, List.of(counter));
     return made.with(purchases);
   }
 
@@ -59,12 +57,20 @@ record OrderNumbers(HighWaterMarks marks) {
         .ifPresent(highest -> marks.of(Series.PURCHASE).raise(highest));
   }
 
+  /** Whether a paper of a series was given a number that no restored backup made void. */
+  boolean isUsed(DSLContext context, Series series, String written) {
+    OrderCounterRecord counter = context.selectFrom(ORDER_COUNTER).fetchSingle();
+    return series.isUpTo(
+            written, series == Series.ORDER ? counter.getLastOrder() : counter.getLastPurchase())
+        && !context.fetchExists(ORDER_VOID, ORDER_VOID.PAPER_NUMBER.eq(written));
+  }
+
   private int lastUsed(DSLContext inside, Series series, int stored, OffsetDateTime now) {
     int highest = marks.of(series).above(stored);
     List<OrderVoidRecord> lost =
         series
             .between(stored, highest)
-            .map(number -> new OrderVoidRecord(number, QuoteNumbers.LOST, now))
+            .map(number -> new OrderVoidRecord(number, QuoteNumbers.LOST, now, null))
             .toList();
     Rows.insert(inside, ORDER_VOID, lost);
     return highest;

@@ -28,7 +28,8 @@ final class OrderRows {
   private OrderRows() {}
 
   static void insert(DSLContext inside, Order order) {
-    inside.executeInsert(
+    Rows.insert(
+        inside,
         new CustomerOrderRecord(
             order.number(),
             order.quoteNumber(),
@@ -41,17 +42,20 @@ final class OrderRows {
             order.raisedBy(),
             null,
             null,
+            null,
             null));
     Rows.insert(inside, ORDER_LINE, order.lines().stream().map(line -> row(order, line)).toList());
     for (PurchaseOrder purchase : order.purchases()) {
-      inside.executeInsert(
+      Rows.insert(
+          inside,
           new PurchaseOrderRecord(
               purchase.number(),
               order.number(),
               purchase.supplier(),
               purchase.supplierName(),
               purchase.expectedOn(),
-              purchase.remark()));
+              purchase.remark(),
+              null));
       Rows.insert(
           inside,
           PURCHASE_LINE,
@@ -85,47 +89,55 @@ final class OrderRows {
 
   /** Writes where a line's pieces are now. */
   static void moved(DSLContext inside, String number, OrderLine line) {
-    inside
-        .update(ORDER_LINE)
-        .set(ORDER_LINE.RESERVED, line.reserved())
-        .set(ORDER_LINE.SHIPPED, line.shipped())
-        .set(ORDER_LINE.CANCELLED, line.cancelled())
-        .where(ORDER_LINE.ORDER_NUMBER.eq(number))
-        .and(ORDER_LINE.POSITION.eq(line.position()))
-        .execute();
+    Rows.change(
+        inside,
+        ORDER_LINE,
+        ORDER_LINE.ORDER_NUMBER.eq(number).and(ORDER_LINE.POSITION.eq(line.position())),
+        row -> {
+          row.setReserved(line.reserved());
+          row.setShipped(line.shipped());
+          row.setCancelled(line.cancelled());
+        });
   }
 
   /** Writes that so many more of a purchase order's line came. */
   static void received(DSLContext inside, String purchaseNumber, int position, int came) {
-    inside
-        .update(PURCHASE_LINE)
-        .set(PURCHASE_LINE.RECEIVED, PURCHASE_LINE.RECEIVED.plus(came))
-        .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(purchaseNumber))
-        .and(PURCHASE_LINE.POSITION.eq(position))
-        .execute();
+    Rows.change(
+        inside,
+        PURCHASE_LINE,
+        line(purchaseNumber, position),
+        row -> row.setReceived(row.getReceived() + came));
   }
 
   /** Writes an order as it stands when cancelled. */
   static void cancel(DSLContext inside, Order order) {
     Order.Cancellation cancellation = order.cancellation().orElseThrow();
-    inside
-        .update(CUSTOMER_ORDER)
-        .set(CUSTOMER_ORDER.CANCELLED_AT, cancellation.at().atOffset(ZoneOffset.UTC))
-        .set(CUSTOMER_ORDER.CANCELLED_BY, cancellation.by())
-        .set(CUSTOMER_ORDER.CANCEL_REASON, cancellation.reason())
-        .where(CUSTOMER_ORDER.ORDER_NUMBER.eq(order.number()))
-        .execute();
+    Rows.change(
+        inside,
+        CUSTOMER_ORDER,
+        CUSTOMER_ORDER.ORDER_NUMBER.eq(order.number()),
+        row -> {
+          row.setCancelledAt(cancellation.at().atOffset(ZoneOffset.UTC));
+          row.setCancelledBy(cancellation.by());
+          row.setCancelReason(cancellation.reason());
+        });
     order.lines().forEach(line -> moved(inside, order.number(), line));
     for (PurchaseOrder purchase : order.purchases()) {
       for (PurchaseLine line : purchase.lines()) {
-        inside
-            .update(PURCHASE_LINE)
-            .set(PURCHASE_LINE.CANCELLED, line.cancelled())
-            .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(purchase.number()))
-            .and(PURCHASE_LINE.POSITION.eq(line.position()))
-            .execute();
+        Rows.change(
+            inside,
+            PURCHASE_LINE,
+            line(purchase.number(), line.position()),
+            row -> row.setCancelled(line.cancelled()));
       }
     }
+  }
+
+  private static Condition line(String purchaseNumber, int position) {
+    return PURCHASE_LINE
+        .PURCHASE_NUMBER
+        .eq(purchaseNumber)
+        .and(PURCHASE_LINE.POSITION.eq(position));
   }
 
   private static OrderLineRecord row(Order order, OrderLine line) {
@@ -140,7 +152,8 @@ final class OrderRows {
         line.quantity(),
         line.reserved(),
         line.shipped(),
-        line.cancelled());
+        line.cancelled(),
+        null);
   }
 
   private static PurchaseLineRecord row(PurchaseOrder purchase, PurchaseLine line) {
@@ -155,7 +168,8 @@ final class OrderRows {
         line.received(),
         line.unitCost().map(Money::getAmount).orElse(null),
         line.unitCost().map(Amounts::code).orElse(null),
-        line.cancelled());
+        line.cancelled(),
+        null);
   }
 
   private static Order order(DSLContext context, CustomerOrderRecord row) {

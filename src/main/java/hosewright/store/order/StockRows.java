@@ -54,7 +54,7 @@ public final class StockRows {
         continue;
       }
       if (shelf == null) {
-        fresh.add(new StockRecord(item.number(), stated, 0));
+        fresh.add(new StockRecord(item.number(), stated, 0, null));
       } else {
         shelf.setOnHand(stated);
         changed.add(shelf);
@@ -67,10 +67,11 @@ public final class StockRows {
               Kind.COUNTED.name(),
               "",
               at,
-              LOAD));
+              LOAD,
+              null));
     }
     Rows.insert(inside, STOCK, fresh);
-    inside.batchUpdate(changed).execute();
+    Rows.update(inside, STOCK, changed);
     Rows.insert(inside, STOCK_MOVEMENT, movements);
   }
 
@@ -93,13 +94,13 @@ public final class StockRows {
       OffsetDateTime at,
       String by) {
     int changed =
-        inside
-            .update(STOCK)
-            .set(STOCK.ON_HAND, STOCK.ON_HAND.plus(quantity))
-            .where(STOCK.STOCK_CODE.eq(code))
-            .execute();
+        Rows.change(
+            inside,
+            STOCK,
+            STOCK.STOCK_CODE.eq(code),
+            shelf -> shelf.setOnHand(shelf.getOnHand() + quantity));
     if (changed == 0) {
-      inside.executeInsert(new StockRecord(code, quantity, 0));
+      Rows.insert(inside, new StockRecord(code, quantity, 0, null));
     }
     Integer last =
         inside
@@ -108,9 +109,10 @@ public final class StockRows {
             .where(STOCK_MOVEMENT.STOCK_CODE.eq(code))
             .fetchSingle()
             .value1();
-    inside.executeInsert(
+    Rows.insert(
+        inside,
         new StockMovementRecord(
-            code, last == null ? 1 : last + 1, quantity, kind.name(), paper, at, by));
+            code, last == null ? 1 : last + 1, quantity, kind.name(), paper, at, by, null));
   }
 
   /** Promises so many more of a shelf, or takes back a promise when negative. */
@@ -119,11 +121,11 @@ public final class StockRows {
       return;
     }
     int changed =
-        inside
-            .update(STOCK)
-            .set(STOCK.RESERVED, STOCK.RESERVED.plus(quantity))
-            .where(STOCK.STOCK_CODE.eq(code))
-            .execute();
+        Rows.change(
+            inside,
+            STOCK,
+            STOCK.STOCK_CODE.eq(code),
+            shelf -> shelf.setReserved(shelf.getReserved() + quantity));
     if (changed != 1) {
       throw new IllegalStateException("no shelf " + code);
     }

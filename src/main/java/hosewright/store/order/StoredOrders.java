@@ -2,6 +2,7 @@ package hosewright.store.order;
 
 import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.ORDER_COUNTER;
+import static hosewright.store.db.Tables.PURCHASE_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 
 import hosewright.order.Cancelled;
@@ -17,9 +18,11 @@ import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.Signed;
 import hosewright.store.database.Database;
+import hosewright.store.database.Series;
 import hosewright.store.order.StockRows.Kind;
 import hosewright.store.quote.QuoteRows;
 import hosewright.store.quote.QuoteSteps;
+import hosewright.store.seal.BrokenSeal;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -27,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.DSLContext;
+import org.jooq.Table;
 
 /** Keeps orders and stock in the store; one row is locked by whoever changes either. */
 public final class StoredOrders implements OrderBook {
@@ -137,12 +141,27 @@ public final class StoredOrders implements OrderBook {
 
   @Override
   public Optional<Order> find(String number) {
-    return OrderRows.one(context, number);
+    Optional<Order> found = OrderRows.one(context, number);
+    if (found.isEmpty() && numbers.isUsed(context, Series.ORDER, number)) {
+      found = OrderRows.one(context, number).or(() -> lost(CUSTOMER_ORDER, number));
+    }
+    return found;
   }
 
   @Override
   public Optional<Order> findByPurchase(String purchaseNumber) {
-    return OrderRows.byPurchase(context, purchaseNumber);
+    Optional<Order> found = OrderRows.byPurchase(context, purchaseNumber);
+    if (found.isEmpty() && numbers.isUsed(context, Series.PURCHASE, purchaseNumber)) {
+      found =
+          OrderRows.byPurchase(context, purchaseNumber)
+              .or(() -> lost(PURCHASE_ORDER, purchaseNumber));
+    }
+    return found;
+  }
+
+  /** Lost from an index, what has a number on paper would be none. */
+  private static Optional<Order> lost(Table<?> table, String number) {
+    throw BrokenSeal.ofRows(table, number);
   }
 
   @Override

@@ -69,7 +69,8 @@ public final class CustomerStore {
           floors
               .byClass()
               .forEach(
-                  (name, floor) -> rows.add(new MarginFloorRecord(name, floor, rows.size() + 1)));
+                  (name, floor) ->
+                      rows.add(new MarginFloorRecord(name, floor, rows.size() + 1, null)));
           nested.dsl().deleteFrom(MARGIN_FLOOR).execute();
           Rows.insert(nested.dsl(), MARGIN_FLOOR, rows);
         });
@@ -94,7 +95,7 @@ public final class CustomerStore {
     context.transaction(
         nested -> {
           DSLContext inside = nested.dsl();
-          inside.batchMerge(List.of(row(customer, true))).execute();
+          Rows.merge(inside, CUSTOMER, List.of(row(customer, true)));
           inside
               .deleteFrom(CONTRACT_PRICE)
               .where(CONTRACT_PRICE.CUSTOMER_ID.eq(customer.id()))
@@ -135,7 +136,8 @@ public final class CustomerStore {
         customer.taxation().exemption().map(Customer.Exemption::certificate).orElse(null),
         customer.taxation().exemption().map(Customer.Exemption::dated).orElse(null),
         customer.freightTerms(),
-        entered);
+        entered,
+        null);
   }
 
   private static Customer customer(CustomerRecord row) {
@@ -159,7 +161,8 @@ public final class CustomerStore {
         price.from(),
         price.until().orElse(null),
         price.unitPrice().getAmount(),
-        Amounts.code(price.unitPrice()));
+        Amounts.code(price.unitPrice()),
+        null);
   }
 
   private static ContractPrice contractPrice(ContractPriceRecord row) {

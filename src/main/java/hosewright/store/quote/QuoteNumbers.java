@@ -6,6 +6,7 @@ import static hosewright.store.db.Tables.QUOTE_VOID;
 import hosewright.store.database.HighWaterMark;
 import hosewright.store.database.Rows;
 import hosewright.store.database.Series;
+import hosewright.store.db.tables.records.QuoteCounterRecord;
 import hosewright.store.db.tables.records.QuoteVoidRecord;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -23,17 +24,13 @@ public record QuoteNumbers(HighWaterMark mark) {
    * @param now noted beside numbers that turn out to be lost
    */
   int take(DSLContext inside, OffsetDateTime now) {
-    int last =
-        inside
-            .select(QUOTE_COUNTER.LAST_NUMBER)
-            .from(QUOTE_COUNTER)
-            .forUpdate()
-            .fetchSingle()
-            .value1();
+    QuoteCounterRecord counter = inside.selectFrom(QUOTE_COUNTER).forUpdate().fetchSingle();
+    int last = counter.getLastNumber();
     int highest = mark.above(last);
     recordLost(inside, last, highest, now);
     int number = highest + 1;
-    inside.update(QUOTE_COUNTER).set(QUOTE_COUNTER.LAST_NUMBER, number).execute();
+    counter.setLastNumber(number);
+    Rows.update(inside, QUOTE_COUNTER, List.of(counter));
     return number;
   }
 
@@ -45,11 +42,18 @@ public record QuoteNumbers(HighWaterMark mark) {
     mark.raise(Series.number(written));
   }
 
+  /** Whether a quote was given a number that no restored backup made void. */
+  boolean isUsed(DSLContext context, String written) {
+    int last = context.selectFrom(QUOTE_COUNTER).fetchSingle().getLastNumber();
+    return Series.QUOTE.isUpTo(written, last)
+        && !context.fetchExists(QUOTE_VOID, QUOTE_VOID.QUOTE_NUMBER.eq(written));
+  }
+
   private static void recordLost(DSLContext inside, int last, int highest, OffsetDateTime now) {
     List<QuoteVoidRecord> lost =
         Series.QUOTE
             .between(last, highest)
-            .map(number -> new QuoteVoidRecord(number, LOST, now))
+            .map(number -> new QuoteVoidRecord(number, LOST, now, null))
             .toList();
     Rows.insert(inside, QUOTE_VOID, lost);
   }

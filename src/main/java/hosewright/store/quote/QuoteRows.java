@@ -11,13 +11,16 @@ import hosewright.quote.QuoteCodec;
 import hosewright.quote.QuoteHeading;
 import hosewright.store.database.Amounts;
 import hosewright.store.db.tables.records.QuoteRecord;
+import hosewright.store.seal.SealCheck;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
+import org.jooq.Record;
 import org.jooq.Record1;
 import org.jooq.Select;
 
@@ -70,49 +73,44 @@ public final class QuoteRows {
   /** The quote of one row; what was decided after it was written stands in columns. */
   Optional<Quote> find(DSLContext context, Condition which) {
     return context
-        .select(QUOTE.DOCUMENT, QUOTE.STATUS, QUOTE.VALID_UNTIL, QUOTE.LEAD_DAYS)
-        .from(QUOTE)
+        .selectFrom(QUOTE)
         .where(which)
         .fetchOptional(
             row -> {
-              Quote quote = codec.read(row.value1());
-              int leadDays = row.value4() == null ? quote.validity().leadDays() : row.value4();
+              Quote quote = codec.read(row.getDocument());
+              int leadDays =
+                  row.getLeadDays() == null ? quote.validity().leadDays() : row.getLeadDays();
               return quote
-                  .promising(row.value3(), leadDays)
-                  .withStatus(Quote.Status.valueOf(row.value2()));
+                  .promising(row.getValidUntil(), leadDays)
+                  .withStatus(Quote.Status.valueOf(row.getStatus()));
             });
   }
 
-  /** What a list shows of quotes, newest number first. */
+  /** What a list shows of quotes, newest number first; no document is read for it. */
   static List<QuoteHeading> headings(DSLContext context, Condition which) {
     return context
-        .select(
-            QUOTE.QUOTE_NUMBER,
-            QUOTE.REVISION,
-            QUOTE.STATUS,
-            QUOTE.CUSTOMER_ID,
-            QUOTE.CUSTOMER_NAME,
-            QUOTE.QUOTE_DATE,
-            QUOTE.VALID_UNTIL,
-            QUOTE.TITLE,
-            QUOTE.TOTAL,
-            QUOTE.CURRENCY,
-            QUOTE.MADE_AT)
+        .select(Arrays.stream(QUOTE.fields()).filter(one -> !one.equals(QUOTE.DOCUMENT)).toList())
         .from(QUOTE)
         .where(which)
         .orderBy(QUOTE.QUOTE_NUMBER.desc(), QUOTE.REVISION)
-        .fetchInto(QUOTE)
-        .map(QuoteRows::heading);
+        .fetch(
+            row -> {
+              SealCheck.check(row, QUOTE);
+              return heading(row);
+            });
   }
 
-  private static QuoteHeading heading(QuoteRecord row) {
+  private static QuoteHeading heading(Record row) {
     return new QuoteHeading(
-        new Quote.Name(row.getQuoteNumber(), row.getRevision()),
-        Quote.Status.valueOf(row.getStatus()),
-        new QuoteHeading.Buyer(row.getCustomerId(), row.getCustomerName()),
-        new QuoteHeading.Days(row.getQuoteDate(), row.getValidUntil(), row.getMadeAt().toInstant()),
-        row.getTitle(),
-        Amounts.money(row.getTotal(), row.getCurrency()));
+        new Quote.Name(row.get(QUOTE.QUOTE_NUMBER), row.get(QUOTE.REVISION)),
+        Quote.Status.valueOf(row.get(QUOTE.STATUS)),
+        new QuoteHeading.Buyer(row.get(QUOTE.CUSTOMER_ID), row.get(QUOTE.CUSTOMER_NAME)),
+        new QuoteHeading.Days(
+            row.get(QUOTE.QUOTE_DATE),
+            row.get(QUOTE.VALID_UNTIL),
+            row.get(QUOTE.MADE_AT).toInstant()),
+        row.get(QUOTE.TITLE),
+        Amounts.money(row.get(QUOTE.TOTAL), row.get(QUOTE.CURRENCY)));
   }
 
   /** A quote as it is kept. */
@@ -130,6 +128,8 @@ public final class QuoteRows {
         Amounts.code(quote.total()),
         Objects.requireNonNull(codec.write(quote), "document"),
         quote.validity().madeAt().atOffset(ZoneOffset.UTC),
+        null,
+        null,
         null);
   }
 }

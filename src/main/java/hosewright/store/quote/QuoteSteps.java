@@ -7,6 +7,7 @@ import hosewright.quote.Margin;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteStore.Logged;
 import hosewright.quote.Signed;
+import hosewright.store.database.Rows;
 import hosewright.store.db.tables.records.QuoteStepRecord;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -25,7 +26,8 @@ public final class QuoteSteps {
             .where(QUOTE_STEP.QUOTE_NUMBER.eq(number))
             .fetchSingle()
             .value1();
-    inside.executeInsert(
+    Rows.insert(
+        inside,
         new QuoteStepRecord(
             number,
             last == null ? 1 : last + 1,
@@ -35,7 +37,20 @@ public final class QuoteSteps {
             signed.by(),
             signed.note(),
             signed.floor() == Margin.Floor.BELOW,
-            signed.floor() == Margin.Floor.UNKNOWN));
+            signed.floor() == Margin.Floor.UNKNOWN,
+            null));
+  }
+
+  /** The latest revision of a quote that anybody did anything with; 0 where that was not logged. */
+  static int lastRevision(DSLContext context, String number) {
+    Integer last =
+        context
+            .select(max(QUOTE_STEP.REVISION))
+            .from(QUOTE_STEP)
+            .where(QUOTE_STEP.QUOTE_NUMBER.eq(number))
+            .fetchSingle()
+            .value1();
+    return last == null ? 0 : last;
   }
 
   static List<Logged> of(DSLContext context, String number) {

@@ -13,7 +13,9 @@ import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteStore;
 import hosewright.quote.Signed;
 import hosewright.store.database.Database;
+import hosewright.store.database.Rows;
 import hosewright.store.database.Series;
+import hosewright.store.seal.BrokenSeal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -55,7 +57,7 @@ public final class StoredQuotes implements QuoteStore {
                     "a new quote is revision 1 of %s, not revision %s of %s"
                         .formatted(written, quote.revision(), quote.number()));
               }
-              inside.executeInsert(rows.of(quote));
+              Rows.insert(inside, rows.of(quote));
               QuoteSteps.log(inside, written, 1, signed);
               return quote;
             });
@@ -79,7 +81,7 @@ public final class StoredQuotes implements QuoteStore {
                 next, "cannot be kept, since revision " + latest + " is the latest on file");
           }
           stillAs(inside, seen);
-          inside.executeInsert(rows.of(next));
+          Rows.insert(inside, rows.of(next));
           QuoteSteps.log(inside, next.number(), next.revision(), signed);
           return next;
         });
@@ -101,14 +103,16 @@ public final class StoredQuotes implements QuoteStore {
           DSLContext inside = nested.dsl();
           QuoteRows.hold(inside, seen.number());
           int changed =
-              inside
-                  .update(QUOTE)
-                  .set(QUOTE.STATUS, next.name())
-                  .set(QUOTE.VALID_UNTIL, promised.validity().validUntil())
-                  .set(QUOTE.LEAD_DAYS, promised.validity().leadDays())
-                  .where(QuoteRows.as(seen, seen.status()))
-                  .and(QUOTE.REVISION.eq(QuoteRows.latestOf(seen.number())))
-                  .execute();
+              Rows.change(
+                  inside,
+                  QUOTE,
+                  QuoteRows.as(seen, seen.status())
+                      .and(QUOTE.REVISION.eq(QuoteRows.latestOf(seen.number()))),
+                  row -> {
+                    row.setStatus(next.name());
+                    row.setValidUntil(promised.validity().validUntil());
+                    row.setLeadDays(promised.validity().leadDays());
+                  });
           if (changed == 0) {
             throw revisedMeanwhile(
                 seen,
@@ -154,7 +158,7 @@ public final class StoredQuotes implements QuoteStore {
     QuoteRows.hold(inside, number);
     Condition over = QUOTE.QUOTE_NUMBER.eq(number).and(past);
     var expired = inside.select(QUOTE.REVISION, QUOTE.VALID_UNTIL).from(QUOTE).where(over).fetch();
-    inside.update(QUOTE).set(QUOTE.STATUS, Quote.Status.EXPIRED.name()).where(over).execute();
+    Rows.change(inside, QUOTE, over, row -> row.setStatus(Quote.Status.EXPIRED.name()));
     for (var revision : expired) {
       QuoteSteps.log(
           inside,
@@ -176,6 +180,22 @@ public final class StoredQuotes implements QuoteStore {
 
   @Override
   public Optional<Quote> find(String number) {
+    // Asked first: a revision made meanwhile is then found, not missed.
+    int logged = QuoteSteps.lastRevision(context, number);
+    Optional<Quote> latest = latest(number);
+    if (latest.isEmpty() && numbers.isUsed(context, number)) {
+      latest = latest(number);
+    } else if (latest.isEmpty()) {
+      return latest;
+    }
+    // Lost from an index, a quote would be none, and an old revision the latest.
+    if (latest.isEmpty() || latest.get().revision() < logged) {
+      throw BrokenSeal.ofRows(QUOTE, number);
+    }
+    return latest;
+  }
+
+  private Optional<Quote> latest(String number) {
     return rows.find(
         context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(QuoteRows.latestOf(number))));
   }

@@ -32,7 +32,7 @@ public final class TermsStore {
               inside,
               DEALER_SETTING,
               terms.settings().entrySet().stream()
-                  .map(entry -> new DealerSettingRecord(entry.getKey(), entry.getValue()))
+                  .map(entry -> new DealerSettingRecord(entry.getKey(), entry.getValue(), null))
                   .toList());
         });
   }
@@ -53,6 +53,6 @@ public final class TermsStore {
 
   private static FreightBandRecord row(FreightBand band) {
     return new FreightBandRecord(
-        band.upToLb(), band.charge().getAmount(), Amounts.code(band.charge()));
+        band.upToLb(), band.charge().getAmount(), Amounts.code(band.charge()), null);
   }
 }

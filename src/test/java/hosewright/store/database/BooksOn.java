@@ -1,5 +1,6 @@
 package hosewright.store.database;
 
+import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -24,6 +25,7 @@ public enum BooksOn {
     @Override
     public void putBack(Path folder) {
       copy(folder.resolve("backup"), folder.resolve("store.mv.db"));
+      FileSum.of(folder.resolve("store.mv.db")).forget();
     }
   },
 

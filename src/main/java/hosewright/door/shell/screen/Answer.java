@@ -8,7 +8,7 @@ import java.util.function.Function;
  * @param document what {@code --json} prints, as a record or a map; component names are the JSON
  *     names
  * @param text what a person reads, without a final line end
- * @param exitCode 0 done, 3 no safe plan
+ * @param exitCode 0 done, 2 something is in trouble, 3 no safe plan
  */
 public record Answer(Object document, Function<Screen, String> text, int exitCode) {
   public static final int DONE = 0;
@@ -27,6 +27,11 @@ public record Answer(Object document, Function<Screen, String> text, int exitCod
   /** An answer that is there, but part of which failed through our fault. */
   public static Answer partlyFailed(Object document, Function<Screen, String> text) {
     return new Answer(document, text, OUR_FAULT);
+  }
+
+  /** An answer that is there, and says that something outside is not as it should be. */
+  public static Answer trouble(Object document, Function<Screen, String> text) {
+    return new Answer(document, text, REFUSED);
   }
 
   /** An answer that shows why there is no safe plan: still printed, and the exit code says so. */

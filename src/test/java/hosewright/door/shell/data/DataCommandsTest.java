@@ -7,10 +7,12 @@ import hosewright.door.shell.quote.QuoteListCommand;
 import hosewright.door.shell.quote.QuoteMakeCommand;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
+import hosewright.store.database.Database;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -32,6 +34,7 @@ final class DataCommandsTest {
             trial ->
                 List.of(
                     new DataBackupCommand(DemoBooks.of(trial)),
+                    new DataCheckCommand(DemoBooks.of(trial), trial.workspace()),
                     new DataRestoreCommand(DemoBooks.of(trial)),
                     new DataWhereCommand(trial.workspace()),
                     new QuoteListCommand(DemoBooks.of(trial)),
@@ -93,6 +96,48 @@ final class DataCommandsTest {
 
     assertThat(data.resolve("local-threads.csv")).hasContent("register");
     assertThat(data.resolve("terms.txt")).hasContent("Goods stay ours until paid.\n");
+  }
+
+  @Test
+  void a_check_reads_everything_and_says_that_it_is_sound() {
+    quote();
+
+    Ended check = shell.run("data", "check");
+
+    assertThat(check.exitCode()).isZero();
+    assertThat(check.out()).containsPattern("Read [0-9,]+ rows: all of them read as they were");
+    assertThat(check.out()).doesNotContain("changed since");
+  }
+
+  @Test
+  void a_check_names_what_is_damaged_and_the_backup_that_would_bring_it_back() {
+    String number = quote();
+    assertThat(shell.run("data", "backup").exitCode()).isZero();
+    try (Database books = Database.open(data)) {
+      books
+          .context()
+          .execute("UPDATE QUOTE SET TOTAL = TOTAL + 1 WHERE QUOTE_NUMBER = '" + number + "'");
+      books.context().execute("DELETE FROM PRICE WHERE ITEM_NUMBER = 'W-SPAN-1'");
+    }
+
+    assertThat(shell.run("quote", "list").err()).contains("quote", number + " 1", "'data check'");
+    Ended check = shell.run("data", "check");
+
+    assertThat(check.exitCode()).isEqualTo(2);
+    assertThat(check.out()).contains(number + " 1", "does not read as it was written");
+    assertThat(check.out()).contains("The last backup was written", "data restore ");
+  }
+
+  @Test
+  void a_store_put_in_by_hand_is_refused_until_a_check_has_found_it_sound() throws IOException {
+    quote();
+    Path copy = Files.copy(data.resolve("store.mv.db"), elsewhere.resolve("kept"));
+    quote();
+    Files.copy(copy, data.resolve("store.mv.db"), StandardCopyOption.REPLACE_EXISTING);
+
+    assertThat(shell.run("quote", "list").err()).contains("store.mv.db", "'data check'");
+    assertThat(shell.run("data", "check").out()).contains("it is taken as it is now");
+    assertThat(quotesOnFile()).isEqualTo(1);
   }
 
   @Test

@@ -1,0 +1,187 @@
+package hosewright.store.database;
+
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
+import static hosewright.store.db.Tables.ORDER_COUNTER;
+import static hosewright.store.db.Tables.ORDER_VOID;
+import static hosewright.store.db.Tables.PURCHASE_ORDER;
+import static hosewright.store.db.Tables.QUOTE;
+import static hosewright.store.db.Tables.QUOTE_COUNTER;
+import static hosewright.store.db.Tables.QUOTE_VOID;
+
+import hosewright.store.db.DefaultSchema;
+import hosewright.store.db.tables.records.OrderCounterRecord;
+import hosewright.store.seal.BrokenSeal;
+import hosewright.store.seal.CatalogueSeals;
+import hosewright.store.seal.Seal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jooq.Condition;
+import org.jooq.Cursor;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.ForeignKey;
+import org.jooq.Record;
+import org.jooq.SQLDialect;
+import org.jooq.Table;
+import org.jooq.TableField;
+import org.jooq.impl.DSL;
+
+/** Reads all there is in a store and tells what does not read as it was written. */
+public final class BooksCheck {
+  private static final int ROWS_AT_A_TIME = 1000;
+
+  private final DSLContext context;
+  private final List<Damaged> damaged = new ArrayList<>();
+  private long rows;
+
+  private BooksCheck(Database books) {
+    // Whoever looks for all damage must not be stopped by the first.
+    context = books.asItIs().context();
+  }
+
+  /**
+   * Something that is damaged.
+   *
+   * @param thing what it is: a quote, a price
+   * @param named which
+   */
+  public record Damaged(String thing, String named, String what) {}
+
+  /**
+   * What was read, and what of it is damaged.
+   *
+   * @param changed whether an embedded store's file was not as it was left
+   */
+  public record Checked(long rows, boolean changed, List<Damaged> damaged) {}
+
+  /** Reads a store; one that is damaged is not taken as it is when it is closed. */
+  public static Checked of(Database books) {
+    BooksCheck check = new BooksCheck(books);
+    DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(check::table);
+    if (check.damaged.isEmpty()) {
+      // With rows damaged it is no news that they are missing elsewhere.
+      check.guarded("catalogue", check::catalogue);
+      check.guarded("paper", check::papers);
+      DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(check::pointers);
+    }
+    if (!check.damaged.isEmpty()) {
+      books.distrust();
+    }
+    return new Checked(check.rows, books.isChanged(), List.copyOf(check.damaged));
+  }
+
+  /** What cannot even be asked is damaged too. */
+  private void guarded(String thing, Runnable look) {
+    try {
+      look.run();
+    } catch (RuntimeException e) {
+      damaged.add(new Damaged(thing, "", "cannot be read to the end"));
+    }
+  }
+
+  private void table(Table<?> table) {
+    try (Cursor<?> read = context.selectFrom(table).fetchSize(ROWS_AT_A_TIME).fetchLazy()) {
+      while (read.hasNext()) {
+        row(read.fetchNext(), table);
+      }
+    } catch (RuntimeException e) {
+      damaged.add(
+          new Damaged(BrokenSeal.thing(table), "", "the rows of this kind cannot all be read"));
+    }
+  }
+
+  private void row(Record row, Table<?> table) {
+    rows++;
+    if (!Seal.holds(row, table)) {
+      tell(table, row, "does not read as it was written");
+    } else if (context.family() == SQLDialect.H2 && !isFoundByItsKey(row, table)) {
+      tell(table, row, "is not found by its number");
+    }
+  }
+
+  /** An embedded store's index may be damaged while the row is not. */
+  private boolean isFoundByItsKey(Record row, Table<?> table) {
+    Condition key = DSL.noCondition();
+    for (Field<?> field : table.getPrimaryKey().getFieldsArray()) {
+      key = key.and(equal(field, row));
+    }
+    return context.fetchExists(table, key);
+  }
+
+  private static <T> Condition equal(Field<T> field, Record row) {
+    return field.eq(row.get(field));
+  }
+
+  private void tell(Table<?> table, Record row, String what) {
+    damaged.add(new Damaged(BrokenSeal.thing(table), BrokenSeal.key(row, table), what));
+  }
+
+  private void catalogue() {
+    for (Table<?> table : CatalogueSeals.unlike(context)) {
+      damaged.add(
+          new Damaged(
+              BrokenSeal.thing(table), "", "not all rows are there that the last load left"));
+    }
+  }
+
+  private void papers() {
+    OrderCounterRecord orders = context.selectFrom(ORDER_COUNTER).fetchSingle();
+    Set<String> voidOrders = all(ORDER_VOID.PAPER_NUMBER);
+    numbers(
+        Series.QUOTE,
+        context.selectFrom(QUOTE_COUNTER).fetchSingle().getLastNumber(),
+        all(QUOTE.QUOTE_NUMBER),
+        all(QUOTE_VOID.QUOTE_NUMBER));
+    numbers(Series.ORDER, orders.getLastOrder(), all(CUSTOMER_ORDER.ORDER_NUMBER), voidOrders);
+    numbers(
+        Series.PURCHASE, orders.getLastPurchase(), all(PURCHASE_ORDER.PURCHASE_NUMBER), voidOrders);
+  }
+
+  private Set<String> all(TableField<?, String> numbers) {
+    return context.select(numbers).from(numbers.getTable()).fetchSet(numbers);
+  }
+
+  private void numbers(Series series, int last, Set<String> kept, Set<String> lost) {
+    series
+        .between(0, last)
+        .filter(number -> !kept.contains(number) && !lost.contains(number))
+        .forEach(number -> damaged.add(new Damaged(series.paper(), number, "is missing")));
+  }
+
+  /** Rows that point at one that is not there. */
+  private void pointers(Table<?> table) {
+    for (ForeignKey<?, ?> reference : table.getReferences()) {
+      guarded(BrokenSeal.thing(table), () -> pointer(table, reference));
+    }
+  }
+
+  private void pointer(Table<?> table, ForeignKey<?, ?> reference) {
+    Table<?> parent = reference.getKey().getTable().as("PARENT");
+    Condition match = DSL.noCondition();
+    Condition points = DSL.noCondition();
+    List<? extends Field<?>> from = reference.getFields();
+    List<? extends Field<?>> to = reference.getKeyFields();
+    for (int i = 0; i < from.size(); i++) {
+      points = points.and(from.get(i).isNotNull());
+      match = match.and(same(from.get(i), parent.field(to.get(i).getName())));
+    }
+    context
+        .selectFrom(table)
+        .where(points)
+        .andNotExists(DSL.selectOne().from(parent).where(match))
+        .forEach(
+            row ->
+                tell(
+                    table,
+                    row,
+                    "belongs to a "
+                        + BrokenSeal.thing(reference.getKey().getTable())
+                        + " that is missing"));
+  }
+
+  @SuppressWarnings("unchecked")
+  private static <T> Condition same(Field<T> one, Field<?> other) {
+    return one.eq((Field<T>) other);
+  }
+}

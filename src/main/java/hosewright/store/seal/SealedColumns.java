@@ -1,0 +1,99 @@
+package hosewright.store.seal;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
+import org.jooq.Field;
+import org.jooq.Record;
+import org.jooq.Table;
+
+/**
+ * The columns that a table's seals are worked out of, each value written one way whatever the
+ * database: a sum of money is the same with two decimals or four, a moment in any time zone.
+ */
+final class SealedColumns {
+  private static final int ROOM = 1024;
+
+  private final byte[] table;
+  private final Field<?>[] fields;
+  private final int[] names;
+  private final int[] scales;
+
+  private SealedColumns(String table, List<Field<?>> fields) {
+    this.table = table.getBytes(StandardCharsets.UTF_8);
+    this.fields = fields.toArray(Field[]::new);
+    this.names = fields.stream().mapToInt(field -> field.getName().hashCode()).toArray();
+    this.scales = fields.stream().mapToInt(field -> field.getDataType().scale()).toArray();
+  }
+
+  static SealedColumns of(Table<?> table, String... without) {
+    List<String> left = List.of(without);
+    return new SealedColumns(
+        table.getName(),
+        Arrays.stream(table.fields()).filter(field -> !left.contains(field.getName())).toList());
+  }
+
+  long sealOf(Record row) {
+    ByteBuffer bytes = ByteBuffer.allocate(ROOM).put(table);
+    for (int i = 0; i < fields.length; i++) {
+      Object value = row.get(fields[i]);
+      if (value != null) {
+        bytes = put(roomy(bytes, 2 * Integer.BYTES).putInt(names[i]), value, scales[i]);
+      }
+    }
+    // Two sums by different polynomials: one alone would miss a change in four thousand million.
+    CRC32C castagnoli = new CRC32C();
+    castagnoli.update(bytes.array(), 0, bytes.position());
+    CRC32 usual = new CRC32();
+    usual.update(bytes.array(), 0, bytes.position());
+    return castagnoli.getValue() << 32 | usual.getValue();
+  }
+
+  private static ByteBuffer put(ByteBuffer bytes, Object value, int scale) {
+    if (value instanceof String text) {
+      byte[] written = text.getBytes(StandardCharsets.UTF_8);
+      return roomy(bytes, written.length + Integer.BYTES).putInt(written.length).put(written);
+    }
+    return roomy(bytes, Long.BYTES).putLong(number(value, scale));
+  }
+
+  private static long number(Object value, int scale) {
+    if (value instanceof Double number) {
+      // Databases know no negative zero.
+      return Double.doubleToLongBits(number + 0.0);
+    }
+    if (value instanceof Integer || value instanceof Long) {
+      return ((Number) value).longValue();
+    }
+    if (value instanceof BigDecimal number) {
+      return number.setScale(scale, RoundingMode.HALF_UP).unscaledValue().longValueExact();
+    }
+    if (value instanceof LocalDate day) {
+      return day.toEpochDay();
+    }
+    if (value instanceof Boolean yes) {
+      return yes ? 1 : 0;
+    }
+    if (value instanceof OffsetDateTime time) {
+      Instant moment = time.toInstant();
+      return moment.getEpochSecond() * 1_000_000 + moment.getNano() / 1_000;
+    }
+    throw new IllegalArgumentException("no way to seal a " + value.getClass().getName());
+  }
+
+  private static ByteBuffer roomy(ByteBuffer bytes, int more) {
+    if (bytes.remaining() >= more) {
+      return bytes;
+    }
+    ByteBuffer larger = ByteBuffer.allocate(2 * (bytes.capacity() + more));
+    return larger.put(bytes.flip());
+  }
+}
