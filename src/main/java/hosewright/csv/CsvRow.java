@@ -36,6 +36,8 @@ public final class CsvRow {
   /** A file made for another catalogue has no right name anywhere: stop looking after so many. */
   private static final int SUGGESTIONS = 50;
 
+  private static final int MOST_DECIMALS = 6;
+
   private static final CurrencyUnit STAND_IN = CurrencyUnit.USD;
 
   private final Heading heading;
@@ -173,16 +175,20 @@ public final class CsvRow {
 
   /** A number kept exactly, in its shortest form. */
   public BigDecimal decimal(String column, Limits limits) {
+    return decimal(column, limits, MOST_DECIMALS);
+  }
+
+  private BigDecimal decimal(String column, Limits limits, int mostDecimals) {
     Optional<BigDecimal> number = limits.read(cell(column));
     if (number.isEmpty()) {
-      refuse(column, limits.words(), limits.bareNumber(cell(column)));
+      refuse(column, limits.words(), limits.bareNumber(cell(column), mostDecimals));
     }
     return number.orElse(BigDecimal.ONE);
   }
 
   /** A whole number that must be there. */
   public int wholeNumber(String column, Limits limits) {
-    BigDecimal number = decimal(column, limits);
+    BigDecimal number = decimal(column, limits, 0);
     if (number.scale() > 0) {
       refuse(column, "a whole number");
     }
@@ -222,7 +228,7 @@ public final class CsvRow {
     CurrencyUnit currency = currency(currencyColumn);
     int places = currency.getDecimalPlaces();
     String allowed = "0 or more " + currency + " with at most " + places + " decimals";
-    BigDecimal amount = decimal(amountColumn, new Limits(0, 999_999_999, allowed));
+    BigDecimal amount = decimal(amountColumn, new Limits(0, 999_999_999, allowed), places);
     if (amount.scale() > places) {
       refuse(amountColumn, allowed);
       return Money.zero(currency);

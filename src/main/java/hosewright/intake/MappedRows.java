@@ -10,10 +10,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** A dealer's table in the columns of ours. */
 final class MappedRows implements CellRows {
+  /** A number with a decimal comma, or whose thousands are parted by points. */
+  private static final Pattern DECIMAL_COMMA =
+      Pattern.compile("-?(\\d+|[1-9]\\d{0,2}(\\.\\d{3})+),\\d+|-?[1-9]\\d{0,2}(\\.\\d{3})+");
+
   private final CellRows theirs;
   private final TableForm form;
   private final TableMapping mapping;
@@ -134,7 +139,7 @@ final class MappedRows implements CellRows {
   private String ours(ColumnSource source, String cell) {
     String word = source.words().getOrDefault(cell, cell);
     String number =
-        mapping.decimalComma() && word.matches("-?[\\d.]*\\d,\\d+|-?\\d{1,3}(\\.\\d{3})+")
+        mapping.decimalComma() && DECIMAL_COMMA.matcher(word).matches()
             ? word.replace(".", "").replace(',', '.')
             : word;
     String converted = source.unit().map(unit -> unit.convert(number)).orElse(number);

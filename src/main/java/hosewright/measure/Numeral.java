@@ -1,5 +1,6 @@
 package hosewright.measure;
 
+import hosewright.csv.WrittenNumber;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -20,7 +21,10 @@ record Numeral(OptionalDouble number, String numberText, String unitText) {
           "1/3", '⅔', "2/3");
 
   private static final String DECIMAL =
-      "(?:\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+      "(?:[1-9]\\d{0,2}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+
+  private static final Pattern WRITTEN =
+      Pattern.compile("(?<number>-?\\d(?:[\\d.,' ]*\\d)?)(?<unit>.*)", Pattern.DOTALL);
 
   // 2-1/2, 2 1/2, 3/4, 1,200.5: a whole part, a fraction, or both.
   private static final Pattern QUANTITY =
@@ -51,6 +55,21 @@ record Numeral(OptionalDouble number, String numberText, String unitText) {
         Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(negative ? -value : value),
         (negative ? "-" : "") + matcher.group("number"),
         matcher.group("unit"));
+  }
+
+  /**
+   * A text whose number is written with other marks, such as a decimal comma, as it is read.
+   *
+   * @return empty where it is not read so either
+   */
+  static String meant(String text) {
+    Matcher written = WRITTEN.matcher(text.strip());
+    if (!written.matches()) {
+      return "";
+    }
+    String plain = WrittenNumber.plain(written.group("number"));
+    String meant = plain + written.group("unit");
+    return plain.isEmpty() || read(meant).number().isEmpty() ? "" : meant;
   }
 
   private static String spellFractions(String text) {

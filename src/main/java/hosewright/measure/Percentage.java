@@ -14,7 +14,8 @@ final class Percentage {
   static double read(String field, String text) {
     Numeral numeral = Numeral.read(text == null ? "" : text);
     if (numeral.number().isEmpty()) {
-      throw refusal(field, text == null ? "" : text.trim(), "5%");
+      String meant = text == null ? "" : Numeral.meant(text);
+      throw refusal(field, text == null ? "" : text.trim(), meant.isEmpty() ? "5%" : right(meant));
     }
     double number = numeral.number().getAsDouble();
     boolean bare = numeral.unitText().isEmpty();
@@ -29,6 +30,15 @@ final class Percentage {
           fraction < 0 && fraction >= -1 ? Shown.number(-fraction * 100, 4) + "%" : "");
     }
     return fraction;
+  }
+
+  private static String right(String meant) {
+    try {
+      var unused = read("", meant);
+      return meant;
+    } catch (BadInputException e) {
+      return e.problems().get(0).nearest();
+    }
   }
 
   private static BadInputException refusal(String field, String text, String nearest) {

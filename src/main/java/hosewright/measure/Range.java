@@ -95,13 +95,24 @@ record Range(
     }
     Numeral numeral = Numeral.read(text);
     if (numeral.number().isEmpty()) {
-      // A comma that is not a thousands separator is mostly a decimal comma.
-      String pointed = text.trim().replaceFirst("^(\\d+),(\\d+)(?=\\D|$)", "$1.$2");
-      boolean readable = Numeral.read(pointed).number().isPresent();
+      String meant = Numeral.meant(text);
       throw refusal(
-          field, text, "no number can be read; " + allowed(), readable ? pointed : example);
+          field,
+          text,
+          "no number can be read; " + allowed(),
+          meant.isEmpty() ? example : right(meant));
     }
     return numeral;
+  }
+
+  /** What was meant, if it may be given so; else what is right instead of that. */
+  private String right(String meant) {
+    try {
+      var unused = read("", meant);
+      return meant;
+    } catch (BadInputException e) {
+      return e.problems().get(0).nearest();
+    }
   }
 
   private double convert(String field, String text, Numeral numeral) {

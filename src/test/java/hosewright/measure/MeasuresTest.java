@@ -154,6 +154,16 @@ class MeasuresTest {
   }
 
   @Test
+  void a_decimal_comma_is_suggested_as_a_point_and_never_as_a_thousand() {
+    assertThat(problem(Measures::lengthFt, "0,450 ft").nearest()).isEqualTo("0.450 ft");
+    assertThat(problem(Measures::lengthFt, "121,00 ft").nearest()).isEqualTo("121.00 ft");
+    assertThat(problem(Measures::lengthFt, "1.234,5 ft").nearest()).isEqualTo("1234.5 ft");
+    assertThat(problem(Measures::lengthFt, "121,00").nearest()).isEqualTo("121.00 ft");
+    assertThat(problem(Measures::percent, "0,5 %").nearest()).isEqualTo("0.5 %");
+    assertThat(problem(Measures::percent, "5,5").nearest()).isEqualTo("5.5%");
+  }
+
+  @Test
   void a_decimal_comma_is_not_guessed() {
     assertThat(problem(Measures::pressurePsi, "7,5 bar").nearest()).isEqualTo("7.5 bar");
   }

@@ -2,6 +2,7 @@ package hosewright.desk.quote;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
+import hosewright.csv.WrittenNumber;
 import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
@@ -90,9 +91,16 @@ final class WantedLine {
     String amount = typed.strip().replaceAll("(?i)\\s*" + code + "$", "");
     int places = currency.getDecimalPlaces();
     String decimals = places == 0 ? "" : "(\\.\\d{1," + places + "})?";
-    if (!amount.matches("\\d{1,9}" + decimals)) {
+    String allowed = "\\d{1,9}" + decimals;
+    if (!amount.matches(allowed)) {
+      String meant = WrittenNumber.plain(amount);
       throw new BadInputException(
-          field, typed, "an amount of %s with at most %d decimals".formatted(code, places));
+          List.of(
+              new Problem(
+                  field,
+                  typed,
+                  "an amount of %s with at most %d decimals".formatted(code, places),
+                  meant.matches(allowed) ? meant : "")));
     }
     return Money.of(currency, new BigDecimal(amount));
   }

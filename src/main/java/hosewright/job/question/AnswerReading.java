@@ -1,5 +1,6 @@
 package hosewright.job.question;
 
+import hosewright.csv.WrittenNumber;
 import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.PumpCurve;
 import hosewright.measure.Measures;
@@ -13,6 +14,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,7 +28,10 @@ import org.joda.money.Money;
 final class AnswerReading {
   private static final Pattern SUM =
       Pattern.compile(
-          "([A-Z]{3})?\\s*(\\d{1,3}(?:,\\d{3})+|\\d{1,9})(\\.\\d{1,2})?\\s*([A-Z]{3})?");
+          "([A-Z]{3})?\\s*([1-9]\\d{0,2}(?:,\\d{3})+|\\d{1,9})(\\.\\d{1,2})?\\s*([A-Z]{3})?");
+
+  private static final Pattern WRITTEN_SUM =
+      Pattern.compile("([A-Z]{3}\\s*|)(\\d(?:.*\\d)?)(\\s*[A-Z]{3}|)");
 
   private AnswerReading() {}
 
@@ -116,16 +121,25 @@ final class AnswerReading {
   }
 
   static double coefficient(String field, String text) {
+    if (isCoefficient(text)) {
+      return Double.parseDouble(text);
+    }
+    String meant = WrittenNumber.plain(text.strip());
+    boolean figures = text.chars().anyMatch(Character::isDigit);
+    throw refusal(
+        field,
+        text,
+        "a plain number over 0 up to 5000, psi per 100 ft at 100 gpm",
+        isCoefficient(meant) ? meant : figures ? "" : "15.5");
+  }
+
+  private static boolean isCoefficient(String text) {
     try {
       double c = Double.parseDouble(text);
-      if (c > 0 && c <= 5000) {
-        return c;
-      }
+      return c > 0 && c <= 5000;
     } catch (NumberFormatException e) {
-      // falls through to the one message for all unusable coefficients
+      return false;
     }
-    throw refusal(
-        field, text, "a plain number over 0 up to 5000, psi per 100 ft at 100 gpm", "15.5");
   }
 
   static LocalDate date(String field, String text) {
@@ -137,17 +151,34 @@ final class AnswerReading {
   }
 
   static Money money(String field, String text) {
+    return sum(text).orElseThrow(() -> noSum(field, text));
+  }
+
+  private static BadInputException noSum(String field, String text) {
+    // A sum written with a decimal comma; anything else with figures in it would be guessed at.
+    Matcher written = WRITTEN_SUM.matcher(text.strip().toUpperCase(Locale.ROOT));
+    String meant =
+        written.matches()
+            ? written.group(1) + WrittenNumber.plain(written.group(2)) + written.group(3)
+            : "";
+    boolean figures = text.chars().anyMatch(Character::isDigit);
+    String nearest = sum(meant).isPresent() ? meant : figures ? "" : JobField.BUDGET.example();
+    return refusal(field, text, "a sum with its currency's code", nearest);
+  }
+
+  private static Optional<Money> sum(String text) {
     Matcher sum = SUM.matcher(text.toUpperCase(Locale.ROOT));
     if (sum.matches() && (sum.group(1) == null) != (sum.group(4) == null)) {
       String code = sum.group(1) == null ? sum.group(4) : sum.group(1);
       String cents = sum.group(3) == null ? "" : sum.group(3);
       try {
-        return Money.parse(CurrencyUnit.of(code) + " " + sum.group(2).replace(",", "") + cents);
+        return Optional.of(
+            Money.parse(CurrencyUnit.of(code) + " " + sum.group(2).replace(",", "") + cents));
       } catch (IllegalArgumentException | ArithmeticException e) {
-        throw refusal(field, text, "a sum with its currency's code", JobField.BUDGET.example());
+        return Optional.empty();
       }
     }
-    throw refusal(field, text, "a sum with its currency's code", JobField.BUDGET.example());
+    return Optional.empty();
   }
 
   static List<PumpCurve.Point> pumpPoints(String field, String text) {
