@@ -31,14 +31,14 @@ final class OrderRows {
     inside.executeInsert(
         new CustomerOrderRecord(
             order.number(),
-            order.quoteNumber(),
-            order.quoteRevision(),
-            order.customer(),
-            order.title(),
-            order.raisedOn(),
-            order.shipOn(),
-            order.raisedAt().atOffset(ZoneOffset.UTC),
-            order.raisedBy(),
+            order.sold().quoteNumber(),
+            order.sold().quoteRevision(),
+            order.sold().customer(),
+            order.sold().title(),
+            order.timing().raisedOn(),
+            order.timing().shipOn(),
+            order.timing().raisedAt().atOffset(ZoneOffset.UTC),
+            order.timing().raisedBy(),
             null,
             null,
             null));
@@ -87,9 +87,9 @@ final class OrderRows {
   static void moved(DSLContext inside, String number, OrderLine line) {
     inside
         .update(ORDER_LINE)
-        .set(ORDER_LINE.RESERVED, line.reserved())
-        .set(ORDER_LINE.SHIPPED, line.shipped())
-        .set(ORDER_LINE.CANCELLED, line.cancelled())
+        .set(ORDER_LINE.RESERVED, line.counts().reserved())
+        .set(ORDER_LINE.SHIPPED, line.counts().shipped())
+        .set(ORDER_LINE.CANCELLED, line.counts().cancelled())
         .where(ORDER_LINE.ORDER_NUMBER.eq(number))
         .and(ORDER_LINE.POSITION.eq(line.position()))
         .execute();
@@ -133,23 +133,23 @@ final class OrderRows {
         order.number(),
         line.position(),
         line.quotePosition(),
-        line.stockCode(),
-        line.item(),
-        line.description(),
-        line.unit(),
-        line.quantity(),
-        line.reserved(),
-        line.shipped(),
-        line.cancelled());
+        line.ware().stockCode(),
+        line.ware().item(),
+        line.ware().description(),
+        line.ware().unit(),
+        line.counts().quantity(),
+        line.counts().reserved(),
+        line.counts().shipped(),
+        line.counts().cancelled());
   }
 
   private static PurchaseLineRecord row(PurchaseOrder purchase, PurchaseLine line) {
     return new PurchaseLineRecord(
         purchase.number(),
         line.position(),
-        line.stockCode(),
-        line.description(),
-        line.unit(),
+        line.ware().stockCode(),
+        line.ware().description(),
+        line.ware().unit(),
         line.needed(),
         line.quantity(),
         line.received(),
@@ -162,14 +162,10 @@ final class OrderRows {
     String number = row.getOrderNumber();
     return new Order(
         number,
-        row.getQuoteNumber(),
-        row.getQuoteRevision(),
-        row.getCustomerName(),
-        row.getTitle(),
-        row.getRaisedOn(),
-        row.getShipOn(),
-        row.getRaisedAt().toInstant(),
-        row.getRaisedBy(),
+        new Order.Sold(
+            row.getQuoteNumber(), row.getQuoteRevision(), row.getCustomerName(), row.getTitle()),
+        new Order.Timing(
+            row.getRaisedOn(), row.getShipOn(), row.getRaisedAt().toInstant(), row.getRaisedBy()),
         Optional.ofNullable(row.getCancelledAt())
             .map(
                 at ->
@@ -191,14 +187,9 @@ final class OrderRows {
     return new OrderLine(
         row.getPosition(),
         row.getQuotePosition(),
-        row.getStockCode(),
-        row.getItem(),
-        row.getDescription(),
-        row.getUnit(),
-        row.getQuantity(),
-        row.getReserved(),
-        row.getShipped(),
-        row.getCancelled());
+        new OrderLine.Ware(row.getStockCode(), row.getItem(), row.getDescription(), row.getUnit()),
+        new OrderLine.Counts(
+            row.getQuantity(), row.getReserved(), row.getShipped(), row.getCancelled()));
   }
 
   private static PurchaseOrder purchase(DSLContext context, PurchaseOrderRecord row) {
@@ -219,9 +210,7 @@ final class OrderRows {
   private static PurchaseLine line(PurchaseLineRecord row) {
     return new PurchaseLine(
         row.getPosition(),
-        row.getStockCode(),
-        row.getDescription(),
-        row.getUnit(),
+        new PurchaseLine.Ware(row.getStockCode(), row.getDescription(), row.getUnit()),
         row.getNeeded(),
         row.getQuantity(),
         row.getReceived(),
