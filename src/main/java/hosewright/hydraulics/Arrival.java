@@ -8,10 +8,6 @@ import java.util.Locale;
  *
  * @param limit what ends the flow where it does
  * @param flowGpm gpm; 0 when nothing flows
- * @param deliveredPsi pressure at the appliance at that flow, psi
- * @param needPsi what the appliance needs at that flow, psi: less than delivered only where the
- *     source ends the flow, more only where nothing flows
- * @param sourcePsi what the source gives at that flow, psi
  * @param losses by kind at that flow
  * @param elements the line, source to appliance
  * @param supply the source
@@ -19,9 +15,7 @@ import java.util.Locale;
 public record Arrival(
     Limit limit,
     double flowGpm,
-    double deliveredPsi,
-    double needPsi,
-    double sourcePsi,
+    Pressures pressures,
     Losses losses,
     List<LineElement> elements,
     Supply supply) {
@@ -43,7 +37,7 @@ public record Arrival(
 
   /** Pressure by station, flowing and shut. */
   public List<Station> profile() {
-    return LineHydraulics.profile(elements, flowGpm, sourcePsi, supply.closedPsi());
+    return LineHydraulics.profile(elements, flowGpm, pressures.sourcePsi(), supply.closedPsi());
   }
 
   /** In one sentence for the user, what the flow is limited by. */
@@ -53,7 +47,8 @@ public record Arrival(
           text(
               "no water arrives: the source gives %.1f psi and the rise and standing water take"
                   + " %.1f psi",
-              sourcePsi + losses.boostPsi(), losses.elevationPsi() + needPsi);
+              pressures.sourcePsi() + losses.boostPsi(),
+              losses.elevationPsi() + pressures.needPsi());
       case SOURCE -> text("the source: it is known only up to %.0f gpm", flowGpm);
       case PRESSURE -> {
         if (supply instanceof Hydrant hydrant
@@ -72,7 +67,7 @@ public record Arrival(
 
   private String greatestLoss() {
     String name = "the appliance itself";
-    double greatestPsi = deliveredPsi;
+    double greatestPsi = pressures.deliveredPsi();
     if (losses.elevationPsi() > greatestPsi) {
       name = "the rise";
       greatestPsi = losses.elevationPsi();
@@ -84,10 +79,22 @@ public record Arrival(
         greatestPsi = psi;
       }
     }
-    return text("%s: it takes %.1f of %.1f psi", name, greatestPsi, sourcePsi + losses.boostPsi());
+    return text(
+        "%s: it takes %.1f of %.1f psi",
+        name, greatestPsi, pressures.sourcePsi() + losses.boostPsi());
   }
 
   private static String text(String format, Object... values) {
     return String.format(Locale.ROOT, format, values);
   }
+
+  /**
+   * Pressures at the flow that arrives.
+   *
+   * @param deliveredPsi pressure at the appliance at that flow, psi
+   * @param needPsi what the appliance needs at that flow, psi: less than delivered only where the
+   *     source ends the flow, more only where nothing flows
+   * @param sourcePsi what the source gives at that flow, psi
+   */
+  public record Pressures(double deliveredPsi, double needPsi, double sourcePsi) {}
 }

@@ -159,9 +159,7 @@ public final class LineHydraulics {
     return new Arrival(
         limit,
         flowGpm,
-        sourcePsi - losses.totalPsi(),
-        demand.needPsi(flowGpm),
-        sourcePsi,
+        new Arrival.Pressures(sourcePsi - losses.totalPsi(), demand.needPsi(flowGpm), sourcePsi),
         losses,
         elements,
         supply);

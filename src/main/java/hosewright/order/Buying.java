@@ -122,9 +122,7 @@ final class Buying {
       lines.add(
           new PurchaseLine(
               lines.size() + 1,
-              want.stockCode(),
-              want.description(),
-              want.unit(),
+              new PurchaseLine.Ware(want.stockCode(), want.description(), want.unit()),
               want.needed(),
               wholePacks(want.needed(), want.source().pack()),
               0,
@@ -196,9 +194,7 @@ final class Buying {
         index,
         new PurchaseLine(
             line.position(),
-            line.stockCode(),
-            line.description(),
-            line.unit(),
+            line.ware(),
             line.needed(),
             line.quantity() + more,
             0,

@@ -47,8 +47,9 @@ public record Cancelled(Order before, Order after) {
   public Map<String, Integer> freed() {
     Map<String, Integer> freed = new LinkedHashMap<>();
     before.lines().stream()
-        .filter(line -> line.reserved() > 0)
-        .forEach(line -> freed.merge(line.stockCode(), line.reserved(), Integer::sum));
+        .filter(line -> line.counts().reserved() > 0)
+        .forEach(
+            line -> freed.merge(line.ware().stockCode(), line.counts().reserved(), Integer::sum));
     return freed;
   }
 
@@ -77,7 +78,7 @@ public record Cancelled(Order before, Order after) {
                   "is cancelled already",
                   before.by() + " cancelled it: " + before.reason());
             });
-    if (order.lines().stream().anyMatch(line -> line.shipped() > 0)) {
+    if (order.lines().stream().anyMatch(line -> line.counts().shipped() > 0)) {
       throw ConflictException.stateForbids(
           "order",
           order.number(),

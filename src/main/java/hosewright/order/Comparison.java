@@ -103,8 +103,8 @@ public record Comparison(List<Line> lines) {
             .map(answer -> new Landed(answer, landed(answer, currency, rates)))
             .sorted(
                 Comparator.comparing(Landed::landed)
-                    .thenComparing(one -> one.answer().leadDays())
-                    .thenComparing(one -> one.answer().supplier()))
+                    .thenComparing(one -> one.answer().offer().leadDays())
+                    .thenComparing(one -> one.answer().offer().supplier()))
             .toList();
     Optional<SupplierAnswer> before =
         landed.stream()
@@ -112,12 +112,12 @@ public record Comparison(List<Line> lines) {
             .filter(answer -> answer.chosen() && !answer.reason().isEmpty())
             .findFirst();
     Optional<String> typed = Optional.ofNullable(overrides.get(asked.line()));
-    Optional<String> wanted = typed.or(() -> before.map(SupplierAnswer::supplier));
+    Optional<String> wanted = typed.or(() -> before.map(answer -> answer.offer().supplier()));
     Optional<String> why = typed.isPresent() ? reason : before.map(SupplierAnswer::reason);
     Optional<String> chosen =
-        wanted.or(() -> landed.stream().findFirst().map(one -> one.answer().supplier()));
+        wanted.or(() -> landed.stream().findFirst().map(one -> one.answer().offer().supplier()));
     if (wanted.isPresent()
-        && landed.stream().noneMatch(one -> one.answer().supplier().equals(wanted.get()))) {
+        && landed.stream().noneMatch(one -> one.answer().offer().supplier().equals(wanted.get()))) {
       problems.add(
           Problem.of(
               "choose",
@@ -126,7 +126,7 @@ public record Comparison(List<Line> lines) {
                   + asked.line()
                   + ": "
                   + String.join(
-                      ", ", landed.stream().map(one -> one.answer().supplier()).toList())));
+                      ", ", landed.stream().map(one -> one.answer().offer().supplier()).toList())));
     }
     return new Line(
         asked,
@@ -135,7 +135,8 @@ public record Comparison(List<Line> lines) {
                 one ->
                     new Landed(
                         one.answer()
-                            .chosen(Optional.of(one.answer().supplier()).equals(chosen), why),
+                            .chosen(
+                                Optional.of(one.answer().offer().supplier()).equals(chosen), why),
                         one.landed()))
             .toList());
   }

@@ -10,22 +10,13 @@ import java.util.Optional;
  * What a customer firmly ordered, where its goods stand and what was bought for it.
  *
  * @param number gapless, for example O-000001
- * @param quoteNumber the accepted quote it was raised from
- * @param customer the buyer's name
- * @param shipOn the earliest day everything can go, counted in calendar days when it was raised
  * @param cancellation who took it back, when and why; empty while it stands
  * @param purchases what was bought for it, one purchase order for each supplier
  */
 public record Order(
     String number,
-    String quoteNumber,
-    int quoteRevision,
-    String customer,
-    String title,
-    LocalDate raisedOn,
-    LocalDate shipOn,
-    Instant raisedAt,
-    String raisedBy,
+    Sold sold,
+    Timing timing,
     Optional<Cancellation> cancellation,
     List<OrderLine> lines,
     List<PurchaseOrder> purchases) {
@@ -67,19 +58,7 @@ public record Order(
 
   private Order as(
       Optional<Cancellation> how, List<OrderLine> nowLines, List<PurchaseOrder> bought) {
-    return new Order(
-        number,
-        quoteNumber,
-        quoteRevision,
-        customer,
-        title,
-        raisedOn,
-        shipOn,
-        raisedAt,
-        raisedBy,
-        how,
-        nowLines,
-        bought);
+    return new Order(number, sold, timing, how, nowLines, bought);
   }
 
   /** Where it stands. */
@@ -87,12 +66,27 @@ public record Order(
     if (cancellation.isPresent()) {
       return State.CANCELLED;
     }
-    if (lines.stream().allMatch(line -> line.shipped() == line.quantity())) {
+    if (lines.stream().allMatch(line -> line.counts().shipped() == line.counts().quantity())) {
       return State.SHIPPED;
     }
-    if (lines.stream().anyMatch(line -> line.shipped() > 0)) {
+    if (lines.stream().anyMatch(line -> line.counts().shipped() > 0)) {
       return State.PART_SHIPPED;
     }
     return lines.stream().anyMatch(line -> line.shortage() > 0) ? State.WAITING : State.READY;
   }
+
+  /**
+   * What was sold to whom.
+   *
+   * @param quoteNumber the accepted quote it was raised from
+   * @param customer the buyer's name
+   */
+  public record Sold(String quoteNumber, int quoteRevision, String customer, String title) {}
+
+  /**
+   * When it was raised, by whom, and when its goods can go.
+   *
+   * @param shipOn the earliest day everything can go, counted in calendar days when it was raised
+   */
+  public record Timing(LocalDate raisedOn, LocalDate shipOn, Instant raisedAt, String raisedBy) {}
 }

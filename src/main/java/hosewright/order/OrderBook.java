@@ -27,15 +27,7 @@ public interface OrderBook {
    * @param reserved promised, as the shelf has it
    * @param held promised, as the lines of the orders have it
    */
-  record StockLine(
-      String stockCode,
-      int counted,
-      int received,
-      int shipped,
-      int onHand,
-      int reserved,
-      int held,
-      int onOrder) {
+  record StockLine(String stockCode, Moved moved, int onHand, int reserved, int held, int onOrder) {
 
     /** On the shelf and promised to nobody. */
     public int free() {
@@ -44,8 +36,11 @@ public interface OrderBook {
 
     /** Whether stock in is stock out and on hand, and no promise is lost or made twice. */
     public boolean balances() {
-      return counted + received == shipped + onHand && reserved == held;
+      return moved.counted() + moved.received() == moved.shipped() + onHand && reserved == held;
     }
+
+    /** What was counted, came and went. */
+    public record Moved(int counted, int received, int shipped) {}
   }
 
   /**

@@ -37,9 +37,7 @@ public record PurchaseOrder(
    */
   public record PurchaseLine(
       int position,
-      String stockCode,
-      String description,
-      String unit,
+      Ware ware,
       int needed,
       int quantity,
       int received,
@@ -51,18 +49,19 @@ public record PurchaseOrder(
       return quantity - received - cancelled;
     }
 
+    /** This line for eyes that may not see its cost. */
+    public PurchaseLine withoutCost() {
+      return new PurchaseLine(
+          position, ware, needed, quantity, received, cancelled, Optional.empty());
+    }
+
     private PurchaseLine closed() {
       return new PurchaseLine(
-          position,
-          stockCode,
-          description,
-          unit,
-          needed,
-          quantity,
-          received,
-          quantity - received,
-          unitCost);
+          position, ware, needed, quantity, received, quantity - received, unitCost);
     }
+
+    /** What is bought. */
+    public record Ware(String stockCode, String description, String unit) {}
   }
 
   /** This purchase order under a number. */

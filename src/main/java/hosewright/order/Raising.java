@@ -51,26 +51,16 @@ public final class Raising {
           new OrderLine(
               lines.size() + 1,
               line.position(),
-              code,
-              line.goods().item(),
-              line.goods().description(),
-              line.goods().unit(),
-              line.quantity(),
-              reserved,
-              0,
-              0));
+              new OrderLine.Ware(
+                  code, line.goods().item(), line.goods().description(), line.goods().unit()),
+              new OrderLine.Counts(line.quantity(), reserved, 0, 0)));
     }
     List<PurchaseOrder> purchases = buying.buy(number, wants(lines));
     return new Order(
         number,
-        quote.number(),
-        quote.revision(),
-        quote.customer().name(),
-        quote.basis().title(),
-        today,
-        shipOn(lines, purchases),
-        raisedAt,
-        raisedBy,
+        new Order.Sold(
+            quote.number(), quote.revision(), quote.customer().name(), quote.basis().title()),
+        new Order.Timing(today, shipOn(lines, purchases), raisedAt, raisedBy),
         Optional.empty(),
         lines,
         purchases);
@@ -97,8 +87,8 @@ public final class Raising {
     Map<String, OrderLine> first = new HashMap<>();
     for (OrderLine line : lines) {
       if (line.shortage() > 0) {
-        missing.merge(line.stockCode(), line.shortage(), Integer::sum);
-        first.putIfAbsent(line.stockCode(), line);
+        missing.merge(line.ware().stockCode(), line.shortage(), Integer::sum);
+        first.putIfAbsent(line.ware().stockCode(), line);
       }
     }
     List<Want> wants = new ArrayList<>();
@@ -107,21 +97,24 @@ public final class Raising {
   }
 
   private Optional<Want> want(OrderLine line, int needed) {
-    Optional<Item> item = catalogue.item(line.item());
+    Optional<Item> item = catalogue.item(line.ware().item());
     if (item.isPresent()) {
       return buying.want(item.get(), needed);
     }
-    return answer(line.description())
-        .filter(answer -> line.item().isEmpty())
+    return answer(line.ware().description())
+        .filter(answer -> line.ware().item().isEmpty())
         .map(
             answer ->
                 new Want(
-                    line.stockCode(),
-                    line.description(),
-                    line.unit(),
+                    line.ware().stockCode(),
+                    line.ware().description(),
+                    line.ware().unit(),
                     needed,
                     new Source(
-                        answer.supplier(), 1, answer.leadDays(), Optional.of(answer.unitCost())),
+                        answer.offer().supplier(),
+                        1,
+                        answer.offer().leadDays(),
+                        Optional.of(answer.offer().unitCost())),
                     false));
   }
 
@@ -133,7 +126,7 @@ public final class Raising {
             .reduce(today, (one, other) -> one.isAfter(other) ? one : other);
     int workDays =
         lines.stream()
-            .flatMap(line -> catalogue.item(line.item()).stream())
+            .flatMap(line -> catalogue.item(line.ware().item()).stream())
             .filter(item -> item.kind().isWork())
             .mapToInt(item -> item.stocking().leadDays())
             .max()

@@ -6,9 +6,6 @@ import java.time.LocalDate;
 /**
  * What a run of a tender rests on; a run that was cut short goes on only where none of it changed.
  *
- * @param file the file's name, for people
- * @param sha256 digest of its bytes
- * @param rows how many jobs it has
  * @param catalogueLoad number of the catalogue's load
  * @param date the day prices are of where a row names none
  * @param customer whose terms hold where a row names nobody; empty for list prices
@@ -16,11 +13,19 @@ import java.time.LocalDate;
  * @param begun when the run began, which tells its quotes from another run's
  */
 public record TenderBasis(
-    String file,
-    String sha256,
-    int rows,
+    Source source,
     int catalogueLoad,
     LocalDate date,
     String customer,
     boolean quotes,
-    Instant begun) {}
+    Instant begun) {
+
+  /**
+   * The file priced.
+   *
+   * @param file the file's name, for people
+   * @param sha256 digest of its bytes
+   * @param rows how many jobs it has
+   */
+  public record Source(String file, String sha256, int rows) {}
+}

@@ -128,9 +128,7 @@ public final class TenderPricing {
     Planned planned = plans.get(alike, () -> planned(job, customer, date));
     TenderResult result =
         new TenderResult(
-            row.line(),
-            row.id(),
-            job.title(),
+            new TenderResult.Place(row.line(), row.id(), job.title()),
             planned.feasible() ? Outcome.PRICED : Outcome.NO_SAFE_PLAN,
             planned.limit(),
             planned.instead(),

@@ -12,15 +12,12 @@ import org.joda.money.Money;
 /**
  * What came of one row of a tender.
  *
- * @param line the line of the file the row begins on
  * @param limit the check that binds, where there is no safe plan
  * @param instead what would do, where there is no safe plan
  * @param problems what is wrong with the row, or what failed in us
  */
 public record TenderResult(
-    long line,
-    String id,
-    String title,
+    Place place,
     Outcome outcome,
     String limit,
     List<String> instead,
@@ -40,48 +37,26 @@ public record TenderResult(
     OUR_FAULT
   }
 
-  /**
-   * The figures of a plan.
-   *
-   * @param sections as said at a counter, for example {@code 9 x 50 ft}
-   * @param deliveredPsi at the appliance, psi; with the source's, empty for a fluid that the laws
-   *     used do not hold for
-   * @param goods subtotal of the goods; freight and tax are a quote's
-   * @param terms whose prices, in words
-   */
-  public record Figures(
-      String hose,
-      double sizeIn,
-      int lines,
-      String sections,
-      double flowGpm,
-      double needPsi,
-      Optional<Double> deliveredPsi,
-      Optional<Double> requiredSourcePsi,
-      Optional<Double> sourcePsi,
-      Money goods,
-      String terms,
-      Optional<String> quote,
-      Optional<Money> quoteTotal) {
+  /** The figures of a plan. */
+  public record Figures(Laid laid, Water water, Price price) {
 
     static Figures of(LinePlan plan, String terms) {
       return new Figures(
-          plan.hose().map(LinePlan.HoseChoice::series).orElse(""),
-          plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0),
-          plan.hose().map(LinePlan.HoseChoice::lines).orElse(0),
-          plan.layout().hoseLegs().stream()
-              .flatMap(leg -> leg.sectionCounts().stream())
-              .map(s -> s.count() + " x " + feet(s.lengthFt()))
-              .collect(Collectors.joining(", ")),
-          plan.flowGpm(),
-          plan.needPsi(),
-          calculated(plan, plan.hydraulics().deliveredPsi()),
-          calculated(plan, plan.hydraulics().requiredSourcePsi()),
-          plan.hydraulics().sourcePsi(),
-          plan.total(),
-          terms,
-          Optional.empty(),
-          Optional.empty());
+          new Laid(
+              plan.hose().map(LinePlan.HoseChoice::series).orElse(""),
+              plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0),
+              plan.hose().map(LinePlan.HoseChoice::lines).orElse(0),
+              plan.layout().hoseLegs().stream()
+                  .flatMap(leg -> leg.sectionCounts().stream())
+                  .map(s -> s.count() + " x " + feet(s.lengthFt()))
+                  .collect(Collectors.joining(", "))),
+          new Water(
+              plan.flowGpm(),
+              plan.needPsi(),
+              calculated(plan, plan.hydraulics().deliveredPsi()),
+              calculated(plan, plan.hydraulics().requiredSourcePsi()),
+              plan.hydraulics().sourcePsi()),
+          new Price(plan.total(), terms, Optional.empty(), Optional.empty()));
     }
 
     private static Optional<Double> calculated(LinePlan plan, double figure) {
@@ -96,38 +71,62 @@ public record TenderResult(
 
     private Figures quoted(String number, Money total) {
       return new Figures(
-          hose,
-          sizeIn,
-          lines,
-          sections,
-          flowGpm,
-          needPsi,
-          deliveredPsi,
-          requiredSourcePsi,
-          sourcePsi,
-          goods,
-          terms,
-          Optional.of(number),
-          Optional.of(total));
+          laid,
+          water,
+          new Price(price.goods(), price.terms(), Optional.of(number), Optional.of(total)));
     }
+
+    /**
+     * The hose of the line.
+     *
+     * @param sections as said at a counter, for example {@code 9 x 50 ft}
+     */
+    public record Laid(String hose, double sizeIn, int lines, String sections) {}
+
+    /**
+     * What the water does.
+     *
+     * @param deliveredPsi at the appliance, psi; with the source's, empty for a fluid that the laws
+     *     used do not hold for
+     */
+    public record Water(
+        double flowGpm,
+        double needPsi,
+        Optional<Double> deliveredPsi,
+        Optional<Double> requiredSourcePsi,
+        Optional<Double> sourcePsi) {}
+
+    /**
+     * What it costs.
+     *
+     * @param goods subtotal of the goods; freight and tax are a quote's
+     * @param terms whose prices, in words
+     */
+    public record Price(
+        Money goods, String terms, Optional<String> quote, Optional<Money> quoteTotal) {}
   }
 
   static TenderResult refused(TenderRow row, Outcome outcome, List<Problem> problems) {
     String title = row.answers().getOrDefault(JobField.TITLE, "");
     return new TenderResult(
-        row.line(), row.id(), title, outcome, "", List.of(), problems, Optional.empty());
+        new Place(row.line(), row.id(), title), outcome, "", List.of(), problems, Optional.empty());
   }
 
   /** This result with the quote that was kept for it. */
   public TenderResult quoted(String number, Money total) {
     return new TenderResult(
-        line,
-        id,
-        title,
+        place,
         outcome,
         limit,
         instead,
         problems,
         figures.map(known -> known.quoted(number, total)));
   }
+
+  /**
+   * Where in the file the row stands and what it is called.
+   *
+   * @param line the line of the file the row begins on
+   */
+  public record Place(long line, String id, String title) {}
 }

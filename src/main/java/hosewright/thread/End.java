@@ -42,7 +42,8 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
 
   /** The half that this one is made to take: the same size, and fixed where that is a female. */
   public End opposite() {
-    String other = Families.ofCode(family).map(Family::counterpart).orElse(family);
+    String other =
+        Families.ofCode(family).map(family -> family.halves().counterpart()).orElse(family);
     Gender half =
         switch (gender) {
           case MALE -> Gender.FEMALE;
@@ -58,7 +59,8 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
   public boolean carriesGasket() {
     boolean receives =
         gender == Gender.FEMALE || gender == Gender.SOCKET || gender == Gender.SEXLESS;
-    return receives && Families.ofCode(family).map(Family::gasketedFemale).orElse(false);
+    return receives
+        && Families.ofCode(family).map(family -> family.sealing().gasketedFemale()).orElse(false);
   }
 
   /** Whether it screws, unlike cam, sexless and push-in couplings. */
@@ -69,7 +71,7 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
   /** Whether its family is made in this size and this half. */
   public boolean listed() {
     return Families.sizesIn(family).contains(sizeIn)
-        && Families.ofCode(family).map(f -> f.genders().contains(gender)).orElse(false);
+        && Families.ofCode(family).map(f -> f.halves().genders().contains(gender)).orElse(false);
   }
 
   /** Size and family without the half, for example {@code 2.5 NH}. */

@@ -100,7 +100,7 @@ final class EndReader {
     }
     Gender said = words.genders.isEmpty() ? implied() : words.genders.iterator().next();
     Gender half = family.kind() == FamilyKind.CAM ? camHalf(said) : said;
-    if (half == null || !family.genders().contains(half)) {
+    if (half == null || !family.halves().genders().contains(half)) {
       refuse(
           (half == null ? "say which half: " : family.code() + " has no such half: ")
               + halves(family),
@@ -189,7 +189,8 @@ final class EndReader {
   }
 
   private static String halves(Family family) {
-    String words = family.genders().stream().map(Gender::word).collect(Collectors.joining(", "));
+    String words =
+        family.halves().genders().stream().map(Gender::word).collect(Collectors.joining(", "));
     return family.threaded() ? words + " or female swivel" : words.replace(", ", " or ");
   }
 
@@ -200,7 +201,10 @@ final class EndReader {
   /** The end of this family and size that comes closest to the half that was given. */
   private String written(Family family, double sizeIn) {
     Gender said = words.genders.size() == 1 ? words.genders.iterator().next() : null;
-    Gender half = said != null && family.genders().contains(said) ? said : family.genders().get(0);
+    Gender half =
+        said != null && family.halves().genders().contains(said)
+            ? said
+            : family.halves().genders().get(0);
     boolean turns = words.swivel && half == Gender.FEMALE && family.threaded();
     return new End(sizeIn, family.code(), half, turns).toString();
   }

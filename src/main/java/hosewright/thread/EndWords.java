@@ -100,7 +100,7 @@ final class EndWords {
     words.addAll(SWIVEL);
     for (Family family : Families.all()) {
       words.add(family.code());
-      words.addAll(family.aliases().keySet());
+      words.addAll(family.halves().aliases().keySet());
     }
     return words.stream().filter(w -> w.length() > 1).sorted().toList();
   }
@@ -120,7 +120,7 @@ final class EndWords {
             .flatMap(
                 f ->
                     Stream.concat(
-                        f.aliases().keySet().stream(),
+                        f.halves().aliases().keySet().stream(),
                         Stream.of(f.code().toLowerCase(Locale.ROOT))))
             .filter(name -> !WORD.matcher(name).matches())
             .sorted(Comparator.comparingInt(String::length).reversed())
@@ -210,7 +210,7 @@ final class EndWords {
     family.ifPresent(
         f -> {
           families.add(f);
-          f.aliases().getOrDefault(name, Optional.empty()).ifPresent(genders::add);
+          f.halves().aliases().getOrDefault(name, Optional.empty()).ifPresent(genders::add);
         });
     return family.isPresent();
   }

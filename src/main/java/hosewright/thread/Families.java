@@ -61,7 +61,7 @@ public final class Families {
     Map<String, Family> names = new HashMap<>();
     for (Family family : ALL) {
       names.put(family.code().toLowerCase(Locale.ROOT), family);
-      family.aliases().keySet().forEach(alias -> names.put(alias, family));
+      family.halves().aliases().keySet().forEach(alias -> names.put(alias, family));
     }
     return Map.copyOf(names);
   }
@@ -87,7 +87,7 @@ public final class Families {
     List<End> ends = new ArrayList<>();
     for (Family family : ALL) {
       for (double size : SIZES.get(family.code())) {
-        for (Gender gender : family.genders()) {
+        for (Gender gender : family.halves().genders()) {
           ends.add(new End(size, family.code(), gender, false));
           if (family.threaded() && gender == Gender.FEMALE) {
             ends.add(new End(size, family.code(), gender, true));
@@ -104,14 +104,13 @@ public final class Families {
         row.get("name"),
         FamilyKind.of(row.get("kind")),
         row.get("group"),
-        genders(list(row, "genders", ";").stream()),
-        row.get("counterpart"),
-        aliases(list(row, "aliases", ";")),
-        row.get("seal"),
-        row.get("gasketed_female").equals("yes"),
-        number(row, "form_angle_deg"),
-        row.get("figures").equals("yes"),
-        row.get("source"));
+        new Family.Halves(
+            genders(list(row, "genders", ";").stream()),
+            row.get("counterpart"),
+            aliases(list(row, "aliases", ";"))),
+        new Family.Sealing(row.get("seal"), row.get("gasketed_female").equals("yes")),
+        new Family.Figures(
+            number(row, "form_angle_deg"), row.get("figures").equals("yes"), row.get("source")));
   }
 
   private static List<Gender> genders(Stream<String> words) {

@@ -90,7 +90,7 @@ public record Identification(
   static boolean male(ThreadDimensions row) {
     return row.majorMaxIn().isPresent()
         && row.threadsPerInch().isPresent()
-        && Families.ofCode(row.family()).orElseThrow().genders().contains(Gender.MALE);
+        && Families.ofCode(row.family()).orElseThrow().halves().genders().contains(Gender.MALE);
   }
 
   private static Candidate candidate(

@@ -141,7 +141,7 @@ record JointRule(
   private static boolean figuresHeld(End end) {
     return ThreadTable.find(end)
         .map(ThreadDimensions::figuresHeld)
-        .orElseGet(() -> Families.ofCode(end.family()).orElseThrow().figuresHeld());
+        .orElseGet(() -> Families.ofCode(end.family()).orElseThrow().figures().figuresHeld());
   }
 
   /** Two listed ends, the entering half first; of two like halves, the one listed first. */

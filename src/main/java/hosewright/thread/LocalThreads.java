@@ -76,7 +76,7 @@ public record LocalThreads(List<LocalThread> rows) {
       row.refuse("family", "one of " + String.join(", ", codes), Nearest.to(name, codes));
       return Optional.empty();
     }
-    Gender half = family.get().genders().get(0);
+    Gender half = family.get().halves().genders().get(0);
     return row.parsed(
         "size",
         row.text("size", LONGEST_TEXT),

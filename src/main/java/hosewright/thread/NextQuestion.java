@@ -51,7 +51,7 @@ final class NextQuestion {
         question(
             "Hold a thread gauge to the flanks: ",
             leaders,
-            c -> End.decimal(family(c).formAngleDeg().orElseThrow()) + " degrees",
+            c -> End.decimal(family(c).figures().formAngleDeg().orElseThrow()) + " degrees",
             0.5));
     if (leaders.stream().map(c -> c.end().family()).distinct().count() == 1) {
       questions.add(

@@ -88,7 +88,8 @@ class LineHydraulicsTest {
     Arrival arrival = LineHydraulics.arriving(line, new FixedPressure(200), new Demand.KFactor(40));
 
     assertThat(arrival.flowGpm()).isBetween(349.99, 350.0);
-    assertThat(arrival.deliveredPsi()).isGreaterThanOrEqualTo(arrival.needPsi());
+    assertThat(arrival.pressures().deliveredPsi())
+        .isGreaterThanOrEqualTo(arrival.pressures().needPsi());
   }
 
   @Test

@@ -79,14 +79,8 @@ final class BenchCardTest {
   private static Order order() {
     return new Order(
         "O-000001",
-        "Q-000001",
-        1,
-        "Fairlead Boatyard",
-        "Quay line",
-        DAY,
-        DAY,
-        Instant.EPOCH,
-        "tom",
+        new Order.Sold("Q-000001", 1, "Fairlead Boatyard", "Quay line"),
+        new Order.Timing(DAY, DAY, Instant.EPOCH, "tom"),
         Optional.empty(),
         List.of(),
         List.of());

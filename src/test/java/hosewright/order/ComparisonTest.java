@@ -27,7 +27,7 @@ final class ComparisonTest {
     List<Landed> landed = compared(Map.of(), Optional.empty(), ANSWERS);
 
     assertThat(landed)
-        .extracting(one -> one.answer().supplier() + " " + one.landed())
+        .extracting(one -> one.answer().offer().supplier() + " " + one.landed())
         .containsExactly("BRASS USD 120.45", "COUPL USD 130.00");
     assertThat(landed).extracting(one -> one.answer().chosen()).containsExactly(true, false);
   }
@@ -68,6 +68,10 @@ final class ComparisonTest {
 
   private static SupplierAnswer answer(String supplier, String cost, String freight) {
     return new SupplierAnswer(
-        "adapter", 2, supplier, Money.parse(cost), Money.parse(freight), 14, "", false, "");
+        "adapter",
+        2,
+        new SupplierAnswer.Offer(supplier, Money.parse(cost), Money.parse(freight), 14, ""),
+        false,
+        "");
   }
 }

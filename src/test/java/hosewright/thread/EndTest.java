@@ -220,7 +220,7 @@ final class EndTest {
   void the_opposite_half_mates() {
     for (End end : Families.ends()) {
       assertThat(end.opposite().listed()).as(end.toString()).isTrue();
-      if (!end.swivel() && Families.find(end.family()).orElseThrow().figuresHeld()) {
+      if (!end.swivel() && Families.find(end.family()).orElseThrow().figures().figuresHeld()) {
         boolean held = ThreadTable.find(end).map(ThreadDimensions::figuresHeld).orElse(true);
         assertThat(Mating.of(end, end.opposite()).mates()).as(end.toString()).isEqualTo(held);
       }

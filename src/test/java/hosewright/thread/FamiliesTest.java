@@ -25,7 +25,7 @@ final class FamiliesTest {
       owners.put(family.code().toLowerCase(Locale.ROOT), family.code());
     }
     for (Family family : Families.all()) {
-      for (String alias : family.aliases().keySet()) {
+      for (String alias : family.halves().aliases().keySet()) {
         assertThat(owners.putIfAbsent(alias, family.code())).as(alias).isNull();
       }
     }
@@ -34,11 +34,11 @@ final class FamiliesTest {
   @Test
   void flank_angles_are_those_of_the_standards() {
     // ASME B1.20.1 and B1.20.7: 60 degrees. ISO 228-1 and ISO 7-1: 55 degrees.
-    assertThat(Families.find("NPT").orElseThrow().formAngleDeg()).hasValue(60);
-    assertThat(Families.find("NPSH").orElseThrow().formAngleDeg()).hasValue(60);
-    assertThat(Families.find("G").orElseThrow().formAngleDeg()).hasValue(55);
-    assertThat(Families.find("R").orElseThrow().formAngleDeg()).hasValue(55);
-    assertThat(Families.find("Storz").orElseThrow().formAngleDeg()).isEmpty();
+    assertThat(Families.find("NPT").orElseThrow().figures().formAngleDeg()).hasValue(60);
+    assertThat(Families.find("NPSH").orElseThrow().figures().formAngleDeg()).hasValue(60);
+    assertThat(Families.find("G").orElseThrow().figures().formAngleDeg()).hasValue(55);
+    assertThat(Families.find("R").orElseThrow().figures().formAngleDeg()).hasValue(55);
+    assertThat(Families.find("Storz").orElseThrow().figures().formAngleDeg()).isEmpty();
   }
 
   @Test
@@ -48,7 +48,7 @@ final class FamiliesTest {
         boolean held =
             ThreadTable.all().stream()
                 .anyMatch(r -> r.family().equals(family.code()) && r.figuresHeld());
-        assertThat(family.figuresHeld()).as(family.code()).isEqualTo(held);
+        assertThat(family.figures().figuresHeld()).as(family.code()).isEqualTo(held);
       }
     }
   }
@@ -56,7 +56,7 @@ final class FamiliesTest {
   @Test
   void every_counterpart_exists() {
     for (Family family : Families.all()) {
-      assertThat(Families.find(family.counterpart())).as(family.code()).isPresent();
+      assertThat(Families.find(family.halves().counterpart())).as(family.code()).isPresent();
     }
   }
 }

@@ -282,7 +282,7 @@ final class ThreadTableTest {
   void no_size_of_a_family_is_listed_twice() {
     for (Family family : Families.all()) {
       assertThat(family.sizesIn()).as(family.code()).isNotEmpty().doesNotHaveDuplicates();
-      assertThat(family.source()).isNotBlank();
+      assertThat(family.figures().source()).isNotBlank();
     }
   }
 

@@ -1,5 +1,6 @@
 package hosewright.desk.catalogue;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
@@ -48,10 +49,13 @@ public final class FindItems {
       String kind,
       String description,
       List<End> ends,
-      Optional<Money> unitPrice,
-      String unit,
+      @JsonUnwrapped Price price,
       int onHand,
-      boolean discontinued) {}
+      boolean discontinued) {
+
+    /** What one costs. */
+    public record Price(Optional<Money> unitPrice, String unit) {}
+  }
 
   /**
    * The items that fit best.
@@ -110,8 +114,7 @@ public final class FindItems {
         item.kind().word(),
         item.description(),
         item.ends(),
-        shown.listPrice(number, 1, today),
-        item.unit().word(),
+        new FoundItem.Price(shown.listPrice(number, 1, today), item.unit().word()),
         item.stocking().onHand(),
         item.discontinued());
   }

@@ -45,15 +45,16 @@ public final class ShowItem {
           item.description(),
           item.ends(),
           ItemFacts.of(item),
-          item.stocking().onHand(),
-          item.unit().word(),
-          item.unit().code(),
-          today,
-          part.breaks(number, today).stream().map(ShowItem::price).toList(),
-          supplier(part, item),
-          PlanUse.of(item),
-          open.uses().quotes(number),
-          internal ? Optional.of(costs(part, number, today)) : Optional.empty());
+          new ShownItem.Stock(
+              item.stocking().onHand(),
+              item.unit().word(),
+              item.unit().code(),
+              supplier(part, item)),
+          new ShownItem.Pricing(
+              today,
+              part.breaks(number, today).stream().map(ShowItem::price).toList(),
+              internal ? Optional.of(costs(part, number, today)) : Optional.empty()),
+          new ShownItem.Uses(PlanUse.of(item), open.uses().quotes(number)));
     }
   }
 

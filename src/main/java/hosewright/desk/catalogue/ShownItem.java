@@ -1,5 +1,6 @@
 package hosewright.desk.catalogue;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.store.catalogue.CatalogueUses.QuoteUse;
 import hosewright.thread.End;
 import java.math.BigDecimal;
@@ -9,26 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
 
-/**
- * All the books know of an item.
- *
- * @param prices price breaks in force today
- * @param costs absent unless asked for with {@code --internal}
- */
+/** All the books know of an item. */
 public record ShownItem(
     String item,
     String description,
     List<End> ends,
     Map<String, String> facts,
-    int onHand,
-    String unit,
-    String unitCode,
-    LocalDate date,
-    List<BreakPrice> prices,
-    Optional<SupplierTerms> supplier,
-    List<String> planUses,
-    List<QuoteUse> quotes,
-    Optional<List<CostAndMargin>> costs) {
+    @JsonUnwrapped Stock stock,
+    @JsonUnwrapped Pricing pricing,
+    @JsonUnwrapped Uses uses) {
 
   public record BreakPrice(
       int minimumQuantity, Money unitPrice, LocalDate from, Optional<LocalDate> until) {}
@@ -38,4 +28,19 @@ public record ShownItem(
   /** Margin is that of the list price of one, as a fraction. */
   public record CostAndMargin(
       String supplier, Money unitCost, Optional<BigDecimal> margin, List<String> unknownBecause) {}
+
+  /** How it is counted, kept and bought. */
+  public record Stock(int onHand, String unit, String unitCode, Optional<SupplierTerms> supplier) {}
+
+  /**
+   * What it costs on a day.
+   *
+   * @param prices price breaks in force today
+   * @param costs absent unless asked for with {@code --internal}
+   */
+  public record Pricing(
+      LocalDate date, List<BreakPrice> prices, Optional<List<CostAndMargin>> costs) {}
+
+  /** What it goes into. */
+  public record Uses(List<String> planUses, List<QuoteUse> quotes) {}
 }

@@ -1,5 +1,6 @@
 package hosewright.desk.end;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import org.joda.money.Money;
 
@@ -7,17 +8,21 @@ import org.joda.money.Money;
  * The best bridge, with the names of {@link BridgeDocument}, and what else could be done.
  *
  * @param chain empty when the ends mate as they are, or when nothing in the catalogue does it
- * @param cost null when the catalogue has no bridge
+ * @param cost null when the catalogue has no bridge, or not the whole of one
  */
 public record Bridged(
     List<BridgeDocument.Step> chain,
     Money cost,
     List<BridgeDocument.Wanted> missing,
     List<BridgeDocument.Joint> joints,
-    Boolean removable,
-    Double workingPsi,
+    @JsonUnwrapped Hold hold,
     List<BridgeDocument> alternatives,
     List<String> notes) {
+
+  /** Whether it comes apart again and what it bears; null where there is nothing to hold. */
+  public record Hold(Boolean removable, Double workingPsi) {
+    static final Hold NONE = new Hold(null, null);
+  }
 
   static Bridged of(BridgeDocument best, List<BridgeDocument> others, List<String> notes) {
     return new Bridged(
@@ -25,14 +30,13 @@ public record Bridged(
         best.missing().isEmpty() ? best.cost() : null,
         best.missing(),
         best.joints(),
-        best.removable(),
-        best.workingPsi(),
+        new Hold(best.removable(), best.workingPsi()),
         others,
         notes);
   }
 
   /** No bridge at all. */
   static Bridged nothing(List<String> notes) {
-    return new Bridged(List.of(), null, List.of(), List.of(), null, null, List.of(), notes);
+    return new Bridged(List.of(), null, List.of(), List.of(), Hold.NONE, List.of(), notes);
   }
 }

@@ -56,7 +56,11 @@ public final class ListEnds {
 
   private static FamilyRow row(Family family) {
     return new FamilyRow(
-        family.code(), family.name(), family.kind().word(), family.sizesIn(), family.source());
+        family.code(),
+        family.name(),
+        family.kind().word(),
+        family.sizesIn(),
+        family.figures().source());
   }
 
   private static List<EndRow> ends(Family family) {

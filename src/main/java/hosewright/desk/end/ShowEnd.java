@@ -1,5 +1,6 @@
 package hosewright.desk.end;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Refusals;
 import hosewright.paper.drawing.EndDrawing;
 import hosewright.paper.page.Export;
@@ -26,17 +27,19 @@ public final class ShowEnd {
    */
   public record Shown(
       End end,
-      String familyName,
-      String kind,
-      String seal,
+      @JsonUnwrapped Kind family,
       List<Figure> figures,
-      String standard,
-      String table,
-      String confidence,
-      String source,
-      String note,
+      @JsonUnwrapped Basis basis,
       List<End> joins,
-      String picture) {}
+      String picture) {
+
+    /** What family it is of. */
+    public record Kind(String familyName, String kind, String seal) {}
+
+    /** What its figures rest on. */
+    public record Basis(
+        String standard, String table, String confidence, String source, String note) {}
+  }
 
   /** One figure with the name of what it measures, and its unit. */
   public record Figure(String name, double value, String unit) {}
@@ -65,27 +68,26 @@ public final class ShowEnd {
         Families.ends().stream().filter(other -> Mating.of(end, other).mates()).toList();
     return new Shown(
         end,
-        family.name(),
-        family.kind().word(),
-        family.seal(),
+        new Shown.Kind(family.name(), family.kind().word(), family.sealing().seal()),
         thread.map(EndFigures::of).or(() -> coupling.map(EndFigures::of)).orElse(List.of()),
-        thread
-            .map(held -> held.origin().standard())
-            .or(() -> coupling.map(held -> held.origin().standard()))
-            .orElse(""),
-        thread.map(held -> held.origin().table()).orElse(""),
-        thread
-            .map(held -> held.origin().confidence())
-            .or(() -> coupling.map(held -> held.origin().confidence()))
-            .orElse(""),
-        thread
-            .map(held -> held.origin().source())
-            .or(() -> coupling.map(held -> held.origin().source()))
-            .orElse(family.source()),
-        thread
-            .map(held -> held.origin().note())
-            .or(() -> coupling.map(held -> held.origin().note()))
-            .orElse(""),
+        new Shown.Basis(
+            thread
+                .map(held -> held.origin().standard())
+                .or(() -> coupling.map(held -> held.origin().standard()))
+                .orElse(""),
+            thread.map(held -> held.origin().table()).orElse(""),
+            thread
+                .map(held -> held.origin().confidence())
+                .or(() -> coupling.map(held -> held.origin().confidence()))
+                .orElse(""),
+            thread
+                .map(held -> held.origin().source())
+                .or(() -> coupling.map(held -> held.origin().source()))
+                .orElse(family.figures().source()),
+            thread
+                .map(held -> held.origin().note())
+                .or(() -> coupling.map(held -> held.origin().note()))
+                .orElse("")),
         joins,
         picture);
   }

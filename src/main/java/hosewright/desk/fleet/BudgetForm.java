@@ -45,9 +45,7 @@ final class BudgetForm {
         from.orElse(today),
         years.orElseThrow(),
         limit.map(OptionalInt::of).orElseGet(limits::ageYears),
-        change.orElseThrow(),
-        escalation.orElseThrow(),
-        rate.orElseThrow(),
+        new BudgetRequest.Rates(change.orElseThrow(), escalation.orElseThrow(), rate.orElseThrow()),
         overdue.orElseThrow(),
         seed.orElseThrow());
   }

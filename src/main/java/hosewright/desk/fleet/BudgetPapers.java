@@ -16,7 +16,7 @@ public record BudgetPapers(Paper paper, Path folder, boolean overwrite) {
   /** Writes the workbook and gives its file. */
   String write(FleetBudget budget, Dealer dealer, Instant madeAt) {
     try {
-      return Export.to(folder, "hose-budget-" + budget.from() + ".xlsx", overwrite)
+      return Export.to(folder, "hose-budget-" + budget.asked().from() + ".xlsx", overwrite)
           .write(out -> BudgetWorkbook.write(budget, dealer, paper, madeAt, out))
           .toString();
     } catch (IOException e) {

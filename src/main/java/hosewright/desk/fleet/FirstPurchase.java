@@ -52,7 +52,8 @@ final class FirstPurchase {
    * @throws BadInputException when the first year buys nothing
    */
   Quote quote(Signed signed) {
-    List<Need> needs = budget.needs().stream().filter(need -> need.firstYear() > 0).toList();
+    List<Need> needs =
+        budget.purchases().needs().stream().filter(need -> need.firstYear() > 0).toList();
     if (needs.isEmpty()) {
       throw ConflictException.stateForbids(
           "budget",
@@ -63,9 +64,9 @@ final class FirstPurchase {
     LinePlan plan = plan(needs);
     String title =
         "Hose replacement, year from "
-            + budget.from()
+            + budget.asked().from()
             + ", by "
-            + budget.purchaseBy().orElseThrow().replace('-', ' ');
+            + budget.purchases().purchaseBy().orElseThrow().replace('-', ' ');
     String jobText = JobFile.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id()));
     QuoteMaker maker = new QuoteMaker(books.catalogue(), books.terms());
     Amendments amendments = Amendments.NONE.withTerms(books.termsOfSale());
@@ -99,7 +100,9 @@ final class FirstPurchase {
         "%d sections of hose for the first year of a replacement budget."
             .formatted(needs.stream().mapToInt(Need::firstYear).sum()),
         items,
-        budget.unpriced().stream().map(lacking -> Unpriced.part(0, lacking.hose())).toList(),
+        budget.fleet().unpriced().stream()
+            .map(lacking -> Unpriced.part(0, lacking.hose()))
+            .toList(),
         CAUTIONS,
         today,
         currency);

@@ -1,5 +1,6 @@
 package hosewright.desk.fleet;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.fleet.record.AgencyLimits;
 import hosewright.fleet.record.HoseRecord;
@@ -31,14 +32,15 @@ public final class TraceSection {
    */
   public record Trace(
       HoseRecord section,
-      String status,
-      double lengthFt,
-      double lostFt,
-      int repairs,
-      LocalDate testDue,
+      @JsonUnwrapped Today today,
       Optional<Left> left,
       Optional<String> dueRule,
-      List<Line> records) {}
+      List<Line> records) {
+
+    /** Where it stands today. */
+    public record Today(
+        String status, double lengthFt, double lostFt, int repairs, LocalDate testDue) {}
+  }
 
   /** How it left service. */
   public record Left(
@@ -78,11 +80,12 @@ public final class TraceSection {
     HoseRecord section = life.section();
     return new Trace(
         section,
-        standing.status().word(),
-        standing.lengthFt(),
-        standing.lengthLostFt(section),
-        standing.repairs(),
-        standing.testDue(section),
+        new Trace.Today(
+            standing.status().word(),
+            standing.lengthFt(),
+            standing.lengthLostFt(section),
+            standing.repairs(),
+            standing.testDue(section)),
         standing.retirement().map(TraceSection::left),
         standing.status().usable()
             ? life.due(limits, today).map(Retirement::rule)

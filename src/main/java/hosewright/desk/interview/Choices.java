@@ -102,7 +102,7 @@ final class Choices {
   }
 
   private static String half(End end, Gender gender) {
-    return family(end).filter(f -> f.genders().contains(gender)).isPresent()
+    return family(end).filter(f -> f.halves().genders().contains(gender)).isPresent()
         ? " " + gender.word()
         : "";
   }

@@ -1,5 +1,6 @@
 package hosewright.desk.line;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
 import hosewright.job.Job;
@@ -31,23 +32,14 @@ public final class CompareSizes {
    * The best line of one size.
    *
    * @param limitedBy why it does not do; empty where it does
-   * @param reactionLbf null where nothing is a nozzle
    * @param withoutPrice parts that are not in the total, because nobody has a price for them
    */
   public record Size(
-      double sizeIn,
-      double couplingSizeIn,
-      String hoseSeries,
-      int lines,
+      @JsonUnwrapped Hose hose,
       boolean feasible,
       Optional<String> limitedBy,
-      double frictionLossPsi,
-      double requiredSourcePsi,
-      double deliveredPsi,
-      Optional<Double> reactionLbf,
-      double velocityFtPerS,
-      double emptyWeightLb,
-      double chargedWeightLb,
+      @JsonUnwrapped Water water,
+      @JsonUnwrapped Weight weight,
       Money total,
       int withoutPrice) {
 
@@ -55,22 +47,37 @@ public final class CompareSizes {
       var h = plan.hydraulics();
       LinePlan.HoseChoice hose = plan.hose().orElseThrow();
       return new Size(
-          hose.sizeIn(),
-          hose.couplingSizeIn(),
-          hose.series(),
-          hose.lines(),
+          new Hose(hose.sizeIn(), hose.couplingSizeIn(), hose.series(), hose.lines()),
           plan.feasible(),
           plan.limitedBy(),
-          h.frictionLossPsi(),
-          h.requiredSourcePsi(),
-          h.deliveredPsi(),
-          h.reactionLbf(),
-          h.velocityFtPerS(),
-          h.emptyWeightLb(),
-          h.chargedWeightLb(),
+          new Water(
+              h.frictionLossPsi(),
+              h.requiredSourcePsi(),
+              h.deliveredPsi(),
+              h.reactionLbf(),
+              h.velocityFtPerS()),
+          new Weight(h.emptyWeightLb(), h.chargedWeightLb()),
           plan.total(),
           Unpriced.parts(plan.bill().unpriced()));
     }
+
+    /** The hose it is laid with. */
+    public record Hose(double sizeIn, double couplingSizeIn, String hoseSeries, int lines) {}
+
+    /**
+     * What the water does.
+     *
+     * @param reactionLbf null where nothing is a nozzle
+     */
+    public record Water(
+        double frictionLossPsi,
+        double requiredSourcePsi,
+        double deliveredPsi,
+        Optional<Double> reactionLbf,
+        double velocityFtPerS) {}
+
+    /** What its hose weighs. */
+    public record Weight(double emptyWeightLb, double chargedWeightLb) {}
   }
 
   /**

@@ -1,5 +1,6 @@
 package hosewright.desk.line;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.job.Job;
 import hosewright.line.model.Layout;
 import hosewright.line.model.Leg;
@@ -30,17 +31,17 @@ public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
    * @param bestIn what it is best in among rows that differ in it; empty for one between
    */
   public record Row(
-      double sizeIn,
-      double couplingSizeIn,
-      String hoseSeries,
-      int lines,
+      @JsonUnwrapped CompareSizes.Size.Hose hose,
       String laid,
       Money total,
-      double requiredSourcePsi,
-      double deliveredPsi,
+      @JsonUnwrapped Pressures pressures,
       double chargedWeightLb,
       int sections,
-      List<String> bestIn) {}
+      List<String> bestIn) {
+
+    /** Pressure at its ends. */
+    public record Pressures(double requiredSourcePsi, double deliveredPsi) {}
+  }
 
   static TradeOffs of(Job job, Planner.TradeOffs front) {
     List<LinePlan> plans = front.plans();
@@ -58,14 +59,11 @@ public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
     least(plan, all, TradeOffs::sections, "coupling", bestIn);
     LinePlan.HoseChoice hose = plan.hose().orElseThrow();
     return new Row(
-        hose.sizeIn(),
-        hose.couplingSizeIn(),
-        hose.series(),
-        hose.lines(),
+        new CompareSizes.Size.Hose(
+            hose.sizeIn(), hose.couplingSizeIn(), hose.series(), hose.lines()),
         laid(plan.layout()),
         plan.total(),
-        plan.hydraulics().requiredSourcePsi(),
-        plan.hydraulics().deliveredPsi(),
+        new Row.Pressures(plan.hydraulics().requiredSourcePsi(), plan.hydraulics().deliveredPsi()),
         plan.hydraulics().chargedWeightLb(),
         sections(plan),
         List.copyOf(bestIn));

@@ -56,6 +56,6 @@ public final class CancelOrder {
   }
 
   private static boolean wants(OrderLine line, Cancelled done) {
-    return line.shortage() > 0 && done.freed().containsKey(line.stockCode());
+    return line.shortage() > 0 && done.freed().containsKey(line.ware().stockCode());
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.desk.order;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
@@ -18,20 +19,23 @@ public final class ListShortages {
     this.books = books;
   }
 
-  /**
-   * One line that waits.
-   *
-   * @param purchase the purchase order that brings it; empty when nobody is asked for it
-   */
+  /** One line that waits. */
   public record Shortage(
       String order,
       int line,
       String item,
       String description,
       int shortage,
-      Optional<String> purchase,
-      Optional<LocalDate> expectedOn,
-      boolean overdue) {}
+      @JsonUnwrapped Awaited awaited) {
+
+    /**
+     * What brings it, and when.
+     *
+     * @param purchase the purchase order that brings it; empty when nobody is asked for it
+     */
+    public record Awaited(
+        Optional<String> purchase, Optional<LocalDate> expectedOn, boolean overdue) {}
+  }
 
   /** Every line of an order that is short of goods today. */
   public List<Shortage> list() {
@@ -55,17 +59,18 @@ public final class ListShortages {
                     purchase.lines().stream()
                         .anyMatch(
                             bought ->
-                                bought.stockCode().equals(line.stockCode())
+                                bought.ware().stockCode().equals(line.ware().stockCode())
                                     && bought.outstanding() > 0))
             .findFirst();
     return new Shortage(
         order.number(),
         line.position(),
-        line.item(),
-        line.description(),
+        line.ware().item(),
+        line.ware().description(),
         line.shortage(),
-        coming.map(PurchaseOrder::number),
-        coming.map(PurchaseOrder::expectedOn),
-        coming.filter(purchase -> purchase.expectedOn().isBefore(today)).isPresent());
+        new Shortage.Awaited(
+            coming.map(PurchaseOrder::number),
+            coming.map(PurchaseOrder::expectedOn),
+            coming.filter(purchase -> purchase.expectedOn().isBefore(today)).isPresent()));
   }
 }

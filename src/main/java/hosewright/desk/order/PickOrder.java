@@ -37,7 +37,10 @@ public final class PickOrder {
         throw ConflictException.stateForbids(
             "order", order.number(), "is cancelled", "pick one that stands");
       }
-      Quote quote = open.quotes().find(order.quoteNumber(), order.quoteRevision()).orElseThrow();
+      Quote quote =
+          open.quotes()
+              .find(order.sold().quoteNumber(), order.sold().quoteRevision())
+              .orElseThrow();
       BenchCard card = BenchCard.of(order, quote, open.itemsOf(quote));
       return new Picking(order, quote, card, Papers.dealer(open.terms()).name());
     }

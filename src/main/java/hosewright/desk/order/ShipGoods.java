@@ -46,7 +46,7 @@ public final class ShipGoods {
 
   private static Map<Integer, Integer> reserved(Order order) {
     return order.lines().stream()
-        .filter(line -> line.reserved() > 0)
-        .collect(Collectors.toMap(OrderLine::position, OrderLine::reserved));
+        .filter(line -> line.counts().reserved() > 0)
+        .collect(Collectors.toMap(OrderLine::position, line -> line.counts().reserved()));
   }
 }

@@ -43,7 +43,10 @@ public final class ShowStock {
 
   private static List<StockLine> moved(List<StockLine> all) {
     return all.stream()
-        .filter(line -> line.received() + line.shipped() + line.reserved() + line.onOrder() > 0)
+        .filter(
+            line ->
+                line.moved().received() + line.moved().shipped() + line.reserved() + line.onOrder()
+                    > 0)
         .toList();
   }
 

@@ -3,7 +3,6 @@ package hosewright.desk.quote;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.Signing;
-import hosewright.order.SupplierAnswer;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
@@ -95,7 +94,7 @@ public final class IssueQuote {
     int asked =
         open.orders().answers(quote.number()).stream()
             .filter(answer -> answer.chosen() && keys.contains(answer.wanted()))
-            .mapToInt(SupplierAnswer::leadDays)
+            .mapToInt(answer -> answer.offer().leadDays())
             .max()
             .orElse(0);
     return Math.max(asked, quote.validity().leadDays());

@@ -56,7 +56,7 @@ final class AnswerFiles {
   }
 
   private static List<String> key(SupplierAnswer answer) {
-    return List.of(answer.wanted(), answer.supplier());
+    return List.of(answer.wanted(), answer.offer().supplier());
   }
 
   private List<Filled> rows(String file) {
@@ -109,11 +109,12 @@ final class AnswerFiles {
             new SupplierAnswer(
                 line.orElseThrow().wanted(),
                 line.get().quantity(),
-                cells.get("supplier"),
-                price.orElseThrow(),
-                freight.orElseThrow(),
-                leadDays,
-                remark,
+                new SupplierAnswer.Offer(
+                    cells.get("supplier"),
+                    price.orElseThrow(),
+                    freight.orElseThrow(),
+                    leadDays,
+                    remark),
                 false,
                 ""));
   }

@@ -89,7 +89,7 @@ public final class PriceTender {
         TenderJournal.open(
             journalFile, desk.basis(), asked.date().isPresent(), asked.run().restart())) {
       int before = journal.done();
-      watcher.begins(before, journal.basis().rows());
+      watcher.begins(before, journal.basis().source().rows());
       TenderRun run = run(desk, journal, Signing.name(asked.by()), watcher);
       try {
         run.work(input, asked.run().threads());
@@ -119,9 +119,7 @@ public final class PriceTender {
       }
       TenderBasis basis =
           new TenderBasis(
-              input.name(),
-              input.sha256(),
-              input.survey().rows(),
+              new TenderBasis.Source(input.name(), input.sha256(), input.survey().rows()),
               open.kept().loadNumber(),
               date,
               asked.customer(),

@@ -70,12 +70,12 @@ final class TenderJournal implements AutoCloseable {
 
   private void goOn(TenderBasis kept, TenderBasis wanted, boolean dateGiven) {
     List<Problem> changed = new ArrayList<>();
-    if (!kept.sha256().equals(wanted.sha256())) {
+    if (!kept.source().sha256().equals(wanted.source().sha256())) {
       changed.add(
           changed(
               "file",
-              wanted.file(),
-              "the file is not the one that run began with, " + kept.file()));
+              wanted.source().file(),
+              "the file is not the one that run began with, " + kept.source().file()));
     }
     if (kept.catalogueLoad() != wanted.catalogueLoad()) {
       changed.add(
@@ -131,7 +131,9 @@ final class TenderJournal implements AutoCloseable {
   /** The number of the last quote kept. */
   Optional<String> lastQuote() {
     String[] last = {null};
-    each(row -> row.figures().flatMap(TenderResult.Figures::quote).ifPresent(q -> last[0] = q));
+    each(
+        row ->
+            row.figures().flatMap(figures -> figures.price().quote()).ifPresent(q -> last[0] = q));
     return Optional.ofNullable(last[0]);
   }
 

@@ -95,7 +95,7 @@ final class TenderQuotes {
   }
 
   private TenderResult quoted(Priced row, Books open, QuoteStore store) {
-    Quote quote = madeBefore.get(row.result().line());
+    Quote quote = madeBefore.get(row.result().place().line());
     if (quote == null) {
       quote =
           store.saveNew(
@@ -112,10 +112,10 @@ final class TenderQuotes {
             customer,
             row.date(),
             new Quote.Basis(
-                row.result().title(),
+                row.result().place().title(),
                 JobFile.write(row.answers()),
                 row.plan().orElseThrow(),
-                Optional.of(run(row.result().line()))),
+                Optional.of(run(row.result().place().line()))),
             Amendments.NONE.withTerms(open.termsOfSale()),
             open.now()),
         new PriceList(catalogue, customer, row.date()));
@@ -136,6 +136,6 @@ final class TenderQuotes {
 
   /** A row of this run. */
   private TenderRow run(long line) {
-    return new TenderRow(basis.sha256().substring(0, DIGITS), basis.begun(), line);
+    return new TenderRow(basis.source().sha256().substring(0, DIGITS), basis.begun(), line);
   }
 }

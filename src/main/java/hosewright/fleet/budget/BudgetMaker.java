@@ -69,24 +69,27 @@ public final class BudgetMaker {
     Optional<ItemDemand> bought =
         byAge.or(() -> bySurvival).map(demand -> new ItemDemand(demand, prices));
     return new FleetBudget(
-        request.from(),
-        request.years(),
-        ages.sections(),
-        lengthFt,
-        request.priceChange(),
-        request.escalation(),
-        request.discountRate(),
-        request.ageLimitYears().stream().boxed().findFirst(),
-        OnHand.of(ages, prices, this::breaks),
+        new FleetBudget.Asked(
+            request.from(),
+            request.years(),
+            request.ageLimitYears().stream().boxed().findFirst(),
+            request.rates().priceChange(),
+            request.rates().escalation(),
+            request.rates().discountRate()),
+        new FleetBudget.Fleet(
+            ages.sections(),
+            lengthFt,
+            OnHand.of(ages, prices, this::breaks),
+            bought.map(ItemDemand::unpriced).orElse(List.of())),
         byAge.map(demand -> method(demand, prices, request, new TreeMap<>())),
         study.answer(
             bySurvival.map(demand -> method(demand, prices, request, bands(prices, request)))),
-        bought.map(any -> byAge.isPresent() ? "age-limit" : "survival"),
-        bought.map(demand -> needs(demand, prices, request)).orElse(List.of()),
-        bought.map(ItemDemand::locationNeeds).orElse(List.of()),
-        bought.map(ItemDemand::unpriced).orElse(List.of()),
+        new FleetBudget.Purchases(
+            bought.map(any -> byAge.isPresent() ? "age-limit" : "survival"),
+            bought.map(demand -> needs(demand, prices, request)).orElse(List.of()),
+            bought.map(ItemDemand::locationNeeds).orElse(List.of()),
+            bought.map(demand -> grouping(demand, prices, request))),
         byAge.flatMap(any -> bought).map(d -> LevelPlan.of(d, prices, request, currency())),
-        bought.map(demand -> grouping(demand, prices, request)),
         whatIf(request));
   }
 
@@ -116,7 +119,7 @@ public final class BudgetMaker {
         years,
         sections,
         costs.stream().reduce(nothing, Money::plus),
-        PresentValue.of(costs, request.discountRate()));
+        PresentValue.of(costs, request.rates().discountRate()));
   }
 
   /** The 80 % band of each year. */
@@ -207,13 +210,13 @@ public final class BudgetMaker {
     List<WhatIf> answers = new ArrayList<>();
     for (int limit : limits(request)) {
       for (BigDecimal change : PRICE_CHANGES) {
-        BudgetRequest asked = request.whatIf(limit, request.priceChange().add(change));
+        BudgetRequest asked = request.whatIf(limit, request.rates().priceChange().add(change));
         Replacements demand = AgeLimitForecast.of(ages, limit, request.years());
         Method method = method(demand, new BudgetPrices(items, asked), asked, new TreeMap<>());
         answers.add(
             new WhatIf(
                 limit,
-                asked.priceChange(),
+                asked.rates().priceChange(),
                 method.sections(),
                 method.total(),
                 method.presentValue()));

@@ -26,8 +26,8 @@ final class BudgetPrices {
     Money changed =
         items
             .unitPrice(item, quantity)
-            .multipliedBy(BigDecimal.ONE.add(request.priceChange()), RoundingMode.HALF_UP);
-    return PresentValue.escalated(changed, request.escalation(), year);
+            .multipliedBy(BigDecimal.ONE.add(request.rates().priceChange()), RoundingMode.HALF_UP);
+    return PresentValue.escalated(changed, request.rates().escalation(), year);
   }
 
   /** The price of so many, which may be an expected number that is not whole. */

@@ -10,9 +10,6 @@ import java.util.OptionalInt;
  * @param from first day of the first year
  * @param years how many years, 1 to 40
  * @param ageLimitYears age at which hose is replaced; empty where the agency set none
- * @param priceChange change of today's prices, a fraction, as a what-if asks
- * @param escalation rise of prices from one year to the next, a fraction
- * @param discountRate rate that brings later money to today's worth, a fraction
  * @param overdueAllowed most sections the level plan may leave overdue at a year's end
  * @param seed of the simulation
  */
@@ -20,9 +17,7 @@ public record BudgetRequest(
     LocalDate from,
     int years,
     OptionalInt ageLimitYears,
-    BigDecimal priceChange,
-    BigDecimal escalation,
-    BigDecimal discountRate,
+    Rates rates,
     int overdueAllowed,
     long seed) {
 
@@ -32,10 +27,17 @@ public record BudgetRequest(
         from,
         years,
         OptionalInt.of(ageLimit),
-        change,
-        escalation,
-        discountRate,
+        new Rates(change, rates.escalation(), rates.discountRate()),
         overdueAllowed,
         seed);
   }
+
+  /**
+   * How prices and money change.
+   *
+   * @param priceChange change of today's prices, a fraction, as a what-if asks
+   * @param escalation rise of prices from one year to the next, a fraction
+   * @param discountRate rate that brings later money to today's worth, a fraction
+   */
+  public record Rates(BigDecimal priceChange, BigDecimal escalation, BigDecimal discountRate) {}
 }

@@ -9,39 +9,18 @@ import org.joda.money.Money;
 /**
  * What replacing hose will cost over the years. The component names are the JSON names.
  *
- * @param from first day of the first year
- * @param sections usable sections today
- * @param lengthFt their length, ft
- * @param ageLimitYears the age limit they follow, years; empty where none is set
- * @param hose what is on hand, by the item that would replace it and by age
  * @param ageLimit replacements under the age limit; empty where no limit is set
  * @param survival replacements expected from the agency's own test history, or why there are none
- * @param purchaseBy which of the two methods the purchases below follow: age-limit or survival
- * @param needs what is bought, by item and year
- * @param locations the same by location
- * @param unpriced hose that no item of the catalogue replaces
  * @param level the level-funding plan; empty without an age limit
- * @param grouping what ordering together saves
  * @param whatIf the total under other limits and prices
  */
 public record FleetBudget(
-    LocalDate from,
-    int years,
-    long sections,
-    double lengthFt,
-    BigDecimal priceChange,
-    BigDecimal escalation,
-    BigDecimal discountRate,
-    Optional<Integer> ageLimitYears,
-    List<Hose> hose,
+    Asked asked,
+    Fleet fleet,
     Optional<Method> ageLimit,
     Survival survival,
-    Optional<String> purchaseBy,
-    List<Need> needs,
-    List<LocationNeed> locations,
-    List<Unpriced> unpriced,
+    Purchases purchases,
     Optional<Level> level,
-    Optional<Grouping> grouping,
     List<WhatIf> whatIf) {
 
   /**
@@ -88,11 +67,6 @@ public record FleetBudget(
    *
    * @param method empty where it does not suffice
    * @param reason why it does not suffice; empty where it does
-   * @param lives sections that tell something
-   * @param failures how many of them wore out
-   * @param shape of the Weibull law; above 1 where hose wears out with age
-   * @param scaleYears age that 36.8 % outlive
-   * @param medianYears age that half outlive
    * @param productLimit survival without a law, for comparison
    * @param largestGap the most the law and the product limit differ at any age with at least 20 at
    *     risk
@@ -101,14 +75,30 @@ public record FleetBudget(
   public record Survival(
       Optional<Method> method,
       String reason,
-      int lives,
-      long failures,
-      Optional<Double> shape,
-      Optional<Double> scaleYears,
-      Optional<Double> medianYears,
+      History history,
+      Law law,
       List<KaplanMeier.Step> productLimit,
       Optional<Double> largestGap,
-      List<String> conventions) {}
+      List<String> conventions) {
+
+    /**
+     * What is known of wear.
+     *
+     * @param lives sections that tell something
+     * @param failures how many of them wore out
+     */
+    public record History(int lives, long failures) {}
+
+    /**
+     * The Weibull law that fits it.
+     *
+     * @param shape of the Weibull law; above 1 where hose wears out with age
+     * @param scaleYears age that 36.8 % outlive
+     * @param medianYears age that half outlive
+     */
+    public record Law(
+        Optional<Double> shape, Optional<Double> scaleYears, Optional<Double> medianYears) {}
+  }
 
   /**
    * What is bought of one item.
@@ -170,4 +160,42 @@ public record FleetBudget(
       double sections,
       Money total,
       Money presentValue) {}
+
+  /**
+   * What was asked.
+   *
+   * @param from first day of the first year
+   * @param ageLimitYears the age limit they follow, years; empty where none is set
+   */
+  public record Asked(
+      LocalDate from,
+      int years,
+      Optional<Integer> ageLimitYears,
+      BigDecimal priceChange,
+      BigDecimal escalation,
+      BigDecimal discountRate) {}
+
+  /**
+   * What is on hand today.
+   *
+   * @param sections usable sections today
+   * @param lengthFt their length, ft
+   * @param hose what is on hand, by the item that would replace it and by age
+   * @param unpriced hose that no item of the catalogue replaces
+   */
+  public record Fleet(long sections, double lengthFt, List<Hose> hose, List<Unpriced> unpriced) {}
+
+  /**
+   * What is bought, where and when.
+   *
+   * @param purchaseBy which of the two methods the purchases below follow: age-limit or survival
+   * @param needs what is bought, by item and year
+   * @param locations the same by location
+   * @param grouping what ordering together saves
+   */
+  public record Purchases(
+      Optional<String> purchaseBy,
+      List<Need> needs,
+      List<LocationNeed> locations,
+      Optional<Grouping> grouping) {}
 }

@@ -88,18 +88,18 @@ public final class FleetTally {
   }
 
   private void addUsable(HoseRecord section, Standing standing) {
-    sum(bySize, section.sizeIn()).add(standing.lengthFt());
-    sum(byLocation, section.location()).add(standing.lengthFt());
-    sum(byThread, section.endA() + " x " + section.endB()).add(standing.lengthFt());
-    Pair pair = new Pair(section.endA(), section.endB());
+    sum(bySize, section.make().sizeIn()).add(standing.lengthFt());
+    sum(byLocation, section.place().location()).add(standing.lengthFt());
+    sum(byThread, section.make().endA() + " x " + section.make().endB()).add(standing.lengthFt());
+    Pair pair = new Pair(section.make().endA(), section.make().endB());
     pairs.merge(pair, 1, Integer::sum);
-    if (!section.assignment().isEmpty()) {
-      carried.computeIfAbsent(section.assignment(), key -> new HashSet<>()).add(pair);
+    if (!section.place().assignment().isEmpty()) {
+      carried.computeIfAbsent(section.place().assignment(), key -> new HashSet<>()).add(pair);
     }
     int years = Math.max(0, section.born().until(day).getYears());
     agesYears.merge(years, 1, Integer::sum);
     pastAdvisedLife += years >= TestRule.advisedLife().value() ? 1 : 0;
-    withoutMadeDate += section.made().isEmpty() ? 1 : 0;
+    withoutMadeDate += section.days().made().isEmpty() ? 1 : 0;
     Optional<Retirement> due = SectionLife.due(section, limits, day);
     due.ifPresent(retirement -> mustGo.merge(retirement.rule(), 1L, Long::sum));
     // The age limit is the budget's own question; other rules hold whatever limit it is asked for.
@@ -111,7 +111,7 @@ public final class FleetTally {
     LocalDate testDue = standing.testDue(section);
     if (testDue.isBefore(day)) {
       overdueTests++;
-      overdue.add(new Overdue(section.id(), section.location(), testDue));
+      overdue.add(new Overdue(section.id(), section.place().location(), testDue));
       if (overdue.size() > LONGEST_OVERDUE) {
         overdue.remove();
       }
@@ -137,24 +137,26 @@ public final class FleetTally {
     TestRule advice = TestRule.advisedLife();
     return new FleetStatus(
         day,
-        byStatus.values().stream().mapToLong(sum -> sum.sections).sum(),
-        counts(byStatus, SectionStatus::word),
-        bySize.values().stream().mapToLong(sum -> sum.sections).sum(),
-        usableFt(),
-        lostFt,
-        counts(bySize, size -> HoseKind.plain(size) + " in"),
-        counts(byLocation, location -> location),
-        counts(byThread, thread -> thread),
-        agesYears.entrySet().stream().map(e -> new AgeCount(e.getKey(), e.getValue())).toList(),
-        overdueTests,
-        overdue.stream().sorted(Comparator.comparing(Overdue::due)).toList(),
+        new FleetStatus.OnRecord(
+            byStatus.values().stream().mapToLong(sum -> sum.sections).sum(),
+            counts(byStatus, SectionStatus::word),
+            lostFt),
+        new FleetStatus.InUse(
+            bySize.values().stream().mapToLong(sum -> sum.sections).sum(),
+            usableFt(),
+            counts(bySize, size -> HoseKind.plain(size) + " in"),
+            counts(byLocation, location -> location),
+            counts(byThread, thread -> thread)),
+        new FleetStatus.Ages(
+            agesYears.entrySet().stream().map(e -> new AgeCount(e.getKey(), e.getValue())).toList(),
+            pastAdvisedLife,
+            "%.0f years are often advised; that is advice and no rule. Source: %s."
+                .formatted(advice.value(), advice.source()),
+            withoutMadeDate),
+        new FleetStatus.Tests(
+            overdueTests, overdue.stream().sorted(Comparator.comparing(Overdue::due)).toList()),
         mustGo.entrySet().stream().map(FleetTally::ruleCount).toList(),
-        pastAdvisedLife,
-        "%.0f years are often advised; that is advice and no rule. Source: %s."
-            .formatted(advice.value(), advice.source()),
-        withoutMadeDate,
-        OddThreads.among(pairs),
-        CouplingMap.gaps(outlets, carried));
+        new FleetStatus.Fit(OddThreads.among(pairs), CouplingMap.gaps(outlets, carried)));
   }
 
   private static RuleCount ruleCount(Map.Entry<String, Long> count) {

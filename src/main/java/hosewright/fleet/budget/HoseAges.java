@@ -41,7 +41,7 @@ public final class HoseAges {
    * @param mustGo whether a rule other than the age limit takes it out at once
    */
   public void add(HoseRecord section, boolean mustGo) {
-    Place place = new Place(section.location(), section.kind());
+    Place place = new Place(section.place().location(), section.kind());
     if (mustGo) {
       this.mustGo.merge(place, 1, Integer::sum);
       return;

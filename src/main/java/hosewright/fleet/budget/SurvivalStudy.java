@@ -40,11 +40,9 @@ public record SurvivalStudy(
     return new Survival(
         method,
         attempt.reason(),
-        lives.size(),
-        lives.stream().filter(Lifetime::hasFailed).count(),
-        law.map(Weibull::shape),
-        law.map(Weibull::scaleYears),
-        law.map(Weibull::medianYears),
+        new Survival.History(lives.size(), lives.stream().filter(Lifetime::hasFailed).count()),
+        new Survival.Law(
+            law.map(Weibull::shape), law.map(Weibull::scaleYears), law.map(Weibull::medianYears)),
         productLimit.steps(),
         law.flatMap(this::largestGap),
         CONVENTIONS);

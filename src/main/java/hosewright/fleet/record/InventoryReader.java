@@ -106,20 +106,21 @@ public final class InventoryReader {
     List<End> pair = ends(row);
     return new HoseRecord(
         row.text("id", 40),
-        row.number("size_in", SIZE),
-        boughtLength(row, length),
+        new HoseRecord.Make(
+            row.number("size_in", SIZE),
+            boughtLength(row, length),
+            pair.get(0),
+            pair.get(1),
+            row.optionalText("jacket", 80),
+            row.optionalText("maker_code", 60)),
         length,
-        pair.get(0),
-        pair.get(1),
-        row.optionalText("jacket", 80),
-        row.optionalText("maker_code", 60),
-        made,
-        inService,
-        row.text("location", 80),
-        row.optionalText("assignment", 80),
-        status,
-        RecordCells.past(row, "on_record_since", today).orElse(today),
-        usable ? Optional.empty() : left.or(() -> Optional.of(today)));
+        new HoseRecord.Days(
+            made,
+            inService,
+            RecordCells.past(row, "on_record_since", today).orElse(today),
+            usable ? Optional.empty() : left.or(() -> Optional.of(today))),
+        new HoseRecord.Place(row.text("location", 80), row.optionalText("assignment", 80)),
+        status);
   }
 
   private static double boughtLength(CsvRow row, double length) {

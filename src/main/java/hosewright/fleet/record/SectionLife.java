@@ -30,7 +30,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
 
   /** The first day the register says anything of it. */
   public LocalDate firstRecord() {
-    LocalDate since = section.onRecordSince();
+    LocalDate since = section.days().onRecordSince();
     return records.isEmpty() || records.get(0).date().isAfter(since)
         ? since
         : records.get(0).date();
@@ -54,7 +54,8 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
   public static Optional<Retirement> due(HoseRecord section, AgencyLimits limits, LocalDate day) {
     LocalDate earliest =
         RetirementRule.of(RetirementRule.MADE_BEFORE).firing().before().orElseThrow();
-    LocalDate known = section.made().or(section::inService).orElse(LocalDate.MAX);
+    LocalDate known =
+        section.days().made().or(() -> section.days().inService()).orElse(LocalDate.MAX);
     if (known.isBefore(earliest)) {
       return Optional.of(new Retirement(RetirementRule.MADE_BEFORE, 0, day));
     }
@@ -109,7 +110,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
     }
 
     private LocalDate inventoryDay() {
-      return section.leftOn().orElse(section.onRecordSince());
+      return section.days().leftOn().orElse(section.days().onRecordSince());
     }
 
     /** What the inventory says is out of service is out, where no record says why. */

@@ -32,6 +32,6 @@ public record Standing(
 
   /** Length lost since it was bought, ft. */
   public double lengthLostFt(HoseRecord section) {
-    return Math.max(0, section.nominalLengthFt() - lengthFt);
+    return Math.max(0, section.make().nominalLengthFt() - lengthFt);
   }
 }

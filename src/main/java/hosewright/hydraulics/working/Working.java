@@ -60,7 +60,7 @@ public final class Working {
   public static List<Step> of(Arrival arrival, Demand demand) {
     List<Step> steps = new ArrayList<>(supply(arrival.supply(), arrival.flowGpm()));
     List<Step> losses = WorkedLoss.of(arrival.elements(), arrival.flowGpm());
-    StringBuilder rest = new StringBuilder(text("%.2f", arrival.sourcePsi()));
+    StringBuilder rest = new StringBuilder(text("%.2f", arrival.pressures().sourcePsi()));
     for (Step step : losses) {
       rest.append(text(" %s %.2f", step.result() < 0 ? "+" : "-", Math.abs(step.result())));
     }
@@ -70,7 +70,7 @@ public final class Working {
             "pressure that arrives",
             "source - losses - rise",
             rest.toString(),
-            arrival.deliveredPsi(),
+            arrival.pressures().deliveredPsi(),
             "psi",
             TAUGHT));
     steps.add(WorkedEnds.demand(demand, arrival.flowGpm()));

@@ -46,7 +46,7 @@ public final class Glossary {
 
   private static String family(Family family) {
     return "%s: %s, %s; seals on %s. 'end show' draws one."
-        .formatted(family.code(), family.name(), family.kind().word(), family.seal());
+        .formatted(family.code(), family.name(), family.kind().word(), family.sealing().seal());
   }
 
   private static String unknown(String word) {

@@ -57,7 +57,8 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
   /** Gaskets of the joints between like sections alone; empty for ends without gaskets. */
   public static Optional<GasketCount> between(HoseLine hose, int joints) {
     int perJoint = (hose.inlet().carriesGasket() ? 1 : 0) + (hose.outlet().carriesGasket() ? 1 : 0);
-    int fitted = (hose.gaskets().atInlet() ? 1 : 0) + (hose.gaskets().atOutlet() ? 1 : 0);
+    int fitted =
+        (hose.finish().gaskets().atInlet() ? 1 : 0) + (hose.finish().gaskets().atOutlet() ? 1 : 0);
     int all = joints * perJoint;
     int bought = joints * (perJoint - fitted);
     return perJoint == 0

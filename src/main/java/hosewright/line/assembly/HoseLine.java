@@ -18,26 +18,16 @@ import java.util.stream.IntStream;
  * @param sizeIn nominal hose size, in
  * @param inlet the end that faces the source when the line is laid the usual way
  * @param outlet the other end
- * @param frictionCoefficient the item's own C, if the catalogue gives one
- * @param boreIn bore to calculate with, in
- * @param waves how fast a pressure wave runs in it
  * @param options section lengths on offer, in any order; kept longest first
- * @param hoseMarkedTo the standard the hose is marked to
- * @param gaskets which of a section's ends come with theirs
- * @param madeUp whether sections are made up on the bench; some may still be bought coupled
  */
 public record HoseLine(
     String series,
     double sizeIn,
     End inlet,
     End outlet,
-    OptionalDouble frictionCoefficient,
-    double boreIn,
-    WaveSpeeds waves,
+    Bore bore,
     List<SectionOption> options,
-    String hoseMarkedTo,
-    FittedGaskets gaskets,
-    boolean madeUp) {
+    Finish finish) {
 
   public HoseLine {
     options =
@@ -47,18 +37,7 @@ public record HoseLine(
   }
 
   public HoseLine withOptions(List<SectionOption> kept) {
-    return new HoseLine(
-        series,
-        sizeIn,
-        inlet,
-        outlet,
-        frictionCoefficient,
-        boreIn,
-        waves,
-        kept,
-        hoseMarkedTo,
-        gaskets,
-        madeUp);
+    return new HoseLine(series, sizeIn, inlet, outlet, bore, kept, finish);
   }
 
   /** What it is made for; unknown of hose the buyer owns. */
@@ -72,7 +51,7 @@ public record HoseLine(
 
   /** Whether a lay is this line's: with nothing made up it is one of hose bought coupled. */
   public boolean mayBe(Lay lay) {
-    return !madeUp || sections(lay, option -> option.isMadeUp() || option.isOwned()) > 0;
+    return !finish.madeUp() || sections(lay, option -> option.isMadeUp() || option.isOwned()) > 0;
   }
 
   /** How many sections of a lay are of a sort. */
@@ -151,11 +130,29 @@ public record HoseLine(
    */
   boolean bringsGasket(End end, boolean first) {
     boolean atInlet = isGendered() ? end.equals(inlet) : first;
-    return atInlet ? gaskets.atInlet() : gaskets.atOutlet();
+    return atInlet ? finish.gaskets().atInlet() : finish.gaskets().atOutlet();
   }
 
   /** Whether turning the line around changes what it meets. */
   public boolean isGendered() {
     return !inlet.equals(outlet);
   }
+
+  /**
+   * What the water meets.
+   *
+   * @param frictionCoefficient the item's own C, if the catalogue gives one
+   * @param boreIn bore to calculate with, in
+   * @param waves how fast a pressure wave runs in it
+   */
+  public record Bore(OptionalDouble frictionCoefficient, double boreIn, WaveSpeeds waves) {}
+
+  /**
+   * How it is marked and made up.
+   *
+   * @param hoseMarkedTo the standard the hose is marked to
+   * @param gaskets which of a section's ends come with theirs
+   * @param madeUp whether sections are made up on the bench; some may still be bought coupled
+   */
+  public record Finish(String hoseMarkedTo, FittedGaskets gaskets, boolean madeUp) {}
 }

@@ -107,7 +107,7 @@ public final class FlowChecks {
 
   /** Whether no line of this hose can feed the job's tip. */
   public static boolean tipTooLarge(Job job, HoseLine hose) {
-    return job.tipIn().orElse(0) > hose.boreIn();
+    return job.tipIn().orElse(0) > hose.bore().boreIn();
   }
 
   /** Said apart only where it fails: a tip is no larger than the hose before it. */
@@ -122,11 +122,11 @@ public final class FlowChecks {
             CheckId.TIP,
             Outcome.FAIL,
             tipIn,
-            hose.boreIn(),
+            hose.bore().boreIn(),
             "in",
             text(
                 "a tip of %.3f in is larger than the hose before it, %.3f in",
-                tipIn, hose.boreIn()),
+                tipIn, hose.bore().boreIn()),
             "a tip narrows the stream, or it throws none"));
   }
 

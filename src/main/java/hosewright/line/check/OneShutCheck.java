@@ -49,7 +49,9 @@ public final class OneShutCheck {
     if (!arrival.flows()) {
       return Optional.empty();
     }
-    double lbf = PlanHydraulics.nozzleReactionLbf(job, arrival.flowGpm(), arrival.deliveredPsi());
+    double lbf =
+        PlanHydraulics.nozzleReactionLbf(
+            job, arrival.flowGpm(), arrival.pressures().deliveredPsi());
     boolean light = lbf <= Limit.HAND_HELD_REACTION_LBF.value();
     return Optional.of(
         check(
@@ -60,6 +62,6 @@ public final class OneShutCheck {
             text(
                 "with the others shut one nozzle gets %.0f gpm at %.0f psi and pushes back with"
                     + " %.0f lbf: throttle the pump or the wye as they shut",
-                arrival.flowGpm(), arrival.deliveredPsi(), lbf)));
+                arrival.flowGpm(), arrival.pressures().deliveredPsi(), lbf)));
   }
 }

@@ -154,7 +154,7 @@ final class RatingChecks {
         seen.stream()
             .map(SeenPressure::part)
             .filter(Placed::isHose)
-            .map(part -> part.hose().waves().source())
+            .map(part -> part.hose().bore().waves().source())
             .distinct()
             .collect(Collectors.joining("; "));
     double highestPsi = seen.stream().mapToDouble(SeenPressure::highestPsi).max().orElseThrow();

@@ -62,7 +62,7 @@ final class ServiceChecks {
         "",
         "the hose is marked to "
             + line.topology().legs().stream()
-                .map(leg -> leg.hose().hoseMarkedTo())
+                .map(leg -> leg.hose().finish().hoseMarkedTo())
                 .distinct()
                 .collect(Collectors.joining(" and ")),
         "NFPA 1961 (now within NFPA 1960)");

@@ -57,17 +57,10 @@ public final class ReasonWriter {
     int hoses =
         catalogue.ofKind(ItemKind.HOSE).size() + catalogue.ofKind(ItemKind.BULK_HOSE).size();
     return new Considered(
-        hoses,
-        counts(leftOut),
-        found.groups().size(),
-        tally.topologies,
-        tally.unjoined,
-        tally.cutByPrice,
-        tally.cutByPressure,
-        tally.plans,
-        tally.dearer,
-        counts(tally.failed),
-        tally.passed);
+        new Considered.Stock(hoses, counts(leftOut), found.groups().size()),
+        new Considered.Ways(
+            tally.topologies, tally.unjoined, tally.cutByPrice, tally.cutByPressure),
+        new Considered.Plans(tally.plans, tally.dearer, counts(tally.failed), tally.passed));
   }
 
   private static List<Count> counts(Map<String, Integer> counts) {
@@ -80,12 +73,13 @@ public final class ReasonWriter {
     HoseLine hose = plan.assembly().topology().hose();
     int lines = plan.assembly().topology().lines();
     return new Rival(
-        hose.sizeIn(),
-        hose.series(),
-        hose.couplings(),
-        lines,
-        plan.assembly().sections(),
-        plan.assembly().sections(SectionOption::isMadeUp),
+        new Rival.Laid(
+            hose.sizeIn(),
+            hose.series(),
+            hose.couplings(),
+            lines,
+            plan.assembly().sections(),
+            plan.assembly().sections(SectionOption::isMadeUp)),
         WhyLost.failed(plan).map(Check::name),
         plan.total(),
         plan.total().minus(best.total()),

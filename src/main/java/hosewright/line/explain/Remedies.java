@@ -158,7 +158,7 @@ public final class Remedies {
     }
     double flowGpm = Math.floor(arrival.flowGpm());
     double share = flowGpm / arrival.flowGpm();
-    double psi = Math.floor(arrival.deliveredPsi() * share * share * 10) / 10;
+    double psi = Math.floor(arrival.pressures().deliveredPsi() * share * share * 10) / 10;
     if (flowGpm > 0 && shop.passing(job.flowing(flowGpm, psi)).isPresent()) {
       instead.add(
           text(

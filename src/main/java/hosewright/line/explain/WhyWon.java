@@ -164,10 +164,10 @@ final class WhyWon {
     if (topology.legs().size() > 1) {
       return Optional.empty();
     }
-    boolean madeUp = topology.hose().madeUp();
+    boolean madeUp = topology.hose().finish().madeUp();
     return found.others().stream()
         .filter(plan -> plan.passes() && size(plan) == topology.hose().sizeIn())
-        .filter(plan -> plan.assembly().topology().hose().madeUp() != madeUp)
+        .filter(plan -> plan.assembly().topology().hose().finish().madeUp() != madeUp)
         .findFirst()
         .map(
             plan ->

@@ -87,13 +87,13 @@ public final class HoseLines {
     return bought.series().equals(madeUp.series())
         && bought.type() == madeUp.type()
         && bought.sizeIn() == madeUp.sizeIn()
-        && bought.boreIn() == madeUp.boreIn()
+        && bought.bore().boreIn() == madeUp.bore().boreIn()
         && bought.inlet().equals(madeUp.inlet())
         && bought.outlet().equals(madeUp.outlet())
-        && bought.frictionCoefficient().equals(madeUp.frictionCoefficient())
-        && bought.waves().equals(madeUp.waves())
-        && bought.hoseMarkedTo().equals(madeUp.hoseMarkedTo())
-        && bought.gaskets().equals(madeUp.gaskets());
+        && bought.bore().frictionCoefficient().equals(madeUp.bore().frictionCoefficient())
+        && bought.bore().waves().equals(madeUp.bore().waves())
+        && bought.finish().hoseMarkedTo().equals(madeUp.finish().hoseMarkedTo())
+        && bought.finish().gaskets().equals(madeUp.finish().gaskets());
   }
 
   /** Why hose of the catalogue is left out before any line is weighed, and how much of it. */
@@ -186,15 +186,17 @@ public final class HoseLines {
         make.sizeIn(),
         make.inlet(),
         make.outlet(),
-        make.frictionCoefficient(),
-        hose.boreOrNominalIn(),
-        WaveSpeeds.of(hose.waveSpeedFtPerS(), hose.type().word()),
+        new HoseLine.Bore(
+            make.frictionCoefficient(),
+            hose.boreOrNominalIn(),
+            WaveSpeeds.of(hose.waveSpeedFtPerS(), hose.type().word())),
         options,
-        any.markedTo(),
-        items.stream().allMatch(Item::comesWithGaskets)
-            ? FittedGaskets.atBoth(make.inlet(), make.outlet())
-            : FittedGaskets.NONE,
-        false);
+        new HoseLine.Finish(
+            any.markedTo(),
+            items.stream().allMatch(Item::comesWithGaskets)
+                ? FittedGaskets.atBoth(make.inlet(), make.outlet())
+                : FittedGaskets.NONE,
+            false));
   }
 
   /** The female end of a gendered pair faces a male source; a sexless pair has no preference. */

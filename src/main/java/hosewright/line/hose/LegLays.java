@@ -50,13 +50,20 @@ public final class LegLays {
   private boolean foundAll;
 
   /**
+   * What is to be known of a lay.
+   *
+   * @param wanted which of the lays that cover the length are meant at all; some must be
+   * @param priced what a lay costs, no less than its sections at their least, and loses
+   * @param toBeHad whether enough can be had of what a lay is made of
+   */
+  public record Judge(
+      Predicate<Lay> wanted, Function<Lay, Choice<Lay>> priced, Predicate<Lay> toBeHad) {}
+
+  /**
    * @param ofStock the same with no more sections of an option than can be had
    * @param couples whether the sections couple to each other
    * @param emptyLb what one section of each option weighs, lb
    * @param leastEach the least that one section of each option can cost
-   * @param wanted which of the lays that cover the length are meant at all; some must be
-   * @param priced what a lay costs, no less than its sections at their least, and loses
-   * @param toBeHad whether enough can be had of what a lay is made of
    * @param lossPsi the least that any lay loses, psi; asked for when first needed
    */
   public LegLays(
@@ -65,9 +72,7 @@ public final class LegLays {
       boolean couples,
       double[] emptyLb,
       double[] leastEach,
-      Predicate<Lay> wanted,
-      Function<Lay, Choice<Lay>> priced,
-      Predicate<Lay> toBeHad,
+      Judge judge,
       DoubleSupplier lossPsi) {
     this.cover = cover;
     this.ofStock = ofStock;
@@ -75,9 +80,9 @@ public final class LegLays {
     this.cheapestSection = Arrays.stream(leastEach).filter(each -> each > 0).min().orElse(1);
     this.leastCost = new CoverFloor(cover, leastEach);
     this.leastEmptyLb = new CoverFloor(cover, emptyLb);
-    this.wanted = wanted;
-    this.priced = priced;
-    this.toBeHad = toBeHad;
+    this.wanted = judge.wanted();
+    this.priced = judge.priced();
+    this.toBeHad = judge.toBeHad();
     this.lossPsi = lossPsi;
     this.inStock = isPossible(ofStock);
   }

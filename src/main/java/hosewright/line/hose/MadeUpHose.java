@@ -103,17 +103,19 @@ final class MadeUpHose {
         hose.sizeIn(),
         inlet.ends().get(0),
         outlet.ends().get(0),
-        hose.frictionCoefficient(),
-        hose.boreOrNominalIn(),
-        WaveSpeeds.of(hose.waveSpeedFtPerS(), hose.type().word()),
+        new HoseLine.Bore(
+            hose.frictionCoefficient(),
+            hose.boreOrNominalIn(),
+            WaveSpeeds.of(hose.waveSpeedFtPerS(), hose.type().word())),
         options,
-        bulk.markedTo(),
-        FittedGaskets.of(
-            inlet.ends().get(0),
-            inlet.comesWithGaskets(),
-            outlet.ends().get(0),
-            outlet.comesWithGaskets()),
-        true);
+        new HoseLine.Finish(
+            bulk.markedTo(),
+            FittedGaskets.of(
+                inlet.ends().get(0),
+                inlet.comesWithGaskets(),
+                outlet.ends().get(0),
+                outlet.comesWithGaskets()),
+            true));
   }
 
   private SectionOption option(

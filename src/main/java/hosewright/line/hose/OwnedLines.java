@@ -77,13 +77,12 @@ final class OwnedLines {
         any.sizeIn(),
         any.inlet(),
         any.outlet(),
-        OptionalDouble.empty(),
-        any.sizeIn(),
-        WaveSpeeds.of(OptionalDouble.empty(), HoseType.UNKNOWN.word()),
+        new HoseLine.Bore(
+            OptionalDouble.empty(),
+            any.sizeIn(),
+            WaveSpeeds.of(OptionalDouble.empty(), HoseType.UNKNOWN.word())),
         options(alike),
-        "",
-        FittedGaskets.atBoth(any.inlet(), any.outlet()),
-        false);
+        new HoseLine.Finish("", FittedGaskets.atBoth(any.inlet(), any.outlet()), false));
   }
 
   /**

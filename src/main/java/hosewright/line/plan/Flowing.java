@@ -54,7 +54,8 @@ public record Flowing(
     Arrival arrival = LineHydraulics.arriving(elements, job.supply().orElseThrow(), demand);
     List<Check> checks = checks(job, line, arrival);
     return new Flowing(
-        new Arrives(arrival.flowGpm(), arrival.deliveredPsi(), arrival.sourcePsi()),
+        new Arrives(
+            arrival.flowGpm(), arrival.pressures().deliveredPsi(), arrival.pressures().sourcePsi()),
         arrival.limitedBy(),
         arrival.flows()
             && checks.stream().noneMatch(check -> check.outcome() == Check.Outcome.FAIL),
@@ -67,7 +68,7 @@ public record Flowing(
   private static Layout layout(Job job, Assembly line, Arrival arrival) {
     Job atThatFlow =
         arrival.flows() && arrival.flowGpm() > 0
-            ? job.flowing(arrival.flowGpm(), arrival.deliveredPsi())
+            ? job.flowing(arrival.flowGpm(), arrival.pressures().deliveredPsi())
             : job;
     return LayoutWriter.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line));
   }
@@ -77,7 +78,7 @@ public record Flowing(
     if (!arrival.flows() || arrival.flowGpm() == 0) {
       return List.of();
     }
-    Job atThatFlow = job.flowing(arrival.flowGpm(), arrival.deliveredPsi());
+    Job atThatFlow = job.flowing(arrival.flowGpm(), arrival.pressures().deliveredPsi());
     return PressureChecks.of(atThatFlow, line, PlanHydraulics.of(atThatFlow, line)).stream()
         .filter(check -> check.id() != CheckId.DELIVERED_PRESSURE)
         .toList();

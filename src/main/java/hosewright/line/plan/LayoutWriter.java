@@ -95,7 +95,7 @@ final class LayoutWriter {
         hose.sizeIn(),
         hose.couplingSizeIn(),
         hose.series(),
-        hose.boreIn(),
+        hose.bore().boreIn(),
         figures.leg().neededFt(),
         figures.lay().lengthFt());
   }

@@ -128,7 +128,8 @@ final class PlanFacts {
   }
 
   private static boolean madeUp(Planned of) {
-    return of.plan().assembly().topology().legs().stream().anyMatch(leg -> leg.hose().madeUp());
+    return of.plan().assembly().topology().legs().stream()
+        .anyMatch(leg -> leg.hose().finish().madeUp());
   }
 
   private static boolean weakens(Planned of) {

@@ -80,9 +80,9 @@ final class PlanWorking {
     double waterGal = 0;
     for (LegFigures leg : LegFigures.of(job, line)) {
       HoseLine hose = leg.leg().hose();
-      steps.add(WorkedFigures.velocity(leg.flowGpm(), hose.boreIn()));
-      steps.add(WorkedFigures.volume(hose.boreIn(), leg.lay().lengthFt()));
-      steps.add(WorkedFigures.surge(leg.velocityFtPerS(), hose.waves().highFtPerS()));
+      steps.add(WorkedFigures.velocity(leg.flowGpm(), hose.bore().boreIn()));
+      steps.add(WorkedFigures.volume(hose.bore().boreIn(), leg.lay().lengthFt()));
+      steps.add(WorkedFigures.surge(leg.velocityFtPerS(), hose.bore().waves().highFtPerS()));
       waterGal += leg.allWaterGal();
     }
     steps.add(WorkedFigures.chargedWeight(result.emptyWeightLb(), waterGal));

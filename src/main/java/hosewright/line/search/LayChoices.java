@@ -104,11 +104,12 @@ final class LayChoices {
         Joining.allowedRemovable(hose.outlet(), hose.inlet()),
         hose.options().stream().mapToDouble(SectionOption::weightLb).toArray(),
         leastEach(hose, terms),
-        hose::mayBe,
-        lay -> priced(hose, lay, terms),
-        lay ->
-            bill(hose, lay, run.lines()).stream()
-                .allMatch(need -> availability.toBeHad(need.item(), need.quantity())),
+        new LegLays.Judge(
+            hose::mayBe,
+            lay -> priced(hose, lay, terms),
+            lay ->
+                bill(hose, lay, run.lines()).stream()
+                    .allMatch(need -> availability.toBeHad(need.item(), need.quantity()))),
         () -> leastLossPsi(hose, cover, run));
   }
 

@@ -54,7 +54,7 @@ public record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
             .thenComparing(Make::madeUp);
 
     public static Make of(HoseLine hose) {
-      return new Make(hose.sizeIn(), hose.series(), hose.couplings(), hose.madeUp());
+      return new Make(hose.sizeIn(), hose.series(), hose.couplings(), hose.finish().madeUp());
     }
 
     @Override

@@ -41,8 +41,8 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
           Optional.of(c),
           "coefficient C = " + plain(c) + " as stated in the job");
     }
-    if (hose.frictionCoefficient().isPresent() && !owned) {
-      double c = hose.frictionCoefficient().getAsDouble();
+    if (hose.bore().frictionCoefficient().isPresent() && !owned) {
+      double c = hose.bore().frictionCoefficient().getAsDouble();
       return new FrictionChoice(
           new CoefficientLaw(c),
           Optional.of(c),
@@ -72,7 +72,7 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
     List<FrictionTable.Row> ofCouplings =
         ofSize.stream().filter(row -> row.couplingSizeIn() == hose.couplingSizeIn()).toList();
     Stream<FrictionTable.Row> own =
-        hose.frictionCoefficient().stream()
+        hose.bore().frictionCoefficient().stream()
             .mapToObj(
                 c ->
                     new FrictionTable.Row(
@@ -91,7 +91,7 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
   private static FrictionChoice hazenWilliams(HoseLine hose) {
     double c = Limit.HAZEN_WILLIAMS_C.value();
     return new FrictionChoice(
-        new HazenWilliams(c, hose.boreIn()),
+        new HazenWilliams(c, hose.bore().boreIn()),
         Optional.empty(),
         "Hazen-Williams C = " + plain(c) + ": no coefficient is known for this hose");
   }

@@ -44,16 +44,16 @@ public record LegFigures(
   private static LegFigures of(Job job, LegShape leg, Lay lay) {
     HoseLine hose = leg.hose();
     double flowGpm = job.flowGpm() / leg.lines();
-    double velocity = Physical.velocityFtPerS(flowGpm, hose.boreIn());
+    double velocity = Physical.velocityFtPerS(flowGpm, hose.bore().boreIn());
     return new LegFigures(
         leg,
         lay,
         flowGpm,
         frictionPsi(job, hose, lay, flowGpm),
         velocity,
-        Physical.surgePsi(velocity, hose.waves().lowFtPerS()),
-        Physical.surgePsi(velocity, hose.waves().highFtPerS()),
-        Physical.volumeGal(hose.boreIn(), lay.lengthFt()),
+        Physical.surgePsi(velocity, hose.bore().waves().lowFtPerS()),
+        Physical.surgePsi(velocity, hose.bore().waves().highFtPerS()),
+        Physical.volumeGal(hose.bore().boreIn(), lay.lengthFt()),
         emptyWeightLb(leg, lay),
         chargedWeightLb(leg, lay));
   }
@@ -95,7 +95,7 @@ public record LegFigures(
    * @param lineLb weight of one line, empty, lb
    */
   public static double chargedWeightLb(LegShape leg, double lineLb, double lengthFt) {
-    double waterGal = Physical.volumeGal(leg.hose().boreIn(), lengthFt);
+    double waterGal = Physical.volumeGal(leg.hose().bore().boreIn(), lengthFt);
     return (lineLb + waterGal * Physical.WATER_LB_PER_GAL) * leg.lines();
   }
 

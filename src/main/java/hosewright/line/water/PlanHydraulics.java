@@ -66,7 +66,7 @@ public final class PlanHydraulics {
         FrictionChoice.of(job, hose, part.isOwnedHose()).law(),
         lengthFt,
         job.run().riseFt() * lengthFt / laidFt,
-        hose.boreIn(),
+        hose.bore().boreIn(),
         part.lines(),
         part.count());
   }
@@ -171,7 +171,7 @@ public final class PlanHydraulics {
 
   /** The other laws over all legs; the bore told is that of the hose at the source. */
   private static List<CrossCheck> crossCheck(Job job, List<LegFigures> legs) {
-    double boreIn = legs.get(0).leg().hose().boreIn();
+    double boreIn = legs.get(0).leg().hose().bore().boreIn();
     double c = Limit.HAZEN_WILLIAMS_C.value();
     double roughnessIn = Limit.LINER_ROUGHNESS_IN.value();
     double temperatureF = job.service().temperatureOrUsualF();
@@ -197,7 +197,7 @@ public final class PlanHydraulics {
         .mapToDouble(
             leg ->
                 onBore
-                    .apply(leg.leg().hose().boreIn())
+                    .apply(leg.leg().hose().bore().boreIn())
                     .lossPsi(leg.flowGpm(), leg.lay().lengthFt()))
         .sum();
   }

@@ -28,7 +28,7 @@ public record Port(double nominalIn, double boreIn, int abreast) {
    */
   public static Port fastest(Placed part) {
     if (part.isHose()) {
-      double boreIn = part.hose().boreIn();
+      double boreIn = part.hose().bore().boreIn();
       return new Port(boreIn, boreIn, part.lines());
     }
     Port up = upstream(part);

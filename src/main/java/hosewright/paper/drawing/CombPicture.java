@@ -32,7 +32,9 @@ final class CombPicture {
   static Map<Double, List<ThreadDimensions>> counts() {
     return ThreadTable.all().stream()
         .filter(row -> row.threadsPerInch().isPresent())
-        .filter(row -> Families.find(row.family()).orElseThrow().genders().contains(Gender.MALE))
+        .filter(
+            row ->
+                Families.find(row.family()).orElseThrow().halves().genders().contains(Gender.MALE))
         .collect(
             Collectors.groupingBy(
                 row -> row.threadsPerInch().getAsDouble(), TreeMap::new, Collectors.toList()));

@@ -71,7 +71,7 @@ record StripMark(String label, double circumferenceIn, int lane) {
         ThreadTable.all().stream()
             .filter(row -> row.majorMaxIn().isPresent())
             .filter(row -> wanted.test(family(row)))
-            .filter(row -> family(row).genders().contains(Gender.MALE))
+            .filter(row -> family(row).halves().genders().contains(Gender.MALE))
             .sorted(Comparator.comparingDouble(row -> row.majorMaxIn().getAsDouble()))
             .collect(
                 Collectors.groupingBy(

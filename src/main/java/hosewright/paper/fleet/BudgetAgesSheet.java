@@ -34,15 +34,15 @@ final class BudgetAgesSheet {
   BudgetAgesSheet(Page page, FleetBudget budget) {
     this.page = page;
     this.budget = budget;
-    this.chancesFrom = COUNTS_FROM + budget.hose().size();
+    this.chancesFrom = COUNTS_FROM + budget.fleet().hose().size();
   }
 
   static int[] widths(FleetBudget budget) {
-    int chances = budget.survival().shape().isPresent() ? budget.years() : 0;
+    int chances = budget.survival().law().shape().isPresent() ? budget.asked().years() : 0;
     return IntStream.concat(
             IntStream.of(14, 10, 10),
             IntStream.concat(
-                budget.hose().stream().mapToInt(hose -> 18),
+                budget.fleet().hose().stream().mapToInt(hose -> 18),
                 IntStream.range(0, chances).map(year -> 10)))
         .toArray();
   }
@@ -58,10 +58,14 @@ final class BudgetAgesSheet {
             + " many full months is taken to be half a month older. The chances are the Weibull"
             + " law's, for a section sound today, to fail for the first time in each year.",
         Look.TEXT);
-    boolean law = budget.survival().shape().isPresent();
+    boolean law = budget.survival().law().shape().isPresent();
     List<String> names = new ArrayList<>(List.of("Age, months", "Age, years", "Limit in year"));
-    budget.hose().forEach(hose -> names.add(hose.item().isEmpty() ? "no item" : hose.item()));
-    IntStream.rangeClosed(1, law ? budget.years() : 0).forEach(year -> names.add("Year " + year));
+    budget
+        .fleet()
+        .hose()
+        .forEach(hose -> names.add(hose.item().isEmpty() ? "no item" : hose.item()));
+    IntStream.rangeClosed(1, law ? budget.asked().years() : 0)
+        .forEach(year -> names.add("Year " + year));
     Set<Integer> figures = new HashSet<>();
     IntStream.range(0, names.size()).forEach(figures::add);
     int heading = page.heading(names, figures);
@@ -74,8 +78,8 @@ final class BudgetAgesSheet {
   private void writeAtOnce() {
     atOnce = page.next();
     page.text(0, "go at once", Look.BODY);
-    for (int i = 0; i < budget.hose().size(); i++) {
-      page.number(COUNTS_FROM + i, budget.hose().get(i).atOnce(), Look.BODY_INPUT);
+    for (int i = 0; i < budget.fleet().hose().size(); i++) {
+      page.number(COUNTS_FROM + i, budget.fleet().hose().get(i).atOnce(), Look.BODY_INPUT);
     }
   }
 
@@ -87,9 +91,9 @@ final class BudgetAgesSheet {
 
   private void writeAges(boolean law) {
     SortedMap<Integer, int[]> counts = new TreeMap<>();
-    for (int i = 0; i < budget.hose().size(); i++) {
-      for (AgeCount count : budget.hose().get(i).ages()) {
-        counts.computeIfAbsent(count.months(), age -> new int[budget.hose().size()])[i] =
+    for (int i = 0; i < budget.fleet().hose().size(); i++) {
+      for (AgeCount count : budget.fleet().hose().get(i).ages()) {
+        counts.computeIfAbsent(count.months(), age -> new int[budget.fleet().hose().size()])[i] =
             count.sections();
       }
     }
@@ -115,7 +119,7 @@ final class BudgetAgesSheet {
 
   /** Sound until a year begins, and failed before it ends. */
   private void chances(boolean law, int row) {
-    for (int year = 1; law && year <= budget.years(); year++) {
+    for (int year = 1; law && year <= budget.asked().years(); year++) {
       String now = hazard("B" + row);
       page.formula(
           chancesFrom + year - 1,
@@ -153,7 +157,7 @@ final class BudgetAgesSheet {
   }
 
   private String column(Hose hose) {
-    return Cells.letter(COUNTS_FROM + budget.hose().indexOf(hose));
+    return Cells.letter(COUNTS_FROM + budget.fleet().hose().indexOf(hose));
   }
 
   private String range(String column) {

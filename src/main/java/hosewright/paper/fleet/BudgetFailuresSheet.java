@@ -44,8 +44,8 @@ final class BudgetFailuresSheet {
                 "Cost"),
             Set.of(1, 2, 3, 4, 5, 6));
     first = heading + 1;
-    for (Hose hose : budget.hose()) {
-      for (int year = 1; year <= budget.years(); year++) {
+    for (Hose hose : budget.fleet().hose()) {
+      for (int year = 1; year <= budget.asked().years(); year++) {
         row(hose, year, ages, items);
       }
     }

@@ -47,8 +47,8 @@ final class BudgetItemsSheet {
             List.of("Item", "Description", "Year", "Sections", "Unit price", "Cost"),
             Set.of(2, 3, 4, 5));
     first = heading + 1;
-    for (Hose hose : budget.purchaseBy().isPresent() ? bought() : List.<Hose>of()) {
-      for (int year = 1; year <= budget.years(); year++) {
+    for (Hose hose : budget.purchases().purchaseBy().isPresent() ? bought() : List.<Hose>of()) {
+      for (int year = 1; year <= budget.asked().years(); year++) {
         row(hose, year, ages, failures);
       }
     }
@@ -100,7 +100,7 @@ final class BudgetItemsSheet {
   }
 
   private List<Hose> bought() {
-    return budget.hose().stream().filter(hose -> !hose.item().isEmpty()).toList();
+    return budget.fleet().hose().stream().filter(hose -> !hose.item().isEmpty()).toList();
   }
 
   /** A formula for the cost of a year, whose number stands in a cell of another sheet. */

@@ -28,7 +28,8 @@ final class BudgetLocationsSheet {
     return IntStream.concat(
             IntStream.of(20, 20),
             IntStream.concat(
-                IntStream.range(0, budget.years()).map(year -> 8), IntStream.of(10, 14, 15)))
+                IntStream.range(0, budget.asked().years()).map(year -> 8),
+                IntStream.of(10, 14, 15)))
         .toArray();
   }
 
@@ -36,7 +37,7 @@ final class BudgetLocationsSheet {
     page.next();
     page.span(0, page.lastColumn(), "By location, sections in each year", Look.TITLE);
     List<String> names = new ArrayList<>(List.of("Location", "Item"));
-    for (int year = 1; year <= budget.years(); year++) {
+    for (int year = 1; year <= budget.asked().years(); year++) {
       names.add("" + year);
     }
     names.addAll(List.of("All years", "Cost, year 1", "Cost, all years"));
@@ -44,7 +45,7 @@ final class BudgetLocationsSheet {
     IntStream.range(YEARS_FROM, names.size()).forEach(figures::add);
     int heading = page.heading(names, figures);
     int first = heading + 1;
-    budget.locations().stream()
+    budget.purchases().locations().stream()
         .sorted(Comparator.comparing(LocationNeed::location).thenComparing(LocationNeed::item))
         .forEach(need -> row(need, items));
     totals(first);
@@ -55,12 +56,12 @@ final class BudgetLocationsSheet {
     int row = page.next();
     page.text(0, need.location(), Look.BODY).text(1, need.item(), Look.BODY);
     List<String> costs = new ArrayList<>();
-    for (int year = 1; year <= budget.years(); year++) {
+    for (int year = 1; year <= budget.asked().years(); year++) {
       int column = YEARS_FROM + year - 1;
       page.number(column, need.sections().get(year - 1), Look.BODY_LOOSE);
       costs.add(Cells.letter(column) + row + "*" + items.unitPrice("$B" + row, year));
     }
-    int after = YEARS_FROM + budget.years();
+    int after = YEARS_FROM + budget.asked().years();
     page.formula(
             after,
             "SUM(%s%d:%s%d)".formatted(Cells.letter(YEARS_FROM), row, Cells.letter(after - 1), row),
@@ -81,7 +82,7 @@ final class BudgetLocationsSheet {
       page.formula(
           column,
           "SUM(%s%d:%s%d)".formatted(letter, first, letter, last),
-          column > YEARS_FROM + budget.years() ? Look.MONEY_STRONG : Look.LOOSE_STRONG);
+          column > YEARS_FROM + budget.asked().years() ? Look.MONEY_STRONG : Look.LOOSE_STRONG);
     }
   }
 }

@@ -40,20 +40,20 @@ final class BudgetSheet {
         String.format(
             Locale.ROOT,
             "%,d usable sections, %,.0f ft, on %s; %d years; amounts in %s.",
-            budget.sections(),
-            budget.lengthFt(),
-            budget.from(),
-            budget.years(),
+            budget.fleet().sections(),
+            budget.fleet().lengthFt(),
+            budget.asked().from(),
+            budget.asked().years(),
             BudgetWorkbook.currency(budget).getCode()),
         Look.TEXT);
     page.gap(6);
-    input("Change of today's prices", budget.priceChange(), "price_change");
-    input("Rise of prices from year to year", budget.escalation(), "escalation");
-    input("Discount rate", budget.discountRate(), "discount_rate");
+    input("Change of today's prices", budget.asked().priceChange(), "price_change");
+    input("Rise of prices from year to year", budget.asked().escalation(), "escalation");
+    input("Discount rate", budget.asked().discountRate(), "discount_rate");
     if (budget.ageLimit().isPresent()) {
       page.next();
       page.span(0, 2, "Age limit, years", Look.LABEL)
-          .number(3, budget.ageLimitYears().orElseThrow(), Look.NUMBER_INPUT)
+          .number(3, budget.asked().ageLimitYears().orElseThrow(), Look.NUMBER_INPUT)
           .named(3, AGE_LIMIT)
           .span(4, 6, "whole years", Look.SMALL);
     }
@@ -71,7 +71,8 @@ final class BudgetSheet {
 
   private void years(BudgetItemsSheet items, Optional<BudgetFailuresSheet> failures) {
     Optional<Method> bySurvival = budget.survival().method();
-    String live = budget.purchaseBy().map(by -> by.replace('-', ' ')).orElse("no method");
+    String live =
+        budget.purchases().purchaseBy().map(by -> by.replace('-', ' ')).orElse("no method");
     int heading =
         page.heading(
             List.of(
@@ -86,10 +87,10 @@ final class BudgetSheet {
                 "Cost, high"),
             Set.of(1, 2, 3, 4, 5, 6, 7, 8));
     first = heading + 1;
-    for (int i = 0; i < budget.years(); i++) {
+    for (int i = 0; i < budget.asked().years(); i++) {
       page.next();
       String number = "" + (i + 1);
-      page.text(0, budget.from().plusYears(i).toString(), Look.BODY)
+      page.text(0, budget.asked().from().plusYears(i).toString(), Look.BODY)
           .formula(1, items.sectionsOfYear(number), Look.BODY_LOOSE)
           .formula(2, items.costOfYear(number), Look.BODY_MONEY);
       int index = i;
@@ -149,6 +150,7 @@ final class BudgetSheet {
             + " shape and scale on the sheet Survival. The band is simulated and stays as budgeted,"
             + " as do the sheets Locations (its sections), Level funding and What if.");
     budget
+        .fleet()
         .unpriced()
         .forEach(
             hose ->

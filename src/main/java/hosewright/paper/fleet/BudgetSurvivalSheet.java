@@ -52,13 +52,14 @@ final class BudgetSurvivalSheet {
         String.format(
                 Locale.ROOT,
                 "%,d sections tell something; %,d of them wore out.%s",
-                survival.lives(),
-                survival.failures(),
+                survival.history().lives(),
+                survival.history().failures(),
                 survival.reason().isEmpty() ? "" : " No law was fitted: " + survival.reason() + ".")
             + " The product limit is given life at the youngest age on record, the law from new.",
         Look.TEXT);
-    survival.shape().ifPresent(shape -> figure("Weibull shape", shape, "weibull_shape"));
+    survival.law().shape().ifPresent(shape -> figure("Weibull shape", shape, "weibull_shape"));
     survival
+        .law()
         .scaleYears()
         .ifPresent(scale -> figure("Weibull scale, years", scale, "weibull_scale"));
     for (String convention : survival.conventions()) {
@@ -94,7 +95,7 @@ final class BudgetSurvivalSheet {
           .number(2, step.failures(), Look.BODY_COUNT)
           .number(3, step.survival(), Look.BODY_FINE)
           .number(4, step.standardError(), Look.BODY_FINE);
-      if (survival.shape().isPresent()) {
+      if (survival.law().shape().isPresent()) {
         page.formula(5, "EXP(-((A%d/weibull_scale)^weibull_shape))".formatted(row), Look.BODY_FINE);
       }
     }
@@ -130,7 +131,7 @@ final class BudgetSurvivalSheet {
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, age, fraction);
     data.setStyle(ScatterStyle.LINE);
     new Curve(3, "Product limit", PresetLineDash.SOLID, 1.0).add(data, sheet, first, last);
-    if (budget.survival().shape().isPresent()) {
+    if (budget.survival().law().shape().isPresent()) {
       new Curve(5, "Weibull law", PresetLineDash.DASH, 2.0).add(data, sheet, first, last);
     }
     chart.plot(data);

@@ -108,7 +108,7 @@ public final class BudgetWorkbook {
         paper,
         landscape,
         dealer.name(),
-        "Hose budget from " + budget.from());
+        "Hose budget from " + budget.asked().from());
     return new Page(workbook.getSheet(name), looks, widths);
   }
 
@@ -140,7 +140,10 @@ public final class BudgetWorkbook {
 
   private void properties(Instant madeAt) {
     new Described(
-            "Hose replacement budget from " + budget.from(), "", dealer.name(), Optional.of(madeAt))
+            "Hose replacement budget from " + budget.asked().from(),
+            "",
+            dealer.name(),
+            Optional.of(madeAt))
         .in(workbook);
   }
 

@@ -1,9 +1,19 @@
 package hosewright.paper.json;
 
+import hosewright.fleet.budget.FleetBudget;
+import hosewright.fleet.budget.FleetStatus;
+import hosewright.fleet.record.HoseRecord;
+import hosewright.line.model.Reasoning;
+import hosewright.order.Order;
+import hosewright.order.OrderLine;
+import hosewright.order.PurchaseOrder;
+import hosewright.order.SupplierAnswer;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;
 import hosewright.quote.QuoteHeading;
 import hosewright.quote.terms.Customer;
+import hosewright.tender.TenderBasis;
+import hosewright.tender.TenderResult;
 import java.util.Locale;
 import java.util.Set;
 import tools.jackson.databind.cfg.MapperConfig;
@@ -22,6 +32,24 @@ final class SpreadGroups extends NopAnnotationIntrospector {
       Set.of(
           Customer.Pricing.class,
           Customer.Taxation.class,
+          FleetBudget.Asked.class,
+          FleetBudget.Fleet.class,
+          FleetBudget.Purchases.class,
+          FleetBudget.Survival.History.class,
+          FleetBudget.Survival.Law.class,
+          FleetStatus.Ages.class,
+          FleetStatus.Fit.class,
+          FleetStatus.InUse.class,
+          FleetStatus.OnRecord.class,
+          FleetStatus.Tests.class,
+          HoseRecord.Days.class,
+          HoseRecord.Make.class,
+          HoseRecord.Place.class,
+          Order.Sold.class,
+          Order.Timing.class,
+          OrderLine.Counts.class,
+          OrderLine.Ware.class,
+          PurchaseOrder.PurchaseLine.Ware.class,
           Quote.Basis.class,
           Quote.Charging.class,
           Quote.Name.class,
@@ -32,7 +60,17 @@ final class SpreadGroups extends NopAnnotationIntrospector {
           Quote.Validity.class,
           QuoteDiff.Sums.class,
           QuoteHeading.Buyer.class,
-          QuoteHeading.Days.class);
+          QuoteHeading.Days.class,
+          Reasoning.Considered.Plans.class,
+          Reasoning.Considered.Stock.class,
+          Reasoning.Considered.Ways.class,
+          Reasoning.Rival.Laid.class,
+          SupplierAnswer.Offer.class,
+          TenderBasis.Source.class,
+          TenderResult.Figures.Laid.class,
+          TenderResult.Figures.Price.class,
+          TenderResult.Figures.Water.class,
+          TenderResult.Place.class);
 
   /**
    * Groups of which a record has several: {@code before} with quantity is {@code quantityBefore}.

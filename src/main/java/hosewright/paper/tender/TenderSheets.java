@@ -56,13 +56,13 @@ final class TenderSheets {
       SXSSFWorkbook workbook, Looks looks, String name, String dealer, Paper paper, int... widths) {
     SXSSFSheet sheet = workbook.createSheet(name);
     XSSFSheet behind = workbook.getXSSFWorkbook().getSheet(name);
-    SheetSetup.printed(behind, paper, true, dealer, "Tender " + basis.file());
+    SheetSetup.printed(behind, paper, true, dealer, "Tender " + basis.source().file());
     return new StreamedSheet(sheet, looks, widths);
   }
 
   void head() {
     jobs.next();
-    jobs.span(0, jobs.lastColumn(), "Tender " + basis.file(), Look.TITLE);
+    jobs.span(0, jobs.lastColumn(), "Tender " + basis.source().file(), Look.TITLE);
     jobs.next();
     jobs.span(
         0,
@@ -158,9 +158,9 @@ final class TenderSheets {
 
   void row(TenderResult row) {
     jobs.next();
-    jobs.number(0, row.line(), Look.BODY_ORDER)
-        .text(1, row.id(), Look.BODY)
-        .text(2, row.title(), Look.BODY)
+    jobs.number(0, row.place().line(), Look.BODY_ORDER)
+        .text(1, row.place().id(), Look.BODY)
+        .text(2, row.place().title(), Look.BODY)
         .text(FEASIBLE, feasible(row), Look.BODY_CENTRE)
         .text(4, limit(row), Look.BODY);
     row.figures().ifPresentOrElse(figures -> figures(row, figures), () -> blank(5));
@@ -168,25 +168,26 @@ final class TenderSheets {
   }
 
   private void figures(TenderResult row, Figures plan) {
-    jobs.text(5, plan.hose(), Look.BODY)
-        .number(6, plan.sizeIn(), Look.BODY_LOOSE)
-        .number(7, plan.lines(), Look.BODY_COUNT)
-        .text(8, plan.sections(), Look.BODY)
-        .number(9, plan.flowGpm(), Look.BODY_LOOSE)
-        .number(10, plan.needPsi(), Look.BODY_LOOSE);
-    pressure(11, plan.deliveredPsi());
-    pressure(12, plan.requiredSourcePsi());
-    pressure(13, plan.sourcePsi());
+    jobs.text(5, plan.laid().hose(), Look.BODY)
+        .number(6, plan.laid().sizeIn(), Look.BODY_LOOSE)
+        .number(7, plan.laid().lines(), Look.BODY_COUNT)
+        .text(8, plan.laid().sections(), Look.BODY)
+        .number(9, plan.water().flowGpm(), Look.BODY_LOOSE)
+        .number(10, plan.water().needPsi(), Look.BODY_LOOSE);
+    pressure(11, plan.water().deliveredPsi());
+    pressure(12, plan.water().requiredSourcePsi());
+    pressure(13, plan.water().sourcePsi());
     // A line that is not safe has no price: its goods must never reach a sum.
     if (row.outcome() == TenderResult.Outcome.PRICED) {
-      jobs.number(GOODS, plan.goods().getAmount().doubleValue(), Look.BODY_MONEY);
+      jobs.number(GOODS, plan.price().goods().getAmount().doubleValue(), Look.BODY_MONEY);
     } else {
       jobs.text(GOODS, "", Look.BODY);
     }
-    jobs.text(15, plan.terms(), Look.BODY);
+    jobs.text(15, plan.price().terms(), Look.BODY);
     if (basis.quotes()) {
-      jobs.text(QUOTE, plan.quote().orElse(""), Look.BODY);
-      plan.quoteTotal()
+      jobs.text(QUOTE, plan.price().quote().orElse(""), Look.BODY);
+      plan.price()
+          .quoteTotal()
           .ifPresentOrElse(
               total -> jobs.number(QUOTE + 1, total.getAmount().doubleValue(), Look.BODY_MONEY),
               () -> jobs.text(QUOTE + 1, "", Look.BODY));
@@ -232,8 +233,8 @@ final class TenderSheets {
   private void complaint(TenderResult row, String what, Problem problem, String instead) {
     errors.next();
     errors
-        .number(0, row.line(), Look.BODY_ORDER)
-        .text(1, row.id(), Look.BODY)
+        .number(0, row.place().line(), Look.BODY_ORDER)
+        .text(1, row.place().id(), Look.BODY)
         .text(2, what, Look.BODY)
         .text(3, problem.field(), Look.BODY)
         .text(4, problem.value(), Look.BODY)

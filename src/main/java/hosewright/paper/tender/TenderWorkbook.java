@@ -75,7 +75,7 @@ public final class TenderWorkbook {
           noSafePlan + one(row.outcome() == Outcome.NO_SAFE_PLAN),
           badInput + one(row.outcome() == Outcome.BAD_INPUT),
           failed + one(row.outcome() == Outcome.OUR_FAULT),
-          laid ? goods.plus(row.figures().orElseThrow().goods()) : goods);
+          laid ? goods.plus(row.figures().orElseThrow().price().goods()) : goods);
     }
 
     private static int one(boolean yes) {
@@ -114,7 +114,7 @@ public final class TenderWorkbook {
 
   private void properties() {
     new Described(
-            "Tender " + basis.file(),
+            "Tender " + basis.source().file(),
             counts.jobs() + " jobs",
             dealer,
             Optional.of(TenderSheets.midnight(basis.date())))

@@ -20,40 +20,41 @@ final class FleetRows {
   static FleetSectionRecord row(HoseRecord section) {
     return new FleetSectionRecord(
         section.id(),
-        section.sizeIn(),
-        section.nominalLengthFt(),
+        section.make().sizeIn(),
+        section.make().nominalLengthFt(),
         section.lengthFt(),
-        section.endA().toString(),
-        section.endB().toString(),
-        section.jacket(),
-        section.makerCode(),
-        section.made().orElse(null),
-        section.inService().orElse(null),
-        section.location(),
-        section.assignment(),
+        section.make().endA().toString(),
+        section.make().endB().toString(),
+        section.make().jacket(),
+        section.make().makerCode(),
+        section.days().made().orElse(null),
+        section.days().inService().orElse(null),
+        section.place().location(),
+        section.place().assignment(),
         section.status().name(),
-        section.onRecordSince(),
-        section.leftOn().orElse(null),
+        section.days().onRecordSince(),
+        section.days().leftOn().orElse(null),
         null);
   }
 
   HoseRecord section(FleetSectionRecord row) {
     return new HoseRecord(
         row.getSectionId(),
-        row.getSizeIn(),
-        row.getBoughtLengthFt(),
+        new HoseRecord.Make(
+            row.getSizeIn(),
+            row.getBoughtLengthFt(),
+            end(row.getEndA()),
+            end(row.getEndB()),
+            row.getJacket(),
+            row.getMakerCode()),
         row.getLengthFt(),
-        end(row.getEndA()),
-        end(row.getEndB()),
-        row.getJacket(),
-        row.getMakerCode(),
-        Optional.ofNullable(row.getMadeOn()),
-        Optional.ofNullable(row.getInServiceOn()),
-        row.getLocation(),
-        row.getAssignment(),
-        SectionStatus.valueOf(row.getStatus()),
-        row.getOnRecordSince(),
-        Optional.ofNullable(row.getLeftOn()));
+        new HoseRecord.Days(
+            Optional.ofNullable(row.getMadeOn()),
+            Optional.ofNullable(row.getInServiceOn()),
+            row.getOnRecordSince(),
+            Optional.ofNullable(row.getLeftOn())),
+        new HoseRecord.Place(row.getLocation(), row.getAssignment()),
+        SectionStatus.valueOf(row.getStatus()));
   }
 
   static FleetRecordRecord row(ServiceRecord record, int entry) {

@@ -24,11 +24,12 @@ final class AnswerRows {
                 new SupplierAnswer(
                     row.getWanted(),
                     row.getQuantity(),
-                    row.getSupplierCode(),
-                    Amounts.money(row.getUnitCost(), row.getCurrency()),
-                    Amounts.money(row.getFreight(), row.getCurrency()),
-                    row.getLeadDays(),
-                    row.getRemark(),
+                    new SupplierAnswer.Offer(
+                        row.getSupplierCode(),
+                        Amounts.money(row.getUnitCost(), row.getCurrency()),
+                        Amounts.money(row.getFreight(), row.getCurrency()),
+                        row.getLeadDays(),
+                        row.getRemark()),
                     row.getChosen(),
                     row.getReason()));
   }
@@ -55,13 +56,13 @@ final class AnswerRows {
                     new SupplierAnswerRecord(
                         quoteNumber,
                         answer.wanted(),
-                        answer.supplier(),
+                        answer.offer().supplier(),
                         answer.quantity(),
-                        answer.unitCost().getAmount(),
-                        answer.freight().getAmount(),
+                        answer.offer().unitCost().getAmount(),
+                        answer.offer().freight().getAmount(),
                         answer.currency().getCode(),
-                        answer.leadDays(),
-                        answer.remark(),
+                        answer.offer().leadDays(),
+                        answer.offer().remark(),
                         answer.chosen(),
                         answer.reason(),
                         at,

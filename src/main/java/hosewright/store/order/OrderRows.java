@@ -32,14 +32,14 @@ final class OrderRows {
         inside,
         new CustomerOrderRecord(
             order.number(),
-            order.quoteNumber(),
-            order.quoteRevision(),
-            order.customer(),
-            order.title(),
-            order.raisedOn(),
-            order.shipOn(),
-            order.raisedAt().atOffset(ZoneOffset.UTC),
-            order.raisedBy(),
+            order.sold().quoteNumber(),
+            order.sold().quoteRevision(),
+            order.sold().customer(),
+            order.sold().title(),
+            order.timing().raisedOn(),
+            order.timing().shipOn(),
+            order.timing().raisedAt().atOffset(ZoneOffset.UTC),
+            order.timing().raisedBy(),
             null,
             null,
             null,
@@ -94,9 +94,9 @@ final class OrderRows {
         ORDER_LINE,
         ORDER_LINE.ORDER_NUMBER.eq(number).and(ORDER_LINE.POSITION.eq(line.position())),
         row -> {
-          row.setReserved(line.reserved());
-          row.setShipped(line.shipped());
-          row.setCancelled(line.cancelled());
+          row.setReserved(line.counts().reserved());
+          row.setShipped(line.counts().shipped());
+          row.setCancelled(line.counts().cancelled());
         });
   }
 
@@ -145,14 +145,14 @@ final class OrderRows {
         order.number(),
         line.position(),
         line.quotePosition(),
-        line.stockCode(),
-        line.item(),
-        line.description(),
-        line.unit(),
-        line.quantity(),
-        line.reserved(),
-        line.shipped(),
-        line.cancelled(),
+        line.ware().stockCode(),
+        line.ware().item(),
+        line.ware().description(),
+        line.ware().unit(),
+        line.counts().quantity(),
+        line.counts().reserved(),
+        line.counts().shipped(),
+        line.counts().cancelled(),
         null);
   }
 
@@ -160,9 +160,9 @@ final class OrderRows {
     return new PurchaseLineRecord(
         purchase.number(),
         line.position(),
-        line.stockCode(),
-        line.description(),
-        line.unit(),
+        line.ware().stockCode(),
+        line.ware().description(),
+        line.ware().unit(),
         line.needed(),
         line.quantity(),
         line.received(),
@@ -176,14 +176,10 @@ final class OrderRows {
     String number = row.getOrderNumber();
     return new Order(
         number,
-        row.getQuoteNumber(),
-        row.getQuoteRevision(),
-        row.getCustomerName(),
-        row.getTitle(),
-        row.getRaisedOn(),
-        row.getShipOn(),
-        row.getRaisedAt().toInstant(),
-        row.getRaisedBy(),
+        new Order.Sold(
+            row.getQuoteNumber(), row.getQuoteRevision(), row.getCustomerName(), row.getTitle()),
+        new Order.Timing(
+            row.getRaisedOn(), row.getShipOn(), row.getRaisedAt().toInstant(), row.getRaisedBy()),
         Optional.ofNullable(row.getCancelledAt())
             .map(
                 at ->
@@ -205,14 +201,9 @@ final class OrderRows {
     return new OrderLine(
         row.getPosition(),
         row.getQuotePosition(),
-        row.getStockCode(),
-        row.getItem(),
-        row.getDescription(),
-        row.getUnit(),
-        row.getQuantity(),
-        row.getReserved(),
-        row.getShipped(),
-        row.getCancelled());
+        new OrderLine.Ware(row.getStockCode(), row.getItem(), row.getDescription(), row.getUnit()),
+        new OrderLine.Counts(
+            row.getQuantity(), row.getReserved(), row.getShipped(), row.getCancelled()));
   }
 
   private static PurchaseOrder purchase(DSLContext context, PurchaseOrderRecord row) {
@@ -233,9 +224,7 @@ final class OrderRows {
   private static PurchaseLine line(PurchaseLineRecord row) {
     return new PurchaseLine(
         row.getPosition(),
-        row.getStockCode(),
-        row.getDescription(),
-        row.getUnit(),
+        new PurchaseLine.Ware(row.getStockCode(), row.getDescription(), row.getUnit()),
         row.getNeeded(),
         row.getQuantity(),
         row.getReceived(),

@@ -41,9 +41,10 @@ final class StockReport {
             code ->
                 new StockLine(
                     code,
-                    moved.get(Kind.COUNTED).getOrDefault(code, 0),
-                    moved.get(Kind.RECEIVED).getOrDefault(code, 0),
-                    -moved.get(Kind.SHIPPED).getOrDefault(code, 0),
+                    new StockLine.Moved(
+                        moved.get(Kind.COUNTED).getOrDefault(code, 0),
+                        moved.get(Kind.RECEIVED).getOrDefault(code, 0),
+                        -moved.get(Kind.SHIPPED).getOrDefault(code, 0)),
                     shelves.containsKey(code) ? shelves.get(code).getOnHand() : 0,
                     shelves.containsKey(code) ? shelves.get(code).getReserved() : 0,
                     held.getOrDefault(code, 0),

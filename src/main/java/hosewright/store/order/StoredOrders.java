@@ -53,7 +53,7 @@ public final class StoredOrders implements OrderBook {
                       inside, number -> raiser.raise(number, StockRows.free(inside)), at(actor));
               OrderRows.insert(inside, order);
               for (OrderLine line : order.lines()) {
-                StockRows.reserve(inside, line.stockCode(), line.reserved());
+                StockRows.reserve(inside, line.ware().stockCode(), line.counts().reserved());
               }
               log(inside, order, QuoteLife.Step.ORDER, actor, order.number());
               return order;
@@ -84,7 +84,7 @@ public final class StoredOrders implements OrderBook {
               OrderRows.received(inside, purchaseNumber, line.position(), came);
               StockRows.move(
                   inside,
-                  line.stockCode(),
+                  line.ware().stockCode(),
                   came,
                   Kind.RECEIVED,
                   purchaseNumber,
@@ -102,13 +102,20 @@ public final class StoredOrders implements OrderBook {
         inside -> {
           Order order = OrderRows.one(inside, number).orElseThrow();
           List<OrderLine> goods = order.lines().stream().filter(OrderLine::isGoods).toList();
-          Portion.check(quantities, goods, OrderLine::position, OrderLine::reserved, "reserved");
+          Portion.check(
+              quantities, goods, OrderLine::position, line -> line.counts().reserved(), "reserved");
           for (OrderLine line : goods) {
             int gone = quantities.getOrDefault(line.position(), 0);
             if (gone > 0) {
-              StockRows.reserve(inside, line.stockCode(), -gone);
+              StockRows.reserve(inside, line.ware().stockCode(), -gone);
               StockRows.move(
-                  inside, line.stockCode(), -gone, Kind.SHIPPED, number, at(actor), actor.name());
+                  inside,
+                  line.ware().stockCode(),
+                  -gone,
+                  Kind.SHIPPED,
+                  number,
+                  at(actor),
+                  actor.name());
               OrderRows.moved(inside, number, line.shipping(gone));
             }
           }
@@ -122,11 +129,11 @@ public final class StoredOrders implements OrderBook {
     return locked(
         inside -> {
           Order order = OrderRows.one(inside, number).orElseThrow();
-          QuoteRows.hold(inside, order.quoteNumber());
+          QuoteRows.hold(inside, order.sold().quoteNumber());
           Cancelled cancelled =
               Cancelled.of(order, bought, new Order.Cancellation(actor.name(), actor.at(), reason));
           for (OrderLine line : order.lines()) {
-            StockRows.reserve(inside, line.stockCode(), -line.reserved());
+            StockRows.reserve(inside, line.ware().stockCode(), -line.counts().reserved());
           }
           OrderRows.cancel(inside, cancelled.after());
           log(inside, order, QuoteLife.Step.CANCEL_ORDER, actor, number + ": " + reason);
@@ -228,10 +235,11 @@ public final class StoredOrders implements OrderBook {
   private static Order reserved(DSLContext inside, String number) {
     Map<String, Integer> free = StockRows.free(inside);
     for (OrderLine line : OrderRows.one(inside, number).orElseThrow().lines()) {
-      int more = Math.min(line.shortage(), Math.max(0, free.getOrDefault(line.stockCode(), 0)));
+      int more =
+          Math.min(line.shortage(), Math.max(0, free.getOrDefault(line.ware().stockCode(), 0)));
       if (more > 0) {
-        free.merge(line.stockCode(), -more, Integer::sum);
-        StockRows.reserve(inside, line.stockCode(), more);
+        free.merge(line.ware().stockCode(), -more, Integer::sum);
+        StockRows.reserve(inside, line.ware().stockCode(), more);
         OrderRows.moved(inside, number, line.reserving(more));
       }
     }
@@ -243,7 +251,7 @@ public final class StoredOrders implements OrderBook {
     boolean allGone =
         lines.stream()
             .filter(OrderLine::isGoods)
-            .allMatch(line -> line.shipped() == line.quantity());
+            .allMatch(line -> line.counts().shipped() == line.counts().quantity());
     if (allGone) {
       lines.stream()
           .filter(line -> !line.isGoods())
@@ -255,8 +263,8 @@ public final class StoredOrders implements OrderBook {
       DSLContext inside, Order order, QuoteLife.Step step, Actor actor, String note) {
     QuoteSteps.log(
         inside,
-        order.quoteNumber(),
-        order.quoteRevision(),
+        order.sold().quoteNumber(),
+        order.sold().quoteRevision(),
         Signed.of(step, actor.name(), actor.at(), note));
   }
 

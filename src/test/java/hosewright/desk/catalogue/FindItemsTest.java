@@ -47,7 +47,7 @@ final class FindItemsTest {
   void costs_are_told_only_to_the_dealers_own_eyes() {
     ShowItem show = new ShowItem(OpenDesk.withDemo(folder));
 
-    assertThat(show.show("H175-DJ-50-15NH", false).costs()).isEmpty();
-    assertThat(show.show("H175-DJ-50-15NH", true).costs()).isPresent();
+    assertThat(show.show("H175-DJ-50-15NH", false).pricing().costs()).isEmpty();
+    assertThat(show.show("H175-DJ-50-15NH", true).pricing().costs()).isPresent();
   }
 }

@@ -36,10 +36,10 @@ final class AddCustomerTest {
     add.add(MOSS, List.of(), false);
 
     CustomerDocument kept = new ShowCustomer(books).show("MOSS-CREW", false);
-    assertThat(kept.discount()).isEqualTo(BigDecimal.ZERO);
-    assertThat(kept.taxRate()).isEqualTo(BigDecimal.ZERO);
+    assertThat(kept.pricing().discount()).isEqualTo(BigDecimal.ZERO);
+    assertThat(kept.taxation().taxRate()).isEqualTo(BigDecimal.ZERO);
     assertThat(kept.freightTerms()).isEqualTo("weight table");
-    assertThat(kept.contractPrices()).isEmpty();
+    assertThat(kept.pricing().contractPrices()).isEmpty();
   }
 
   @Test
@@ -57,7 +57,7 @@ final class AddCustomerTest {
     assertThatThrownBy(() -> add.add(MOSS, List.of(), false))
         .hasMessageContaining("an id nobody has yet");
     assertThat(add.add(with(CustomerField.DISCOUNT, "10%"), List.of(), true).replaced()).isTrue();
-    assertThat(new ShowCustomer(books).show("MOSS-CREW", false).discount())
+    assertThat(new ShowCustomer(books).show("MOSS-CREW", false).pricing().discount())
         .isEqualByComparingTo("0.1");
   }
 

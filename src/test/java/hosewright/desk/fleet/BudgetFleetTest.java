@@ -30,8 +30,8 @@ final class BudgetFleetTest {
   void what_is_left_unsaid_is_ten_years_from_today_and_nothing_is_kept() {
     var made = budget.budget(asked(Map.of(), Optional.empty()));
 
-    assertThat(made.budget().from()).isEqualTo(LocalDate.parse("2026-11-02"));
-    assertThat(made.budget().years()).isEqualTo(10);
+    assertThat(made.budget().asked().from()).isEqualTo(LocalDate.parse("2026-11-02"));
+    assertThat(made.budget().asked().years()).isEqualTo(10);
     assertThat(made.quote()).isEmpty();
     assertThat(made.workbook()).isEmpty();
   }

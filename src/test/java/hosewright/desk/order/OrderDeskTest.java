@@ -46,7 +46,7 @@ final class OrderDeskTest {
     Order order = raise.raise(number, true, "ines");
 
     assertThat(order.number()).isEqualTo("O-000001");
-    assertThat(order.raisedOn()).isEqualTo(LocalDate.parse("2026-11-02"));
+    assertThat(order.timing().raisedOn()).isEqualTo(LocalDate.parse("2026-11-02"));
     assertThatThrownBy(() -> raise.raise(number, true, "ines"))
         .isInstanceOf(ConflictException.class);
     assertThat(new ListOrders(desk).list()).hasSize(1);
@@ -59,22 +59,22 @@ final class OrderDeskTest {
     ShipGoods ship = new ShipGoods(desk);
 
     Order part = ship.ship("1", Optional.of(Map.of(hose.position(), 1)), "ines");
-    assertThat(part.lines().get(0).shipped()).isEqualTo(1);
+    assertThat(part.lines().get(0).counts().shipped()).isEqualTo(1);
     Order rest = ship.ship("1", Optional.empty(), "ines");
 
-    assertThat(rest.lines()).allSatisfy(line -> assertThat(line.reserved()).isZero());
-    assertThat(rest.lines().get(0).shipped()).isEqualTo(hose.reserved());
+    assertThat(rest.lines()).allSatisfy(line -> assertThat(line.counts().reserved()).isZero());
+    assertThat(rest.lines().get(0).counts().shipped()).isEqualTo(hose.counts().reserved());
     assertThat(new ShowStock(desk).show(Optional.empty()).balanced()).isTrue();
   }
 
   @Test
   void more_than_is_reserved_never_goes() {
     OrderLine hose = ordered().lines().get(0);
-    Map<Integer, Integer> tooMany = Map.of(hose.position(), hose.reserved() + 1);
+    Map<Integer, Integer> tooMany = Map.of(hose.position(), hose.counts().reserved() + 1);
 
     assertThatThrownBy(() -> new ShipGoods(desk).ship("1", Optional.of(tooMany), "ines"))
         .isInstanceOf(BadInputException.class);
-    assertThat(new ShowOrder(desk).show("1").lines().get(0).shipped()).isZero();
+    assertThat(new ShowOrder(desk).show("1").lines().get(0).counts().shipped()).isZero();
   }
 
   @Test
@@ -85,7 +85,8 @@ final class OrderDeskTest {
         new CancelOrder(desk)
             .cancel(new CancelOrder.Request("1", Bought.CLOSE, "the yard was sold", "ines"));
 
-    assertThat(outcome.cancelled().freed()).containsEntry(hose.stockCode(), hose.reserved());
+    assertThat(outcome.cancelled().freed())
+        .containsEntry(hose.ware().stockCode(), hose.counts().reserved());
     assertThat(outcome.waiting()).isEmpty();
     assertThatThrownBy(() -> new PickOrder(desk).pick("1"))
         .isInstanceOf(ConflictException.class)
@@ -94,7 +95,7 @@ final class OrderDeskTest {
         .isInstanceOf(ConflictException.class);
     assertThat(
             new ShowStock(desk)
-                .show(Optional.of(hose.stockCode().toLowerCase(Locale.ROOT)))
+                .show(Optional.of(hose.ware().stockCode().toLowerCase(Locale.ROOT)))
                 .shelves())
         .singleElement()
         .satisfies(shelf -> assertThat(shelf.reserved()).isZero());
@@ -127,17 +128,17 @@ final class OrderDeskTest {
         .singleElement()
         .satisfies(
             line -> {
-              assertThat(line.purchase()).contains("P-000001");
-              assertThat(line.expectedOn()).contains(expected);
-              assertThat(line.overdue()).isFalse();
+              assertThat(line.awaited().purchase()).contains("P-000001");
+              assertThat(line.awaited().expectedOn()).contains(expected);
+              assertThat(line.awaited().overdue()).isFalse();
             });
     desk.on(expected.plusDays(1).toString());
     assertThat(shortages.list())
         .singleElement()
-        .satisfies(line -> assertThat(line.overdue()).isTrue());
+        .satisfies(line -> assertThat(line.awaited().overdue()).isTrue());
 
     Order received = new ReceiveGoods(desk).receive("P-1", Optional.empty(), "ines");
-    assertThat(received.lines().get(0).reserved()).isEqualTo(500);
+    assertThat(received.lines().get(0).counts().reserved()).isEqualTo(500);
     assertThat(shortages.list()).isEmpty();
     assertThatThrownBy(() -> new ReceiveGoods(desk).receive("P-1", Optional.empty(), "ines"))
         .isInstanceOf(ConflictException.class)

@@ -45,8 +45,8 @@ final class InventoryReaderTest {
 
     assertThat(problems).isEmpty();
     HoseRecord section = sections.get(0);
-    assertThat(section.made()).contains(LocalDate.of(2014, 3, 1));
-    assertThat(section.nominalLengthFt()).isEqualTo(50);
+    assertThat(section.days().made()).contains(LocalDate.of(2014, 3, 1));
+    assertThat(section.make().nominalLengthFt()).isEqualTo(50);
     assertThat(section.status()).isEqualTo(SectionStatus.RESERVE);
     assertThat(tests.get(0).outcome().code()).isEqualTo("pass");
     assertThat(tests.get(0).pressurePsi()).hasValue(300);
@@ -58,10 +58,10 @@ final class InventoryReaderTest {
 
     assertThat(problems).isEmpty();
     HoseRecord section = sections.get(0);
-    assertThat(section.nominalLengthFt()).isEqualTo(50);
+    assertThat(section.make().nominalLengthFt()).isEqualTo(50);
     assertThat(section.status()).isEqualTo(SectionStatus.IN_SERVICE);
     assertThat(section.born()).isEqualTo(LocalDate.of(2019, 6, 1));
-    assertThat(section.onRecordSince()).isEqualTo(TODAY);
+    assertThat(section.days().onRecordSince()).isEqualTo(TODAY);
   }
 
   @Test

@@ -213,7 +213,7 @@ final class SectionLifeTest {
           .as("seed %d", seed)
           .isEqualTo(RetirementRule.Trigger.INVENTORY);
       assertThat(life.section().status().usable()).as("seed %d", seed).isFalse();
-      assertThat(life.section().leftOn()).as("seed %d", seed).contains(left.date());
+      assertThat(life.section().days().leftOn()).as("seed %d", seed).contains(left.date());
       return;
     }
     ServiceRecord record = life.records().get(left.record() - 1);

@@ -18,39 +18,37 @@ public final class Sections {
   static HoseRecord of(String id, LocalDate made, SectionStatus status) {
     return new HoseRecord(
         id,
-        1.75,
+        new HoseRecord.Make(
+            1.75,
+            50,
+            End.parse("1.5 NH female swivel"),
+            End.parse("1.5 NH male"),
+            "double jacket",
+            ""),
         50,
-        50,
-        End.parse("1.5 NH female swivel"),
-        End.parse("1.5 NH male"),
-        "double jacket",
-        "",
-        Optional.of(made),
-        Optional.of(made),
-        "Station 1",
-        "Engine 1",
-        status,
-        SINCE,
-        status.usable() ? Optional.empty() : Optional.of(LocalDate.of(2020, 1, 1)));
+        new HoseRecord.Days(
+            Optional.of(made),
+            Optional.of(made),
+            SINCE,
+            status.usable() ? Optional.empty() : Optional.of(LocalDate.of(2020, 1, 1))),
+        new HoseRecord.Place("Station 1", "Engine 1"),
+        status);
   }
 
   static HoseRecord with(HoseRecord section, String location, String endA, String endB) {
     return new HoseRecord(
         section.id(),
-        section.sizeIn(),
-        section.nominalLengthFt(),
+        new HoseRecord.Make(
+            section.make().sizeIn(),
+            section.make().nominalLengthFt(),
+            End.parse(endA),
+            End.parse(endB),
+            section.make().jacket(),
+            section.make().makerCode()),
         section.lengthFt(),
-        End.parse(endA),
-        End.parse(endB),
-        section.jacket(),
-        section.makerCode(),
-        section.made(),
-        section.inService(),
-        location,
-        section.assignment(),
-        section.status(),
-        section.onRecordSince(),
-        section.leftOn());
+        section.days(),
+        new HoseRecord.Place(location, section.place().assignment()),
+        section.status());
   }
 
   static ServiceRecord record(String id, String date, String outcome) {

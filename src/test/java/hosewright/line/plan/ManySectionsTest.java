@@ -73,7 +73,7 @@ final class ManySectionsTest {
     Planner.Explained explained = shop.planner().explain(job("200 ft"));
 
     assertThat(explained.plan().items()).extracting(Bill.Item::item).contains("RED50");
-    assertThat(explained.reasoning().considered().leftOut())
+    assertThat(explained.reasoning().considered().stock().leftOut())
         .containsExactly(
             new Reasoning.Count("no better than another section of its make and length", 1));
   }

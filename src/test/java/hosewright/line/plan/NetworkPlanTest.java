@@ -118,7 +118,7 @@ class NetworkPlanTest {
     WyedLine.Arriving arriving = wyed().arriving(new FixedPressure(120));
     assertThat(flowing.arrives().flowGpm()).isCloseTo(arriving.flowGpm(), within(0.01));
     assertThat(flowing.arrives().deliveredPsi())
-        .isCloseTo(arriving.branches().get(0).deliveredPsi(), within(0.01));
+        .isCloseTo(arriving.branches().get(0).pressures().deliveredPsi(), within(0.01));
     assertThat(flowing.layout().branchLeg().orElseThrow().water().flowGpm())
         .isCloseTo(flowing.arrives().flowGpm() / 2, within(1e-9));
   }

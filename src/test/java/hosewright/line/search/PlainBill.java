@@ -114,8 +114,8 @@ final class PlainBill {
       HoseLine hose = line.topology().legs().get(leg).hose();
       int spares = spareSections(hose, lay, line.topology().legs().get(leg).lines());
       if (spare(hose, lay).isPresent() && spares > 0) {
-        count(hose.inlet(), hose.gaskets().atInlet(), spares, allAndBought, ends);
-        count(hose.outlet(), hose.gaskets().atOutlet(), spares, allAndBought, ends);
+        count(hose.inlet(), hose.finish().gaskets().atInlet(), spares, allAndBought, ends);
+        count(hose.outlet(), hose.finish().gaskets().atOutlet(), spares, allAndBought, ends);
       }
     }
     allAndBought.forEach(
@@ -154,7 +154,7 @@ final class PlainBill {
     HoseLine hose = section.hose();
     boolean sexless = hose.inlet().equals(hose.outlet());
     boolean inlet = sexless ? facesSource : end.equals(hose.inlet());
-    return inlet ? hose.gaskets().atInlet() : hose.gaskets().atOutlet();
+    return inlet ? hose.finish().gaskets().atInlet() : hose.finish().gaskets().atOutlet();
   }
 
   private static void count(

@@ -164,7 +164,9 @@ final class StripPdfTest {
   private static List<Double> circumferencesMm() {
     return ThreadTable.all().stream()
         .filter(row -> row.majorMaxIn().isPresent())
-        .filter(row -> Families.find(row.family()).orElseThrow().genders().contains(Gender.MALE))
+        .filter(
+            row ->
+                Families.find(row.family()).orElseThrow().halves().genders().contains(Gender.MALE))
         .map(row -> Math.PI * row.majorMaxIn().getAsDouble() * 25.4)
         .toList();
   }

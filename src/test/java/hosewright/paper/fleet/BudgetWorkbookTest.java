@@ -50,20 +50,12 @@ final class BudgetWorkbookTest {
   private static HoseRecord section(int number, LocalDate made) {
     return new HoseRecord(
         "H-" + number,
-        2.5,
+        new HoseRecord.Make(
+            2.5, 50, End.parse("2.5 NH male"), End.parse("2.5 NH female swivel"), "polyester", ""),
         50,
-        50,
-        End.parse("2.5 NH male"),
-        End.parse("2.5 NH female swivel"),
-        "polyester",
-        "",
-        Optional.of(made),
-        Optional.of(made),
-        number % 2 == 0 ? "Station 1" : "Station 2",
-        "",
-        SectionStatus.IN_SERVICE,
-        made,
-        Optional.empty());
+        new HoseRecord.Days(Optional.of(made), Optional.of(made), made, Optional.empty()),
+        new HoseRecord.Place(number % 2 == 0 ? "Station 1" : "Station 2", ""),
+        SectionStatus.IN_SERVICE);
   }
 
   /** Twelve sections due in year 1 and three in each of the next four. */
@@ -87,9 +79,8 @@ final class BudgetWorkbookTest {
                 DAY,
                 5,
                 OptionalInt.of(10),
-                new BigDecimal(priceChange),
-                new BigDecimal(escalation),
-                new BigDecimal(rate),
+                new BudgetRequest.Rates(
+                    new BigDecimal(priceChange), new BigDecimal(escalation), new BigDecimal(rate)),
                 2,
                 1));
   }
@@ -108,7 +99,7 @@ final class BudgetWorkbookTest {
         .extracting(FleetBudget.MethodYear::cost)
         .containsExactly(
             usd("2463.00"), usd("684.84"), usd("712.23"), usd("740.73"), usd("770.34"));
-    assertThat(budget.grouping().orElseThrow().apart()).isEqualTo(usd("2634.00"));
+    assertThat(budget.purchases().grouping().orElseThrow().apart()).isEqualTo(usd("2634.00"));
   }
 
   private static Money usd(String amount) {
@@ -172,9 +163,8 @@ final class BudgetWorkbookTest {
                 DAY,
                 10,
                 OptionalInt.of(ageLimit),
-                BigDecimal.ZERO,
-                new BigDecimal("0.03"),
-                new BigDecimal("0.02"),
+                new BudgetRequest.Rates(
+                    BigDecimal.ZERO, new BigDecimal("0.03"), new BigDecimal("0.02")),
                 2,
                 1));
   }
@@ -212,8 +202,9 @@ final class BudgetWorkbookTest {
   private static void holds(Path file, FleetBudget budget) throws IOException {
     try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       var sheet = workbook.getSheet("Budget");
-      int first = WorkbookReader.named(workbook, "budget_total").getRowIndex() - budget.years();
-      for (int i = 0; i < budget.years(); i++) {
+      int first =
+          WorkbookReader.named(workbook, "budget_total").getRowIndex() - budget.asked().years();
+      for (int i = 0; i < budget.asked().years(); i++) {
         var row = sheet.getRow(first + i);
         FleetBudget.MethodYear byAge = budget.ageLimit().orElseThrow().years().get(i);
         FleetBudget.MethodYear byLaw = budget.survival().method().orElseThrow().years().get(i);

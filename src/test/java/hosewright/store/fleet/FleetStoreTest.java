@@ -53,20 +53,18 @@ final class FleetStoreTest {
   private static HoseRecord section(String id, String location) {
     return new HoseRecord(
         id,
-        1.75,
-        50,
+        new HoseRecord.Make(
+            1.75,
+            50,
+            End.parse("1.5 NH female swivel"),
+            End.parse("1.5 NH male"),
+            "double jacket",
+            "DJ"),
         48.5,
-        End.parse("1.5 NH female swivel"),
-        End.parse("1.5 NH male"),
-        "double jacket",
-        "DJ",
-        Optional.of(LocalDate.of(2014, 3, 1)),
-        Optional.empty(),
-        location,
-        "",
-        SectionStatus.RESERVE,
-        DAY,
-        Optional.empty());
+        new HoseRecord.Days(
+            Optional.of(LocalDate.of(2014, 3, 1)), Optional.empty(), DAY, Optional.empty()),
+        new HoseRecord.Place(location, ""),
+        SectionStatus.RESERVE);
   }
 
   private static ServiceRecord record(String id, LocalDate day, String outcome, double length) {
@@ -111,7 +109,7 @@ final class FleetStoreTest {
         });
     List<SectionLife> all = new ArrayList<>();
     fleet.each(all::add);
-    assertThat(all).extracting(life -> life.section().location()).containsOnly("Station 2");
+    assertThat(all).extracting(life -> life.section().place().location()).containsOnly("Station 2");
     assertThat(all.get(0).records()).hasSize(1);
     assertThat(fleet.ids()).containsExactlyInAnyOrder("H-1", "H-2");
   }

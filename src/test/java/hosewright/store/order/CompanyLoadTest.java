@@ -168,16 +168,15 @@ final class CompanyLoadTest {
   private static Order one(String number, Quote quote, int wanted, int reserved) {
     return new Order(
         number,
-        quote.number(),
-        quote.revision(),
-        "Port Harlow",
-        "load",
-        DAY,
-        DAY,
-        Instant.now(),
-        "clerk",
+        new Order.Sold(quote.number(), quote.revision(), "Port Harlow", "load"),
+        new Order.Timing(DAY, DAY, Instant.now(), "clerk"),
         Optional.empty(),
-        List.of(new OrderLine(1, 1, ITEM, ITEM, "bend", "each", wanted, reserved, 0, 0)),
+        List.of(
+            new OrderLine(
+                1,
+                1,
+                new OrderLine.Ware(ITEM, ITEM, "bend", "each"),
+                new OrderLine.Counts(wanted, reserved, 0, 0))),
         List.of());
   }
 
@@ -201,8 +200,10 @@ final class CompanyLoadTest {
       assertThat(new StoredOrders(database).list())
           .extracting(Order::number)
           .containsExactlyInAnyOrderElementsOf(orders.stream().map(Order::number).toList());
-      int wanted = orders.stream().mapToInt(order -> order.lines().get(0).quantity()).sum();
-      int promised = orders.stream().mapToInt(order -> order.lines().get(0).reserved()).sum();
+      int wanted =
+          orders.stream().mapToInt(order -> order.lines().get(0).counts().quantity()).sum();
+      int promised =
+          orders.stream().mapToInt(order -> order.lines().get(0).counts().reserved()).sum();
       assertThat(promised).isEqualTo(Math.min(wanted, shelf));
       OrderBook.StockLine line =
           new StoredOrders(database)

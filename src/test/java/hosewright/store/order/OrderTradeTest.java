@@ -99,7 +99,7 @@ final class OrderTradeTest {
         int came = random.nextInt(line.outstanding() + 1);
         if (came > 0) {
           orders.receive(purchase.number(), Map.of(line.position(), came), SAM);
-          counted.merge(line.stockCode(), came, Integer::sum);
+          counted.merge(line.ware().stockCode(), came, Integer::sum);
         }
       }
     }
@@ -108,10 +108,10 @@ final class OrderTradeTest {
   private void ship(Order order) {
     boolean all = random.nextBoolean();
     for (OrderLine line : order.lines()) {
-      int gone = all ? line.reserved() : random.nextInt(line.reserved() + 1);
+      int gone = all ? line.counts().reserved() : random.nextInt(line.counts().reserved() + 1);
       if (gone > 0) {
         orders.ship(order.number(), Map.of(line.position(), gone), SAM);
-        counted.merge(line.stockCode(), -gone, Integer::sum);
+        counted.merge(line.ware().stockCode(), -gone, Integer::sum);
       }
     }
   }
@@ -119,7 +119,7 @@ final class OrderTradeTest {
   /** Refused exactly where a rule says so, and then nothing has changed. */
   private void cancel(Order order) {
     Bought bought = Bought.values()[random.nextInt(Bought.values().length)];
-    boolean gone = order.lines().stream().anyMatch(line -> line.shipped() > 0);
+    boolean gone = order.lines().stream().anyMatch(line -> line.counts().shipped() > 0);
     boolean inPart =
         order.purchases().stream()
             .anyMatch(purchase -> purchase.state() == PurchaseOrder.State.PART_RECEIVED);
@@ -149,13 +149,15 @@ final class OrderTradeTest {
               all.stream()
                   .flatMap(order -> order.purchases().stream())
                   .flatMap(purchase -> purchase.lines().stream())
-                  .filter(line -> line.stockCode().equals(code))
+                  .filter(line -> line.ware().stockCode().equals(code))
                   .mapToInt(PurchaseLine::outstanding)
                   .sum());
     }
     for (Order order : all) {
       if (order.state() == Order.State.CANCELLED) {
-        assertThat(order.lines()).as(when).allMatch(line -> line.reserved() + line.shipped() == 0);
+        assertThat(order.lines())
+            .as(when)
+            .allMatch(line -> line.counts().reserved() + line.counts().shipped() == 0);
         assertThat(order.lines()).as(when).allMatch(line -> line.shortage() == 0);
       }
     }
@@ -170,15 +172,17 @@ final class OrderTradeTest {
       int reserved = Math.min(quantity, free.getOrDefault(code, 0));
       int position = lines.size() + 1;
       lines.add(
-          new OrderLine(position, position, code, code, "part", "each", quantity, reserved, 0, 0));
+          new OrderLine(
+              position,
+              position,
+              new OrderLine.Ware(code, code, "part", "each"),
+              new OrderLine.Counts(quantity, reserved, 0, 0)));
       if (quantity > reserved) {
         int missing = quantity - reserved;
         bought.add(
             new PurchaseLine(
                 bought.size() + 1,
-                code,
-                "part",
-                "each",
+                new PurchaseLine.Ware(code, "part", "each"),
                 missing,
                 (missing + 5) / 6 * 6,
                 0,
@@ -192,14 +196,8 @@ final class OrderTradeTest {
             : List.of(new PurchaseOrder("", number, "WEAVE", "Weaving", DAY, "", bought));
     return new Order(
         number,
-        quote.number(),
-        1,
-        "Port Harlow",
-        "Quay",
-        DAY,
-        DAY,
-        NOW,
-        "sam",
+        new Order.Sold(quote.number(), 1, "Port Harlow", "Quay"),
+        new Order.Timing(DAY, DAY, NOW, "sam"),
         Optional.empty(),
         lines,
         purchases);

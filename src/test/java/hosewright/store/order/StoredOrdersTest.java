@@ -83,7 +83,7 @@ final class StoredOrdersTest {
     pool.shutdown();
 
     // 8 x 9 = 72 are wanted of 50.
-    assertThat(raised.stream().mapToInt(order -> order.lines().get(0).reserved()).sum())
+    assertThat(raised.stream().mapToInt(order -> order.lines().get(0).counts().reserved()).sum())
         .isEqualTo(50);
     assertThat(raised.stream().mapToInt(order -> order.lines().get(0).shortage()).sum())
         .isEqualTo(22);
@@ -110,18 +110,18 @@ final class StoredOrdersTest {
 
     // Bought in packs of 6: 5 are short, 6 come.
     order = orders.receive("P-000001", Map.of(1, 2), SAM);
-    assertThat(order.lines().get(0).reserved()).isEqualTo(6);
+    assertThat(order.lines().get(0).counts().reserved()).isEqualTo(6);
     order = orders.ship(order.number(), Map.of(1, 5), SAM);
     assertThat(order.state()).isEqualTo(Order.State.PART_SHIPPED);
     order = orders.receive("P-000001", Map.of(1, 4), SAM);
-    assertThat(order.lines().get(0).reserved()).isEqualTo(4);
+    assertThat(order.lines().get(0).counts().reserved()).isEqualTo(4);
     assertThat(shelf().free()).isEqualTo(1);
     order = orders.ship(order.number(), Map.of(1, 4), SAM);
 
     assertThat(order.state()).isEqualTo(Order.State.SHIPPED);
     // The work line went with the last of the goods.
-    assertThat(order.lines().get(1).shipped()).isEqualTo(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 6, 9, 1, 0, 0, 0));
+    assertThat(order.lines().get(1).counts().shipped()).isEqualTo(1);
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 6, 9), 1, 0, 0, 0));
     assertThat(shelf().balances()).isTrue();
   }
 
@@ -137,7 +137,7 @@ final class StoredOrdersTest {
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("1 to 4")
         .hasMessageContaining("nothing of line 2");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 0, 4, 4, 4, 6));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 0), 4, 4, 4, 6));
   }
 
   @Test
@@ -184,7 +184,7 @@ final class StoredOrdersTest {
     assertThat(done.after().state()).isEqualTo(Order.State.CANCELLED);
     assertThat(done.after().cancellation())
         .contains(new Order.Cancellation("sam", NOW, "sold the yard"));
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 0, 4, 0, 0, 0));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 0), 4, 0, 0, 0));
     assertThat(quotes.steps(quote.number()).get(4).step().note())
         .isEqualTo("O-000001: sold the yard");
     assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
@@ -209,16 +209,16 @@ final class StoredOrdersTest {
     assertThatThrownBy(() -> cancel(first, Bought.UNDECIDED))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("P-000001, come in part");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 3, 0, 7, 7, 7, 9));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 3, 0), 7, 7, 7, 9));
 
     Cancelled kept = cancel(first, Bought.KEEP);
     assertThat(kept.stillComing()).hasSize(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 3, 0, 7, 1, 1, 9));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 3, 0), 7, 1, 1, 9));
     orders.receive("P-000001", Map.of(1, 4), SAM);
     assertThat(shelf().free()).isEqualTo(10);
 
     assertThat(cancel(second, Bought.CLOSE).closed()).hasSize(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 7, 0, 11, 0, 0, 0));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 7, 0), 11, 0, 0, 0));
   }
 
   @Test
@@ -230,7 +230,7 @@ final class StoredOrdersTest {
     assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
         .isInstanceOf(ConflictException.class)
         .hasMessageContaining("has shipped in part or whole");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, 4, 0, 1, 3, 3, 3, 6));
+    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 1), 3, 3, 3, 6));
   }
 
   @Test
@@ -275,25 +275,33 @@ final class StoredOrdersTest {
     int missing = quantity - reserved;
     PurchaseLine bought =
         new PurchaseLine(
-            1, HOSE, "hose", "each", missing, (missing + 5) / 6 * 6, 0, 0, Optional.empty());
+            1,
+            new PurchaseLine.Ware(HOSE, "hose", "each"),
+            missing,
+            (missing + 5) / 6 * 6,
+            0,
+            0,
+            Optional.empty());
     List<PurchaseOrder> purchases =
         missing == 0
             ? List.of()
             : List.of(new PurchaseOrder("", number, "WEAVE", "Weaving", DAY, "", List.of(bought)));
     return new Order(
         number,
-        quote.number(),
-        1,
-        "Port Harlow",
-        "Quay",
-        DAY,
-        DAY,
-        NOW,
-        "sam",
+        new Order.Sold(quote.number(), 1, "Port Harlow", "Quay"),
+        new Order.Timing(DAY, DAY, NOW, "sam"),
         Optional.empty(),
         List.of(
-            new OrderLine(1, 1, HOSE, HOSE, "hose", "each", quantity, reserved, 0, 0),
-            new OrderLine(2, 2, "", "WORK", "labour", "each", 1, 0, 0, 0)),
+            new OrderLine(
+                1,
+                1,
+                new OrderLine.Ware(HOSE, HOSE, "hose", "each"),
+                new OrderLine.Counts(quantity, reserved, 0, 0)),
+            new OrderLine(
+                2,
+                2,
+                new OrderLine.Ware("", "WORK", "labour", "each"),
+                new OrderLine.Counts(1, 0, 0, 0))),
         purchases);
   }
 

@@ -76,8 +76,8 @@ public final class CatalogueFindCommand extends ShellCommand {
       table.row(
           item.item(),
           item.description() + (item.discontinued() ? " (discontinued)" : ""),
-          item.unitPrice().map(MoneyWords::of).orElse("no price"),
-          item.unit(),
+          item.price().unitPrice().map(MoneyWords::of).orElse("no price"),
+          item.price().unit(),
           item.onHand());
     }
     prose.block(table.on(screen));

@@ -28,48 +28,50 @@ final class CatalogueShowText {
     prose.line(
         "%d %s on hand; %s."
             .formatted(
-                item.onHand(),
-                item.unit(),
-                item.supplier()
+                item.stock().onHand(),
+                item.stock().unit(),
+                item.stock()
+                    .supplier()
                     .map(
                         s ->
                             "from %s (%s) in %d days, packs of %d"
                                 .formatted(s.name(), s.code(), s.leadDays(), s.pack()))
                     .orElse("no supplier")));
     prices(prose, item, screen);
-    for (String use : item.planUses()) {
+    for (String use : item.uses().planUses()) {
       prose.line("Plans: " + use + ".");
     }
     quotes(prose, item, screen);
-    item.costs().ifPresent(costs -> costs(prose, costs, screen));
+    item.pricing().costs().ifPresent(costs -> costs(prose, costs, screen));
     return prose.toString();
   }
 
   private static void prices(Prose prose, ShownItem item, Screen screen) {
-    if (item.prices().isEmpty()) {
-      prose.line("No price is in force on " + item.date() + ".");
+    if (item.pricing().prices().isEmpty()) {
+      prose.line("No price is in force on " + item.pricing().date() + ".");
       return;
     }
     Table prices = Table.of("from quantity", "list price", "in force from", "until").numbers(0, 1);
-    for (BreakPrice price : item.prices()) {
+    for (BreakPrice price : item.pricing().prices()) {
       prices.row(
           price.minimumQuantity(),
           MoneyWords.of(price.unitPrice()),
           price.from(),
           price.until().map(LocalDate::toString).orElse("open"));
     }
-    String one = item.unit().equals("each") ? "one" : "one " + item.unit();
-    prose.line("Price of " + one + " on " + item.date() + ":");
+    String one = item.stock().unit().equals("each") ? "one" : "one " + item.stock().unit();
+    prose.line("Price of " + one + " on " + item.pricing().date() + ":");
     prose.block(prices.on(screen));
   }
 
   private static void quotes(Prose prose, ShownItem item, Screen screen) {
-    if (item.quotes().isEmpty()) {
+    if (item.uses().quotes().isEmpty()) {
       prose.line("On no quote yet.");
       return;
     }
     Table quotes = Table.of("quote", "rev", "status", "customer", "date", "quantity").numbers(1, 5);
-    for (QuoteUse use : item.quotes().subList(0, Math.min(QUOTES_SHOWN, item.quotes().size()))) {
+    for (QuoteUse use :
+        item.uses().quotes().subList(0, Math.min(QUOTES_SHOWN, item.uses().quotes().size()))) {
       quotes.row(
           use.quote(),
           use.revision(),
@@ -78,7 +80,7 @@ final class CatalogueShowText {
           use.date(),
           use.quantity());
     }
-    prose.line("Quoted %d times, newest first:".formatted(item.quotes().size()));
+    prose.line("Quoted %d times, newest first:".formatted(item.uses().quotes().size()));
     prose.block(quotes.on(screen));
   }
 

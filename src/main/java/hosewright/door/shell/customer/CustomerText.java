@@ -15,11 +15,11 @@ final class CustomerText {
   static String of(CustomerDocument customer, Screen screen, boolean internal) {
     Prose prose = new Prose(screen).line(customer.id() + ": " + customer.name());
     prose.block(facts(customer, internal).on(screen));
-    if (customer.contractPrices().isEmpty()) {
+    if (customer.pricing().contractPrices().isEmpty()) {
       return prose.line("No contract prices.").toString();
     }
     Table prices = Table.of("item", "contract price", "from", "until", "").numbers(1);
-    for (Agreed price : customer.contractPrices()) {
+    for (Agreed price : customer.pricing().contractPrices()) {
       prices.row(
           price.item(),
           MoneyWords.of(price.unitPrice()),
@@ -32,28 +32,29 @@ final class CustomerText {
 
   private static Table facts(CustomerDocument customer, boolean internal) {
     Table facts = Table.of("fact", "value");
-    facts.row("class", customer.customerClass());
-    facts.row("off list", Prose.percent(customer.discount()));
+    facts.row("class", customer.pricing().customerClass());
+    facts.row("off list", Prose.percent(customer.pricing().discount()));
     facts.row("address", customer.address().replaceAll("\\R", ", "));
     facts.row("tax", tax(customer));
     facts.row("freight", customer.freightTerms());
     if (internal) {
       facts.row(
           "margin floor (internal)",
-          customer.marginFloor().map(Prose::percent).orElse("none for this class"));
+          customer.pricing().marginFloor().map(Prose::percent).orElse("none for this class"));
     }
     return facts;
   }
 
   private static String tax(CustomerDocument customer) {
     return customer
+        .taxation()
         .exemption()
         .map(exempt -> "exempt: certificate " + exempt.certificate() + " of " + exempt.dated())
         .orElseGet(
             () ->
-                customer.taxName()
+                customer.taxation().taxName()
                     + " "
-                    + Prose.plain(customer.taxRate().movePointRight(2).doubleValue())
+                    + Prose.plain(customer.taxation().taxRate().movePointRight(2).doubleValue())
                     + " %");
   }
 }

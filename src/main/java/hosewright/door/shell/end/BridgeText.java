@@ -40,12 +40,12 @@ final class BridgeText {
                   from, to, adapters == 1 ? "one adapter" : adapters + " adapters", found.cost()));
       text.block(chain(found.chain()));
       text.line(
-          found.workingPsi() == null
+          found.hold().workingPsi() == null
               ? "Its pressure rating is not known: a part has none in the catalogue."
               : String.format(
                   Locale.ROOT,
                   "Rated %.0f psi in cold water, the least of its parts.",
-                  found.workingPsi()));
+                  found.hold().workingPsi()));
     }
     text.block(joints(found.joints()));
     found.notes().forEach(text::line);

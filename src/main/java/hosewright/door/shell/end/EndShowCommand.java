@@ -45,7 +45,7 @@ public final class EndShowCommand extends ShellCommand {
 
   private static String text(Shown shown, Screen screen) {
     Prose text = new Prose(screen);
-    text.line(shown.end() + ": " + shown.familyName() + ", " + shown.kind());
+    text.line(shown.end() + ": " + shown.family().familyName() + ", " + shown.family().kind());
     if (shown.figures().isEmpty()) {
       text.line("No published figures were found for it: measure it.");
     } else {
@@ -54,7 +54,7 @@ public final class EndShowCommand extends ShellCommand {
       text.block(table.on(screen));
       text.block(EndDrawing.text(shown.end(), Math.min(DRAWING_WIDTH, screen.width())));
     }
-    text.line("Seals: " + shown.seal());
+    text.line("Seals: " + shown.family().seal());
     text.line("Joins: " + joins(shown));
     standing(shown).forEach(text::line);
     if (shown.picture() != null) {
@@ -72,16 +72,16 @@ public final class EndShowCommand extends ShellCommand {
   /** What the figures rest on. */
   private static List<String> standing(Shown shown) {
     List<String> lines = new ArrayList<>();
-    String standard = (shown.standard() + " " + shown.table()).strip();
+    String standard = (shown.basis().standard() + " " + shown.basis().table()).strip();
     if (!standard.isEmpty()) {
       lines.add("Standard: " + standard);
     }
-    if (!shown.confidence().isEmpty()) {
-      lines.add("How sure: " + shown.confidence());
+    if (!shown.basis().confidence().isEmpty()) {
+      lines.add("How sure: " + shown.basis().confidence());
     }
-    lines.add("Source: " + shown.source());
-    if (!shown.note().isEmpty()) {
-      lines.add("Note: " + shown.note());
+    lines.add("Source: " + shown.basis().source());
+    if (!shown.basis().note().isEmpty()) {
+      lines.add("Note: " + shown.basis().note());
     }
     return lines;
   }

@@ -1,5 +1,6 @@
 package hosewright.door.shell.end;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.end.BridgeDocument;
 import hosewright.desk.end.CheckJoint;
@@ -54,27 +55,10 @@ public final class JointCheckCommand extends ShellCommand {
    * @param instead the shortest bridge; null when they mate, and when there is none
    * @param picture the file drawn; null when none was asked for
    */
-  record Document(
-      Verdict.Outcome verdict,
-      Verdict.Seal seal,
-      boolean removable,
-      String engagement,
-      String reason,
-      String source,
-      BridgeDocument instead,
-      String picture) {
+  record Document(@JsonUnwrapped Verdict verdict, BridgeDocument instead, String picture) {
 
     static Document of(Checked checked) {
-      Verdict verdict = checked.verdict();
-      return new Document(
-          verdict.outcome(),
-          verdict.seal(),
-          verdict.removable(),
-          verdict.engagement(),
-          verdict.reason(),
-          verdict.source(),
-          checked.instead().bridge(),
-          checked.picture());
+      return new Document(checked.verdict(), checked.instead().bridge(), checked.picture());
     }
   }
 

@@ -38,7 +38,7 @@ final class FleetBudgetText {
     text.survival();
     text.purchase();
     text.budget.level().ifPresent(text::level);
-    text.budget.grouping().ifPresent(text::grouping);
+    text.budget.purchases().grouping().ifPresent(text::grouping);
     text.whatIf();
     return text.prose.toString();
   }
@@ -49,15 +49,15 @@ final class FleetBudgetText {
             Locale.ROOT,
             "%,d usable sections, %,.0f ft; %d years from %s; prices rise %s a year%s; today's"
                 + " worth at %s.",
-            budget.sections(),
-            budget.lengthFt(),
-            budget.years(),
-            budget.from(),
-            percent(budget.escalation()),
-            budget.priceChange().signum() == 0
+            budget.fleet().sections(),
+            budget.fleet().lengthFt(),
+            budget.asked().years(),
+            budget.asked().from(),
+            percent(budget.asked().escalation()),
+            budget.asked().priceChange().signum() == 0
                 ? ""
-                : " from today's changed by " + percent(budget.priceChange()),
-            percent(budget.discountRate())));
+                : " from today's changed by " + percent(budget.asked().priceChange()),
+            percent(budget.asked().discountRate())));
     if (budget.ageLimit().isEmpty()) {
       TestRule advice = TestRule.advisedLife();
       prose.line(
@@ -77,11 +77,11 @@ final class FleetBudgetText {
     Table table =
         Table.of("year from", "by age", "cost", "by survival", "cost", "80 % band", "cost band")
             .numbers(1, 2, 3, 4, 5, 6);
-    for (int i = 0; i < budget.years(); i++) {
+    for (int i = 0; i < budget.asked().years(); i++) {
       Optional<MethodYear> age = year(byAge, i);
       Optional<MethodYear> lived = year(bySurvival, i);
       table.row(
-          budget.from().plusYears(i),
+          budget.asked().from().plusYears(i),
           age.map(y -> whole(y.sections())).orElse("-"),
           age.map(y -> MoneyWords.of(y.cost())).orElse("-"),
           lived.map(y -> tenth(y.sections())).orElse("-"),
@@ -139,11 +139,11 @@ final class FleetBudgetText {
               "From %,d sections' history, %,d of them worn out: a Weibull law of shape %.2f and"
                   + " scale %.1f years; half outlive %.1f years. It differs from the product limit"
                   + " (Kaplan-Meier) by %s at most.",
-              survival.lives(),
-              survival.failures(),
-              survival.shape().orElseThrow(),
-              survival.scaleYears().orElseThrow(),
-              survival.medianYears().orElseThrow(),
+              survival.history().lives(),
+              survival.history().failures(),
+              survival.law().shape().orElseThrow(),
+              survival.law().scaleYears().orElseThrow(),
+              survival.law().medianYears().orElseThrow(),
               survival
                   .largestGap()
                   .map(gap -> String.format(Locale.ROOT, "%.1f points", gap * 100))
@@ -154,12 +154,12 @@ final class FleetBudgetText {
   }
 
   private void purchase() {
-    if (budget.needs().isEmpty()) {
+    if (budget.purchases().needs().isEmpty()) {
       return;
     }
-    prose.line("First year's purchase, by " + budget.purchaseBy().orElseThrow() + ":");
+    prose.line("First year's purchase, by " + budget.purchases().purchaseBy().orElseThrow() + ":");
     Table table = Table.of("item", "description", "sections", "cost").numbers(2, 3);
-    for (Need need : budget.needs()) {
+    for (Need need : budget.purchases().needs()) {
       if (need.firstYear() > 0) {
         table.row(
             need.item(), need.description(), need.firstYear(), MoneyWords.of(need.costs().get(0)));
@@ -167,6 +167,7 @@ final class FleetBudgetText {
     }
     prose.block(table.on(screen));
     budget
+        .fleet()
         .unpriced()
         .forEach(
             hose ->

@@ -45,21 +45,21 @@ final class FleetStatusText {
 
   private void counts() {
     prose.line(
-        number(status.usable())
+        number(status.inUse().usable())
             + " usable sections, "
-            + number(status.lengthFt())
+            + number(status.inUse().lengthFt())
             + " ft, on "
             + status.day()
             + "; on record: "
-            + status.byStatus().stream()
+            + status.onRecord().byStatus().stream()
                 .map(count -> number(count.sections()) + " " + count.what())
                 .collect(Collectors.joining(", "))
             + ". Lost to recoupling: "
-            + number(status.lostFt())
+            + number(status.onRecord().lostFt())
             + " ft.");
-    prose.block(table("size", status.bySize()));
-    prose.block(table("location", status.byLocation()));
-    prose.block(table("couplings", status.byThread()));
+    prose.block(table("size", status.inUse().bySize()));
+    prose.block(table("location", status.inUse().byLocation()));
+    prose.block(table("couplings", status.inUse().byThread()));
   }
 
   private String table(String what, List<Count> counts) {
@@ -72,40 +72,41 @@ final class FleetStatusText {
   private void ages() {
     prose.line("Sections by age in full years");
     Bars bars = new Bars();
-    int oldest = status.agesYears().stream().mapToInt(AgeCount::years).max().orElse(0);
+    int oldest = status.ages().agesYears().stream().mapToInt(AgeCount::years).max().orElse(0);
     for (int age = 0; age <= Math.min(oldest, OLD); age++) {
       int from = age;
       long sections =
-          status.agesYears().stream()
+          status.ages().agesYears().stream()
               .filter(count -> count.years() == from || (from == OLD && count.years() > OLD))
               .mapToLong(AgeCount::sections)
               .sum();
       bars.add(age == OLD ? OLD + "+" : "" + age, (double) sections);
     }
     prose.block(bars.drawn());
-    if (status.pastAdvisedLife() > 0) {
+    if (status.ages().pastAdvisedLife() > 0) {
       prose.line(
-          count(status.pastAdvisedLife())
+          count(status.ages().pastAdvisedLife())
               + " of the age that is often advised for retiring, or older: "
-              + status.advice());
+              + status.ages().advice());
     }
-    if (status.withoutMadeDate() > 0) {
+    if (status.ages().withoutMadeDate() > 0) {
       prose.line(
-          count(status.withoutMadeDate())
+          count(status.ages().withoutMadeDate())
               + " without a made date: age counts from when they were put in service.");
     }
   }
 
   private void tests() {
-    if (status.overdueTests() == 0) {
+    if (status.tests().overdueTests() == 0) {
       prose.line("Every usable section was tested within the year.");
       return;
     }
     prose.line(
-        number(status.overdueTests())
+        number(status.tests().overdueTests())
             + " usable sections are overdue for their yearly service test; the longest overdue:");
     Table table = Table.of("section", "location", "test was due");
-    for (Overdue overdue : status.overdue().subList(0, Math.min(LISTED, status.overdue().size()))) {
+    for (Overdue overdue :
+        status.tests().overdue().subList(0, Math.min(LISTED, status.tests().overdue().size()))) {
       table.row(overdue.section(), overdue.location(), overdue.due());
     }
     prose.block(table.on(screen));
@@ -126,7 +127,7 @@ final class FleetStatusText {
   }
 
   private void threads() {
-    for (Odd odd : status.odd()) {
+    for (Odd odd : status.fit().odd()) {
       prose.line(
           "Odd threads: "
               + number(odd.sections())
@@ -140,14 +141,14 @@ final class FleetStatusText {
               + number(odd.ofSize())
               + " sections of that coupling size.");
     }
-    if (status.gaps().isEmpty()) {
+    if (status.fit().gaps().isEmpty()) {
       return;
     }
     prose.line("Apparatus that cannot be coupled to a hydrant without an adapter:");
     Table table =
         Table.of("apparatus", "intakes", "hydrant outlets", "hydrants", "such as", "why")
             .numbers(3);
-    for (Gap gap : status.gaps()) {
+    for (Gap gap : status.fit().gaps()) {
       table.row(
           gap.apparatus(),
           ends(gap.intakes()),

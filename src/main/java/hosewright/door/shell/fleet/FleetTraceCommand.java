@@ -48,13 +48,15 @@ public final class FleetTraceCommand extends ShellCommand {
             .formatted(
                 trace.section().id(),
                 trace.section().kind(),
-                trace.section().location(),
-                trace.section().assignment().isEmpty() ? "" : " on " + trace.section().assignment(),
-                trace.status().substring(0, 1).toUpperCase(Locale.ROOT)
-                    + trace.status().substring(1),
-                Prose.plain(trace.lengthFt()),
-                Prose.plain(trace.lostFt()),
-                trace.repairs()));
+                trace.section().place().location(),
+                trace.section().place().assignment().isEmpty()
+                    ? ""
+                    : " on " + trace.section().place().assignment(),
+                trace.today().status().substring(0, 1).toUpperCase(Locale.ROOT)
+                    + trace.today().status().substring(1),
+                Prose.plain(trace.today().lengthFt()),
+                Prose.plain(trace.today().lostFt()),
+                trace.today().repairs()));
     trace
         .left()
         .ifPresent(
@@ -69,12 +71,13 @@ public final class FleetTraceCommand extends ShellCommand {
                             left.source())));
     trace.dueRule().ifPresent(rule -> prose.line("It falls under the rule " + rule + " today."));
     if (trace.left().isEmpty()) {
-      prose.line("Its next service test is due " + trace.testDue() + ".");
+      prose.line("Its next service test is due " + trace.today().testDue() + ".");
     }
     Table table =
         Table.of("record", "date", "outcome", "psi", "held, min", "length, ft", "note")
             .numbers(0, 3, 4, 5);
-    table.row(0, trace.section().onRecordSince(), "on record since", "", "", "", "inventory");
+    table.row(
+        0, trace.section().days().onRecordSince(), "on record since", "", "", "", "inventory");
     for (Line line : trace.records()) {
       table.row(
           line.record(),

@@ -92,15 +92,15 @@ public final class LineCompareCommand extends ShellCommand {
             .numbers(0, 2, 4, 5, 6, 7, 8, 9);
     for (Size size : sizes) {
       table.row(
-          Prose.plain(size.sizeIn()),
-          size.hoseSeries(),
-          size.lines(),
+          Prose.plain(size.hose().sizeIn()),
+          size.hose().hoseSeries(),
+          size.hose().lines(),
           size.feasible() ? "yes" : "no",
-          units.pressure().figure(size.frictionLossPsi()),
-          units.pressure().figure(size.requiredSourcePsi()),
-          units.pressure().figure(size.deliveredPsi()),
-          size.reactionLbf().map(units.force()::figure).orElse("-"),
-          units.weight().figure(size.chargedWeightLb()),
+          units.pressure().figure(size.water().frictionLossPsi()),
+          units.pressure().figure(size.water().requiredSourcePsi()),
+          units.pressure().figure(size.water().deliveredPsi()),
+          size.water().reactionLbf().map(units.force()::figure).orElse("-"),
+          units.weight().figure(size.weight().chargedWeightLb()),
           MoneyWords.of(size.total()));
     }
     Prose prose = new Prose(screen);
@@ -113,14 +113,16 @@ public final class LineCompareCommand extends ShellCommand {
     for (Size size : sizes) {
       if (size.withoutPrice() > 0) {
         prose.line(
-            Prose.plain(size.sizeIn())
+            Prose.plain(size.hose().sizeIn())
                 + " in: "
                 + (size.withoutPrice() == 1 ? "1 part" : size.withoutPrice() + " parts")
                 + " without price, not in its total.");
       }
       size.limitedBy()
           .ifPresent(
-              why -> prose.line(Prose.plain(size.sizeIn()) + " in: " + units.restated(why) + "."));
+              why ->
+                  prose.line(
+                      Prose.plain(size.hose().sizeIn()) + " in: " + units.restated(why) + "."));
     }
     return prose.toString().strip();
   }

@@ -53,25 +53,25 @@ final class PlanReasoning {
   private void considered() {
     Considered c = reasoning.considered();
     prose.line("What was weighed");
-    int left = c.leftOut().stream().mapToInt(Reasoning.Count::count).sum();
+    int left = c.stock().leftOut().stream().mapToInt(Reasoning.Count::count).sum();
     prose.line(
         "  ",
-        text("- The catalogue has %d hoses, coupled or by the foot. ", c.hoses())
+        text("- The catalogue has %d hoses, coupled or by the foot. ", c.stock().hoses())
             + (left == 0
                 ? "All may be laid here."
-                : text("%d may not be laid here: %s.", left, counts(c.leftOut()))));
+                : text("%d may not be laid here: %s.", left, counts(c.stock().leftOut()))));
     prose.line(
         "  ",
         text(
             "- The rest come in %d kinds (make, size, couplings, bought coupled or made up): laid"
                 + " either way round, with what must stand in the line, %d ways to lay it.",
-            c.hoseLines(), c.topologies()));
+            c.stock().hoseLines(), c.ways().topologies()));
     prose.line("  ", "- " + fate(c));
     prose.line(
         "  ",
         text(
             "- %d whole plans were put together to the last gasket and priced; %s.",
-            c.wholePlans(), plans(c)));
+            c.plans().wholePlans(), plans(c)));
     prose.line(
         "  ",
         "- A way is cut only where the least it can cost, or lose, is already too much: nothing"
@@ -80,20 +80,25 @@ final class PlanReasoning {
   }
 
   private static String fate(Considered c) {
-    int searched = c.topologies() - c.unjoined() - c.cutByPrice() - c.cutByPressure();
+    int searched =
+        c.ways().topologies()
+            - c.ways().unjoined()
+            - c.ways().cutByPrice()
+            - c.ways().cutByPressure();
     List<String> fates =
         new ArrayList<>(List.of(text("Of these ways %d were searched through", searched)));
-    add(fates, c.cutByPrice(), "could not be cheaper than a plan already found");
-    add(fates, c.cutByPressure(), "must fail, too narrow or rated too low");
-    add(fates, c.unjoined(), "find no adapters that join them to both ends");
+    add(fates, c.ways().cutByPrice(), "could not be cheaper than a plan already found");
+    add(fates, c.ways().cutByPressure(), "must fail, too narrow or rated too low");
+    add(fates, c.ways().unjoined(), "find no adapters that join them to both ends");
     return String.join("; ", fates) + ".";
   }
 
   private static String plans(Considered c) {
-    int failed = c.failed().stream().mapToInt(Reasoning.Count::count).sum();
-    List<String> fates = new ArrayList<>(List.of(text("%d passed every check", c.passed())));
-    add(fates, failed, "failed (" + counts(c.failed()) + ")");
-    add(fates, c.dearer(), "cost more than one already found and were left at that");
+    int failed = c.plans().failed().stream().mapToInt(Reasoning.Count::count).sum();
+    List<String> fates =
+        new ArrayList<>(List.of(text("%d passed every check", c.plans().passed())));
+    add(fates, failed, "failed (" + counts(c.plans().failed()) + ")");
+    add(fates, c.plans().dearer(), "cost more than one already found and were left at that");
     return String.join(", ", fates);
   }
 
@@ -105,14 +110,14 @@ final class PlanReasoning {
 
   /** The make, and whether its sections are made up on the bench. */
   private static String make(Rival rival) {
-    int madeUp = rival.madeUpSections();
+    int madeUp = rival.laid().madeUpSections();
     String how =
         madeUp == 0
             ? ""
-            : madeUp == rival.sections()
+            : madeUp == rival.laid().sections()
                 ? ", made up"
-                : text(", %d of %d sections made up", madeUp, rival.sections());
-    return rival.hoseSeries() + how;
+                : text(", %d of %d sections made up", madeUp, rival.laid().sections());
+    return rival.laid().hoseSeries() + how;
   }
 
   private static String counts(List<Reasoning.Count> counts) {
@@ -134,9 +139,9 @@ final class PlanReasoning {
           "  ",
           text(
               "%s in hose, %s (%s), %s: %s.",
-              Prose.plain(rival.sizeIn()),
+              Prose.plain(rival.laid().sizeIn()),
               make(rival),
-              rival.couplings(),
+              rival.laid().couplings(),
               MoneyWords.of(rival.total()),
               rival.why()));
     }
@@ -161,9 +166,9 @@ final class PlanReasoning {
     Table table = Table.of("hose, in", "series", "couplings", "total", "why not").numbers(0, 3);
     for (Rival rival : able.subList(0, Math.min(MOST_SHOWN, able.size()))) {
       table.row(
-          Prose.plain(rival.sizeIn()),
-          make(rival) + (rival.lines() > 1 ? ", " + rival.lines() + " lines" : ""),
-          rival.couplings(),
+          Prose.plain(rival.laid().sizeIn()),
+          make(rival) + (rival.laid().lines() > 1 ? ", " + rival.laid().lines() + " lines" : ""),
+          rival.laid().couplings(),
           MoneyWords.of(rival.total()),
           rival.why());
     }
@@ -186,18 +191,18 @@ final class PlanReasoning {
     prose.line("Hose that would not do");
     Map<String, List<Rival>> alike = new LinkedHashMap<>();
     unable.stream()
-        .sorted(Comparator.comparingDouble(Rival::sizeIn))
+        .sorted(Comparator.comparingDouble(rival -> rival.laid().sizeIn()))
         .forEach(
             rival ->
                 alike
                     .computeIfAbsent(
-                        rival.sizeIn() + rival.fails().orElseThrow(), k -> new ArrayList<>())
+                        rival.laid().sizeIn() + rival.fails().orElseThrow(), k -> new ArrayList<>())
                     .add(rival));
     Table table = Table.of("hose, in", "makes", "the nearest of them", "why not").numbers(0, 1);
     for (List<Rival> rivals : alike.values()) {
       Rival nearest =
           rivals.stream().min(Comparator.comparingDouble(Rival::requiredSourcePsi)).orElseThrow();
-      table.row(Prose.plain(nearest.sizeIn()), rivals.size(), make(nearest), nearest.why());
+      table.row(Prose.plain(nearest.laid().sizeIn()), rivals.size(), make(nearest), nearest.why());
     }
     prose.block(table.on(screen));
   }

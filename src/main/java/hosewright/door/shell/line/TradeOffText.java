@@ -28,12 +28,15 @@ final class TradeOffText {
     for (Row row : front.rows()) {
       table.row(
           MoneyWords.of(row.total()),
-          Prose.plain(row.sizeIn()),
-          row.hoseSeries(),
-          row.laid() + (row.lines() > 1 ? ", " + row.lines() + " lines in all" : ""),
+          Prose.plain(row.hose().sizeIn()),
+          row.hose().hoseSeries(),
+          row.laid() + (row.hose().lines() > 1 ? ", " + row.hose().lines() + " lines in all" : ""),
           units
               .pressure()
-              .figure(front.sourceStated() ? row.deliveredPsi() : row.requiredSourcePsi()),
+              .figure(
+                  front.sourceStated()
+                      ? row.pressures().deliveredPsi()
+                      : row.pressures().requiredSourcePsi()),
           units.weight().figure(row.chargedWeightLb()),
           row.sections(),
           String.join(", ", row.bestIn()));

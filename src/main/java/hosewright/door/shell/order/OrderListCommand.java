@@ -1,5 +1,6 @@
 package hosewright.door.shell.order;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.order.ListOrders;
 import hosewright.door.shell.command.CommandSpec;
@@ -10,7 +11,6 @@ import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Table;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -27,13 +27,10 @@ public final class OrderListCommand extends ShellCommand {
   /** An order in a list. */
   record Heading(
       String number,
-      String quoteNumber,
+      @JsonUnwrapped Order.Sold sold,
       Order.State state,
-      String customer,
-      LocalDate raisedOn,
-      LocalDate shipOn,
-      int shortage,
-      String title) {}
+      @JsonUnwrapped Order.Timing timing,
+      int shortage) {}
 
   record Orders(List<Heading> orders) {}
 
@@ -53,13 +50,13 @@ public final class OrderListCommand extends ShellCommand {
               order ->
                   table.row(
                       order.number(),
-                      order.quoteNumber(),
+                      order.sold().quoteNumber(),
                       order.state().word(),
-                      order.customer(),
-                      order.raisedOn(),
-                      order.shipOn(),
+                      order.sold().customer(),
+                      order.timing().raisedOn(),
+                      order.timing().shipOn(),
                       order.shortage(),
-                      order.title()));
+                      order.sold().title()));
           return table.on(screen);
         });
   }
@@ -67,12 +64,9 @@ public final class OrderListCommand extends ShellCommand {
   private static Heading heading(Order order) {
     return new Heading(
         order.number(),
-        order.quoteNumber(),
+        order.sold(),
         order.state(),
-        order.customer(),
-        order.raisedOn(),
-        order.shipOn(),
-        order.lines().stream().mapToInt(OrderLine::shortage).sum(),
-        order.title());
+        order.timing(),
+        order.lines().stream().mapToInt(OrderLine::shortage).sum());
   }
 }

@@ -49,9 +49,9 @@ public final class OrderShortagesCommand extends ShellCommand {
                       one.item(),
                       one.description(),
                       one.shortage(),
-                      one.purchase().orElse("nobody"),
-                      one.expectedOn().map(LocalDate::toString).orElse("-")
-                          + (one.overdue() ? " overdue" : "")));
+                      one.awaited().purchase().orElse("nobody"),
+                      one.awaited().expectedOn().map(LocalDate::toString).orElse("-")
+                          + (one.awaited().overdue() ? " overdue" : "")));
           return table.on(screen);
         });
   }

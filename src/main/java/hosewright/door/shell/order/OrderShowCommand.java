@@ -1,5 +1,6 @@
 package hosewright.door.shell.order;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.order.ShowOrder;
 import hosewright.door.shell.command.CommandSpec;
@@ -17,7 +18,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.joda.money.Money;
 
 /** Shows an order: its lines, where their goods stand, what was bought for it. */
 public final class OrderShowCommand extends ShellCommand {
@@ -36,55 +36,9 @@ public final class OrderShowCommand extends ShellCommand {
   }
 
   /** A line of an order, with what it is short of. */
-  record Line(
-      int position,
-      int quotePosition,
-      String item,
-      String description,
-      String unit,
-      int quantity,
-      int reserved,
-      int shipped,
-      int cancelled,
-      int shortage) {
-    static Line of(OrderLine line) {
-      return new Line(
-          line.position(),
-          line.quotePosition(),
-          line.item(),
-          line.description(),
-          line.unit(),
-          line.quantity(),
-          line.reserved(),
-          line.shipped(),
-          line.cancelled(),
-          line.shortage());
-    }
-  }
+  record Line(@JsonUnwrapped OrderLine line, int shortage) {}
 
-  /** A line bought; its cost only where the dealer asked for it. */
-  record Bought(
-      int position,
-      String stockCode,
-      String description,
-      int needed,
-      int quantity,
-      int received,
-      int cancelled,
-      Optional<Money> unitCost) {
-    static Bought of(PurchaseLine line, boolean internal) {
-      return new Bought(
-          line.position(),
-          line.stockCode(),
-          line.description(),
-          line.needed(),
-          line.quantity(),
-          line.received(),
-          line.cancelled(),
-          internal ? line.unitCost() : Optional.empty());
-    }
-  }
-
+  /** What was bought; what it cost only where the dealer asked for it. */
   record Purchase(
       String number,
       String supplier,
@@ -92,7 +46,7 @@ public final class OrderShowCommand extends ShellCommand {
       PurchaseOrder.State state,
       LocalDate expectedOn,
       String remark,
-      List<Bought> lines) {
+      List<PurchaseLine> lines) {
     static Purchase of(PurchaseOrder purchase, boolean internal) {
       return new Purchase(
           purchase.number(),
@@ -101,20 +55,17 @@ public final class OrderShowCommand extends ShellCommand {
           purchase.state(),
           purchase.expectedOn(),
           purchase.remark(),
-          purchase.lines().stream().map(line -> Bought.of(line, internal)).toList());
+          internal
+              ? purchase.lines()
+              : purchase.lines().stream().map(PurchaseLine::withoutCost).toList());
     }
   }
 
   record Shown(
       String number,
-      String quoteNumber,
-      int quoteRevision,
-      String customer,
-      String title,
+      @JsonUnwrapped Order.Sold sold,
       Order.State state,
-      LocalDate raisedOn,
-      LocalDate shipOn,
-      String raisedBy,
+      @JsonUnwrapped Order.Timing timing,
       Optional<Order.Cancellation> cancellation,
       List<Line> lines,
       List<Purchase> purchases) {}
@@ -133,16 +84,11 @@ public final class OrderShowCommand extends ShellCommand {
   static Shown shown(Order order, boolean internal) {
     return new Shown(
         order.number(),
-        order.quoteNumber(),
-        order.quoteRevision(),
-        order.customer(),
-        order.title(),
+        order.sold(),
         order.state(),
-        order.raisedOn(),
-        order.shipOn(),
-        order.raisedBy(),
+        order.timing(),
         order.cancellation(),
-        order.lines().stream().map(Line::of).toList(),
+        order.lines().stream().map(line -> new Line(line, line.shortage())).toList(),
         order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList());
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.door.shell.order;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.Stock;
 import hosewright.desk.order.OfferShelves;
@@ -36,9 +37,7 @@ public final class OrderStockCommand extends ShellCommand {
   /** A shelf with what is free of it. */
   record Shelf(
       String item,
-      int counted,
-      int received,
-      int shipped,
+      @JsonUnwrapped StockLine.Moved moved,
       int onHand,
       int reserved,
       int free,
@@ -75,9 +74,9 @@ public final class OrderStockCommand extends ShellCommand {
               shelf ->
                   table.row(
                       shelf.item(),
-                      shelf.counted(),
-                      shelf.received(),
-                      shelf.shipped(),
+                      shelf.moved().counted(),
+                      shelf.moved().received(),
+                      shelf.moved().shipped(),
                       shelf.onHand(),
                       shelf.reserved(),
                       shelf.free(),
@@ -98,9 +97,7 @@ public final class OrderStockCommand extends ShellCommand {
   private static Shelf shelf(StockLine line) {
     return new Shelf(
         line.stockCode(),
-        line.counted(),
-        line.received(),
-        line.shipped(),
+        line.moved(),
         line.onHand(),
         line.reserved(),
         line.free(),

@@ -24,13 +24,17 @@ final class OrderText {
         "Order %s from %s revision %d, %s, for %s"
             .formatted(
                 order.number(),
-                order.quoteNumber(),
-                order.quoteRevision(),
+                order.sold().quoteNumber(),
+                order.sold().quoteRevision(),
                 order.state().word(),
-                order.customer()));
+                order.sold().customer()));
     prose.line(
         "%s; raised %s by %s; can ship %s"
-            .formatted(order.title(), order.raisedOn(), order.raisedBy(), order.shipOn()));
+            .formatted(
+                order.sold().title(),
+                order.timing().raisedOn(),
+                order.timing().raisedBy(),
+                order.timing().shipOn()));
     order
         .cancellation()
         .ifPresent(
@@ -45,11 +49,11 @@ final class OrderText {
     for (OrderLine line : order.lines()) {
       table.row(
           line.position(),
-          line.item(),
-          line.description(),
-          line.quantity(),
-          line.isGoods() ? line.reserved() : "-",
-          line.shipped(),
+          line.ware().item(),
+          line.ware().description(),
+          line.counts().quantity(),
+          line.isGoods() ? line.counts().reserved() : "-",
+          line.counts().shipped(),
           line.isGoods() ? line.shortage() : "-");
     }
     prose.block(table.on(screen));
@@ -60,7 +64,7 @@ final class OrderText {
       if (unsupplied(order, line) > 0) {
         prose.line(
             "Nobody is asked for %d of line %d, %s: buy it by hand."
-                .formatted(unsupplied(order, line), line.position(), line.description()));
+                .formatted(unsupplied(order, line), line.position(), line.ware().description()));
       }
     }
     return prose.toString();
@@ -71,7 +75,7 @@ final class OrderText {
     int coming =
         order.purchases().stream()
             .flatMap(purchase -> purchase.lines().stream())
-            .filter(bought -> bought.stockCode().equals(line.stockCode()))
+            .filter(bought -> bought.ware().stockCode().equals(line.ware().stockCode()))
             .mapToInt(PurchaseLine::outstanding)
             .sum();
     return line.isGoods() ? Math.max(0, line.shortage() - coming) : 0;
@@ -96,8 +100,8 @@ final class OrderText {
     for (PurchaseLine line : purchase.lines()) {
       Object[] cells = {
         line.position(),
-        line.stockCode(),
-        line.description(),
+        line.ware().stockCode(),
+        line.ware().description(),
         line.needed(),
         line.quantity(),
         line.received()

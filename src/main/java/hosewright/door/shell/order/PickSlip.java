@@ -38,25 +38,28 @@ final class PickSlip {
     return new Slip(
         "To pick and assemble for " + order.number(),
         List.of(
-            order.customer() + ": " + order.title(),
+            order.sold().customer() + ": " + order.sold().title(),
             "From %s revision %d, raised %s; can ship %s"
                 .formatted(
-                    order.quoteNumber(), order.quoteRevision(), order.raisedOn(), order.shipOn())),
+                    order.sold().quoteNumber(),
+                    order.sold().quoteRevision(),
+                    order.timing().raisedOn(),
+                    order.timing().shipOn())),
         parts);
   }
 
   private static Part picking(Order order) {
     List<List<String>> rows = new ArrayList<>();
     for (OrderLine line : order.lines()) {
-      if (line.isGoods() && line.shipped() < line.quantity()) {
+      if (line.isGoods() && line.counts().shipped() < line.counts().quantity()) {
         rows.add(
             List.of(
                 BOX,
                 "" + line.position(),
-                line.item(),
-                line.description(),
-                "" + line.reserved(),
-                line.unit(),
+                line.ware().item(),
+                line.ware().description(),
+                "" + line.counts().reserved(),
+                line.ware().unit(),
                 line.shortage() == 0 ? "" : missing(order, line)));
       }
     }
@@ -75,7 +78,8 @@ final class PickSlip {
             .filter(
                 purchase ->
                     purchase.lines().stream()
-                        .anyMatch(bought -> bought.stockCode().equals(line.stockCode())))
+                        .anyMatch(
+                            bought -> bought.ware().stockCode().equals(line.ware().stockCode())))
             .map(PurchaseOrder::number)
             .findFirst()
             .map(number -> ", " + number)

@@ -60,10 +60,10 @@ final class PurchaseSlip {
         new ArrayList<>(
             List.of(
                 "" + line.position(),
-                line.stockCode(),
-                line.description(),
+                line.ware().stockCode(),
+                line.ware().description(),
                 "" + quantity,
-                line.unit()));
+                line.ware().unit()));
     if (internal) {
       cells.add(line.unitCost().map(MoneyWords::of).orElse("to be agreed"));
       cells.add(line.unitCost().map(cost -> MoneyWords.of(cost.multipliedBy(quantity))).orElse(""));

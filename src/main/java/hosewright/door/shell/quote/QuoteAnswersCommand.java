@@ -1,5 +1,6 @@
 package hosewright.door.shell.quote;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.catalogue.MoneyWords;
 import hosewright.desk.Books;
 import hosewright.desk.Signing;
@@ -61,18 +62,7 @@ public final class QuoteAnswersCommand extends ShellCommand {
   }
 
   /** An answer side by side with others; suppliers' prices are for the dealer's eyes. */
-  record Offer(
-      int line,
-      String wanted,
-      int quantity,
-      String supplier,
-      Money unitCost,
-      Money freight,
-      Money landed,
-      int leadDays,
-      String remark,
-      boolean chosen,
-      String reason) {}
+  record Offer(int line, @JsonUnwrapped SupplierAnswer answer, Money landed) {}
 
   record Answers(String number, List<Offer> answers, List<RequestForPrice> unanswered) {}
 
@@ -98,21 +88,8 @@ public final class QuoteAnswersCommand extends ShellCommand {
                 line ->
                     line.answers().stream()
                         .map(
-                            landed -> {
-                              SupplierAnswer answer = landed.answer();
-                              return new Offer(
-                                  line.asked().line(),
-                                  answer.wanted(),
-                                  answer.quantity(),
-                                  answer.supplier(),
-                                  answer.unitCost(),
-                                  answer.freight(),
-                                  landed.landed(),
-                                  answer.leadDays(),
-                                  answer.remark(),
-                                  answer.chosen(),
-                                  answer.reason());
-                            }))
+                            landed ->
+                                new Offer(line.asked().line(), landed.answer(), landed.landed())))
             .toList();
     return new Answers(compared.number(), offers, unanswered(comparison));
   }
@@ -136,11 +113,11 @@ public final class QuoteAnswersCommand extends ShellCommand {
         table.row(
             line.asked().line(),
             answer.wanted(),
-            answer.supplier(),
-            MoneyWords.of(answer.unitCost()),
-            answer.freight().getAmount().toPlainString(),
+            answer.offer().supplier(),
+            MoneyWords.of(answer.offer().unitCost()),
+            answer.offer().freight().getAmount().toPlainString(),
             MoneyWords.of(landed.landed()),
-            answer.leadDays(),
+            answer.offer().leadDays(),
             answer.chosen() ? taken(answer) : "");
       }
     }

@@ -1,5 +1,6 @@
 package hosewright.door.shell.tender;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.tender.PriceTender;
 import hosewright.desk.tender.PriceTender.Priced;
@@ -64,19 +65,18 @@ public final class TenderPriceCommand extends ShellCommand {
   /**
    * How a tender went.
    *
-   * @param resumedAfter rows that an earlier run had done
    * @param goods subtotal of the goods of all jobs that can be laid
    */
-  record Tendered(
-      String file,
-      String workbook,
-      int jobs,
-      int feasible,
-      int noSafePlan,
-      int notRead,
-      int failed,
-      int resumedAfter,
-      Money goods) {}
+  record Tendered(String file, String workbook, @JsonUnwrapped Counts counts, Money goods) {
+
+    /**
+     * How many rows there are, and how they went.
+     *
+     * @param resumedAfter rows that an earlier run had done
+     */
+    record Counts(
+        int jobs, int feasible, int noSafePlan, int notRead, int failed, int resumedAfter) {}
+  }
 
   @Override
   protected Answer answer(Invocation in) {
@@ -119,12 +119,13 @@ public final class TenderPriceCommand extends ShellCommand {
         new Tendered(
             priced.file(),
             priced.workbook().toString(),
-            counts.jobs(),
-            counts.priced(),
-            counts.noSafePlan(),
-            counts.badInput(),
-            counts.failed(),
-            priced.resumedAfter(),
+            new Tendered.Counts(
+                counts.jobs(),
+                counts.priced(),
+                counts.noSafePlan(),
+                counts.badInput(),
+                counts.failed(),
+                priced.resumedAfter()),
             counts.goods());
     String text =
         String.format(
