@@ -13,6 +13,8 @@ import hosewright.store.catalogue.CatalogueStore;
 import hosewright.store.catalogue.CatalogueUses;
 import hosewright.store.database.BooksCheck;
 import hosewright.store.database.Database;
+import hosewright.store.database.HighWaterMarks;
+import hosewright.store.database.Series;
 import hosewright.store.fleet.FleetStore;
 import hosewright.store.order.StoredOrders;
 import hosewright.store.quote.CustomerStore;
@@ -167,6 +169,14 @@ public final class Books implements AutoCloseable {
     return place.server().isPresent()
         ? backup().restore(backup, database())
         : backup().restore(backup);
+  }
+
+  /** Sets the highest number ever given to papers right, which is kept outside the books. */
+  public HighWaterMarks.Corrected setMark(Series series, int number, String by, String reason) {
+    return database()
+        .marks()
+        .setRight(
+            database().context(), series, number, new HighWaterMarks.Step(now(), by, reason));
   }
 
   private Backup backup() {

@@ -12,6 +12,7 @@ import hosewright.door.shell.customer.CustomerListCommand;
 import hosewright.door.shell.customer.CustomerShowCommand;
 import hosewright.door.shell.data.DataBackupCommand;
 import hosewright.door.shell.data.DataCheckCommand;
+import hosewright.door.shell.data.DataMarkCommand;
 import hosewright.door.shell.data.DataMoveCommand;
 import hosewright.door.shell.data.DataRestoreCommand;
 import hosewright.door.shell.data.DataWhereCommand;
@@ -123,6 +124,7 @@ import org.springframework.context.annotation.Import;
   CustomerShowCommand.class,
   DataBackupCommand.class,
   DataCheckCommand.class,
+  DataMarkCommand.class,
   DataMoveCommand.class,
   DataRestoreCommand.class,
   DataWhereCommand.class

@@ -7,6 +7,7 @@ import hosewright.problem.TroubleException;
 import hosewright.store.database.BookTables;
 import hosewright.store.database.DamagedStoreException;
 import hosewright.store.database.Database;
+import hosewright.store.database.ForeignStoreException;
 import hosewright.store.database.HighWaterMarks;
 import hosewright.store.database.Highest;
 import hosewright.store.database.Move;
@@ -203,10 +204,10 @@ public final class Backup {
     try (Database present = Database.open(folder)) {
       present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
       return Optional.of(make(present.asItIs(), Optional.of(usualFile("before-restore"))));
-    } catch (DamagedStoreException e) {
+    } catch (DamagedStoreException | ForeignStoreException e) {
       OwnerOnly.folder(DataFolder.backups(folder));
       Path damaged =
-          DataFolder.backups(folder).resolve(STAMP.format(now) + "-damaged-" + DataFolder.STORE);
+          DataFolder.backups(folder).resolve(STAMP.format(now) + "-not-opened-" + DataFolder.STORE);
       OwnerOnly.file(damaged);
       try (OutputStream out = Files.newOutputStream(damaged)) {
         Files.copy(store, out);

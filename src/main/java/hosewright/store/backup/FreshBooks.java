@@ -7,6 +7,7 @@ import static org.jooq.impl.DSL.unquotedName;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.ConflictException;
 import hosewright.store.database.Database;
+import hosewright.store.database.HighWaterMarks;
 import hosewright.store.database.Highest;
 import hosewright.store.database.Schema;
 import java.io.IOException;
@@ -158,6 +159,22 @@ final class FreshBooks implements Shelf, AutoCloseable {
       throw refusal.because("it lacks the highest numbers");
     }
     books.bringUpToDate();
+    Highest used = HighWaterMarks.usedIn(books.context());
+    refuseFarBeyond(used, HighWaterMarks.papersIn(books.context()));
+    refuseFarBeyond(numbers, used);
+  }
+
+  /** Numbers that nothing in the books comes near would block numbering or run out of digits. */
+  private void refuseFarBeyond(Highest numbers, Highest near) {
+    numbers
+        .farBeyond(near)
+        .ifPresent(
+            series -> {
+              throw refusal.because(
+                  "it says that %s was given, and the papers in it come to %s at most"
+                      .formatted(
+                          series.written(numbers.of(series)), series.written(near.of(series))));
+            });
   }
 
   /** The store, once all was read. */

@@ -284,6 +284,7 @@ public final class Database implements AutoCloseable {
   @Override
   public void close() {
     pool.dispose();
+    EmbeddedPool.closed(pool);
     sum.ifPresent(trusted ? FileSum::closed : FileSum::givenUp);
   }
 

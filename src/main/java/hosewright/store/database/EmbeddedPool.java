@@ -4,6 +4,7 @@ import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.TroubleException;
 import hosewright.store.folder.DataFolder;
+import hosewright.store.look.StoreLook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.h2.jdbcx.JdbcDataSource;
@@ -18,6 +22,17 @@ import org.h2.jdbcx.JdbcDataSource;
 /** Connections to the embedded store in a data folder, which one process at a time owns. */
 final class EmbeddedPool {
   private static final long RETRY_MILLIS = 50;
+  private static final String ALLOWED_CLASSES = "h2.allowedClasses";
+
+  /** The stores this process has open. */
+  private static final Map<JdbcConnectionPool, Path> OPEN = new HashMap<>();
+
+  static {
+    // Before H2 reads it: no class named in a store is loaded, whatever else may fail.
+    if (System.getProperty(ALLOWED_CLASSES) == null) {
+      System.setProperty(ALLOWED_CLASSES, "");
+    }
+  }
 
   private EmbeddedPool() {}
 
@@ -29,7 +44,56 @@ final class EmbeddedPool {
    * @throws BadInputException when the store is damaged, cannot be written or stays taken
    */
   static JdbcConnectionPool open(Path folder, Duration patience) {
-    makeForOwner(folder.resolve(DataFolder.STORE));
+    // One at a time: looking at a file that this process has open would let go of its lock on it.
+    synchronized (OPEN) {
+      Instant deadline = Instant.now().plus(patience);
+      Path store = folder.resolve(DataFolder.STORE);
+      makeForOwner(store);
+      if (!OPEN.containsValue(store)) {
+        look(folder, store, deadline);
+      }
+      JdbcConnectionPool pool = open(folder, deadline);
+      OPEN.put(pool, store);
+      return pool;
+    }
+  }
+
+  /** To be told of a pool that is closed, ours or another's. */
+  static void closed(JdbcConnectionPool pool) {
+    synchronized (OPEN) {
+      OPEN.remove(pool);
+    }
+  }
+
+  /** Sees to it that the file holds nothing but what our migrations made, before H2 runs it. */
+  private static void look(Path folder, Path store, Instant deadline) {
+    Damage damage = new Damage(folder);
+    while (true) {
+      try {
+        if (Files.size(store) > 0) {
+          Set<String> foreign = StoreLook.foreign(store);
+          if (!foreign.isEmpty()) {
+            throw new ForeignStoreException(folder, foreign);
+          }
+        }
+        return;
+      } catch (StoreLook.Taken e) {
+        if (!Instant.now().isBefore(deadline)) {
+          throw taken(folder);
+        }
+      } catch (IOException e) {
+        throw notReadAndWritten(folder);
+      } catch (ForeignStoreException e) {
+        throw e;
+      } catch (RuntimeException e) {
+        // Whatever its pages made the reader stumble over.
+        throw Files.isReadable(store) ? damage.told() : notReadAndWritten(folder);
+      }
+      pause();
+    }
+  }
+
+  private static JdbcConnectionPool open(Path folder, Instant deadline) {
     JdbcDataSource source = new JdbcDataSource();
     // WRITE_DELAY=0: a quote whose number has been told to somebody must survive a power cut.
     source.setURL(
@@ -38,7 +102,7 @@ final class EmbeddedPool {
     source.setUser("sa");
     source.setPassword("");
     // Held until the pool has a connection of its own: the store closes with its last one.
-    try (Connection held = awaitTurn(source, folder, Instant.now().plus(patience))) {
+    try (Connection held = awaitTurn(source, folder, deadline)) {
       JdbcConnectionPool pool = JdbcConnectionPool.create(source);
       pool.getConnection().close();
       return pool;
@@ -76,16 +140,20 @@ final class EmbeddedPool {
           throw unreadable(folder, e);
         }
         if (!Instant.now().isBefore(deadline)) {
-          throw new TroubleException(
-              "data folder",
-              folder.toString(),
-              "another hosewright has this store open: close it or wait until it is done, or name"
-                  + " another data folder",
-              TroubleException.Kept.NOTHING);
+          throw taken(folder);
         }
       }
       pause();
     }
+  }
+
+  private static TroubleException taken(Path folder) {
+    return new TroubleException(
+        "data folder",
+        folder.toString(),
+        "another hosewright has this store open: close it or wait until it is done, or name"
+            + " another data folder",
+        TroubleException.Kept.NOTHING);
   }
 
   private static void pause() {

@@ -43,8 +43,9 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
             "it should hold the highest "
                 + series.paper()
                 + " number ever used, in digits, and holds '"
-                + text
-                + "'");
+                + (text.length() > 40 ? text.substring(0, 40) + "..." : text)
+                + "'. "
+                + wayOut());
       }
       return Integer.parseInt(text);
     } catch (IOException e) {
@@ -62,12 +63,57 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
     int highest = Math.max(stored, read());
     if (highest - stored > LARGEST_GAP) {
       throw unusable(
-          "it belongs to another store: it says "
-              + highest
-              + ", and the last number in this one is "
-              + stored);
+          "it was changed or belongs to another store: it says that "
+              + series.written(highest)
+              + " was given, and the last one here is "
+              + series.written(stored)
+              + ". "
+              + wayOut());
     }
     return highest;
+  }
+
+  private String wayOut() {
+    return "When you know the highest number on paper: data mark '%s' NUMBER --reason WHY"
+        .formatted(series.paper());
+  }
+
+  /**
+   * Whether a number is as far from the last one in the store as putting back an older one may
+   * bring it.
+   */
+  static boolean isNear(int number, int stored) {
+    return number <= (long) stored + LARGEST_GAP;
+  }
+
+  /**
+   * Puts a number in the place of whatever the mark says.
+   *
+   * @param stored the last number in the store
+   * @return what it said before, as it stood in the file
+   * @throws BadInputException when the number is below the last in the store or far beyond it
+   */
+  String setRight(int number, int stored) {
+    if (number < stored || !isNear(number, stored)) {
+      throw new BadInputException(
+          "NUMBER",
+          String.valueOf(number),
+          "%d, the last %s number in the books, or up to %d more"
+              .formatted(stored, series.paper(), LARGEST_GAP));
+    }
+    synchronized (HighWaterMark.class) {
+      try {
+        String before = Files.exists(file) ? Files.readString(file).strip() : "0";
+        if (shared) {
+          inTurn(() -> write(number));
+        } else {
+          write(number);
+        }
+        return before;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 
   /**
@@ -80,7 +126,7 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
     synchronized (HighWaterMark.class) {
       try {
         if (shared) {
-          raiseInTurn(number);
+          inTurn(() -> raiseAlone(number));
         } else {
           raiseAlone(number);
         }
@@ -90,7 +136,12 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
     }
   }
 
-  private void raiseInTurn(int number) throws IOException {
+  /** What is done while no other process does the like. */
+  private interface Step {
+    void take() throws IOException;
+  }
+
+  private void inTurn(Step step) throws IOException {
     Path turn = file.resolveSibling(file.getFileName() + ".lock");
     try (FileChannel channel =
         FileChannel.open(
@@ -99,7 +150,7 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
             OwnerOnly.newFile(turn))) {
       // Let go when the channel closes, or its process ends.
       channel.lock();
-      raiseAlone(number);
+      step.take();
     }
   }
 

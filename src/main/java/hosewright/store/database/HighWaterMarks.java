@@ -1,10 +1,23 @@
 package hosewright.store.database;
 
+import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.ORDER_COUNTER;
+import static hosewright.store.db.Tables.ORDER_VOID;
+import static hosewright.store.db.Tables.PURCHASE_ORDER;
+import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_COUNTER;
+import static hosewright.store.db.Tables.QUOTE_VOID;
 
+import hosewright.disk.OwnerOnly;
+import hosewright.disk.WholeFile;
 import hosewright.store.db.tables.records.OrderCounterRecord;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jooq.DSLContext;
@@ -17,6 +30,9 @@ import org.jooq.DSLContext;
  *     one
  */
 public record HighWaterMarks(Path folder, String ofStore) {
+
+  /** Every mark that was set right by hand; never rewritten. */
+  private static final String LOG = "number-marks.log";
 
   /** The marks of an embedded store, beside it. */
   public static HighWaterMarks in(Path folder) {
@@ -49,6 +65,64 @@ public record HighWaterMarks(Path folder, String ofStore) {
     for (Series series : Series.values()) {
       of(series).raise(other.of(series));
     }
+  }
+
+  /**
+   * Sets one mark right, and writes the step into a log beside the marks that only grows.
+   *
+   * @param step who takes it when, and why
+   */
+  public Corrected setRight(DSLContext store, Series series, int number, Step step) {
+    String before = of(series).setRight(number, usedIn(store).of(series));
+    Path log = folder.resolve(LOG);
+    String line =
+        String.join(
+            "\t",
+            step.at().toString(),
+            onOneLine(step.by()),
+            of(series).file().getFileName().toString(),
+            onOneLine(before),
+            String.valueOf(number),
+            onOneLine(step.reason()));
+    try (FileChannel channel =
+        FileChannel.open(log, WholeFile.adding(), OwnerOnly.newFile(log))) {
+      channel.write(ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8)));
+      channel.force(true);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Corrected(of(series).file(), before, number, log);
+  }
+
+  /** Who sets a mark right when, and why. */
+  public record Step(Instant at, String by, String reason) {}
+
+  /**
+   * A mark that was set right.
+   *
+   * @param before as it stood in the file
+   */
+  public record Corrected(Path file, String before, int number, Path log) {}
+
+  /** Text that cannot pass for two lines or cells of the log. */
+  private static String onOneLine(String text) {
+    return text.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
+  }
+
+  /**
+   * At most the numbers that the papers in a store can have: no counter of ours is beyond them, since
+   * every number has a paper or a note that it is lost.
+   */
+  public static Highest papersIn(DSLContext store) {
+    int lost = store.fetchCount(ORDER_VOID);
+    return new Highest(
+        Map.of(
+            Series.QUOTE,
+            store.fetchCount(QUOTE) + store.fetchCount(QUOTE_VOID),
+            Series.ORDER,
+            store.fetchCount(CUSTOMER_ORDER) + lost,
+            Series.PURCHASE,
+            store.fetchCount(PURCHASE_ORDER) + lost));
   }
 
   /** What a store itself has used. */

@@ -13,8 +13,15 @@ public record Highest(Map<Series, Integer> numbers) {
     numbers = Map.copyOf(numbers);
   }
 
-  int of(Series series) {
+  public int of(Series series) {
     return numbers.getOrDefault(series, 0);
+  }
+
+  /** The first series whose number is farther beyond another's than any restore brings it. */
+  public Optional<Series> farBeyond(Highest other) {
+    return Arrays.stream(Series.values())
+        .filter(series -> !HighWaterMark.isNear(of(series), other.of(series)))
+        .findFirst();
   }
 
   /** A line for each series: its papers, a tab, the number. */

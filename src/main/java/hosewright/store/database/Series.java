@@ -1,6 +1,7 @@
 package hosewright.store.database;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -19,8 +20,13 @@ public enum Series {
   }
 
   /** What is numbered, in words. */
-  String paper() {
+  public String paper() {
     return paper;
+  }
+
+  /** The series of that name; empty where there is none. */
+  public static Optional<Series> named(String paper) {
+    return Stream.of(values()).filter(series -> series.paper.equals(paper)).findFirst();
   }
 
   /** A number as it stands on paper: {@code Q-000001}. */

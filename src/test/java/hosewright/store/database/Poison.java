@@ -2,13 +2,13 @@ package hosewright.store.database;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Ways to hide something that runs in a database file of the embedded store. */
@@ -87,22 +87,48 @@ public enum Poison {
     this.statements = List.of(statements);
   }
 
-  /** Puts it into a store that nobody has open, as somebody with a database tool would. */
+  /**
+   * Puts it into a store that nobody has open, as somebody with a database tool would: in a process
+   * of its own, since ours forbids the embedded store what such tools allow.
+   */
   public void into(Path folder, Path canary) {
-    CanaryEngine.watched(canary);
-    try (Connection connection =
-            DriverManager.getConnection("jdbc:h2:file:" + folder.resolve("store"), "sa", "");
-        Statement statement = connection.createStatement()) {
-      for (String sql : new ArrayList<>(statements)) {
-        statement.execute(sql.formatted(canary).replace("\\;", this == LINKED_TABLE ? "\\;" : ";"));
-      }
-    } catch (SQLException e) {
-      throw new IllegalStateException(name(), e);
-    }
     try {
+      Process tool =
+          new ProcessBuilder(
+                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                  "-XX:TieredStopAtLevel=1",
+                  "-cp",
+                  System.getProperty("java.class.path"),
+                  Poison.class.getName(),
+                  name(),
+                  folder.toString(),
+                  canary.toString())
+              .redirectErrorStream(true)
+              .start();
+      String said = new String(tool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      if (tool.waitFor() != 0) {
+        throw new IllegalStateException(name() + ": " + said);
+      }
       Files.deleteIfExists(canary);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Which poison, the folder of the store, the canary. */
+  public static void main(String[] args) throws SQLException {
+    Poison poison = valueOf(args[0]);
+    CanaryEngine.watched(Path.of(args[2]));
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:h2:file:" + args[1] + "/store", "sa", "");
+        Statement statement = connection.createStatement()) {
+      for (String sql : poison.statements) {
+        statement.execute(
+            sql.formatted(args[2]).replace("\\;", poison == LINKED_TABLE ? "\\;" : ";"));
+      }
     }
   }
 }
