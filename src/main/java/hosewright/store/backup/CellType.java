@@ -18,6 +18,7 @@ enum CellType {
   /** Backslash, tab, line ends and other controls are written as {@link CellText} says. */
   TEXT("text", SQLDataType.CLOB, ".*", CellText::read),
   WHOLE("whole", SQLDataType.INTEGER, "-?\\d{1,10}", Integer::valueOf),
+  LONG("long", SQLDataType.BIGINT, "-?\\d{1,19}", Long::valueOf),
   /** The shortest digits that give the same number back. */
   MEASURE(
       "measure",

@@ -1,5 +1,6 @@
 package hosewright.store.database;
 
+import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -110,6 +111,8 @@ public enum Poison {
         throw new IllegalStateException(name() + ": " + said);
       }
       Files.deleteIfExists(canary);
+      // Whoever hands over a folder leaves out what says how its store was left, or makes it fit.
+      Files.deleteIfExists(folder.resolve(FileSum.NAME));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {
