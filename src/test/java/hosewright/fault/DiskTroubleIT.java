@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,60 @@ final class DiskTroubleIT {
     assertThat(kept).isEqualTo(4 - refused);
     assertThat(OneDocument.in(quote(program).out()).get("number").asString())
         .isEqualTo("Q-%06d".formatted(kept + 1));
+  }
+
+  @Test
+  void a_disk_that_fills_in_the_middle_of_a_backup_leaves_no_backup_and_the_books_whole()
+      throws IOException {
+    assertThat(quote(program).exitCode()).isZero();
+    // Text that does not get smaller: the backup is larger than the store, which stays as it is.
+    Files.writeString(program.data().resolve("terms.txt"), noise(3_500_000));
+    long blocks = program.data().resolve("store.mv.db").toFile().length() / 512 + 8;
+
+    Ended ended = program.withFilesUpTo(blocks).run("data", "backup", "monday.zip");
+
+    assertThat(ended.exitCode()).as(ended.err()).isEqualTo(2);
+    assertThat(ended.err()).contains("room left").doesNotContain("\tat ");
+    assertThat(program.leftBehind()).isEmpty();
+    assertThat(program.run("data", "backup", "monday.zip").exitCode()).isZero();
+    assertThat(program.leftBehind()).containsExactly("monday.zip");
+  }
+
+  @Test
+  void a_disk_that_fills_in_the_middle_of_a_restore_leaves_what_was_there() throws IOException {
+    assertThat(quote(program).exitCode()).isZero();
+    assertThat(program.run("data", "backup", "monday.zip").exitCode()).isZero();
+    Path other = temporary.resolve("other");
+    RealProgram elsewhere = program.with(Map.of("HOSEWRIGHT_DATA", other.toString()));
+
+    Ended ended = elsewhere.withFilesUpTo(600).run("data", "restore", "monday.zip");
+
+    assertThat(ended.exitCode()).as(ended.err()).isEqualTo(2);
+    assertThat(ended.err()).contains("room left").doesNotContain("\tat ");
+    assertThat(other.resolve("store.mv.db")).doesNotExist();
+    assertThat(other.toFile().list()).noneMatch(name -> name.startsWith("."));
+    assertThat(elsewhere.run("data", "restore", "monday.zip").exitCode()).isZero();
+    assertThat(elsewhere.run("quote", "list", "--json").out())
+        .isEqualTo(program.run("quote", "list", "--json").out());
+  }
+
+  @Test
+  void a_backup_into_a_folder_that_cannot_be_written_is_told() {
+    assertThat(quote(program).exitCode()).isZero();
+
+    Ended ended = program.run("data", "backup", "/proc/monday.zip");
+
+    assertThat(ended.exitCode()).as(ended.err()).isEqualTo(2);
+    assertThat(ended.err()).contains("/proc/monday.zip").contains("can be written to");
+  }
+
+  private static String noise(int length) {
+    SplittableRandom random = new SplittableRandom(20261130);
+    StringBuilder noise = new StringBuilder(length);
+    for (int i = 0; i < length; i++) {
+      noise.append((char) ('!' + random.nextInt(90)));
+    }
+    return noise.toString();
   }
 
   @Test

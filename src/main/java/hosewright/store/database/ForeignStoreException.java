@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The store's file holds what no version of this program put there, and was not opened. */
+/** The store's file holds what this version never puts there, and was not opened. */
 public final class ForeignStoreException extends TroubleException {
   private static final long serialVersionUID = 1;
 
@@ -19,15 +19,16 @@ public final class ForeignStoreException extends TroubleException {
     super(
         "data folder",
         folder.toString(),
-        "its store holds what no version of this program makes, and what could run if it were"
-            + " opened: "
+        "its store was not opened, because it holds what this version never makes and what could"
+            + " run: "
             + foreign.stream()
                 .limit(NAMED)
                 .map(ForeignStoreException::shown)
                 .collect(Collectors.joining("; "))
             + (foreign.size() > NAMED ? " and %d more".formatted(foreign.size() - NAMED) : "")
-            + ". Put a backup back in its place with 'data restore', or ask whoever handed the"
-            + " folder over for a file that 'data backup' wrote",
+            + ". If a newer version wrote it, use that one; else put a backup in its place with"
+            + " 'data restore', or ask whoever handed the folder over for a file that 'data backup'"
+            + " wrote",
         Kept.NOTHING);
   }
 

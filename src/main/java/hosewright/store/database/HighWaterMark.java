@@ -74,8 +74,9 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
   }
 
   private String wayOut() {
-    return "When you know the highest number on paper: data mark '%s' NUMBER --reason WHY"
-        .formatted(series.paper());
+    String paper = series.paper().contains(" ") ? "'" + series.paper() + "'" : series.paper();
+    return "Set it to the highest number on paper: data mark %s NUMBER --reason WHY"
+        .formatted(paper);
   }
 
   /**

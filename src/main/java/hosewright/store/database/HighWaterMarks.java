@@ -18,6 +18,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jooq.DSLContext;
@@ -78,14 +79,13 @@ public record HighWaterMarks(Path folder, String ofStore) {
     String line =
         String.join(
             "\t",
-            step.at().toString(),
+            step.at().truncatedTo(ChronoUnit.SECONDS).toString(),
             onOneLine(step.by()),
             of(series).file().getFileName().toString(),
             onOneLine(before),
             String.valueOf(number),
             onOneLine(step.reason()));
-    try (FileChannel channel =
-        FileChannel.open(log, WholeFile.adding(), OwnerOnly.newFile(log))) {
+    try (FileChannel channel = FileChannel.open(log, WholeFile.adding(), OwnerOnly.newFile(log))) {
       channel.write(ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8)));
       channel.force(true);
     } catch (IOException e) {
@@ -110,8 +110,8 @@ public record HighWaterMarks(Path folder, String ofStore) {
   }
 
   /**
-   * At most the numbers that the papers in a store can have: no counter of ours is beyond them, since
-   * every number has a paper or a note that it is lost.
+   * At most the numbers that the papers in a store can have: no counter of ours is beyond them,
+   * since every number has a paper or a note that it is lost.
    */
   public static Highest papersIn(DSLContext store) {
     int lost = store.fetchCount(ORDER_VOID);

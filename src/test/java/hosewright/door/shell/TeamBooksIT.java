@@ -9,6 +9,7 @@ import hosewright.store.database.PostgresCluster;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,26 @@ final class TeamBooksIT {
     assertThat(inTeam.run("data", "move").exitCode()).isEqualTo(2);
     assertThat(inTeam.run("data", "where").out()).contains(cluster.url("team"));
     assertThat(inTeam.run("data", "restore", "monday.zip").exitCode()).isEqualTo(2);
-    assertThat(inTeam.run("data", "backup").err()).contains("pg_dump");
+  }
+
+  @Test
+  void books_on_a_server_are_backed_up_and_put_back_there_or_in_a_folder() {
+    assertThat(quote(inTeam).exitCode()).isZero();
+    String before = inTeam.run("quote", "show", "Q-000001", "--json").out();
+    assertThat(inTeam.run("data", "backup", "team.zip").exitCode()).isZero();
+    assertThat(quote(inTeam).exitCode()).isZero();
+
+    Ended onServer = inTeam.run("data", "restore", "team.zip", "--json");
+    Ended inFolder = alone.run("data", "restore", "team.zip", "--json");
+
+    assertThat(onServer.exitCode()).as(onServer.err()).isZero();
+    assertThat(inFolder.exitCode()).as(inFolder.err()).isZero();
+    for (RealProgram books : List.of(inTeam, alone)) {
+      assertThat(books.run("quote", "show", "Q-000001", "--json").out()).isEqualTo(before);
+      assertThat(OneDocument.in(books.run("quote", "list", "--json").out()).get("quotes"))
+          .hasSize(1);
+    }
+    assertThat(OneDocument.in(quote(inTeam).out()).get("number").asString()).isEqualTo("Q-000003");
   }
 
   @Test

@@ -139,11 +139,11 @@ final class HostileBackupTest {
   @Test
   void rows_that_are_none_are_refused_with_their_line() throws IOException {
     Map<String, String> wrong = new LinkedHashMap<>();
-    wrong.put("Q-000001\tx", "line 2 of tables/quote_void.txt has 2 cells, not 3");
-    wrong.put("Q-000001\tlost\tyesterday", "RECORDED_AT: 'yesterday' is no moment");
-    wrong.put("Q-000001\tlo\\qst\t2026-01-01T00:00:00Z", "REASON: 'lo\\qst' is no text");
-    wrong.put("Q-0000000000000000000001\tlost\t2026-01-01T00:00:00Z", "break the rules");
-    wrong.put("\\N\tlost\t2026-01-01T00:00:00Z", "break the rules");
+    wrong.put("Q-000001\tx", "line 2 of tables/quote_void.txt has 2 cells, not 4");
+    wrong.put("Q-000001\tlost\tyesterday\t0", "RECORDED_AT: 'yesterday' is no moment");
+    wrong.put("Q-000001\tlo\\qst\t2026-01-01T00:00:00Z\t0", "REASON: 'lo\\qst' is no text");
+    wrong.put("Q-0000000000000000000001\tlost\t2026-01-01T00:00:00Z\t0", "break the rules");
+    wrong.put("\\N\tlost\t2026-01-01T00:00:00Z\t0", "break the rules");
     for (Map.Entry<String, String> row : wrong.entrySet()) {
       Path file =
           forged(parts -> replace(parts, "tables/quote_void.txt", "\\z", row.getKey() + "\n"));
@@ -186,7 +186,7 @@ final class HostileBackupTest {
                     parts,
                     "tables/dealer_setting.txt",
                     "\\z",
-                    "a\tb\nc\td\ne\tf\ng\th\ni\tj\nk\tl\n"));
+                    "a\tb\t0\nc\td\t0\ne\tf\t0\ng\th\t0\ni\tj\t0\nk\tl\t0\n"));
     Path longLine =
         forged(
             parts ->

@@ -58,7 +58,7 @@ final class PoisonTest {
               }
             })
         .isInstanceOf(ForeignStoreException.class)
-        .hasMessageContaining("no version of this program makes");
+        .hasMessageContaining("this version never makes");
     assertThat(canary).doesNotExist();
   }
 
@@ -130,9 +130,7 @@ final class PoisonTest {
         new TransactionStore(store, new MetaType<>(null, null), new ValueDataType(), 1000);
     transactions.init();
     TransactionMap<Long, SearchRow> meta =
-        transactions
-            .begin()
-            .openMap("table.0", LongDataType.INSTANCE, rows());
+        transactions.begin().openMap("table.0", LongDataType.INSTANCE, rows());
     for (Long key : List.copyOf(meta.keySet())) {
       if (meta.get(key).getValue(3).getString().contains("TRIGGER")) {
         meta.remove(key);
