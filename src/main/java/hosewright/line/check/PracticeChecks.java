@@ -112,7 +112,7 @@ public final class PracticeChecks {
   private static String tooNarrow(Between.Held part) {
     return text(
         "%s is %s in wide where the line is %s in on both sides",
-        part.part().description(), plain(part.hasIn()), plain(part.leastIn()));
+        part.part().itemNumber(), plain(part.hasIn()), plain(part.leastIn()));
   }
 
   private static boolean guessed(Placed part) {
