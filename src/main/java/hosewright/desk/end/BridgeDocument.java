@@ -20,6 +20,7 @@ import org.joda.money.Money;
  * @param missing adapters to be found elsewhere, each named by its two ends
  * @param joints every joint the bridge makes, as far as the law knows it
  * @param removable whether all of them come apart again
+ * @param neckIn how wide the chain is where it is narrower than both ends, in; null where it is not
  * @param workingPsi least rating of the chain in cold water, psi; null when a part has none
  */
 public record BridgeDocument(
@@ -28,6 +29,7 @@ public record BridgeDocument(
     List<Wanted> missing,
     List<Joint> joints,
     boolean removable,
+    Double neckIn,
     Double workingPsi) {
 
   public record Step(String item, End in, End out, String description) {}
@@ -53,6 +55,7 @@ public record BridgeDocument(
         missing,
         joints,
         joints.stream().allMatch(joint -> joint.verdict().removable()),
+        boxed(way.neckIn(from, to)),
         !way.missing().isEmpty() ? null : boxed(leastPsi(way.links())));
   }
 

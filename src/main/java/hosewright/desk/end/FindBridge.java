@@ -9,6 +9,7 @@ import hosewright.problem.BadInputException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -100,6 +101,23 @@ public final class FindBridge {
                           + ": "
                           + way.inWords()
                           + "."));
+    }
+    if (best.neckIn() != null) {
+      notes.add(
+          "It necks to %s in: the catalogue has no chain as wide as the narrower of the two ends."
+              .formatted(BigDecimal.valueOf(best.neckIn()).stripTrailingZeros().toPlainString()));
+    } else {
+      stock
+          .narrowBelow(best.cost(), from, to)
+          .map(way -> BridgeDocument.of(from, to, way))
+          .ifPresent(
+              way ->
+                  notes.add(
+                      "Necked to %s in it would cost %s: %s."
+                          .formatted(
+                              BigDecimal.valueOf(way.neckIn()).stripTrailingZeros().toPlainString(),
+                              way.cost(),
+                              way.inWords())));
     }
     best.permanentJoints().forEach(joint -> notes.add(permanent(joint)));
     best.joints().stream()

@@ -7,6 +7,7 @@ import hosewright.line.bridge.StockBridges.Way;
 import hosewright.problem.RefusalException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -33,7 +34,13 @@ public record Instead(BridgeDocument bridge, String sentence) {
     Optional<Way> shortest = stock.shortest(a, b);
     if (shortest.isPresent()) {
       BridgeDocument bridge = BridgeDocument.of(a, b, shortest.get());
-      String permanent = bridge.removable() ? "" : ", with a permanent joint";
+      String neck =
+          bridge.neckIn() == null
+              ? ""
+              : ", which necks to "
+                  + BigDecimal.valueOf(bridge.neckIn()).stripTrailingZeros().toPlainString()
+                  + " in";
+      String permanent = (bridge.removable() ? "" : ", with a permanent joint") + neck;
       return new Instead(bridge, "an adapter " + bridge.toBuy() + ", " + bridge.cost() + permanent);
     }
     Optional<Way> wanted = Mating.sameByName(a, b) ? Optional.empty() : stock.toSource(a, b);

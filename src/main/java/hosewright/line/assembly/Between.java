@@ -1,5 +1,6 @@
 package hosewright.line.assembly;
 
+import hosewright.job.question.Practice;
 import hosewright.line.model.Role;
 import hosewright.thread.End;
 import java.util.ArrayList;
@@ -12,6 +13,11 @@ import java.util.List;
  * @param parts in the order water meets them; one of them at the most divides or joins the line
  */
 public record Between(Fixed from, List<Placed> parts, Fixed to) {
+  private static final double LEAST_SHARE = Practice.named("narrow-fitting").limit().orElseThrow();
+
+  /** Far below any difference of bores, far above what dividing two sizes may lose. */
+  private static final double HAIR = 1e-9;
+
   public Between {
     parts = List.copyOf(parts);
   }
@@ -34,6 +40,11 @@ public record Between(Fixed from, List<Placed> parts, Fixed to) {
    * @param leastIn how wide it must be at the least, in
    */
   public record Held(Placed part, double hasIn, double leastIn) {}
+
+  /** Whether what is so wide may stand where a line is so wide at the least. */
+  public static boolean wideEnough(double hasIn, double leastIn) {
+    return hasIn >= leastIn * LEAST_SHARE - HAIR;
+  }
 
   /** Every part of an assembled line, between which waterways it stands. */
   public static List<Between> of(List<Placed> line) {

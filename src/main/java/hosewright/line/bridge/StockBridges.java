@@ -3,7 +3,9 @@ package hosewright.line.bridge;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
+import hosewright.line.assembly.Between;
 import hosewright.line.assembly.Bridge;
+import hosewright.line.assembly.Placed;
 import hosewright.line.goods.Eligibility;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -14,9 +16,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -73,6 +78,14 @@ public final class StockBridges {
       links = List.copyOf(links);
       missing = List.copyOf(missing);
     }
+
+    /** How wide it is where it is narrower than both ends it joins, in; empty where it is not. */
+    public OptionalDouble neckIn(End from, End to) {
+      return links.stream()
+          .filter(link -> !fullSize(link, from, to))
+          .mapToDouble(StockBridges::waterwayIn)
+          .min();
+    }
   }
 
   /** A two-ended adapter that nobody here stocks, the way the water meets it. */
@@ -96,7 +109,15 @@ public final class StockBridges {
 
   /** What a permanent joint would save: a chain that has one and costs less than {@code cost}. */
   public Optional<Way> permanentBelow(Money cost, End from, End to) {
-    return ways(from, to, true, byPrice, 1).stream()
+    return ways(from, to, true, byPrice, 1, link -> fullSize(link, from, to)).stream()
+        .filter(way -> way.cost().isLessThan(cost))
+        .findFirst();
+  }
+
+  /** What a chain that is narrower than both ends would save against {@code cost}. */
+  public Optional<Way> narrowBelow(Money cost, End from, End to) {
+    return ways(from, to, false, byPrice, 1, link -> true).stream()
+        .filter(way -> way.neckIn(from, to).isPresent())
         .filter(way -> way.cost().isLessThan(cost))
         .findFirst();
   }
@@ -178,10 +199,17 @@ public final class StockBridges {
     return new Way(way.links(), way.cost(), List.of(gap), first);
   }
 
+  /** Of full size; others only where there is none. */
   private List<Way> ways(End from, End to, double[] weights, int most) {
-    List<Way> ways = new ArrayList<>(ways(from, to, false, weights, most));
+    List<Way> full = ways(from, to, weights, most, link -> fullSize(link, from, to));
+    return full.isEmpty() ? ways(from, to, weights, most, link -> true) : full;
+  }
+
+  private List<Way> ways(
+      End from, End to, double[] weights, int most, Predicate<Bridge.Link> allowed) {
+    List<Way> ways = new ArrayList<>(ways(from, to, false, weights, most, allowed));
     if (ways.size() < most) {
-      ways(from, to, true, weights, most + ways.size()).stream()
+      ways(from, to, true, weights, most + ways.size(), allowed).stream()
           .filter(way -> !ways.contains(way))
           .limit(most - ways.size())
           .toList()
@@ -190,13 +218,31 @@ public final class StockBridges {
     return ways;
   }
 
-  private List<Way> ways(End from, End to, boolean permanent, double[] weights, int most) {
-    return graph.lightest(from, to, permanent, permanent, weights, most + SPARE).stream()
-        .map(Bridge::links)
-        .filter(links -> straight(from, links))
-        .limit(most)
-        .map(links -> new Way(links, cost(links), List.of(), false))
-        .toList();
+  private List<Way> ways(
+      End from,
+      End to,
+      boolean permanent,
+      double[] weights,
+      int most,
+      Predicate<Bridge.Link> allowed) {
+    List<Way> ways = new ArrayList<>();
+    Iterator<Bridge> lightestFirst =
+        graph.passage(from, to, permanent, permanent, allowed).lightestFirst(weights);
+    for (int looked = 0; looked < most + SPARE && lightestFirst.hasNext(); looked++) {
+      List<Bridge.Link> links = lightestFirst.next().links();
+      if (ways.size() < most && straight(from, links)) {
+        ways.add(new Way(links, cost(links), List.of(), false));
+      }
+    }
+    return ways;
+  }
+
+  private static boolean fullSize(Bridge.Link link, End from, End to) {
+    return Between.wideEnough(waterwayIn(link), Math.min(from.sizeIn(), to.sizeIn()));
+  }
+
+  private static double waterwayIn(Bridge.Link link) {
+    return Placed.adapter(link, 1).waterwayIn();
   }
 
   /** A chain that comes back to an end it has left behind holds an adapter for nothing. */

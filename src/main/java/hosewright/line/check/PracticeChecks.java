@@ -31,9 +31,6 @@ public final class PracticeChecks {
   private static final Practice TYPE = rule(CheckId.HOSE_TYPE);
   private static final Practice REDUCED = rule(CheckId.REDUCED_DEVICE);
 
-  /** Far below any difference of bores, far above what dividing two sizes may lose. */
-  private static final double HAIR = 1e-9;
-
   private PracticeChecks() {}
 
   private static Practice rule(CheckId check) {
@@ -59,7 +56,7 @@ public final class PracticeChecks {
 
   /** Whether what stands somewhere is as wide as the trade wants it there. */
   public static boolean wideEnough(double hasIn, double leastIn) {
-    return hasIn >= leastIn * NARROW.limit().orElseThrow() * (1 - HAIR);
+    return Between.wideEnough(hasIn, leastIn);
   }
 
   private static boolean keepsWaterways(Job job, Topology topology) {
@@ -112,7 +109,7 @@ public final class PracticeChecks {
   private static String tooNarrow(Between.Held part) {
     return text(
         "%s is %s in wide where the line is %s in on both sides",
-        part.part().description(), plain(part.hasIn()), plain(part.leastIn()));
+        part.part().itemNumber(), plain(part.hasIn()), plain(part.leastIn()));
   }
 
   private static boolean guessed(Placed part) {

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /**
  * Finds what would do where a plan fails: another hose, more lines, a stronger source, less flow.
@@ -107,10 +108,14 @@ public final class Remedies {
     if (job.supply().isEmpty() || !fails(failed, CheckId.DELIVERED_PRESSURE)) {
       return;
     }
-    double shownPsi = tenthUp(failed.hydraulics().requiredSourcePsi());
+    double requiredPsi = failed.hydraulics().requiredSourcePsi();
+    OptionalDouble shownPsi =
+        DoubleStream.of(Math.round(requiredPsi * 10) / 10.0, tenthUp(requiredPsi))
+            .filter(this::doesFrom)
+            .findFirst();
     OptionalDouble enoughPsi =
-        doesFrom(shownPsi)
-            ? OptionalDouble.of(shownPsi)
+        shownPsi.isPresent()
+            ? shownPsi
             : shop.passing(job.withSupply(Optional.empty())).stream()
                 .mapToDouble(plan -> tenthUp(plan.hydraulics().requiredSourcePsi()))
                 .filter(this::doesFrom)

@@ -87,6 +87,10 @@ record Branch(
     return lays.stream().map(leg -> leg.shortest().value()).toList();
   }
 
+  List<List<Placed>> cheapestBridges() {
+    return bridges.stream().map(gap -> gap.cheapest(1).get(0).value()).toList();
+  }
+
   /** Bridges that lose least. */
   List<List<Placed>> widestBridges() {
     return bridges.stream().map(gap -> gap.widest().value()).toList();

@@ -2,13 +2,16 @@ package hosewright.line.search;
 
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.Placed;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds the line that is nearest to passing where none passes: of every topology the lays and
- * bridges that lose least, in the order of what they miss by at the least.
+ * Finds the line that is nearest to passing where none passes: of every topology the shortest lays
+ * with the cheapest bridges and with those that lose least, in the order of what they miss by at
+ * the least.
  */
 final class NearestLine {
   /** Lines looked at after those whose pressure misses by no more than the nearest so far. */
@@ -43,10 +46,9 @@ final class NearestLine {
       if (nearest.isPresent() && beyond(branch, nearest.get()) && besides++ >= MOST_BESIDES) {
         break;
       }
-      Evaluated plan = leastLoss(branch);
-      if (nearest.isEmpty() || plan.nearerThan(nearest.get())) {
-        nearest = Optional.of(plan);
-      }
+      List<Lay> lays = branch.shortestLays();
+      nearest = nearer(nearest, plan(branch, lays, branch.cheapestBridges()));
+      nearest = nearer(nearest, plan(branch, lays, branch.widestBridges()));
     }
     return nearest;
   }
@@ -59,10 +61,13 @@ final class NearestLine {
         || branch.leastMissedPsi() > shortfall.psi();
   }
 
-  private Evaluated leastLoss(Branch branch) {
+  private static Optional<Evaluated> nearer(Optional<Evaluated> nearest, Evaluated plan) {
+    return nearest.isEmpty() || plan.nearerThan(nearest.get()) ? Optional.of(plan) : nearest;
+  }
+
+  private Evaluated plan(Branch branch, List<Lay> lays, List<List<Placed>> bridges) {
     tally.plans++;
-    Assembly line =
-        Assembly.of(job, branch.topology(), branch.shortestLays(), branch.widestBridges());
+    Assembly line = Assembly.of(job, branch.topology(), lays, bridges);
     Evaluated plan = evaluation.check(evaluation.price(line));
     tally.countChecked(plan);
     return plan;

@@ -33,11 +33,6 @@ final class Ranking {
             || partsToSource == last().partsToSource() && total.isGreaterThan(last().total()));
   }
 
-  /** Fewest parts to be sourced of any plan with a place; there must be one. */
-  int partsToSource() {
-    return plans.get(0).partsToSource();
-  }
-
   private Evaluated last() {
     return plans.get(plans.size() - 1);
   }

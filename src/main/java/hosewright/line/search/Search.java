@@ -61,11 +61,13 @@ final class Search {
           .ifPresent(cost -> waiting.add(new Waiting(cost, place, topology, Optional.empty())));
     }
     List<Branch> searched = new ArrayList<>();
-    while (!waiting.isEmpty() && !settledBefore(waiting.peek())) {
+    boolean anyJoined = false;
+    while (!waiting.isEmpty() && !settledBefore(waiting.peek(), anyJoined)) {
       Waiting next = waiting.remove();
       if (next.opened().isPresent()) {
         searchBranch(next.opened().get());
         searched.add(next.opened().get());
+        anyJoined |= !next.opened().get().isUnjoined() && !next.opened().get().hopeless();
         continue;
       }
       Branch opened = opening.open(opening.look(next.topology()));
@@ -79,12 +81,13 @@ final class Search {
     return best.plans();
   }
 
-  /** Whether neither the next topology nor any behind it can have a better plan. */
-  private boolean settledBefore(Waiting next) {
-    boolean lacksMore =
-        !best.isEmpty()
-            && next.opened().filter(b -> b.toSource() > best.partsToSource()).isPresent();
-    return lacksMore || cannotBeat(next.leastCost());
+  /**
+   * Whether neither the next topology nor any behind it need be looked at: an adapter is sourced
+   * only where the catalogue joins none that keeps the rules.
+   */
+  private boolean settledBefore(Waiting next, boolean anyJoined) {
+    boolean unjoined = next.opened().filter(Branch::isUnjoined).isPresent();
+    return unjoined && anyJoined || cannotBeat(next.leastCost());
   }
 
   private void leave(PriorityQueue<Waiting> waiting) {
