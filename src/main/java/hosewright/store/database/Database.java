@@ -28,6 +28,7 @@ import org.jooq.TransactionProvider;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jooq.impl.DataSourceConnectionProvider;
 import org.jooq.impl.DefaultConfiguration;
 import org.jooq.impl.DefaultTransactionProvider;
 import org.jooq.tools.JooqLogger;
@@ -182,7 +183,7 @@ public final class Database implements AutoCloseable {
     configuration.set(settings());
     configuration.set(ArrayUtils.addFirst(more, new StoreTrouble(where)));
     configuration.set(new SealCheck());
-    configuration.set(pool);
+    configuration.set(new Connections(new DataSourceConnectionProvider(pool), where));
     configuration.set(new Transactions(transactions(configuration), where));
     return new Database(where, marks, pool, DSL.using(configuration));
   }

@@ -111,7 +111,7 @@ public final class Schema {
               "holds others' tables",
               "name an empty one, or one of this program");
         }
-        throw StoreTrouble.of(e, database.where()).map(RuntimeException.class::cast).orElse(e);
+        throw StoreTrouble.toldOr(e, database.where());
       }
     }
   }

@@ -1,7 +1,9 @@
 package hosewright.store.database;
 
+import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.problem.FullDisk;
+import hosewright.problem.PlainText;
 import hosewright.problem.RefusalException;
 import hosewright.problem.TroubleException;
 import hosewright.problem.TroubleException.Kept;
@@ -33,12 +35,16 @@ record StoreTrouble(String where) implements ExecuteListener {
    * @param where the store, as the user knows it
    */
   static Optional<RefusalException> of(Throwable failure, String where) {
-    Optional<SQLException> first =
-        ExceptionUtils.getThrowableList(failure).stream()
-            .filter(SQLException.class::isInstance)
-            .map(SQLException.class::cast)
-            .findFirst();
-    return first.flatMap(e -> told(e, where));
+    return ExceptionUtils.getThrowableList(failure).stream()
+        .filter(SQLException.class::isInstance)
+        .map(SQLException.class::cast)
+        .flatMap(e -> told(e, where).stream())
+        .findFirst();
+  }
+
+  /** The failure in the user's words where it is one of these, else as it is. */
+  static RuntimeException toldOr(RuntimeException failure, String where) {
+    return of(failure, where).map(RuntimeException.class::cast).orElse(failure);
   }
 
   private static Optional<RefusalException> told(SQLException e, String where) {
@@ -53,8 +59,9 @@ record StoreTrouble(String where) implements ExecuteListener {
               "in " + where,
               "is being changed in the same place by somebody else just now, nothing was kept"));
     }
-    if (state.startsWith("08") || state.startsWith("57P")) {
-      return Optional.of(trouble(where, "the server is gone", Kept.MAYBE));
+    Optional<RefusalException> ofServer = ofServer(state, where);
+    if (ofServer.isPresent()) {
+      return ofServer;
     }
     if (state.equals("25006") || e.getErrorCode() == ErrorCode.DATABASE_IS_READ_ONLY) {
       return Optional.of(trouble(where, "it may not be written to", Kept.NOTHING));
@@ -64,6 +71,40 @@ record StoreTrouble(String where) implements ExecuteListener {
           trouble(where, "this user may not make tables and write in it", Kept.NOTHING));
     }
     return Optional.empty();
+  }
+
+  /**
+   * What befalls a server or the way to it.
+   *
+   * @param state as PostgreSQL's manual lists them, appendix A, and the driver's own among them
+   */
+  private static Optional<RefusalException> ofServer(String state, String where) {
+    if (isLost(state)) {
+      return Optional.of(trouble(where, "the server is gone", Kept.MAYBE));
+    }
+    if (state.equals("57014")) {
+      return Optional.of(trouble(where, "the server broke off what was asked", Kept.NOTHING));
+    }
+    if (state.equals("22021")) {
+      return Optional.of(new BadInputException("text", "", PlainText.ALLOWED));
+    }
+    return Optional.ofNullable(
+            switch (state.length() < 2 ? "" : state.substring(0, 2)) {
+              case "53" -> "the server has nothing left to do it with: try again later";
+              case "55" -> "the server does not let it be used just now";
+              case "58", "60", "F0", "XX" ->
+                  "the server met with a failure of its own: ask who looks after it";
+              case "28", "3D" -> "the server does not let this user in any more";
+              default -> null;
+            })
+        .map(what -> trouble(where, what, Kept.NOTHING));
+  }
+
+  /** Connections that broke, servers that stop or cut off, and ends that nobody heard of. */
+  private static boolean isLost(String state) {
+    return state.startsWith("08")
+        || state.startsWith("57P")
+        || Stream.of("25P03", "25P04", "40003").anyMatch(state::equals);
   }
 
   private static RefusalException trouble(String where, String what, Kept kept) {

@@ -9,7 +9,11 @@ record Transactions(TransactionProvider usual, String where) implements Transact
 
   @Override
   public void begin(TransactionContext context) {
-    usual.begin(context);
+    try {
+      usual.begin(context);
+    } catch (DataAccessException e) {
+      throw StoreTrouble.toldOr(e, where);
+    }
   }
 
   @Override
@@ -17,12 +21,16 @@ record Transactions(TransactionProvider usual, String where) implements Transact
     try {
       usual.commit(context);
     } catch (DataAccessException e) {
-      throw StoreTrouble.of(e, where).map(RuntimeException.class::cast).orElse(e);
+      throw StoreTrouble.toldOr(e, where);
     }
   }
 
   @Override
   public void rollback(TransactionContext context) {
-    usual.rollback(context);
+    try {
+      usual.rollback(context);
+    } catch (DataAccessException e) {
+      throw StoreTrouble.toldOr(e, where);
+    }
   }
 }

@@ -124,6 +124,10 @@ public final class PostgresCluster {
     return cluster;
   }
 
+  int port() {
+    return port;
+  }
+
   /** An address as a user gives it. */
   public String url(String database) {
     return "jdbc:postgresql://127.0.0.1:%d/%s".formatted(port, database);

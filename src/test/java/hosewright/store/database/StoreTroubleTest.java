@@ -8,6 +8,7 @@ import hosewright.problem.TroubleException;
 import hosewright.problem.TroubleException.Kept;
 import java.sql.SQLException;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,12 +21,37 @@ final class StoreTroubleTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"53100, NOTHING", "25006, NOTHING", "42501, NOTHING", "08006, MAYBE", "57P01, MAYBE"})
+  @CsvSource({
+    "53100, NOTHING",
+    "25006, NOTHING",
+    "42501, NOTHING",
+    "08006, MAYBE",
+    "57P01, MAYBE",
+    "53300, NOTHING",
+    "53200, NOTHING",
+    "57014, NOTHING",
+    "58030, NOTHING",
+    "XX000, NOTHING",
+    "60000, NOTHING",
+    "25P03, MAYBE",
+    "08007, MAYBE",
+    "40003, MAYBE",
+    "28P01, NOTHING",
+    "3D000, NOTHING"
+  })
   void a_full_disk_a_closed_store_and_a_lost_server_are_trouble(String state, Kept kept) {
     assertThat(told(state))
         .get()
         .isInstanceOfSatisfying(
             TroubleException.class, trouble -> assertThat(trouble.kept()).isEqualTo(kept));
+  }
+
+  @Test
+  void what_hides_behind_a_failure_that_says_nothing_is_told_too() {
+    SQLException silent = new SQLException("as the pool says it");
+    silent.initCause(new SQLException("as the driver says it", "08006"));
+
+    assertThat(StoreTrouble.of(silent, "database books")).isPresent();
   }
 
   @ParameterizedTest
