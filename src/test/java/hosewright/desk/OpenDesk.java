@@ -45,6 +45,11 @@ public final class OpenDesk implements Supplier<Books> {
     return new OpenDesk(data, DEMO_DAY);
   }
 
+  /** Puts books with the demo catalogue where a test's commands will look for them. */
+  public static void putDemoInto(Path data) {
+    copy(loaded(), data);
+  }
+
   /** Nothing kept yet. */
   public static OpenDesk unused(Path data) {
     return new OpenDesk(data);

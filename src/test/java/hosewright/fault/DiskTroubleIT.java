@@ -2,6 +2,7 @@ package hosewright.fault;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.door.shell.run.LoadedBooks;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
@@ -29,6 +30,7 @@ final class DiskTroubleIT {
 
   @Test
   void a_disk_without_room_is_told_and_the_books_stay_as_they_were() {
+    LoadedBooks.putInto(program);
     assertThat(quote(program).exitCode()).isZero();
     // The store may grow by a few blocks of 512 bytes, then the system refuses as a full disk does.
     long blocks = program.data().resolve("store.mv.db").toFile().length() / 512 + 8;
@@ -115,6 +117,7 @@ final class DiskTroubleIT {
   @Test
   void a_store_damaged_anywhere_is_never_taken_for_another_and_its_backup_is_named()
       throws IOException {
+    LoadedBooks.putInto(program);
     assertThat(quote(program).exitCode()).isZero();
     String whole = program.run("quote", "list", "--json").out();
     assertThat(program.run("data", "backup").exitCode()).isZero();

@@ -2,6 +2,7 @@ package hosewright.fault;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.door.shell.run.LoadedBooks;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
 import java.io.IOException;
@@ -58,7 +59,7 @@ final class KilledProgramIT {
             file.endsWith("items.csv") ? text.replace("Attack", "Assault") : text);
       }
     }
-    assertThat(program.run("catalogue", "load", DEMO.toString()).exitCode()).isZero();
+    LoadedBooks.putInto(program);
   }
 
   @Test

@@ -32,7 +32,7 @@ public final class Lettering {
 
   private Lettering() {
     try {
-      font = new TTFParser().parse(new RandomAccessReadBuffer(fontFile()));
+      font = read();
       glyphs = font.getUnicodeCmapLookup();
       unitsPerEm = font.getUnitsPerEm();
     } catch (IOException e) {
@@ -44,9 +44,18 @@ public final class Lettering {
     return SANS;
   }
 
-  /** The font file, for papers that carry their font with them. */
-  static InputStream fontFile() {
-    return PDDocument.class.getResourceAsStream(FONT);
+  /** The font read anew, for a paper that carries its font with it. */
+  static TrueTypeFont ofAPaper() throws IOException {
+    TrueTypeFont font = read();
+    // One letter for "fi" is not as wide as the two that text was fitted to; and the library looks
+    // for such pairs anew in every piece of text, which took most of the time of a paper.
+    font.setEnableGsub(false);
+    return font;
+  }
+
+  private static TrueTypeFont read() throws IOException {
+    InputStream file = PDDocument.class.getResourceAsStream(FONT);
+    return new TTFParser().parse(new RandomAccessReadBuffer(file));
   }
 
   boolean canShow(int codePoint) {

@@ -33,7 +33,7 @@ public final class PdfSheet implements AutoCloseable {
   public PdfSheet(PDDocument document, Paper paper) throws IOException {
     this.document = document;
     this.size = paper == Paper.A4 ? PDRectangle.A4 : PDRectangle.LETTER;
-    this.font = PDType0Font.load(document, Lettering.fontFile(), true);
+    this.font = PDType0Font.load(document, Lettering.ofAPaper(), true);
     newPage();
   }
 

@@ -25,7 +25,7 @@ public final class Rows {
     for (int from = 0; from < rows.size(); from += CHUNK) {
       Object[][] values =
           rows.subList(from, Math.min(from + CHUNK, rows.size())).stream()
-              .map(Record::intoArray)
+              .map(Rows::values)
               .toArray(Object[][]::new);
       inside
           .batch(inside.insertInto(table, fields).values(new Object[fields.length]))
@@ -72,5 +72,14 @@ public final class Rows {
     if (Seal.isOn(table)) {
       rows.forEach(row -> Seal.put(row, table));
     }
+  }
+
+  /** What a row holds; the library's own way looks a mapper up for each row, and took longer. */
+  private static Object[] values(Record row) {
+    Object[] values = new Object[row.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = row.get(i);
+    }
+    return values;
   }
 }

@@ -2,7 +2,7 @@ package hosewright.door.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.disk.OwnerOnly;
+import hosewright.door.shell.run.LoadedBooks;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
@@ -30,25 +30,6 @@ final class MainJobIT {
   void stand_in_an_empty_folder() throws IOException {
     work = Files.createDirectory(temporary.resolve("work"));
     program = RealProgram.installed(work);
-  }
-
-  /** Books with the demo catalogue, made once by the program; only the first load is not tested. */
-  @TempDir private static Path shared;
-
-  private static Path loaded;
-
-  private void standWhereBooksAreKept() throws IOException {
-    if (loaded == null) {
-      RealProgram first = RealProgram.installed(Files.createDirectory(shared.resolve("first")));
-      assertThat(first.run("catalogue", "load", DEMO.toString()).exitCode()).isZero();
-      loaded = first.data();
-    }
-    OwnerOnly.folder(program.data());
-    try (Stream<Path> files = Files.list(loaded)) {
-      for (Path file : files.toList()) {
-        Files.copy(file, program.data().resolve(file.getFileName()));
-      }
-    }
   }
 
   private static String[] counterJob(String... more) {
@@ -144,7 +125,7 @@ final class MainJobIT {
 
   @Test
   void no_safe_plan_is_an_answer_with_exit_code_three() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     Ended ended = program.run(counterJob("--source-pressure", "150psi"));
     assertThat(ended.exitCode()).isEqualTo(3);
     JsonNode plan = OneDocument.in(ended.out());
@@ -155,7 +136,7 @@ final class MainJobIT {
 
   @Test
   void flow_and_sizes_answer_with_the_names_scripts_rely_on() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     String[] flow = counterJob("--source-pressure", "150psi");
     flow[1] = "flow";
     Ended ended = program.run(flow);
@@ -184,7 +165,7 @@ final class MainJobIT {
 
   @Test
   void options_beside_a_job_file_win() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     Ended ended =
         program.run(
             "line",
@@ -213,7 +194,7 @@ final class MainJobIT {
 
   @Test
   void a_half_written_job_file_is_refused_by_its_line() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     Path half = Files.writeString(work.resolve("half.yaml"), "from: 2.5 NH male\nto: \"1.5 N");
     Ended ended = program.run("quote", "make", "--job", half.toString(), "--customer", "COUNTER");
     assertThat(ended.exitCode()).isEqualTo(2);
@@ -222,7 +203,7 @@ final class MainJobIT {
 
   @Test
   void a_catalogue_with_one_bad_price_changes_nothing() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     String before = program.run(counterJob()).out();
     Path copy = Files.createDirectory(work.resolve("copy"));
     try (Stream<Path> files = Files.list(DEMO)) {
@@ -241,7 +222,7 @@ final class MainJobIT {
 
   @Test
   void a_customer_nobody_knows_is_refused_with_the_nearest() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     Ended ended =
         program.run(
             "quote",
@@ -259,7 +240,7 @@ final class MainJobIT {
 
   @Test
   void an_export_never_replaces_a_file_unasked_nor_writes_where_it_may_not() throws IOException {
-    standWhereBooksAreKept();
+    LoadedBooks.putInto(program);
     program.run(
         "quote",
         "make",

@@ -2,6 +2,7 @@ package hosewright.door.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.door.shell.run.LoadedBooks;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
@@ -33,6 +34,7 @@ final class TeamBooksIT {
 
   @Test
   void the_books_of_one_machine_move_into_a_database_and_are_quoted_from_there() {
+    LoadedBooks.putInto(alone);
     assertThat(quote(alone).exitCode()).isZero();
     String before = alone.run("quote", "show", "Q-000001", "--json").out();
 

@@ -2,6 +2,7 @@ package hosewright.door.shell.customer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.desk.OpenDesk;
 import hosewright.door.shell.DemoBooks;
 import hosewright.door.shell.catalogue.CatalogueLoadCommand;
 import hosewright.door.shell.run.CommandTrial;
@@ -21,6 +22,7 @@ final class CustomerCommandsTest {
 
   @BeforeEach
   void open() {
+    OpenDesk.putDemoInto(data);
     shell =
         CommandTrial.of(
             data,

@@ -2,6 +2,7 @@ package hosewright.door.shell.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.desk.OpenDesk;
 import hosewright.door.shell.DemoBooks;
 import hosewright.door.shell.quote.QuoteListCommand;
 import hosewright.door.shell.quote.QuoteMakeCommand;
@@ -28,6 +29,7 @@ final class DataCommandsTest {
 
   @BeforeEach
   void open() {
+    OpenDesk.putDemoInto(data);
     shell =
         CommandTrial.of(
             data,

@@ -2,6 +2,7 @@ package hosewright.door.shell.end;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.desk.OpenDesk;
 import hosewright.door.shell.DemoBooks;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
@@ -22,6 +23,7 @@ final class JointCommandsTest {
 
   @BeforeEach
   void open() {
+    OpenDesk.putDemoInto(data);
     shell =
         CommandTrial.of(
             data,

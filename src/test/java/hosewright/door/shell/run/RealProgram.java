@@ -45,17 +45,20 @@ public final class RealProgram {
 
   /** The extracted jar with its class-data archive, started as the launcher does. */
   public static RealProgram installed(Path folder) {
-    Path app = HOME.resolve("app");
     return new RealProgram(
-        List.of(
-            JAVA,
-            "-Xshare:auto",
-            "-XX:SharedArchiveFile=" + app.resolve("hosewright.jsa"),
-            "-Xlog:disable",
-            "-XX:TieredStopAtLevel=1",
-            "-jar",
-            app.resolve("hosewright.jar").toString()),
+        Stream.concat(
+                fromArchive(), Stream.of("-jar", HOME.resolve("app/hosewright.jar").toString()))
+            .toList(),
         folder);
+  }
+
+  private static Stream<String> fromArchive() {
+    return Stream.of(
+        JAVA,
+        "-Xshare:auto",
+        "-XX:SharedArchiveFile=" + HOME.resolve("app/hosewright.jsa"),
+        "-Xlog:disable",
+        "-XX:TieredStopAtLevel=1");
   }
 
   /** A launcher. */
@@ -65,16 +68,12 @@ public final class RealProgram {
 
   /** The built jar with the commands of {@link ProbeCommands} added. */
   public static RealProgram withProbes(Path folder) {
+    // The jar first and alone, which names its libraries itself: the archive was made of that path.
     String path =
-        HOME.resolve("app/hosewright.jar")
-            + File.pathSeparator
-            + HOME.resolve("app/lib")
-            + File.separator
-            + "*"
-            + File.pathSeparator
-            + BUILD.resolve("test-classes");
+        HOME.resolve("app/hosewright.jar") + File.pathSeparator + BUILD.resolve("test-classes");
     return new RealProgram(
-        List.of(JAVA, "-XX:TieredStopAtLevel=1", "-cp", path, ProbeCommands.class.getName()),
+        Stream.concat(fromArchive(), Stream.of("-cp", path, ProbeCommands.class.getName()))
+            .toList(),
         folder);
   }
 

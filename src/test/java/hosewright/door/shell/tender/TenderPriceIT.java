@@ -2,6 +2,7 @@ package hosewright.door.shell.tender;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.door.shell.run.LoadedBooks;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
@@ -27,11 +28,12 @@ final class TenderPriceIT {
   private RealProgram program;
 
   @BeforeEach
-  void stand_in_an_empty_folder() throws IOException {
+  void stand_where_books_are_kept() throws IOException {
     work = Files.createDirectory(temporary.resolve("work"));
     Files.createDirectory(work.resolve("straight"));
     Files.createDirectory(work.resolve("killed"));
     program = RealProgram.installed(work);
+    LoadedBooks.putInto(program);
   }
 
   @Test
