@@ -29,14 +29,7 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
    * @param net what the customer pays for it in all
    * @param cost what it costs the dealer in all; empty when no cost is in force
    */
-  public record Part(String name, Money net, Optional<Money> cost) {
-
-    /** So many at a net price and a cost for each. */
-    public static Part of(String name, int quantity, Money net, Optional<Money> cost) {
-      return new Part(
-          name, net.multipliedBy(quantity), cost.map(each -> each.multipliedBy(quantity)));
-    }
-  }
+  public record Part(String name, Money net, Optional<Money> cost) {}
 
   /** How a margin stands to the least that is wanted. */
   public enum Floor {

@@ -66,9 +66,6 @@ public interface QuoteStore {
 
   Optional<Quote> find(String number, int revision);
 
-  /** Every revision of a quote, first to last. */
-  List<QuoteHeading> revisions(String number);
-
   /** The latest revision of every quote, newest number first. */
   List<QuoteHeading> list();
 

@@ -60,8 +60,8 @@ final class MarginTest {
     Margin margin =
         Margin.of(
             List.of(
-                Part.of("A", 10, usd("9.00"), Optional.of(usd("6.00"))),
-                Part.of("B", 1, usd("10.00"), Optional.of(usd("9.00")))));
+                new Part("A", usd("90.00"), Optional.of(usd("60.00"))),
+                new Part("B", usd("10.00"), Optional.of(usd("9.00")))));
 
     assertThat(margin.fraction()).contains(new BigDecimal("0.310000"));
   }
@@ -71,8 +71,8 @@ final class MarginTest {
     Margin margin =
         Margin.of(
             List.of(
-                Part.of("A", 10, usd("9.00"), Optional.of(usd("6.00"))),
-                Part.of("B", 1, usd("10.00"), Optional.empty())));
+                new Part("A", usd("90.00"), Optional.of(usd("60.00"))),
+                new Part("B", usd("10.00"), Optional.empty())));
 
     assertThat(margin.fraction()).isEmpty();
     assertThat(margin.unknownBecause()).containsExactly("B: no cost is in force");

@@ -14,8 +14,6 @@ import java.util.OptionalDouble;
  * @param inlet the end that faces the source when laid the usual way
  * @param outlet the other end
  * @param testPsi service test pressure they are known to hold, psi; empty when not stated
- * @param fireMarked stated to be marked as fire hose
- * @param drinkingMarked stated to be marked for drinking water
  */
 public record OwnedHose(
     int count,
@@ -24,8 +22,7 @@ public record OwnedHose(
     End inlet,
     End outlet,
     OptionalDouble testPsi,
-    boolean fireMarked,
-    boolean drinkingMarked) {
+    Marks marks) {
 
   /** What is known of the pressures they hold. */
   public Rating rating() {
@@ -47,4 +44,12 @@ public record OwnedHose(
         && one.family().equals(other.family())
         && one.gender() == other.gender();
   }
+
+  /**
+   * What it is stated to be marked for.
+   *
+   * @param fire stated to be marked as fire hose
+   * @param drinking stated to be marked for drinking water
+   */
+  public record Marks(boolean fire, boolean drinking) {}
 }

@@ -83,7 +83,13 @@ final class OwnedHoseForm {
     if (rest.isEmpty()) {
       OwnedHose like = last.orElseThrow(() -> refused(entry));
       return new OwnedHose(
-          count, lengthFt, like.sizeIn(), like.inlet(), like.outlet(), testPsi, fire, drinking);
+          count,
+          lengthFt,
+          like.sizeIn(),
+          like.inlet(),
+          like.outlet(),
+          testPsi,
+          new OwnedHose.Marks(fire, drinking));
     }
     OptionalDouble sizeIn = OptionalDouble.empty();
     Matcher size = SIZE.matcher(rest);
@@ -99,8 +105,7 @@ final class OwnedHoseForm {
         inlet,
         inlet.opposite(),
         testPsi,
-        fire,
-        drinking);
+        new OwnedHose.Marks(fire, drinking));
   }
 
   private static String cut(String text, Matcher found) {

@@ -86,24 +86,9 @@ public final class BridgeGraph {
    * @param to the end to be met
    * @param fromPipe whether the first joint may be permanent
    * @param toPipe whether the last joint may be permanent
-   * @param weight what one adapter weighs, zero or more: its price, say
+   * @param weights by place of a link, as {@link #weigh} gives them
    * @param most how many bridges to give at the most
    * @return empty when no chain of at most {@value #MOST_ADAPTERS} adapters does it
-   */
-  public List<Bridge> lightest(
-      End from,
-      End to,
-      boolean fromPipe,
-      boolean toPipe,
-      ToDoubleFunction<Bridge.Link> weight,
-      int most) {
-    return lightest(from, to, fromPipe, toPipe, weigh(weight), most);
-  }
-
-  /**
-   * The bridges of least weight, lightest first.
-   *
-   * @param weights by place of a link, as {@link #weigh} gives them
    */
   List<Bridge> lightest(
       End from, End to, boolean fromPipe, boolean toPipe, double[] weights, int most) {

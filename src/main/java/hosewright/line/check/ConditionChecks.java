@@ -170,7 +170,7 @@ final class ConditionChecks {
   private Optional<Check> ownMarked() {
     Use use = job.service().use();
     if (use == Use.DRINKING) {
-      boolean marked = ownLaid().stream().allMatch(OwnedHose::drinkingMarked);
+      boolean marked = ownLaid().stream().allMatch(ownedHose -> ownedHose.marks().drinking());
       return Optional.of(
           check(
               CheckId.OWN_HOSE_MARKS,
@@ -184,7 +184,7 @@ final class ConditionChecks {
               STATED));
     }
     if (use.isFire()) {
-      boolean marked = ownLaid().stream().allMatch(OwnedHose::fireMarked);
+      boolean marked = ownLaid().stream().allMatch(ownedHose -> ownedHose.marks().fire());
       return Optional.of(
           check(
               CheckId.OWN_HOSE_MARKS,

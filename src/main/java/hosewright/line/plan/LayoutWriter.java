@@ -107,7 +107,7 @@ final class LayoutWriter {
         psiBehind(span.first() + span.parts().size() - 1),
         figures.map(this::friction).orElse(Leg.Friction.NONE),
         figures.filter(f -> hydraulics.calculated()).map(LegFigures::velocityFtPerS).orElse(0.0),
-        figures.map(LegFigures::waterGal).orElse(0.0));
+        figures.map(legFigures -> legFigures.load().waterGal()).orElse(0.0));
   }
 
   private Leg.Friction friction(LegFigures figures) {

@@ -149,7 +149,8 @@ final class PlanFacts {
   private static OptionalDouble waterGal(Planned of) {
     List<LegFigures> legs = LegFigures.of(of.job(), of.plan().assembly());
     return OptionalDouble.of(
-        legs.get(0).waterGal() + legs.stream().skip(1).mapToDouble(LegFigures::allWaterGal).sum());
+        legs.get(0).load().waterGal()
+            + legs.stream().skip(1).mapToDouble(LegFigures::allWaterGal).sum());
   }
 
   private static OptionalDouble workingPsi(Planned of) {

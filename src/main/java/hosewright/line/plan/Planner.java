@@ -43,12 +43,6 @@ public final class Planner {
   /**
    * @param prices what the buyer pays on the date
    * @param date the day the prices are of; written into the plan
-   */
-  public Planner(Catalogue catalogue, NetPrice prices, LocalDate date, CurrencyUnit currency) {
-    this(catalogue, prices, date, currency, LocalThreads.none());
-  }
-
-  /**
    * @param register which thread each district uses, for a job that names its district
    */
   public Planner(

@@ -19,9 +19,6 @@ import java.util.function.DoublePredicate;
  * @param bridges over each gap
  * @param known how many of the bridges over each gap are weighed
  * @param lays of each leg
- * @param leastCost no plan in this topology costs less, as {@link RankedCost} weighs it
- * @param hopeless whether no choice passes, because too little is left of what is discontinued or a
- *     part that must stand in the line is rated too low
  */
 record Branch(
     Topology topology,
@@ -29,9 +26,7 @@ record Branch(
     List<GapBridges> bridges,
     List<Integer> known,
     List<LegLays> lays,
-    double leastCost,
-    PressureBudget budget,
-    boolean hopeless) {
+    Bounds bounds) {
   private static final int FIRST_FETCH = 8;
   private static final int GROWTH = 4;
 
@@ -55,7 +50,8 @@ record Branch(
     for (GapBridges gap : bridges) {
       leastCost += gap.leastCost();
     }
-    return new Branch(topology, stretches, bridges, known, lays, leastCost, budget, hopeless);
+    return new Branch(
+        topology, stretches, bridges, known, lays, new Bounds(leastCost, budget, hopeless));
   }
 
   /** Least loss of all lays from a leg on, psi. */
@@ -69,12 +65,12 @@ record Branch(
 
   /** Parts without a price in every plan of it. */
   int toSource() {
-    return (int) (leastCost / RankedCost.EACH_TO_SOURCE);
+    return (int) (bounds.leastCost() / RankedCost.EACH_TO_SOURCE);
   }
 
   /** No plan in this topology has a lower price. */
   double leastPrice() {
-    return leastCost - toSource() * RankedCost.EACH_TO_SOURCE;
+    return bounds.leastCost() - toSource() * RankedCost.EACH_TO_SOURCE;
   }
 
   /** Whether the catalogue has no bridge over some gap. */
@@ -102,9 +98,9 @@ record Branch(
    */
   double leastMissedPsi() {
     double lossPsi = leastLayLossFromPsi(0) + leastLossFromPsi(0);
-    return budget.availablePsi() < 0
-        ? -budget.availablePsi()
-        : Math.max(0, lossPsi - budget.availablePsi());
+    return bounds.budget().availablePsi() < 0
+        ? -bounds.budget().availablePsi()
+        : Math.max(0, lossPsi - bounds.budget().availablePsi());
   }
 
   /** Least loss of all bridges from a gap on, psi. */
@@ -118,7 +114,8 @@ record Branch(
 
   /** Whether some choice may pass. */
   boolean mayPass() {
-    return !hopeless && budget.allows(leastLayLossFromPsi(0) + leastLossFromPsi(0));
+    return !bounds.hopeless()
+        && bounds.budget().allows(leastLayLossFromPsi(0) + leastLossFromPsi(0));
   }
 
   /** The bridges weighed over a gap, cheapest first. */
@@ -136,22 +133,22 @@ record Branch(
     for (int i = 0; i < bridges.size(); i++) {
       List<Choice<List<Placed>>> choices = choices(i);
       double dearest = choices.get(choices.size() - 1).leastCost();
-      double least = leastCost - Choice.least(choices) + dearest;
+      double least = bounds.leastCost() - Choice.least(choices) + dearest;
       if (!cannotBeat.test(least) && bridges.get(i).moreThan(known.get(i))) {
         more.set(i, known.get(i) * GROWTH);
       }
     }
     return more.equals(known)
         ? Optional.empty()
-        : Optional.of(
-            new Branch(
-                topology,
-                stretches,
-                bridges,
-                List.copyOf(more),
-                lays,
-                leastCost,
-                budget,
-                hopeless));
+        : Optional.of(new Branch(topology, stretches, bridges, List.copyOf(more), lays, bounds));
   }
+
+  /**
+   * What is known of all its choices before one is made.
+   *
+   * @param leastCost no plan in this topology costs less, as {@link RankedCost} weighs it
+   * @param hopeless whether no choice passes, because too little is left of what is discontinued or
+   *     a part that must stand in the line is rated too low
+   */
+  record Bounds(double leastCost, PressureBudget budget, boolean hopeless) {}
 }

@@ -48,11 +48,6 @@ public final class Front {
     }
   }
 
-  /** Every plan, cheapest first. */
-  List<Evaluated> plans() {
-    return cheapestFirst().stream().map(plans::get).toList();
-  }
-
   /**
    * So many of the plans, cheapest first: the best in each measure, then each time the one that
    * differs most from those taken, its nearest neighbour among them being farthest when every

@@ -48,7 +48,7 @@ final class FrontSearch {
         }
       }
     }
-    opened.sort(Comparator.comparingDouble(Branch::leastCost));
+    opened.sort(Comparator.comparingDouble(branch -> branch.bounds().leastCost()));
     List<Branch> passing = opened.stream().filter(Branch::mayPass).toList();
     int fewest = passing.stream().mapToInt(Branch::toSource).min().orElse(0);
     passing.stream().filter(branch -> branch.toSource() == fewest).forEach(this::searchBranch);
@@ -62,7 +62,7 @@ final class FrontSearch {
   private void lay(Branch topology, List<Lay> laid, double leastCost, double lossPsi) {
     int leg = laid.size();
     if (leg == topology.lays().size()) {
-      new OnLays(topology, laid).bridge(leastCost, lossPsi, topology.budget());
+      new OnLays(topology, laid).bridge(leastCost, lossPsi, topology.bounds().budget());
       return;
     }
     LegLays lays = topology.lays().get(leg);
@@ -74,7 +74,7 @@ final class FrontSearch {
         begun -> front.covers(noBetterThan(topology, laid, begun, elsewhere, leastLostPsi)),
         choice -> {
           double lostPsi = lossPsi + choice.lossPsi();
-          PressureBudget left = topology.budget().carrying(choice.ratedPsi());
+          PressureBudget left = topology.bounds().budget().carrying(choice.ratedPsi());
           if (left.allows(lostPsi + leastElsewherePsi)) {
             laid.add(choice.value());
             lay(topology, laid, elsewhere + choice.leastCost(), lostPsi);

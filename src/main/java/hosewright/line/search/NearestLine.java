@@ -35,10 +35,10 @@ final class NearestLine {
     List<Branch> likeliestFirst =
         topologies.stream()
             .sorted(
-                Comparator.comparing(Branch::hopeless)
+                Comparator.comparing((Branch branch) -> branch.bounds().hopeless())
                     .thenComparingInt(Branch::toSource)
                     .thenComparingDouble(Branch::leastMissedPsi)
-                    .thenComparingDouble(Branch::leastCost))
+                    .thenComparingDouble(branch -> branch.bounds().leastCost()))
             .toList();
     Optional<Evaluated> nearest = failed;
     int besides = 0;
@@ -56,7 +56,7 @@ final class NearestLine {
   /** Whether a topology misses by more than a line that only its pressure keeps from passing. */
   private static boolean beyond(Branch branch, Evaluated nearest) {
     Shortfall shortfall = nearest.shortfall();
-    return branch.hopeless() && shortfall.rules() == 0
+    return branch.bounds().hopeless() && shortfall.rules() == 0
         || branch.toSource() > nearest.partsToSource()
         || branch.leastMissedPsi() > shortfall.psi();
   }

@@ -72,7 +72,8 @@ final class Search {
       }
       Branch opened = opening.open(opening.look(next.topology()));
       waiting.add(
-          new Waiting(opened.leastCost(), next.place(), next.topology(), Optional.of(opened)));
+          new Waiting(
+              opened.bounds().leastCost(), next.place(), next.topology(), Optional.of(opened)));
     }
     leave(waiting);
     if (best.isEmpty()) {
@@ -119,7 +120,7 @@ final class Search {
 
   private void searchBranch(Branch topology) {
     tally.topologies++;
-    if (cannotBeat(topology.leastCost())) {
+    if (cannotBeat(topology.bounds().leastCost())) {
       tally.cutByPrice++;
       return;
     }
@@ -132,7 +133,7 @@ final class Search {
       Branch now = growing.get();
       List<List<Choice<List<Placed>>>> choices =
           IntStream.range(0, now.bridges().size()).mapToObj(now::choices).toList();
-      combine(now, choices, new ArrayList<>(), now.leastCost(), 0, now.budget());
+      combine(now, choices, new ArrayList<>(), now.bounds().leastCost(), 0, now.bounds().budget());
       growing = now.grown(this::cannotBeat);
     }
   }

@@ -16,9 +16,6 @@ import java.util.List;
  *
  * @param flowGpm flow in one of its lines
  * @param frictionLossPsi loss in its hose
- * @param waterGal water in one of its lines
- * @param emptyWeightLb weight of its lines together, empty
- * @param chargedWeightLb the same full of water
  */
 public record LegFigures(
     LegShape leg,
@@ -26,11 +23,8 @@ public record LegFigures(
     double flowGpm,
     double frictionLossPsi,
     double velocityFtPerS,
-    double surgeLowPsi,
-    double surgeHighPsi,
-    double waterGal,
-    double emptyWeightLb,
-    double chargedWeightLb) {
+    Surge surge,
+    Load load) {
 
   /** One for each leg. */
   public static List<LegFigures> of(Job job, Assembly line) {
@@ -51,11 +45,13 @@ public record LegFigures(
         flowGpm,
         frictionPsi(job, hose, lay, flowGpm),
         velocity,
-        Physical.surgePsi(velocity, hose.bore().waves().lowFtPerS()),
-        Physical.surgePsi(velocity, hose.bore().waves().highFtPerS()),
-        Physical.volumeGal(hose.bore().boreIn(), lay.lengthFt()),
-        emptyWeightLb(leg, lay),
-        chargedWeightLb(leg, lay));
+        new Surge(
+            Physical.surgePsi(velocity, hose.bore().waves().lowFtPerS()),
+            Physical.surgePsi(velocity, hose.bore().waves().highFtPerS())),
+        new Load(
+            Physical.volumeGal(hose.bore().boreIn(), lay.lengthFt()),
+            emptyWeightLb(leg, lay),
+            chargedWeightLb(leg, lay)));
   }
 
   /** Loss of one line with its share of the flow, psi. */
@@ -101,6 +97,18 @@ public record LegFigures(
 
   /** Water in all its lines, US gal. */
   public double allWaterGal() {
-    return waterGal * leg.lines();
+    return load.waterGal() * leg.lines();
   }
+
+  /** What shutting it off adds, at the slowest and the fastest. */
+  public record Surge(double lowPsi, double highPsi) {}
+
+  /**
+   * The water it holds and what it weighs.
+   *
+   * @param waterGal water in one of its lines
+   * @param emptyWeightLb weight of its lines together, empty
+   * @param chargedWeightLb the same full of water
+   */
+  public record Load(double waterGal, double emptyWeightLb, double chargedWeightLb) {}
 }

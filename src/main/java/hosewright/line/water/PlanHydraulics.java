@@ -103,8 +103,8 @@ public final class PlanHydraulics {
         new Hydraulics.Forces(
             most(legs, LegFigures::velocityFtPerS),
             reaction(job),
-            most(legs, LegFigures::surgeLowPsi),
-            most(legs, LegFigures::surgeHighPsi)),
+            most(legs, legFigures -> legFigures.surge().lowPsi()),
+            most(legs, legFigures -> legFigures.surge().highPsi())),
         filled(job, legs),
         stations(LineHydraulics.profile(elements, job.flowGpm(), sourcePsi, closedPsi)),
         List.of());
@@ -120,9 +120,9 @@ public final class PlanHydraulics {
 
   private static Hydraulics.Filled filled(Job job, List<LegFigures> legs) {
     return new Hydraulics.Filled(
-        legs.get(0).waterGal(),
-        legs.stream().mapToDouble(LegFigures::emptyWeightLb).sum(),
-        legs.stream().mapToDouble(LegFigures::chargedWeightLb).sum(),
+        legs.get(0).load().waterGal(),
+        legs.stream().mapToDouble(legFigures -> legFigures.load().emptyWeightLb()).sum(),
+        legs.stream().mapToDouble(legFigures -> legFigures.load().chargedWeightLb()).sum(),
         Physical.fillMinutes(
             legs.stream().mapToDouble(LegFigures::allWaterGal).sum(), job.flowGpm()));
   }

@@ -2,7 +2,6 @@ package hosewright.store.quote;
 
 import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
-import static hosewright.store.db.Tables.QUOTE_VOID;
 
 import hosewright.problem.ConflictException;
 import hosewright.problem.NoSuchThingException;
@@ -206,22 +205,8 @@ public final class StoredQuotes implements QuoteStore {
   }
 
   @Override
-  public List<QuoteHeading> revisions(String number) {
-    return QuoteRows.headings(context, QUOTE.QUOTE_NUMBER.eq(number));
-  }
-
-  @Override
   public List<QuoteHeading> list() {
     return QuoteRows.headings(context, QUOTE.REVISION.eq(QuoteRows.latestOf(QUOTE.QUOTE_NUMBER)));
-  }
-
-  /** Numbers whose quotes are gone since an older store was put back. */
-  public List<String> voidNumbers() {
-    return context
-        .select(QUOTE_VOID.QUOTE_NUMBER)
-        .from(QUOTE_VOID)
-        .orderBy(QUOTE_VOID.QUOTE_NUMBER)
-        .fetch(QUOTE_VOID.QUOTE_NUMBER);
   }
 
   private static ConflictException revisedMeanwhile(Quote quote, String why) {

@@ -55,9 +55,9 @@ class BridgeGraphTest {
               .sorted()
               .toList();
       int most = 1 + random.nextInt(40);
-      List<Bridge> found =
-          new BridgeGraph(adapters)
-              .lightest(from, to, fromPipe, toPipe, link -> cents.get(link.item().number()), most);
+      BridgeGraph graph = new BridgeGraph(adapters);
+      double[] weights = graph.weigh(link -> cents.get(link.item().number()));
+      List<Bridge> found = graph.lightest(from, to, fromPipe, toPipe, weights, most);
 
       List<Integer> foundCents =
           found.stream()
@@ -84,11 +84,11 @@ class BridgeGraphTest {
       List<Item> adapters = adapters(random);
       End from = pick(random);
       End to = pick(random);
+      BridgeGraph graph = new BridgeGraph(adapters);
       List<List<String>> found =
-          new BridgeGraph(adapters)
-              .lightest(from, to, true, true, link -> 0, Integer.MAX_VALUE).stream()
-                  .map(bridge -> bridge.links().stream().map(BridgeGraphTest::step).toList())
-                  .toList();
+          graph.lightest(from, to, true, true, graph.weigh(link -> 0), Integer.MAX_VALUE).stream()
+              .map(bridge -> bridge.links().stream().map(BridgeGraphTest::step).toList())
+              .toList();
       assertThat(found)
           .as("seed %d", seed)
           .containsExactlyInAnyOrderElementsOf(allPaths(adapters, from, to, true, true));
@@ -104,9 +104,13 @@ class BridgeGraphTest {
     shop.part("D", ItemKind.ADAPTER, "1.5 NH female swivel", "1 NH male").at(100);
     BridgeGraph graph = new BridgeGraph(shop.items());
     End hydrant = End.parse("2.5 NH male");
-    assertThat(graph.lightest(hydrant, End.parse("1.5 NH female"), false, false, link -> 1, 9))
+    assertThat(
+            graph.lightest(
+                hydrant, End.parse("1.5 NH female"), false, false, graph.weigh(link -> 1), 9))
         .hasSize(1);
-    assertThat(graph.lightest(hydrant, End.parse("1 NH female"), false, false, link -> 1, 9))
+    assertThat(
+            graph.lightest(
+                hydrant, End.parse("1 NH female"), false, false, graph.weigh(link -> 1), 9))
         .isEmpty();
   }
 
@@ -118,10 +122,11 @@ class BridgeGraphTest {
     BridgeGraph graph = new BridgeGraph(shop.items());
     End pipe = End.parse("1.5 NPT male");
     End hose = End.parse("1.5 NH female");
-    assertThat(graph.lightest(pipe, hose, true, false, link -> 1, 9)).hasSize(1);
-    assertThat(graph.lightest(pipe, hose, false, false, link -> 1, 9)).isEmpty();
+    assertThat(graph.lightest(pipe, hose, true, false, graph.weigh(link -> 1), 9)).hasSize(1);
+    assertThat(graph.lightest(pipe, hose, false, false, graph.weigh(link -> 1), 9)).isEmpty();
     // B's pipe thread into A's would be a permanent joint in the middle of the chain.
-    assertThat(graph.lightest(End.parse("1.5 NH male"), hose, true, true, link -> 1, 9))
+    assertThat(
+            graph.lightest(End.parse("1.5 NH male"), hose, true, true, graph.weigh(link -> 1), 9))
         .containsExactly(new Bridge(List.of()));
   }
 

@@ -7,6 +7,7 @@ import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -42,7 +43,9 @@ public final class DemoCatalogue {
 
   /** The plan at list prices. */
   public static LinePlan plan(Job job) {
-    return new Planner(CATALOGUE, CATALOGUE.listPricesOn(DATE), DATE, CurrencyUnit.USD).plan(job);
+    return new Planner(
+            CATALOGUE, CATALOGUE.listPricesOn(DATE), DATE, CurrencyUnit.USD, LocalThreads.none())
+        .plan(job);
   }
 
   public static Job job(String... answers) {

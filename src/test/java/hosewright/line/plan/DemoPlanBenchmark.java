@@ -14,6 +14,7 @@ import hosewright.intake.JobFile;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.line.model.LinePlan;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -86,7 +87,8 @@ public class DemoPlanBenchmark {
             DemoCatalogue.get(),
             DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
             DemoCatalogue.DATE,
-            CurrencyUnit.USD);
+            CurrencyUnit.USD,
+            LocalThreads.none());
   }
 
   /** What pressure a flow needs. */

@@ -8,6 +8,7 @@ import hosewright.job.Job;
 import hosewright.line.model.FirstLeg;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
+import hosewright.thread.LocalThreads;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +22,8 @@ final class FlowingTest {
           DemoCatalogue.get(),
           DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
           DemoCatalogue.DATE,
-          CurrencyUnit.USD);
+          CurrencyUnit.USD,
+          LocalThreads.none());
 
   private static Job job(String... more) {
     List<String> answers =

@@ -9,6 +9,7 @@ import hosewright.line.model.Check;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
+import hosewright.thread.LocalThreads;
 import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
@@ -165,7 +166,8 @@ class HydraulicRefusalsTest {
             DemoCatalogue.get(),
             DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
             DemoCatalogue.DATE,
-            CurrencyUnit.USD);
+            CurrencyUnit.USD,
+            LocalThreads.none());
     Job job = DemoCatalogue.job(flowing.toArray(String[]::new));
     assertThat(catchThrowableOfType(BadInputException.class, () -> planner.flow(job)).getMessage())
         .contains("tip")

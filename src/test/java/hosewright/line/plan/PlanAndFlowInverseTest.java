@@ -7,6 +7,7 @@ import hosewright.line.model.FirstLeg;
 import hosewright.line.model.Layout;
 import hosewright.line.model.LinePlan;
 import hosewright.line.search.RandomJobs;
+import hosewright.thread.LocalThreads;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +23,8 @@ class PlanAndFlowInverseTest {
           DemoCatalogue.get(),
           DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
           DemoCatalogue.DATE,
-          CurrencyUnit.USD);
+          CurrencyUnit.USD,
+          LocalThreads.none());
 
   /** What states a source in {@link RandomJobs}. */
   private static final List<String> SOURCE =

@@ -6,6 +6,7 @@ import hosewright.catalogue.LargeCatalogue;
 import hosewright.csv.CsvText;
 import hosewright.job.Job;
 import hosewright.line.model.LinePlan;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.Reader;
 import java.lang.management.ManagementFactory;
@@ -70,7 +71,9 @@ public class PlanBenchmark {
   @Benchmark
   public long plan() {
     LinePlan plan =
-        new Planner(catalogue, catalogue.listPricesOn(DAY), DAY, CurrencyUnit.USD).plan(job);
+        new Planner(
+                catalogue, catalogue.listPricesOn(DAY), DAY, CurrencyUnit.USD, LocalThreads.none())
+            .plan(job);
     return plan.total().getAmountMinorLong();
   }
 

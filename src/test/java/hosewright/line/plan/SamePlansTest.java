@@ -7,6 +7,7 @@ import hosewright.job.JobForm;
 import hosewright.line.model.LinePlan;
 import hosewright.line.search.RandomShop;
 import hosewright.paper.json.Json;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -65,7 +66,8 @@ class SamePlansTest {
             DemoCatalogue.get(),
             DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
             DemoCatalogue.DATE,
-            CurrencyUnit.USD);
+            CurrencyUnit.USD,
+            LocalThreads.none());
     try (Stream<Path> jobs = Files.list(Path.of("quotes"))) {
       for (Path file : jobs.filter(path -> path.toString().endsWith(".yaml")).sorted().toList()) {
         LinePlan plan = planner.plan(JobForm.read(JobFile.read(file).answers()));

@@ -6,6 +6,7 @@ import hosewright.job.Job;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.DemoCatalogue;
 import hosewright.line.plan.Planner;
+import hosewright.thread.LocalThreads;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -40,7 +41,7 @@ class FrontTest {
       shops++;
       many += expected.get().size() > 1 ? 1 : 0;
 
-      assertThat(tradeOffs(random.shop().shop().front(job).plans()))
+      assertThat(tradeOffs(random.shop().shop().front(job).spread(Integer.MAX_VALUE)))
           .as("seed %d: %s", seed, job)
           .isEqualTo(expected.get());
     }
@@ -72,7 +73,7 @@ class FrontTest {
         continue;
       }
       shops++;
-      assertThat(tradeOffs(random.shop().shop().front(job).plans()))
+      assertThat(tradeOffs(random.shop().shop().front(job).spread(Integer.MAX_VALUE)))
           .as("seed %d: %s", seed, job)
           .isEqualTo(expected.get());
     }
@@ -84,7 +85,7 @@ class FrontTest {
     for (int seed = 0; seed < 12; seed++) {
       Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
       Front front = shop().front(job);
-      List<TradeOff> all = front.plans().stream().map(TradeOff::of).toList();
+      List<TradeOff> all = front.spread(Integer.MAX_VALUE).stream().map(TradeOff::of).toList();
       List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
 
       assertThat(all).as("seed %d", seed).doesNotHaveDuplicates();
@@ -103,7 +104,7 @@ class FrontTest {
     for (int seed = 0; seed < 12; seed++) {
       Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
       Front front = shop().front(job);
-      List<TradeOff> all = front.plans().stream().map(TradeOff::of).toList();
+      List<TradeOff> all = front.spread(Integer.MAX_VALUE).stream().map(TradeOff::of).toList();
       List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
       if (all.isEmpty()) {
         continue;
@@ -139,7 +140,8 @@ class FrontTest {
         DemoCatalogue.get(),
         DemoCatalogue.get().listPricesOn(DemoCatalogue.DATE),
         DemoCatalogue.DATE,
-        CurrencyUnit.USD);
+        CurrencyUnit.USD,
+        LocalThreads.none());
   }
 
   private static Set<TradeOff> tradeOffs(List<Evaluated> plans) {

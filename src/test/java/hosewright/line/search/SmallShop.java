@@ -19,6 +19,7 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.plan.DemoCatalogue;
 import hosewright.line.plan.Planner;
 import hosewright.thread.End;
+import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,8 @@ public final class SmallShop {
 
   public Planner planner() {
     Catalogue catalogue = catalogue();
-    return new Planner(catalogue, catalogue.listPricesOn(DATE), DATE, CurrencyUnit.USD);
+    return new Planner(
+        catalogue, catalogue.listPricesOn(DATE), DATE, CurrencyUnit.USD, LocalThreads.none());
   }
 
   /** Where the lines planned are found. */

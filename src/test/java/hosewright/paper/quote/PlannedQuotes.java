@@ -19,6 +19,7 @@ import hosewright.quote.terms.CustomerTerms;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.quote.terms.MarginFloors;
 import hosewright.quote.terms.TermsReader;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -169,7 +170,12 @@ public final class PlannedQuotes {
     Job job = JobForm.read(JobFile.parse(text));
     Customer customer = customers.get(job.customer().orElse("COUNTER"));
     LinePlan plan =
-        new Planner(catalogue, new CustomerTerms(catalogue, customer, DATE), DATE, CurrencyUnit.USD)
+        new Planner(
+                catalogue,
+                new CustomerTerms(catalogue, customer, DATE),
+                DATE,
+                CurrencyUnit.USD,
+                LocalThreads.none())
             .plan(job);
     return new QuoteMaker(catalogue, terms)
         .make(

@@ -1,5 +1,6 @@
 package hosewright.store.quote;
 
+import static hosewright.store.db.Tables.QUOTE_VOID;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -140,7 +141,7 @@ final class StoredQuotesTest {
         .isInstanceOf(DataAccessException.class);
 
     assertThat(saveNew("second").number()).isEqualTo("Q-000002");
-    assertThat(quotes.voidNumbers()).isEmpty();
+    assertThat(voidNumbers()).isEmpty();
   }
 
   @Test
@@ -157,9 +158,7 @@ final class StoredQuotesTest {
 
     assertThat(quotes.find(first.number())).contains(second);
     assertThat(quotes.find(first.number(), 1)).contains(first);
-    assertThat(quotes.revisions(first.number()))
-        .extracting(QuoteHeading::revision)
-        .containsExactly(1, 2);
+    assertThat(quotes.find(first.number(), 3)).isEmpty();
     assertThat(quotes.list()).extracting(QuoteHeading::title).containsExactly("shorter");
   }
 
@@ -222,7 +221,7 @@ final class StoredQuotesTest {
     open();
 
     assertThat(saveNew("fourth").number()).isEqualTo("Q-000004");
-    assertThat(quotes.voidNumbers()).containsExactly("Q-000002", "Q-000003");
+    assertThat(voidNumbers()).containsExactly("Q-000002", "Q-000003");
     assertThat(saveNew("fifth").number()).isEqualTo("Q-000005");
   }
 
@@ -303,5 +302,14 @@ final class StoredQuotesTest {
 
   private static Signed signed(QuoteLife.Step step) {
     return Signed.of(step, "ines", Instant.parse("2026-03-02T10:00:00Z"), "");
+  }
+
+  private List<String> voidNumbers() {
+    return database
+        .context()
+        .select(QUOTE_VOID.QUOTE_NUMBER)
+        .from(QUOTE_VOID)
+        .orderBy(QUOTE_VOID.QUOTE_NUMBER)
+        .fetch(QUOTE_VOID.QUOTE_NUMBER);
   }
 }

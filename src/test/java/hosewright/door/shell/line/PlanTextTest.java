@@ -11,6 +11,7 @@ import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
 import hosewright.measure.UnitSystem;
+import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -36,7 +37,8 @@ class PlanTextTest {
     }
     Catalogue catalogue = CatalogueReader.readTables(CsvText.all(files));
     plan =
-        new Planner(catalogue, catalogue.listPricesOn(DAY), DAY, CurrencyUnit.USD)
+        new Planner(
+                catalogue, catalogue.listPricesOn(DAY), DAY, CurrencyUnit.USD, LocalThreads.none())
             .plan(
                 JobForm.read(
                     Map.of(
