@@ -67,7 +67,7 @@ final class Search {
       if (next.opened().isPresent()) {
         searchBranch(next.opened().get());
         searched.add(next.opened().get());
-        anyJoined |= !next.opened().get().isUnjoined() && !next.opened().get().hopeless();
+        anyJoined |= !next.opened().get().isUnjoined() && !next.opened().get().bounds().hopeless();
         continue;
       }
       Branch opened = opening.open(opening.look(next.topology()));
