@@ -2,7 +2,6 @@ package hosewright.door.shell.end;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.desk.OpenDesk;
 import hosewright.door.shell.DemoBooks;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
@@ -23,7 +22,6 @@ final class JointCommandsTest {
 
   @BeforeEach
   void open() {
-    OpenDesk.putDemoInto(data);
     shell =
         CommandTrial.of(
             data,
