@@ -250,8 +250,8 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
       add(
           plain("accessories", "LIST", AnswerReading::accessories)
               .means(
-                  "kinds or item numbers to add, at a station if need be",
-                  "wrench, valve at 150 ft")
+                  "words or item numbers to add, with a count or place if need be",
+                  "2 x wrench, valve at 150 ft")
               .offering(Offer.ACCESSORIES)
               .asks("Anything else with it?"));
 

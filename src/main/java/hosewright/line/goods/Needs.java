@@ -121,7 +121,7 @@ final class Needs {
       case COUPLINGS -> wrenches(wanted, meant, said, around);
       case HYDRANT -> List.of(hydrantWrench(wanted, meant, said.orElse(1)));
       case JOINTS -> restraints(wanted, meant, said, around);
-      case ENDS -> List.of(ends(wanted, meant, said, around));
+      case ENDS -> ends(wanted, meant, said, around);
       case CROSSING -> List.of(ramp(wanted, meant, asked, said, around));
       case SOURCE, SPLIT, BESIDE -> List.of(beside(wanted, meant, said.orElse(1), around));
     };
@@ -155,7 +155,7 @@ final class Needs {
   }
 
   private static String none(String what, End end, String gives) {
-    return "%s with a %s end that gives %s: none is sold".formatted(what, end, gives);
+    return "%s with a %s end that gives %s, of which none is sold".formatted(what, end, gives);
   }
 
   private static Want want(
@@ -206,7 +206,7 @@ final class Needs {
         wanted,
         meant.place(),
         fitting,
-        Optional.of(meant.what() + " for " + end.sizeAndFamily() + ": none is sold"),
+        Optional.of(meant.what() + " for " + end.sizeAndFamily() + ", of which none is sold"),
         item -> said.orElse(item.sort() == Sort.SPANNER_SET ? 1 : usual(item)),
         said.orElse(2));
   }
@@ -225,7 +225,7 @@ final class Needs {
         meant,
         candidates.fitting(meant, item -> true),
         count,
-        meant.what() + ": none is sold");
+        meant.what() + ", of which none is sold");
   }
 
   /** Cables across the joints of each stretch, and at its ends where no count was named. */
@@ -251,10 +251,10 @@ final class Needs {
     return wants;
   }
 
-  private Want ends(String wanted, Meant meant, OptionalInt said, Around around) {
+  private List<Want> ends(String wanted, Meant meant, OptionalInt said, Around around) {
     return said.isPresent()
-        ? restraint(wanted, meant, around.first().sizeIn(), said.getAsInt())
-        : ends(wanted, meant, around.first());
+        ? List.of(restraint(wanted, meant, around.first().sizeIn(), said.getAsInt()))
+        : around.stretches().stream().map(stretch -> ends(wanted, meant, stretch)).toList();
   }
 
   private Want ends(String wanted, Meant meant, Around.Stretch stretch) {
@@ -264,7 +264,7 @@ final class Needs {
   private Want restraint(String wanted, Meant meant, double sizeIn, int count) {
     List<Item> fitting = candidates.fitting(meant, item -> takes(item, sizeIn));
     return want(
-        wanted, meant, fitting, count, meant.what() + " for the hose: none of that size is sold");
+        wanted, meant, fitting, count, meant.what() + " for the hose, of which none of that size is sold");
   }
 
   private Want ramp(String wanted, Meant meant, Asked asked, OptionalInt said, Around around) {
@@ -280,14 +280,14 @@ final class Needs {
         wanted,
         meant.place(),
         fitting,
-        Optional.of("ramp for the hose: none of that size is sold"),
+        Optional.of("ramp for the hose, of which none of that size is sold"),
         counts,
         said.orElse(lanes));
   }
 
   private Want beside(String wanted, Meant meant, int count, Around around) {
     List<Item> fitting = candidates.fitting(meant, item -> fits(item, around.first()));
-    return want(wanted, meant, fitting, count, meant.what() + ": none of that size is sold");
+    return want(wanted, meant, fitting, count, meant.what() + ", of which none of that size is sold");
   }
 
   /** The size on a ramp or restraint is the largest hose it takes. */

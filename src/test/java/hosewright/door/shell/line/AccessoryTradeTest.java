@@ -74,7 +74,7 @@ final class AccessoryTradeTest {
 
     assertThat(plan.get("feasible").asBoolean()).isTrue();
     assertThat(plan.get("unpriced").get(0).asString())
-        .contains("nozzle with a 1.5 NH female end that gives 60 gpm at 50 psi: none is sold");
+        .contains("nozzle with a 1.5 NH female end that gives 60 gpm at 50 psi, of which none is sold");
     assertThat(plan.get("headline").asString()).endsWith("and 1 part without price");
   }
 
