@@ -95,18 +95,19 @@ final class LineWriter {
 
   private QuoteLine line(
       int position, String item, int quantity, Priced priced, Optional<String> note) {
-    String key = item.isEmpty() ? priced.description() : item;
-    Optional<Discount> discount = Optional.ofNullable(amendments.discounts().get(key));
-    Money unitPrice = discount.map(less -> less.off(priced.unitPrice())).orElse(priced.unitPrice());
-    return new QuoteLine(
-        position,
+    QuoteLine.Goods goods =
         new QuoteLine.Goods(
             item,
             priced.description(),
             priced.unit(),
             priced.unitCode(),
             priced.eachLb() * quantity,
-            true),
+            true);
+    Optional<Discount> discount = Optional.ofNullable(amendments.discounts().get(goods.key()));
+    Money unitPrice = discount.map(less -> less.off(priced.unitPrice())).orElse(priced.unitPrice());
+    return new QuoteLine(
+        position,
+        goods,
         quantity,
         new QuoteLine.Price(
             priced.listPrice(),

@@ -100,7 +100,7 @@ public record Quote(
 
     /** What names this line among others: the item number, or the text of free text. */
     public String key() {
-      return goods.item().isEmpty() ? goods.description() : goods.item();
+      return goods.key();
     }
 
     /** The price breaks as the buyer sees them, after the line discount. */
@@ -127,7 +127,13 @@ public record Quote(
         String unit,
         String unitCode,
         double weightLb,
-        boolean taxable) {}
+        boolean taxable) {
+
+      /** What names it among others: the item number, or the text of free text. */
+      public String key() {
+        return item.isEmpty() ? description : item;
+      }
+    }
 
     /**
      * What it costs.

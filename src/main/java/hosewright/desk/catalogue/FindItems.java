@@ -94,7 +94,7 @@ public final class FindItems {
                 new BadInputException(
                     List.of(
                         new Problem(
-                            "--kind",
+                            "kind",
                             typed,
                             "one of " + String.join(", ", KINDS),
                             Nearest.to(typed, KINDS)))));
@@ -102,7 +102,7 @@ public final class FindItems {
 
   private static int most(String typed) {
     if (!typed.matches("[1-9][0-9]{0,3}") || Integer.parseInt(typed) > MOST) {
-      throw new BadInputException("--most", typed, "a whole number from 1 to " + MOST);
+      throw new BadInputException("most", typed, "a whole number from 1 to " + MOST);
     }
     return Integer.parseInt(typed);
   }

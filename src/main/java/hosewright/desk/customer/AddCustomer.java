@@ -80,7 +80,7 @@ public final class AddCustomer {
   }
 
   private static void checkId(String id, boolean replace, Customers before, Refusals refusals) {
-    String field = CustomerForm.called(CustomerField.ID);
+    String field = CustomerField.ID.word();
     Optional<String> same =
         before.customers().stream().map(Customer::id).filter(id::equalsIgnoreCase).findFirst();
     if (same.isPresent() && !same.get().equals(id)) {
@@ -102,7 +102,7 @@ public final class AddCustomer {
     if (!floors.classes().isEmpty() && !floors.classes().contains(given)) {
       refusals.add(
           new Problem(
-              CustomerForm.called(CustomerField.CLASS),
+              CustomerField.CLASS.word(),
               given,
               "one of " + String.join(", ", floors.classes()) + ", as in classes.csv",
               Nearest.to(given, floors.classes())));

@@ -24,7 +24,7 @@ final class ContractForm {
       "item, price and first day, such as 'H175-DJ-50-15NH 165.00 from 2026-01-01 until"
           + " 2026-12-31'";
 
-  private static final String FIELD = "--contract";
+  private static final String FIELD = "contract";
   private static final Pattern PARTS =
       Pattern.compile("(\\S+)\\s+(\\S+)\\s+from\\s+(\\S+)(?:\\s+until\\s+(\\S+))?");
 

@@ -33,17 +33,12 @@ final class CustomerForm {
         .or(() -> Optional.of(field.standard()).filter(standard -> !standard.isEmpty()));
   }
 
-  /** The name a refusal calls a field by. */
-  static String called(CustomerField field) {
-    return "--" + field.word();
-  }
-
   /** The customer; empty when something of it was refused. */
   Optional<Customer> customer() {
     Optional<String> id = needed(CustomerField.ID, 40);
     if (id.isPresent() && !ID.matcher(id.get()).matches()) {
       refusals.add(
-          called(CustomerField.ID),
+          CustomerField.ID.word(),
           id.get(),
           "1 to 40 letters, digits, dots, hyphens or underscores");
     }
@@ -55,7 +50,7 @@ final class CustomerForm {
     Optional<BigDecimal> discount = fraction(CustomerField.DISCOUNT);
     Optional<BigDecimal> taxRate = fraction(CustomerField.TAX_RATE);
     if (taxRate.isPresent() && taxRate.get().signum() > 0 && taxName.isEmpty()) {
-      refusals.add(called(CustomerField.TAX_NAME), "", "the name of the tax, since it has a rate");
+      refusals.add(CustomerField.TAX_NAME.word(), "", "the name of the tax, since it has a rate");
     }
     Optional<Customer.Exemption> exemption = exemption();
     if (id.isEmpty() || name.isEmpty() || customerClass.isEmpty()) {
@@ -73,7 +68,7 @@ final class CustomerForm {
 
   private Optional<String> needed(CustomerField field, int longest) {
     if (!said.containsKey(field)) {
-      refusals.add(called(field), "", "no customer is kept without it");
+      refusals.add(field.word(), "", "no customer is kept without it");
     }
     return text(field, longest);
   }
@@ -82,20 +77,20 @@ final class CustomerForm {
     Optional<String> text = value(field).map(String::strip);
     text.filter(t -> t.length() > longest || t.chars().anyMatch(Character::isISOControl))
         .ifPresent(
-            t -> refusals.add(called(field), t, "at most " + longest + " characters on one line"));
+            t -> refusals.add(field.word(), t, "at most " + longest + " characters on one line"));
     return text;
   }
 
   private Optional<BigDecimal> fraction(CustomerField field) {
     String text = value(field).orElseThrow();
     return refusals
-        .read(() -> Measures.percent(called(field), text))
+        .read(() -> Measures.percent(field.word(), text))
         .map(value -> BigDecimal.valueOf(Math.round(value * 1_000_000), 6))
         .filter(
             value -> {
               boolean whole = value.compareTo(BigDecimal.ONE) >= 0;
               if (whole) {
-                refusals.add(called(field), text, "less than 100 %");
+                refusals.add(field.word(), text, "less than 100 %");
               }
               return !whole;
             })
@@ -106,20 +101,20 @@ final class CustomerForm {
     Optional<String> certificate = text(CustomerField.EXEMPTION, 80);
     Optional<LocalDate> dated =
         value(CustomerField.EXEMPTION_DATE)
-            .flatMap(day -> day(called(CustomerField.EXEMPTION_DATE), day, refusals));
+            .flatMap(day -> day(CustomerField.EXEMPTION_DATE.word(), day, refusals));
     if (certificate.isPresent() && !said.containsKey(CustomerField.EXEMPTION_DATE)) {
       refusals.add(
-          called(CustomerField.EXEMPTION_DATE),
+          CustomerField.EXEMPTION_DATE.word(),
           "",
           "the date of the certificate: an exemption needs both");
     }
     if (certificate.isEmpty() && said.containsKey(CustomerField.EXEMPTION_DATE)) {
       refusals.add(
-          called(CustomerField.EXEMPTION), "", "the certificate's number: an exemption needs both");
+          CustomerField.EXEMPTION.word(), "", "the certificate's number: an exemption needs both");
     }
     if (dated.isPresent() && dated.get().isAfter(today)) {
       refusals.add(
-          called(CustomerField.EXEMPTION_DATE), dated.get().toString(), "a day not after " + today);
+          CustomerField.EXEMPTION_DATE.word(), dated.get().toString(), "a day not after " + today);
     }
     return certificate.flatMap(number -> dated.map(day -> new Customer.Exemption(number, day)));
   }

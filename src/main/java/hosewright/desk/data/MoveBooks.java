@@ -46,6 +46,6 @@ public final class MoveBooks {
 
   private static BadInputException nowhere() {
     return new BadInputException(
-        "--db", "", "say into which database: --db jdbc:postgresql://HOST/DATABASE");
+        "db", "", "say into which database, such as jdbc:postgresql://HOST/DATABASE");
   }
 }

@@ -67,6 +67,8 @@ public final class BudgetFleet {
       Optional<Customer> buyer =
           asked.quoteFor().or(asked::customer).map(id -> open.customers().get(id, open.today()));
       FleetBudget budget = make(open, fleet, limits, request, buyer);
+      // No quote is kept where the workbook asked for with it has no place to go to.
+      asked.papers().ifPresent(papers -> papers.place(budget));
       Optional<Quote> quote =
           asked
               .quoteFor()

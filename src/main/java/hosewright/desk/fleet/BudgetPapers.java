@@ -13,10 +13,15 @@ import java.time.Instant;
 /** Where the budget's workbook goes. */
 public record BudgetPapers(Paper paper, Path folder, boolean overwrite) {
 
+  /** The workbook's file; refused where it cannot be written. */
+  Export place(FleetBudget budget) {
+    return Export.to(folder, "hose-budget-" + budget.asked().from() + ".xlsx", overwrite);
+  }
+
   /** Writes the workbook and gives its file. */
   String write(FleetBudget budget, Dealer dealer, Instant madeAt) {
     try {
-      return Export.to(folder, "hose-budget-" + budget.asked().from() + ".xlsx", overwrite)
+      return place(budget)
           .write(out -> BudgetWorkbook.write(budget, dealer, paper, madeAt, out))
           .toString();
     } catch (IOException e) {

@@ -27,8 +27,8 @@ final class LineChoice {
   private static NoSuchThingException unknown(String field, String typed, List<QuoteLine> among) {
     String next =
         among.isEmpty()
-            ? "the quote has no lines that --" + field + " could mean"
-            : "--%s takes a line among %d to %d, or its item"
+            ? "the quote has no lines that " + field + " could mean"
+            : "%s takes a line among %d to %d, or its item"
                 .formatted(field, among.get(0).position(), among.get(among.size() - 1).position());
     return new NoSuchThingException(
         "line", typed, among.stream().map(QuoteLine::key).toList(), next);

@@ -18,11 +18,7 @@ public final class Glossary {
   private Glossary() {}
 
   /** A word with its meaning in one or two sentences. */
-  public record Entry(String word, String meaning, String source) {}
-
-  public static List<Entry> entries() {
-    return ENTRIES;
-  }
+  record Entry(String word, String meaning, String source) {}
 
   /** What a word means, or the nearest word there is an explanation of. */
   public static String explain(String word) {

@@ -45,9 +45,9 @@ final class AddCustomerTest {
   @Test
   void a_customer_without_id_name_or_class_is_not_kept() {
     assertThatThrownBy(() -> add.add(Map.of(), List.of(), false))
-        .hasMessageContaining("--id is missing")
-        .hasMessageContaining("--name is missing")
-        .hasMessageContaining("--class is missing");
+        .hasMessageContaining("id is missing")
+        .hasMessageContaining("name is missing")
+        .hasMessageContaining("class is missing");
   }
 
   @Test
@@ -71,7 +71,7 @@ final class AddCustomerTest {
                     false))
         .hasMessageContaining("--tax-name")
         .hasMessageContaining("Did you mean 'H175-DJ-50-15NH'?")
-        .hasMessageContaining("--contract cannot be 'cheap'");
+        .hasMessageContaining("contract cannot be 'cheap'");
     assertThat(new ListCustomers(books).list().customers())
         .extracting(ListCustomers.ListedCustomer::id)
         .doesNotContain("MOSS-CREW");

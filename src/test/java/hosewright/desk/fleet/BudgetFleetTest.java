@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.Books;
 import hosewright.desk.OpenDesk;
+import hosewright.paper.page.Paper;
+import hosewright.problem.BadInputException;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
@@ -60,6 +64,23 @@ final class BudgetFleetTest {
         .hasMessageContaining("years cannot be '41': a whole number from 1 to 40")
         .hasMessageContaining("from cannot be 'tomorrow'")
         .hasMessageContaining("prices cannot be '-100%'");
+  }
+
+  @Test
+  void no_quote_is_made_where_its_workbook_has_no_place() throws IOException {
+    Files.createFile(folder.resolve("hose-budget-2026-11-02.xlsx"));
+    BudgetFleet.Request asked =
+        new BudgetFleet.Request(
+            Map.of(BudgetField.AGE_LIMIT, "10"),
+            Optional.empty(),
+            Optional.of("HARLOW-FD"),
+            "ines",
+            Optional.of(new BudgetPapers(Paper.LETTER, folder, false)));
+
+    assertThatThrownBy(() -> budget.budget(asked)).isInstanceOf(BadInputException.class);
+    try (Books open = books.get()) {
+      assertThat(open.quotes().list()).isEmpty();
+    }
   }
 
   private static BudgetFleet.Request asked(

@@ -339,7 +339,7 @@ final class QuoteLifeCommandsTest {
             "x");
 
     assertThat(said)
-        .contains("There is no line 99: --quantity takes a line among")
+        .contains("There is no line 99: quantity takes a line among")
         .contains("add cannot be 'Wobble'")
         .contains("Did you mean 'W-SPAN-1'?")
         .contains("discount-reason is missing");

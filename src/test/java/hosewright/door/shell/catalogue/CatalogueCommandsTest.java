@@ -114,7 +114,7 @@ final class CatalogueCommandsTest {
     Ended ended = shell.run("catalogue", "find", "x", "--kind", "adaptor", "--most", "0");
 
     assertThat(ended.exitCode()).isEqualTo(2);
-    assertThat(ended.err()).contains("Did you mean 'adapter'?").contains("--most cannot be '0'");
+    assertThat(ended.err()).contains("Did you mean 'adapter'?").contains("most cannot be '0'");
   }
 
   @Test

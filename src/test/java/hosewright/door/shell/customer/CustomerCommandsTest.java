@@ -100,12 +100,12 @@ final class CustomerCommandsTest {
 
     assertThat(ended.exitCode()).isEqualTo(2);
     assertThat(ended.err())
-        .contains("--id cannot be 'MOSS CREW'")
-        .contains("--class cannot be 'agancy'")
+        .contains("id cannot be 'MOSS CREW'")
+        .contains("class cannot be 'agancy'")
         .contains("Did you mean 'agency'?")
-        .contains("--discount cannot be '10'")
-        .contains("--tax-name is missing")
-        .contains("--exemption-date is missing")
+        .contains("discount cannot be '10'")
+        .contains("tax-name is missing")
+        .contains("exemption-date is missing")
         .contains("Did you mean 'H175-DJ-50-15NH'?")
         .contains("0 or more USD with at most 2 decimals")
         .contains("2026-13-01");
