@@ -56,8 +56,11 @@ final class DiskTroubleIT {
   void a_disk_that_fills_in_the_middle_of_a_backup_leaves_no_backup_and_the_books_whole()
       throws IOException {
     assertThat(quote(program).exitCode()).isZero();
-    // Text that does not get smaller: the backup is larger than the store, which stays as it is.
-    Files.writeString(program.data().resolve("terms.txt"), noise(3_500_000));
+    // What does not get smaller: the backup is larger than the store, which stays as it is.
+    byte[] noise = new byte[4_000_000];
+    new SplittableRandom(20261130).nextBytes(noise);
+    Files.write(program.data().resolve("terms.txt"), noise);
+    Files.write(program.data().resolve("local-threads.csv"), noise);
     long blocks = program.data().resolve("store.mv.db").toFile().length() / 512 + 8;
 
     Ended ended = program.withFilesUpTo(blocks).run("data", "backup", "monday.zip");
@@ -95,15 +98,6 @@ final class DiskTroubleIT {
 
     assertThat(ended.exitCode()).as(ended.err()).isEqualTo(2);
     assertThat(ended.err()).contains("/proc/monday.zip").contains("can be written to");
-  }
-
-  private static String noise(int length) {
-    SplittableRandom random = new SplittableRandom(20261130);
-    StringBuilder noise = new StringBuilder(length);
-    for (int i = 0; i < length; i++) {
-      noise.append((char) ('!' + random.nextInt(90)));
-    }
-    return noise.toString();
   }
 
   @Test

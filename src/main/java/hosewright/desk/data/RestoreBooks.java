@@ -22,8 +22,8 @@ public final class RestoreBooks {
   /**
    * Puts it back.
    *
-   * @throws hosewright.problem.BadInputException when the file is no backup, or the books are on a
-   *     server
+   * @throws hosewright.problem.BadInputException when the file is no sound backup; nothing has
+   *     changed then
    */
   public Restored restore(Path file) {
     try (Books open = books.get()) {

@@ -2,8 +2,8 @@ package hosewright.store.backup;
 
 /**
  * How much of anything a backup may hold, so that a file made to do harm is refused and not
- * unfolded until a disk is full. Books a hundred times those of a busy dealer keep within it; a
- * backup that would not is not called done.
+ * unfolded until a disk is full. A million quotes keep within it; a backup that does not is not
+ * called done.
  *
  * @param parts files in it
  */

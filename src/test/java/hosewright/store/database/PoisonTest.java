@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.store.backup.Backup;
 import hosewright.store.quote.TermsStore;
+import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,7 +86,7 @@ final class PoisonTest {
   }
 
   @Test
-  void a_class_named_as_a_data_type_is_not_loaded() {
+  void a_class_named_as_a_data_type_is_not_loaded() throws IOException {
     try (MVStore store = MVStore.open(folder.resolve("store.mv.db").toString())) {
       MVMap<String, DataType<?>> types =
           store.openMap(
@@ -96,6 +97,7 @@ final class PoisonTest {
       types.put("0", new CanaryType());
     }
     CanaryType.forget();
+    Files.delete(folder.resolve(FileSum.NAME));
 
     assertThatThrownBy(() -> Database.open(folder))
         .isInstanceOf(ForeignStoreException.class)
@@ -104,10 +106,11 @@ final class PoisonTest {
   }
 
   @Test
-  void a_java_object_where_open_transactions_are_kept_is_not_read() {
+  void a_java_object_where_open_transactions_are_kept_is_not_read() throws IOException {
     try (MVStore store = MVStore.open(folder.resolve("store.mv.db").toString())) {
       store.<Integer, Object[]>openMap("openTransactions").put(1, new Object[] {1, "prepared"});
     }
+    Files.delete(folder.resolve(FileSum.NAME));
 
     assertThatThrownBy(() -> Database.open(folder))
         .isInstanceOf(ForeignStoreException.class)
