@@ -36,8 +36,7 @@ public final class BooksCheck {
   private long rows;
 
   private BooksCheck(Database books) {
-    // Whoever looks for all damage must not be stopped by the first.
-    context = books.asItIs().context();
+    context = books.context();
   }
 
   /**
@@ -57,18 +56,25 @@ public final class BooksCheck {
 
   /** Reads a store; one that is damaged is not taken as it is when it is closed. */
   public static Checked of(Database books) {
-    BooksCheck check = new BooksCheck(books);
-    DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(check::table);
-    if (check.damaged.isEmpty()) {
-      // With rows damaged it is no news that they are missing elsewhere.
-      check.guarded("catalogue", check::catalogue);
-      check.guarded("paper", check::papers);
-      DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(check::pointers);
-    }
-    if (!check.damaged.isEmpty()) {
+    // Whoever looks for all damage must not be stopped by the first, nor misled by what others
+    // write meanwhile.
+    Checked checked =
+        books.asItIs().steadily(steady -> new BooksCheck(steady).checked(books.isChanged()));
+    if (!checked.damaged().isEmpty()) {
       books.distrust();
     }
-    return new Checked(check.rows, books.isChanged(), List.copyOf(check.damaged));
+    return checked;
+  }
+
+  private Checked checked(boolean changed) {
+    DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(this::table);
+    if (damaged.isEmpty()) {
+      // With rows damaged it is no news that they are missing elsewhere.
+      guarded("catalogue", this::catalogue);
+      guarded("paper", this::papers);
+      DefaultSchema.DEFAULT_SCHEMA.getTables().forEach(this::pointers);
+    }
+    return new Checked(rows, changed, List.copyOf(damaged));
   }
 
   /** What cannot even be asked is damaged too. */

@@ -173,11 +173,11 @@ final class EmbeddedPool {
       // H2 reports a file cut short as one that cannot be read.
       case ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.FILE_CREATION_FAILED_1 ->
           damage.of(e).map(RuntimeException.class::cast).orElseGet(() -> notReadAndWritten(folder));
+      // No statement of ours has run yet: what H2 stumbles over is the file.
       default ->
           StoreTrouble.of(e, "data folder " + folder)
               .map(RuntimeException.class::cast)
-              .or(() -> damage.of(e))
-              .orElseGet(() -> new IllegalStateException("cannot open the store in " + folder, e));
+              .orElseGet(damage::told);
     };
   }
 }

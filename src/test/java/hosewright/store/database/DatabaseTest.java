@@ -11,6 +11,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.problem.TroubleException;
+import hosewright.quote.terms.DealerTerms;
 import hosewright.store.quote.TermsStore;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -18,13 +19,14 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.flywaydb.core.Flyway;
 import org.jooq.impl.DSL;
@@ -150,6 +152,45 @@ final class DatabaseTest {
       assertThat(database.context().fetchValue(ITEM.SORT))
           .isEqualTo(Form.of(kind, List.of()).sort().name());
       assertThat(database.context().fetchValue(ITEM.GATED)).isEqualTo("UNKNOWN");
+    }
+  }
+
+  @Test
+  void rows_kept_before_rows_were_sealed_are_sealed_when_the_store_is_opened() throws SQLException {
+    String url = "jdbc:h2:file:" + folder.resolve("store");
+    Flyway.configure()
+        .dataSource(url, "sa", "")
+        .locations("classpath:sql")
+        .loggers(SilentLog.class.getName())
+        .target("9")
+        .load()
+        .migrate();
+    try (Connection before = DriverManager.getConnection(url, "sa", "");
+        Statement statement = before.createStatement()) {
+      statement.execute("INSERT INTO DEALER_SETTING VALUES ('town', 'Port Harlow')");
+    }
+
+    for (int opened = 0; opened < 2; opened++) {
+      try (Database database = Database.open(folder)) {
+        assertThat(new TermsStore(database).load().settings()).containsEntry("town", "Port Harlow");
+      }
+    }
+  }
+
+  @Test
+  void a_row_changed_behind_the_programs_back_is_told_and_named_when_it_is_read() {
+    try (Database database = Database.open(folder)) {
+      new TermsStore(database)
+          .replace(new DealerTerms(List.of(), Map.of("town", "Port Harlow", "name", "Quillback")));
+      database
+          .context()
+          .execute("UPDATE DEALER_SETTING SET SETTING_VALUE = 'x' WHERE SETTING_KEY = 'town'");
+
+      assertThatThrownBy(() -> new TermsStore(database).load())
+          .isInstanceOf(TroubleException.class)
+          .hasMessageContaining("dealer setting cannot be used: it is damaged")
+          .hasMessageContaining("town")
+          .hasMessageContaining("data check");
     }
   }
 
