@@ -131,7 +131,7 @@ final class AtTheCounterTest {
     }
     // The siamese: K 0.9 on the head of 52.3 ft/s, 0.434 x 52.3²/64.35 = 18.4 psi: 16.6 psi, more
     // than the 10 psi that are taught.
-    assertThat(part(document, "join").get("lossPsi").asDouble()).isBetween(16.5, 16.7);
+    assertThat(node(document, "join").get("lossPsi").asDouble()).isBetween(16.5, 16.7);
   }
 
   @Test
@@ -198,17 +198,16 @@ final class AtTheCounterTest {
     // (1 - 0.36) = 1.22 on v = 0.4085 x 125/2.25 = 22.69 ft/s, head 3.47 psi: 4.24; what is taught
     // begins at 350 gpm. In all 75 + 43.75 + 48.44 + 8.68 + 0.36 + 4.24 = 180.47 psi.
     assertThat(document.get("requiredSourcePsi").asDouble()).isBetween(180.42, 180.52);
-    assertThat(part(document, "split").get("lossPsi").asDouble()).isBetween(4.23, 4.25);
+    assertThat(node(document, "split").get("lossPsi").asDouble()).isBetween(4.23, 4.25);
     assertThat(document.get("applianceLossPsi").asDouble()).isZero();
     assertThat(document.get("adapterLossPsi").asDouble()).isBetween(4.59, 4.61);
   }
 
-  private static JsonNode part(JsonNode document, String role) {
+  private static JsonNode node(JsonNode document, String role) {
     return document
         .get("nodes")
         .valueStream()
-        .map(node -> node.get("part"))
-        .filter(part -> part.get("role").asString().equals(role))
+        .filter(node -> node.get("role").asString().equals(role))
         .findFirst()
         .orElseThrow();
   }
