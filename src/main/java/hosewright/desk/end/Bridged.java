@@ -19,9 +19,12 @@ public record Bridged(
     List<BridgeDocument> alternatives,
     List<String> notes) {
 
-  /** Whether it comes apart again and what it bears; null where there is nothing to hold. */
-  public record Hold(Boolean removable, Double workingPsi) {
-    static final Hold NONE = new Hold(null, null);
+  /**
+   * Whether it comes apart again, how wide it is where it is narrower than both ends, and what it
+   * bears; null where there is nothing to hold.
+   */
+  public record Hold(Boolean removable, Double neckIn, Double workingPsi) {
+    static final Hold NONE = new Hold(null, null, null);
   }
 
   static Bridged of(BridgeDocument best, List<BridgeDocument> others, List<String> notes) {
@@ -30,7 +33,7 @@ public record Bridged(
         best.missing().isEmpty() ? best.cost() : null,
         best.missing(),
         best.joints(),
-        new Hold(best.removable(), best.workingPsi()),
+        new Hold(best.removable(), best.neckIn(), best.workingPsi()),
         others,
         notes);
   }

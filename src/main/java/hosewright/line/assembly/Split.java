@@ -32,6 +32,9 @@ public final class Split {
     if (ends.size() != lines + 1) {
       return Optional.empty();
     }
+    if (Collections.frequency(ends, ends.get(0)) == ends.size()) {
+      return Optional.of(ends.get(0));
+    }
     return ends.stream()
         .filter(end -> Collections.frequency(ends, end) == 1)
         .filter(end -> Collections.frequency(ends, many(item, end)) == lines)

@@ -44,7 +44,8 @@ final class BruteForce {
   private static final int MOST_ADAPTERS = 3;
 
   /** Judged here the plain way. */
-  private static final Set<CheckId> OF_THE_TRADE = EnumSet.of(CheckId.NARROW_FITTING);
+  private static final Set<CheckId> OF_THE_TRADE =
+      EnumSet.of(CheckId.NARROW_FITTING, CheckId.PLAIN_WYE, CheckId.HOSE_TYPE);
 
   private final Job job;
   private final PlainPractice practice;

@@ -1,6 +1,9 @@
 package hosewright.line.search;
 
+import hosewright.catalogue.HoseType;
+import hosewright.catalogue.Stated;
 import hosewright.job.Job;
+import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Practice;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Bridge;
@@ -11,6 +14,9 @@ import java.util.List;
 
 /** The trade's rules, held to a line part by part, the plain way. */
 final class PlainPractice {
+  /** A bore a twentieth under a nominal size counts as of that size. */
+  private static final double OF_A_SIZE = 0.9499;
+
   private final Job job;
 
   PlainPractice(Job job) {
@@ -18,7 +24,48 @@ final class PlainPractice {
   }
 
   boolean keeps(Assembly line) {
-    return lifted("narrow-fitting") || nothingTooNarrow(line.parts());
+    return (lifted("narrow-fitting") || nothingTooNarrow(line.parts()))
+        && (lifted("plain-wye") || eachHandLineHasAGate(line.parts()))
+        && (lifted("hose-type") || hoseIsOfItsType(line.parts()));
+  }
+
+  /** What does not say whether it has gates is let pass. */
+  private boolean eachHandLineHasAGate(List<Placed> parts) {
+    boolean handLines = job.attack().isPresent() && inTheHand();
+    return !handLines
+        || parts.stream()
+            .filter(part -> part.role() == Role.SPLIT)
+            .noneMatch(part -> part.item().orElseThrow().form().gated() == Stated.NO);
+  }
+
+  private boolean inTheHand() {
+    return job.appliance() == ApplianceKind.NOZZLE;
+  }
+
+  /** For fire attack hose in the hand, supply hose too before it; for work all but suction hose. */
+  private boolean hoseIsOfItsType(List<Placed> parts) {
+    Placed last = null;
+    for (Placed part : parts) {
+      last = part.role() == Role.HOSE ? part : last;
+    }
+    for (Placed part : parts) {
+      if (part.role() != Role.HOSE || part.item().isEmpty()) {
+        continue;
+      }
+      HoseType type = part.item().get().hoseType();
+      boolean right =
+          switch (job.service().use()) {
+            case FIRE ->
+                type == HoseType.ATTACK
+                    || type == HoseType.SUPPLY && !(inTheHand() && part.hose() == last.hose());
+            case WATER -> type != HoseType.SUCTION;
+            default -> throw new IllegalStateException("no small shop is asked for that");
+          };
+      if (!right && type != HoseType.UNKNOWN) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean lifted(String rule) {
@@ -62,12 +109,12 @@ final class PlainPractice {
     double behindIn = parts.get(behind).upstream().orElseThrow().sizeIn();
     boolean divided = parts.subList(before + 1, behind).stream().anyMatch(PlainPractice::divides);
     if (divided && upstreamSide && parts.get(before).role() == Role.HOSE) {
-      return beforeIn;
+      return beforeIn * OF_A_SIZE;
     }
     if (divided && !upstreamSide && parts.get(behind).role() == Role.HOSE) {
-      return behindIn;
+      return behindIn * OF_A_SIZE;
     }
-    return Math.min(beforeIn, behindIn);
+    return Math.min(beforeIn, behindIn) * OF_A_SIZE;
   }
 
   /** Whether a wye or siamese comes before the next hose or the appliance. */
@@ -116,7 +163,8 @@ final class PlainPractice {
         choices.stream()
             .filter(
                 devices ->
-                    devices.stream().allMatch(device -> bore(Placed.inLine(device, 1)) >= lineIn))
+                    devices.stream()
+                        .allMatch(device -> bore(Placed.inLine(device, 1)) >= lineIn * OF_A_SIZE))
             .toList();
     List<List<Bridge.Link>> even =
         wide.stream().filter(devices -> even(devices, upstreamIn, downstreamIn)).toList();

@@ -1,7 +1,9 @@
 package hosewright.line.search;
 
+import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
@@ -85,7 +87,9 @@ public final class RandomShop {
     fitting(shop.part("V0", ItemKind.VALVE, "1.5 NH female swivel", "1.5 NH male"));
     fitting(shop.part("V1", ItemKind.VALVE, "1.5 NPSH female swivel", "1.5 NPSH male"));
     String wide = pick(List.of("1.5 NH", "2.5 NH"));
-    fitting(shop.part("Y", ItemKind.WYE, wide + " female swivel", "1.5 NH male", "1.5 NH male"));
+    times(1 + random.nextInt(2), i -> wye("Y" + i, wide));
+    // Never in a plan: it has no price.
+    shop.part("U", ItemKind.ADAPTER, pick(ENDS), pick(ENDS)).unpriced();
     fitting(
         shop.part(
             "SI",
@@ -110,6 +114,7 @@ public final class RandomShop {
     String[] ends = pick(PAIRS).split(" x ");
     double sizeIn = pick(List.of(1.5, 2.5));
     boolean fitted = random.nextBoolean();
+    HoseType type = random.nextInt(3) > 0 ? HoseType.UNKNOWN : pick(List.of(HoseType.values()));
     times(
         1 + random.nextInt(3),
         i -> {
@@ -130,6 +135,7 @@ public final class RandomShop {
           if (random.nextInt(3) > 0) {
             part.markedTo("NFPA 1961");
           }
+          part.type(type);
           priced(part, (int) (lengthFt * 100), 8_000);
         });
   }
@@ -164,7 +170,17 @@ public final class RandomShop {
     fitting(part);
   }
 
+  private void wye(String number, String inlet) {
+    Stated gated = pick(List.of(Stated.YES, Stated.YES, Stated.UNKNOWN, Stated.NO));
+    fitting(
+        shop.part(number, ItemKind.WYE, inlet + " female swivel", "1.5 NH male", "1.5 NH male")
+            .gated(gated));
+  }
+
   private void fitting(SmallShop.Part part) {
+    if (random.nextInt(6) == 0) {
+      part.waterway(pick(List.of(0.75, 1.25, 1.45)));
+    }
     rate(part, 100);
     if (random.nextBoolean()) {
       part.gasketsFitted();

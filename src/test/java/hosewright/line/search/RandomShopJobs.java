@@ -124,6 +124,14 @@ final class RandomShopJobs {
                   "H0-0",
                   "W1, W1, W1")));
     }
+    if (random.nextInt(8) == 0) {
+      answer(
+          answers,
+          "allow",
+          shop.pick(
+              List.of(
+                  "narrow-fitting", "plain-wye", "hose-type, narrow-fitting", "reduced-device")));
+    }
     if (random.nextInt(5) < 2) {
       terms(answers);
     }

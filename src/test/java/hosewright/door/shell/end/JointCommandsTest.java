@@ -50,6 +50,17 @@ final class JointCommandsTest {
   }
 
   @Test
+  void a_bridge_is_as_wide_as_the_narrower_end_and_the_narrow_one_is_only_mentioned() {
+    JsonNode found = bridge("2 cam plug", "2.5 NH male").json();
+    assertThat(found.get("neckIn").isNull()).isTrue();
+    for (JsonNode step : found.get("chain")) {
+      assertThat(step.get("in").asString() + step.get("out").asString()).doesNotContain("1.5");
+    }
+    assertThat(run("joint", "bridge", "--from", "2 cam plug", "--to", "2.5 NH male").out())
+        .contains("Necked to 1.5 in it would cost");
+  }
+
+  @Test
   void a_permanent_joint_that_saves_money_is_mentioned_but_not_chosen() {
     String text = run("joint", "bridge", "--from", "2 NPT male", "--to", "1.5 NH fs").out();
 
