@@ -23,10 +23,13 @@ import hosewright.store.quote.TermsStore;
 import hosewright.thread.LocalThreads;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -35,6 +38,12 @@ import java.util.function.Consumer;
  * shell left open keeps nobody else out.
  */
 public final class Books implements AutoCloseable {
+  /** By so much may the clocks of a team differ. */
+  private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(10);
+
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
   private final BooksPlace place;
   private final Consumer<String> remarks;
   private final Clock clock;
@@ -123,8 +132,26 @@ public final class Books implements AutoCloseable {
     if (quotes == null) {
       quotes = new StoredQuotes(database(), new QuoteDocuments(), clock);
       quotes.expireBefore(today());
+      quotes
+          .lastMade()
+          .filter(made -> made.minus(CLOCKS_DIFFER).isAfter(now()))
+          .ifPresent(this::tellClock);
     }
     return quotes;
+  }
+
+  /**
+   * Days that quotes hold are counted from the clock, so one set back is told and not obeyed in
+   * silence.
+   */
+  private void tellClock(Instant lastMade) {
+    remarks.accept(
+        "This machine's clock says %s, and the last quote was made on %s: set the clock right first if it is behind."
+            .formatted(minute(now()), minute(lastMade)));
+  }
+
+  private String minute(Instant at) {
+    return MINUTE.format(at.atZone(zone()));
   }
 
   /** The orders, with the stock they reserve. */

@@ -1,6 +1,7 @@
 package hosewright.quote;
 
 import hosewright.problem.BadInputException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +61,11 @@ public interface QuoteStore {
    * @return how many
    */
   int expireBefore(LocalDate day);
+
+  /**
+   * When something was last made of the quote with the highest number; empty where there is none.
+   */
+  Optional<Instant> lastMade();
 
   /** The latest revision of a quote. */
   Optional<Quote> find(String number);

@@ -2,6 +2,8 @@ package hosewright.store.quote;
 
 import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
+import static org.jooq.impl.DSL.max;
+import static org.jooq.impl.DSL.select;
 
 import hosewright.problem.ConflictException;
 import hosewright.problem.NoSuchThingException;
@@ -16,6 +18,7 @@ import hosewright.store.database.Rows;
 import hosewright.store.database.Series;
 import hosewright.store.seal.BrokenSeal;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -23,6 +26,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Record1;
 
 /** Keeps quotes in the store, each as one document beside the columns a list shows. */
 public final class StoredQuotes implements QuoteStore {
@@ -130,6 +134,18 @@ public final class StoredQuotes implements QuoteStore {
       throw ConflictException.stateForbids(
           "quote", seen.number(), "has an order", "copy it to quote the job again");
     }
+  }
+
+  @Override
+  public Optional<Instant> lastMade() {
+    // Numbers are given in the order of time, and are the key: all quotes need not be read.
+    return context
+        .select(max(QUOTE.MADE_AT))
+        .from(QUOTE)
+        .where(QUOTE.QUOTE_NUMBER.eq(select(max(QUOTE.QUOTE_NUMBER)).from(QUOTE)))
+        .fetchOptional()
+        .map(Record1::value1)
+        .map(OffsetDateTime::toInstant);
   }
 
   @Override

@@ -184,6 +184,18 @@ final class QuoteLifeCommandsTest {
   }
 
   @Test
+  void a_clock_set_back_before_the_last_quote_is_told_and_not_one_that_goes_on() {
+    desk.quote("COUNTER");
+    assertThat(desk.run("quote", "list").err()).isEmpty();
+
+    desk.clock.set("2026-01-15");
+
+    assertThat(desk.run("quote", "list").err())
+        .contains("This machine's clock says 2026-01-15")
+        .contains("the last quote was made on 2026-11-0");
+  }
+
+  @Test
   void the_last_day_still_counts() {
     String number = desk.quote("COUNTER");
     desk.done("quote", "issue", number, "--valid-until", "2026-11-10");
