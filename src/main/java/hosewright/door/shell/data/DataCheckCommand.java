@@ -55,10 +55,7 @@ public final class DataCheckCommand extends ShellCommand {
     }
     prose.line(
         String.format(
-            Locale.ROOT,
-            "Read %,d rows; %,d things are damaged.",
-            found.rows(),
-            found.damaged().size()));
+            Locale.ROOT, "Read %,d rows. Damaged: %,d.", found.rows(), found.damaged().size()));
     Table table = Table.of("what", "which", "damage");
     found.damaged().stream()
         .limit(SHOWN)
