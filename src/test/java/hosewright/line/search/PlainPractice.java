@@ -59,7 +59,8 @@ final class PlainPractice {
                 type == HoseType.ATTACK
                     || type == HoseType.SUPPLY && !(inTheHand() && part.hose() == last.hose());
             case WATER -> type != HoseType.SUCTION;
-            default -> throw new IllegalStateException("no small shop is asked for that");
+            case DRINKING -> type == HoseType.DRINKING_WATER;
+            default -> throw new IllegalStateException("no random job is for that");
           };
       if (!right && type != HoseType.UNKNOWN) {
         return false;

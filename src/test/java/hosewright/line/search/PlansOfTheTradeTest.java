@@ -16,7 +16,7 @@ final class PlansOfTheTradeTest {
   /** Nobody lays a fitting so that water runs faster: 400 gpm through 1.5 in is 73 ft/s. */
   private static final double MOST_FT_PER_S = 60;
 
-  /** 0.4085 gal/min through a bore of an inch is a foot a second: 231 in³ in a gallon. */
+  /** Of a gallon a minute through a bore of an inch: a gallon is 231 in³. */
   private static final double FT_PER_S_OF_A_GPM_IN_AN_INCH = 231 / 720.0 / (Math.PI / 4);
 
   private int feasible;

@@ -73,11 +73,6 @@ final class TradePracticeTest {
     assertThat(fittings(plan)).contains("S-25-25-C").doesNotContain("S-15-25");
     assertThat(narrowestIn(plan)).isGreaterThanOrEqualTo(2.5);
     assertThat(outcome(plan, "narrow-fitting")).isEqualTo("pass");
-    // The squeeze costs less and is laid for whoever asks for it by name.
-    JsonNode squeezed = run(asked + " --allow narrow-fitting,fitting-velocity").json();
-    assertThat(narrowestIn(squeezed)).isLessThan(2.5);
-    assertThat(outcome(squeezed, "narrow-fitting")).isEqualTo("warn");
-    assertThat(total(squeezed)).isLessThan(total(plan));
   }
 
   @Test
@@ -247,10 +242,6 @@ final class TradePracticeTest {
       }
     }
     throw new AssertionError("no check " + id + " in " + plan.get("checks"));
-  }
-
-  private static double total(JsonNode plan) {
-    return Double.parseDouble(plan.get("total").asString().split(" ")[0]);
   }
 
   private static String advised(JsonNode plan, String pattern) {
