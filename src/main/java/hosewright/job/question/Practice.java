@@ -1,6 +1,7 @@
 package hosewright.job.question;
 
 import hosewright.csv.ReferenceTable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,7 +19,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param about what it speaks against, in words that follow "no"
  * @param limit the figure it rests on; empty where it has none
  * @param unit of the limit
- * @param liftable whether a buyer may ask for a plan that leaves it aside
+ * @param lifting whether a buyer may ask for a plan that leaves it aside
  */
 public record Practice(
     String id,
@@ -26,7 +27,7 @@ public record Practice(
     OptionalDouble limit,
     String unit,
     Effect effect,
-    boolean liftable,
+    Lifting lifting,
     String source) {
   private static final Map<String, Practice> ALL =
       ReferenceTable.rows("line/practice.csv", Practice::of).stream()
@@ -40,6 +41,33 @@ public record Practice(
     RANKS_LAST,
     /** It is a plan, and its papers say so. */
     WARNS
+  }
+
+  /** Whether a rule may be left aside. */
+  public enum Lifting {
+    NO("no"),
+    /** By whoever names it; and where nothing else does, that is said. */
+    YES("yes"),
+    /** By whoever names it, and nobody is told that it would help. */
+    UNADVISED("yes, never advised");
+
+    private final String word;
+
+    Lifting(String word) {
+      this.word = word;
+    }
+
+    private static Lifting of(String word) {
+      return Arrays.stream(values())
+          .filter(lifting -> lifting.word.equals(word))
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException("no way of lifting a rule: " + word));
+    }
+  }
+
+  /** Whether a buyer may ask for a plan that leaves it aside. */
+  public boolean liftable() {
+    return lifting != Lifting.NO;
   }
 
   public static List<Practice> all() {
@@ -68,14 +96,7 @@ public record Practice(
         ReferenceTable.number(row, "limit"),
         row.get("unit"),
         Effect.valueOf(row.get("effect").replace(' ', '_').toUpperCase(Locale.ROOT)),
-        yes(row.get("liftable")),
+        Lifting.of(row.get("liftable")),
         row.get("source"));
-  }
-
-  private static boolean yes(String text) {
-    if (!text.equals("yes") && !text.equals("no")) {
-      throw new IllegalArgumentException("liftable is yes or no, not " + text);
-    }
-    return text.equals("yes");
   }
 }

@@ -168,11 +168,11 @@ public final class PracticeChecks {
         type == HoseType.UNKNOWN
             ? text("what %s is made for is not known: read its jacket", worst.hose().series())
             : text(
-                "%s is %s, which %s does%s take",
+                "%s is %s, which %s %s",
                 worst.hose().series(),
                 type.spoken(),
                 job.service().use().word().replace('-', ' ') + " use",
-                types.takes().contains(type) ? "" : " not");
+                types.takes().contains(type) ? "takes" : "does not take");
     return check(
         CheckId.HOSE_TYPE, outcome, outcome == Outcome.PASS ? 1 : 0, 1, "", note, types.source());
   }

@@ -167,10 +167,17 @@ final class RatingChecks {
             surgedPsi,
             working.getAsDouble(),
             "psi",
-            text(
-                "a valve slammed shut adds %.0f to %.0f psi, by the low and the high estimate for"
-                    + " this hose: close slowly",
-                hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi()),
+            surge(hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi()),
             "Joukowsky's relation; wave speed: " + waveSource));
+  }
+
+  /** One figure where the hose's wave speed is known, else the two estimates for its kind. */
+  private static String surge(double lowPsi, double highPsi) {
+    return lowPsi == highPsi
+        ? text("a valve slammed shut adds %.0f psi: close slowly", lowPsi)
+        : text(
+            "a valve slammed shut adds %.0f to %.0f psi, by the low and the high estimate for this"
+                + " hose: close slowly",
+            lowPsi, highPsi);
   }
 }

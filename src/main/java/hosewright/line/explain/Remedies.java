@@ -15,6 +15,7 @@ import hosewright.line.model.Check;
 import hosewright.line.model.CheckId;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.Shop;
+import hosewright.line.water.OuterVelocity;
 import hosewright.line.water.Outflow;
 import hosewright.line.water.PlanHydraulics;
 import java.math.BigDecimal;
@@ -58,6 +59,7 @@ public final class Remedies {
     liftedRule(failed).ifPresent(instead::add);
     strongerSource(failed, instead);
     flowThatArrives(failed, instead);
+    largerEnds(failed).ifPresent(instead::add);
     failed.checks().stream()
         .filter(check -> check.fails(CheckId.BACKFLOW_PROTECTION))
         .forEach(check -> instead.add("accessories: backflow, which puts a preventer in the line"));
@@ -172,12 +174,28 @@ public final class Remedies {
     }
   }
 
+  /** Where an end of the job's own is too narrow, no line mends it. */
+  private Optional<String> largerEnds(Evaluated failed) {
+    if (!fails(failed, CheckId.END_VELOCITY)) {
+      return Optional.empty();
+    }
+    double mostFtPerS = OuterVelocity.ENDS.limit().getAsDouble();
+    double outletsGpm = job.outlets() * OuterVelocity.gpm(mostFtPerS, job.from().sizeIn());
+    double appliancesGpm = job.appliances() * OuterVelocity.gpm(mostFtPerS, job.to().sizeIn());
+    return Optional.of(
+        outletsGpm < appliancesGpm
+            ? text("a larger outlet, or no more than %.0f gpm", Math.floor(outletsGpm))
+            : text(
+                "an appliance of a larger end, or no more than %.0f gpm",
+                Math.floor(appliancesGpm)));
+  }
+
   /** What would do if the buyer lifted the rule of the trade that is broken. */
   private Optional<String> liftedRule(Evaluated failed) {
     return failed.checks().stream()
         .filter(check -> check.outcome() == Check.Outcome.FAIL)
         .flatMap(check -> Practice.find(check.id().word()).stream())
-        .filter(Practice::liftable)
+        .filter(rule -> rule.lifting() == Practice.Lifting.YES)
         .findFirst()
         .flatMap(
             rule ->

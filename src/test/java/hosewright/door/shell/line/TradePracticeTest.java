@@ -132,7 +132,7 @@ final class TradePracticeTest {
         "line plan --from '2.5 NH male pump' --to '1.5 NH nozzle' --length 150ft --flow 150gpm"
             + " --need 50psi --source-pressure 220psi --json --use ";
     assertThat(note(run(asked + "fire").json(), "hose-type"))
-        .contains("is attack hose, which fire use does take");
+        .contains("is attack hose, which fire use takes");
     assertThat(note(run(asked + "wildland").json(), "hose-type")).contains("is forestry hose");
     // No supply hose is as small, so a named make of it fails by its type alone.
     Ended supply = run(asked + "supply --size 1in");
