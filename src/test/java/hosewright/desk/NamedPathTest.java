@@ -1,11 +1,14 @@
 package hosewright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.door.shell.AllCommands;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
+import hosewright.problem.BadInputException;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,6 +35,14 @@ final class NamedPathTest {
     Ended ended = shell.run(line.replace("?", "a\0b").replaceFirst("^(\\w+) ", "$1|").split("\\|"));
 
     assertThat(ended.exitCode()).as(ended.err()).isEqualTo(2);
-    assertThat(ended.err()).containsPattern("file|folder").doesNotContain("Exception");
+    // The gate for text at the door meets it first, and says what no text may hold.
+    assertThat(ended.err()).contains("control characters").doesNotContain("Exception");
+  }
+
+  @Test
+  void a_desk_without_such_a_gate_refuses_it_as_a_place() {
+    assertThatThrownBy(() -> NamedPath.of("place", "a\0b", "the name of a folder"))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("the name of a folder");
   }
 }

@@ -69,7 +69,7 @@ final class AddCustomerTest {
                     with(CustomerField.TAX_RATE, "6%"),
                     List.of("H175-DJ-50-15NX 165.00 from 2026-01-01", "cheap"),
                     false))
-        .hasMessageContaining("--tax-name")
+        .hasMessageContaining("tax-name")
         .hasMessageContaining("Did you mean 'H175-DJ-50-15NH'?")
         .hasMessageContaining("contract cannot be 'cheap'");
     assertThat(new ListCustomers(books).list().customers())

@@ -174,9 +174,10 @@ class NetworkPlanTest {
         .containsExactly("", "H25", "V", "H25", "");
     assertThat(plan.layout().run().get(1).count()).isEqualTo(3);
     assertThat(FirstLeg.sections(plan)).containsExactly(new SectionCount(50, 6));
-    // 2 x 2² x 3 = 24 psi in the hose, and what the valve is stated to lose.
+    // 2 x 2² x 3 = 24 psi in the hose, and what the valve's body takes.
+    assertThat(plan.hydraulics().adapterLossPsi()).isPositive();
     assertThat(plan.hydraulics().requiredSourcePsi())
-        .isCloseTo(100 + 24 + plan.hydraulics().applianceLossPsi(), within(1e-9));
+        .isCloseTo(100 + 24 + plan.hydraulics().adapterLossPsi(), within(1e-9));
   }
 
   @Test

@@ -114,7 +114,9 @@ public final class RandomShop {
     String[] ends = pick(PAIRS).split(" x ");
     double sizeIn = pick(List.of(1.5, 2.5));
     boolean fitted = random.nextBoolean();
-    HoseType type = random.nextInt(3) > 0 ? HoseType.UNKNOWN : pick(List.of(HoseType.values()));
+    HoseType drawn = random.nextInt(3) > 0 ? HoseType.UNKNOWN : pick(List.of(HoseType.values()));
+    // Jobs name a section of the first series as an accessory, and suction goods are refused.
+    HoseType type = drawn == HoseType.SUCTION && name.equals("H0") ? HoseType.ATTACK : drawn;
     times(
         1 + random.nextInt(3),
         i -> {

@@ -158,7 +158,7 @@ final class BuyingCommandsTest {
                 "--from",
                 "2.5 NH male hydrant",
                 "--to",
-                "2.5 NH female nozzle",
+                "2.5 NH female monitor",
                 "--length",
                 "90 ft",
                 "--flow",
