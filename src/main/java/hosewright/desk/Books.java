@@ -202,8 +202,7 @@ public final class Books implements AutoCloseable {
   public HighWaterMarks.Corrected setMark(Series series, int number, String by, String reason) {
     return database()
         .marks()
-        .setRight(
-            database().context(), series, number, new HighWaterMarks.Step(now(), by, reason));
+        .setRight(database().context(), series, number, new HighWaterMarks.Step(now(), by, reason));
   }
 
   private Backup backup() {

@@ -28,8 +28,8 @@ public final class SetMark {
    * Sets it.
    *
    * @param paper quote, order or purchase order
-   * @throws BadInputException when there are no such papers, the number is below the last one in the
-   *     books or far beyond it, or no reason is given
+   * @throws BadInputException when there are no such papers, the number is below the last one in
+   *     the books or far beyond it, or no reason is given
    */
   public Marked mark(String paper, String number, String reason, String by) {
     Series series =
@@ -41,8 +41,7 @@ public final class SetMark {
       throw new BadInputException("reason", reason, "why the number is set");
     }
     try (Books open = books.get()) {
-      HighWaterMarks.Corrected done =
-          open.setMark(series, Integer.parseInt(number), by, reason);
+      HighWaterMarks.Corrected done = open.setMark(series, Integer.parseInt(number), by, reason);
       return new Marked(
           done.file().toString(),
           done.before(),

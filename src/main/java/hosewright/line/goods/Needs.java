@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
 /** How many of each thing asked for a line needs, and which item serves. */
 final class Needs {
@@ -166,8 +167,9 @@ final class Needs {
   /** One sort of spanner for all couplings where one fits them all, else for each its own. */
   private List<Want> wrenches(String wanted, Meant meant, OptionalInt said, Around around) {
     List<End> couplings =
-        around.stretches().stream()
-            .flatMap(stretch -> stretch.couplings().stream())
+        Stream.concat(
+                around.stretches().stream().flatMap(stretch -> stretch.couplings().stream()),
+                Stream.of(job.from(), job.to()).filter(end -> isTurned(meant, end)))
             .filter(end -> !meant.plain() || !closesByHand(end))
             .toList();
     List<Item> forAll =
@@ -190,6 +192,11 @@ final class Needs {
       wants.add(new Want(wanted, Place.HYDRANT, sold, Optional.empty(), item -> 1, 1));
     }
     return wants;
+  }
+
+  /** A line's own two ends are coupled to as well; pipe is made up with other tools. */
+  private boolean isTurned(Meant meant, End end) {
+    return !candidates.fitting(meant, item -> turns(item, end)).isEmpty();
   }
 
   /** Cam and groove is drawn up by its arms, and a push-in joint has nothing to turn. */
@@ -264,7 +271,11 @@ final class Needs {
   private Want restraint(String wanted, Meant meant, double sizeIn, int count) {
     List<Item> fitting = candidates.fitting(meant, item -> takes(item, sizeIn));
     return want(
-        wanted, meant, fitting, count, meant.what() + " for the hose, of which none of that size is sold");
+        wanted,
+        meant,
+        fitting,
+        count,
+        meant.what() + " for the hose, of which none of that size is sold");
   }
 
   private Want ramp(String wanted, Meant meant, Asked asked, OptionalInt said, Around around) {
@@ -287,7 +298,8 @@ final class Needs {
 
   private Want beside(String wanted, Meant meant, int count, Around around) {
     List<Item> fitting = candidates.fitting(meant, item -> fits(item, around.first()));
-    return want(wanted, meant, fitting, count, meant.what() + ", of which none of that size is sold");
+    return want(
+        wanted, meant, fitting, count, meant.what() + ", of which none of that size is sold");
   }
 
   /** The size on a ramp or restraint is the largest hose it takes. */

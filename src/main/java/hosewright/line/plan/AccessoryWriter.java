@@ -17,6 +17,8 @@ import java.util.Optional;
 
 /** Says where everything asked for besides the line stands, and why. */
 final class AccessoryWriter {
+  private static final String BETWEEN_SECTIONS = "between sections of the hose";
+
   private final Job job;
   private final Assembly line;
 
@@ -65,14 +67,16 @@ final class AccessoryWriter {
                 ? "where the lines join"
                 : beforeHose
                     ? "at the source, before the hose"
-                    : behindHose ? atAppliance(part.lines()) : "between sections of the hose";
+                    : behindHose ? atAppliance(part.lines()) : BETWEEN_SECTIONS;
     return new Accessory(
         item.number(),
         Optional.of(item.number()),
         item.description(),
         part.lines(),
         where,
-        Accessories.why(item.sort()),
+        where.equals(BETWEEN_SECTIONS)
+            ? "it was asked for at that place"
+            : Accessories.why(item.sort()),
         Accessories.unsorted(item));
   }
 

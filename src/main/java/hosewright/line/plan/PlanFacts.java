@@ -5,6 +5,7 @@ import hosewright.job.Limit;
 import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Placed;
 import hosewright.line.check.Checks;
 import hosewright.line.check.NearLimits;
 import hosewright.line.model.Check;
@@ -35,6 +36,7 @@ final class PlanFacts {
   static {
     SO.put("pressures are calculated", of -> of.plan().hydraulics().calculated());
     SO.put("hose is made up", PlanFacts::madeUp);
+    SO.put("hose has no service test", PlanFacts::burstIsReckoned);
     SO.put("a part is to be sourced", of -> of.plan().assembly().hasPartToSource());
     SO.put("a part weakens when warm", PlanFacts::weakens);
     SO.put("a limit is near", of -> !NearLimits.of(of.job(), of.checks()).isEmpty());
@@ -145,12 +147,20 @@ final class PlanFacts {
         .orElse(OptionalDouble.empty());
   }
 
-  /** Water from the source to the appliance, or to every one behind a wye. */
+  /** In every line and every leg. */
   private static OptionalDouble waterGal(Planned of) {
-    List<LegFigures> legs = LegFigures.of(of.job(), of.plan().assembly());
     return OptionalDouble.of(
-        legs.get(0).load().waterGal()
-            + legs.stream().skip(1).mapToDouble(LegFigures::allWaterGal).sum());
+        LegFigures.of(of.job(), of.plan().assembly()).stream()
+            .mapToDouble(LegFigures::allWaterGal)
+            .sum());
+  }
+
+  /** Hose tested in service has its burst in its standard, so that no ratio is guessed for it. */
+  private static boolean burstIsReckoned(Planned of) {
+    return workingPsi(of).isPresent()
+        && of.plan().assembly().parts().stream()
+            .filter(Placed::isHose)
+            .allMatch(hose -> hose.rating().serviceTestPsi().isEmpty());
   }
 
   private static OptionalDouble workingPsi(Planned of) {

@@ -22,7 +22,7 @@ final class PrintedTerms {
         "Still to be sourced, not in the total",
         quote.stillToSource().stream().map(Unpriced::words).toList());
     sections.put(
-        "Asked for besides, where each stands and why",
+        "Accessories, where each stands and why",
         quote.plan().bill().accessories().stream().map(one -> one.sentence() + ".").toList());
     sections.put("Notes", quote.offer().amendments().notes());
     sections.put("Terms", of(quote));

@@ -26,10 +26,10 @@ import org.h2.value.VersionedValue;
  * Lists what a file of the embedded store holds that our migrations did not make, from its pages
  * and without running any of it.
  *
- * <p>H2 2.4.240 does these things of its own accord when it opens a file, and each is looked at:
- * it makes the data types that map {@code _} names, by class; it reads map {@code
- * openTransactions} as Java objects; and it runs every statement of the table of statements, map
- * {@code table.0}, as it was last committed.
+ * <p>H2 2.4.240 does these things of its own accord when it opens a file, and each is looked at: it
+ * makes the data types that map {@code _} names, by class; it reads map {@code openTransactions} as
+ * Java objects; and it runs every statement of the table of statements, map {@code table.0}, as it
+ * was last committed.
  */
 public final class StoreLook {
   private static final Pattern MAPS =
@@ -94,11 +94,7 @@ public final class StoreLook {
 
   private static MVStore open(Path file) throws Taken {
     try {
-      return new MVStore.Builder()
-          .fileName(file.toString())
-          .readOnly()
-          .autoCommitDisabled()
-          .open();
+      return new MVStore.Builder().fileName(file.toString()).readOnly().autoCommitDisabled().open();
     } catch (MVStoreException e) {
       if (e.getErrorCode() == DataUtils.ERROR_FILE_LOCKED) {
         throw new Taken();
@@ -107,7 +103,9 @@ public final class StoreLook {
     }
   }
 
-  /** Said by the page where a map begins, which an empty one has not: reading it would be too late. */
+  /**
+   * Said by the page where a map begins, which an empty one has not: reading it would be too late.
+   */
   private static boolean holdsAnything(MVStore store, String map) {
     String id = store.getMetaMap().get("name." + map);
     String root = id == null ? null : store.getLayoutMap().get("root." + id);

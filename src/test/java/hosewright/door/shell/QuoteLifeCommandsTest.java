@@ -28,19 +28,19 @@ final class QuoteLifeCommandsTest {
 
   /**
    * Worked by hand from the demo price list: hose 196.50 up to 9 and 188.64 from 10; reducer 22.25;
-   * gaskets 1.10 and 0.70; spanners 11.00, hydrant wrench 46.00.
+   * gaskets 1.10 and 0.70; spanners 17.50, hydrant wrench 46.00.
    *
    * <pre>
    * 12 x 188.64                              2263.68
    *  1 x 22.25 less 10 % = 20.025, half up     20.03
-   *  1 x 1.10, 1 x 0.70, 2 x 11.00             23.80
+   *  1 x 1.10, 1 x 0.70, 2 x 17.50             36.80
    *  1 x 46.00                                 46.00
    *  2 x 17.50 crating                         35.00
    *                                          -------
-   * subtotal                                 2388.51
-   * freight, 263 lb                           132.00
-   * tax 6.25 % of 2520.51 = 157.531..        157.53
-   * total                                    2678.04
+   * subtotal                                 2401.51
+   * freight, 264 lb                           132.00
+   * tax 6.25 % of 2533.51 = 158.344..        158.34
+   * total                                    2691.85
    * </pre>
    */
   @Test
@@ -53,10 +53,10 @@ final class QuoteLifeCommandsTest {
     assertThat(quote.get("lines").get(0).get("extended").asString()).isEqualTo("2263.68");
     assertThat(quote.get("lines").get(1).get("unitPrice").asString()).isEqualTo("20.03");
     assertThat(quote.get("lines").get(6).get("extended").asString()).isEqualTo("35.00");
-    assertThat(quote.get("subtotal").asString()).isEqualTo("2388.51 USD");
+    assertThat(quote.get("subtotal").asString()).isEqualTo("2401.51 USD");
     assertThat(quote.get("freight").asString()).isEqualTo("132.00 USD");
-    assertThat(quote.get("tax").asString()).isEqualTo("157.53 USD");
-    assertThat(quote.get("total").asString()).isEqualTo("2678.04 USD");
+    assertThat(quote.get("tax").asString()).isEqualTo("158.34 USD");
+    assertThat(quote.get("total").asString()).isEqualTo("2691.85 USD");
   }
 
   @Test
@@ -237,15 +237,15 @@ final class QuoteLifeCommandsTest {
         "--reason",
         "choices");
     JsonNode offered = desk.done("quote", "show", number);
-    assertThat(offered.get("subtotal").asString()).isEqualTo("1860.55 USD");
+    assertThat(offered.get("subtotal").asString()).isEqualTo("1873.55 USD");
     assertThat(offered.get("offered").get(1).get("insteadOf").asInt()).isEqualTo(2);
 
     JsonNode taken =
         desk.done("quote", "revise", number, "--take", "8", "--reason", "they want bronze")
             .get("quote");
 
-    // 1860.55 - 22.25 + 99.50
-    assertThat(taken.get("subtotal").asString()).isEqualTo("1937.80 USD");
+    // 1873.55 - 22.25 + 99.50
+    assertThat(taken.get("subtotal").asString()).isEqualTo("1950.80 USD");
     assertThat(texts(taken.get("lines"), "item")).doesNotContain("A-25NHF-15NHM");
     assertThat(taken.get("offered").size()).isEqualTo(1);
   }

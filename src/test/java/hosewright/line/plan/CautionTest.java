@@ -149,7 +149,7 @@ final class CautionTest {
   @Test
   void a_sentence_may_hold_a_figure_of_the_plan_or_an_answer_of_the_job() {
     assertThat(plan("accessories", "ramp").cautions())
-        .anyMatch(caution -> caution.matches("One filled line holds \\d+ gal of water: .*"));
+        .anyMatch(caution -> caution.matches("Filled, the hose holds \\d+ gal of water: .*"));
     PlanFacts.Planned planned =
         new PlanFacts.Planned(
             DemoCatalogue.job(

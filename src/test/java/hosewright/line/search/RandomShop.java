@@ -80,14 +80,14 @@ public final class RandomShop {
   }
 
   private void fittings() {
-    times(3 + random.nextInt(4), i -> adapter("A" + i));
+    times(4 + random.nextInt(3), i -> adapter("A" + i));
     times(random.nextInt(6), i -> gasket("G" + i));
     times(random.nextInt(3), i -> priced(shop.part("S" + i, ItemKind.SEALANT), 1, 900));
     times(2, i -> priced(shop.part("W" + i, ItemKind.WRENCH), 500, 2_000));
     fitting(shop.part("V0", ItemKind.VALVE, "1.5 NH female swivel", "1.5 NH male"));
     fitting(shop.part("V1", ItemKind.VALVE, "1.5 NPSH female swivel", "1.5 NPSH male"));
     String wide = pick(List.of("1.5 NH", "2.5 NH"));
-    times(1 + random.nextInt(2), i -> wye("Y" + i, wide));
+    times(2, i -> wye("Y" + i, wide));
     // Never in a plan: it has no price.
     shop.part("U", ItemKind.ADAPTER, pick(ENDS), pick(ENDS)).unpriced();
     fitting(
@@ -114,7 +114,7 @@ public final class RandomShop {
     String[] ends = pick(PAIRS).split(" x ");
     double sizeIn = pick(List.of(1.5, 2.5));
     boolean fitted = random.nextBoolean();
-    HoseType drawn = random.nextInt(3) > 0 ? HoseType.UNKNOWN : pick(List.of(HoseType.values()));
+    HoseType drawn = random.nextInt(4) > 0 ? HoseType.UNKNOWN : pick(List.of(HoseType.values()));
     // Jobs name a section of the first series as an accessory, and suction goods are refused.
     HoseType type = drawn == HoseType.SUCTION && name.equals("H0") ? HoseType.ATTACK : drawn;
     times(
@@ -173,16 +173,13 @@ public final class RandomShop {
   }
 
   private void wye(String number, String inlet) {
-    Stated gated = pick(List.of(Stated.YES, Stated.YES, Stated.UNKNOWN, Stated.NO));
+    Stated gated = pick(List.of(Stated.YES, Stated.YES, Stated.UNKNOWN, Stated.UNKNOWN, Stated.NO));
     fitting(
         shop.part(number, ItemKind.WYE, inlet + " female swivel", "1.5 NH male", "1.5 NH male")
             .gated(gated));
   }
 
   private void fitting(SmallShop.Part part) {
-    if (random.nextInt(6) == 0) {
-      part.waterway(pick(List.of(0.75, 1.25, 1.45)));
-    }
     rate(part, 100);
     if (random.nextBoolean()) {
       part.gasketsFitted();
@@ -192,10 +189,10 @@ public final class RandomShop {
       case 1 -> part.loss(random.nextInt(12));
       default -> {}
     }
-    if (random.nextInt(5) == 0) {
-      part.waterway(1.25 + 0.25 * random.nextInt(5));
+    if (random.nextInt(6) == 0) {
+      part.waterway(pick(List.of(0.75, 1.25, 1.45, 1.5, 1.75, 2.0, 2.25)));
     }
-    if (random.nextInt(8) == 0) {
+    if (random.nextInt(12) == 0) {
       part.rated(30 + random.nextInt(150), 50);
     }
     priced(part, 500, 4_000);

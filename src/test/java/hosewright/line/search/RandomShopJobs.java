@@ -55,13 +55,16 @@ final class RandomShopJobs {
     answers.put("length", (20 + random.nextInt(60)) + " ft");
     answers.put("attack-lines", "2");
     answers.put("attack-length", (20 + random.nextInt(60)) + " ft");
-    answers.put("flow", (5 + random.nextInt(90)) + " gpm");
+    answers.put("flow", (5 + random.nextInt(60)) + " gpm");
     answers.computeIfPresent("rise", (field, old) -> (random.nextInt(40) - 20) + " ft");
     if (random.nextInt(4) == 0) {
       answers.put("attack-size", shop.pick(List.of("1.5 in", "1.5 in, 2.5 in")));
     }
     if (random.nextInt(6) == 0) {
       answers.put("accessories", shop.pick(List.of("V0 at 10 ft", "V1 at appliance", "V0")));
+    }
+    if (random.nextInt(2) == 0) {
+      answers.put("allow", shop.pick(List.of("plain-wye", "plain-wye, hose-type, narrow-fitting")));
     }
     return job(answers);
   }
@@ -95,7 +98,7 @@ final class RandomShopJobs {
     answer(answers, "to", end("nozzle", "monitor", "tank", "pipe", "sprinkler"));
     int lengthFt = 25 + random.nextInt(90);
     answer(answers, "length", lengthFt + " ft");
-    answer(answers, "flow", (10 + random.nextInt(random.nextBoolean() ? 60 : 240)) + " gpm");
+    answer(answers, "flow", (10 + random.nextInt(random.nextInt(3) > 0 ? 60 : 240)) + " gpm");
     answer(answers, "need", (5 + random.nextInt(random.nextBoolean() ? 20 : 80)) + " psi");
     if (random.nextInt(3) == 0) {
       answer(answers, "rise", (random.nextInt(2 * lengthFt) - lengthFt) + " ft");
@@ -124,7 +127,7 @@ final class RandomShopJobs {
                   "H0-0",
                   "W1, W1, W1")));
     }
-    if (random.nextInt(8) == 0) {
+    if (random.nextInt(6) == 0) {
       answer(
           answers,
           "allow",

@@ -50,7 +50,7 @@ public final class PlanText {
       writer.alternatives();
     }
     writer.sentences(
-        "Asked for besides, where each stands and why",
+        "Accessories, where each stands and why",
         plan.bill().accessories().stream().map(one -> one.sentence() + ".").toList());
     writer.sentences("Take care", plan.cautions());
     return writer.text.toString().stripTrailing();

@@ -74,7 +74,8 @@ final class AccessoryTradeTest {
 
     assertThat(plan.get("feasible").asBoolean()).isTrue();
     assertThat(plan.get("unpriced").get(0).asString())
-        .contains("nozzle with a 1.5 NH female end that gives 60 gpm at 50 psi, of which none is sold");
+        .contains(
+            "nozzle with a 1.5 NH female end that gives 60 gpm at 50 psi, of which none is sold");
     assertThat(plan.get("headline").asString()).endsWith("and 1 part without price");
   }
 
@@ -283,7 +284,7 @@ final class AccessoryTradeTest {
                     + " --to '1.5 NH nozzle' --length 200ft --flow 150gpm --need 50psi"
                     + " --source-pressure 160psi --size 1.75in --accessories nozzle,wrench")
                 .out())
-        .contains("Asked for besides, where each stands and why")
+        .contains("Accessories, where each stands and why")
         .containsPattern("1 x N-FOG-15NH-150L: at the end of the line, because each line\\s+ends");
   }
 
