@@ -345,7 +345,7 @@ final class QuoteLifeCommandsTest {
             "--add",
             "Wobble",
             "--drop",
-            "W-SPAN-2",
+            "W-SPAN-15-2",
             "--discount",
             "1=5%",
             "--reason",
@@ -354,7 +354,7 @@ final class QuoteLifeCommandsTest {
     assertThat(said)
         .contains("There is no line 99: quantity takes a line among")
         .contains("add cannot be 'Wobble'")
-        .contains("Did you mean 'W-SPAN-1'?")
+        .contains("Did you mean 'W-SPAN-15-3'?")
         .contains("discount-reason is missing");
     assertThat(desk.done("quote", "history", number).get("steps").size()).isEqualTo(1);
     assertThat(desk.refused("quote", "revise", number, "--reason", "x"))
