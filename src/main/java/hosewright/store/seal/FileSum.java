@@ -59,8 +59,8 @@ public final class FileSum {
   }
 
   /**
-   * Looks how the store was left, before it is opened; whoever does so says later that it is {@link
-   * #closed} or {@link #givenUp}.
+   * Looks how the store was left, before it is opened, and forgets it where it reads so; whoever
+   * does so says later that it is {@link #closed} or {@link #givenUp}.
    */
   public State open() {
     synchronized (OPEN) {
@@ -81,7 +81,12 @@ public final class FileSum {
     if (left.isEmpty()) {
       return State.UNKNOWN;
     }
-    return left.get().equals(sum(open)) ? State.AS_LEFT : State.CHANGED;
+    if (!left.get().equals(sum(open))) {
+      return State.CHANGED;
+    }
+    // Before anybody writes: an opening that fails half way, on a full disk, is no damage.
+    Files.deleteIfExists(kept);
+    return State.AS_LEFT;
   }
 
   /**
