@@ -43,8 +43,16 @@ record Damage(Path folder) implements ExecuteListener {
                 one ->
                     one instanceof MVStoreException
                         || one instanceof EOFException
-                        || one instanceof SQLException e && CODES.contains(e.getErrorCode()));
+                        || one instanceof SQLException e
+                            && (CODES.contains(e.getErrorCode()) || isUnreadable(e)));
     return found ? Optional.of(told()) : Optional.empty();
+  }
+
+  /** A value that its type does not have, such as a day beyond every calendar; jOOQ's words. */
+  private static boolean isUnreadable(SQLException e) {
+    return e.getErrorCode() == 0
+        && e.getMessage() != null
+        && e.getMessage().startsWith("Error while reading field");
   }
 
   DamagedStoreException told() {

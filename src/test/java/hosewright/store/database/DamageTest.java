@@ -1,0 +1,28 @@
+package hosewright.store.database;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.DateTimeException;
+import org.junit.jupiter.api.Test;
+
+final class DamageTest {
+  private final Damage damage = new Damage(Path.of("books"));
+
+  @Test
+  void a_value_that_its_type_does_not_have_is_damage_and_not_our_fault() {
+    SQLException unreadable =
+        new SQLException(
+            "Error while reading field: \"QUOTE\".\"MADE_AT\", at JDBC index: 11",
+            new DateTimeException("Invalid value for EpochDay"));
+
+    assertThat(damage.of(unreadable))
+        .hasValueSatisfying(told -> assertThat(told).hasMessageContaining("data check"));
+  }
+
+  @Test
+  void a_statement_that_fails_for_another_reason_is_none() {
+    assertThat(damage.of(new SQLException("Deadlock", "40001", 40001))).isEmpty();
+  }
+}
