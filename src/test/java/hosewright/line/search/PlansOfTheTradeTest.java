@@ -25,8 +25,8 @@ final class PlansOfTheTradeTest {
   private double fastestFtPerS;
 
   @Test
-  void no_plan_of_50_jobs_is_one_that_a_master_would_not_lay() {
-    hold(50);
+  void no_plan_of_20_jobs_is_one_that_a_master_would_not_lay() {
+    hold(20);
   }
 
   @Test
