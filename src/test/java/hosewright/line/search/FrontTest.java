@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 
 /** The trade-off between price, pressure, weight and sections. */
 class FrontTest {
-  private static final int SHOPS = 400;
 
   /** Shops with more lines than this are passed over, for the sake of time. */
   private static final int MOST_LINES = 800;
@@ -27,10 +26,20 @@ class FrontTest {
   private static final int MOST_SHOWN = 7;
 
   @Test
+  void front_is_what_a_search_of_every_line_leaves_undominated_in_120_small_random_shops() {
+    frontIsUndominated(120);
+  }
+
+  @Test
+  @Tag("long")
   void front_is_what_a_search_of_every_line_leaves_undominated_in_400_small_random_shops() {
+    frontIsUndominated(400);
+  }
+
+  private static void frontIsUndominated(int wanted) {
     int shops = 0;
     int many = 0;
-    for (int seed = 0; shops < SHOPS; seed++) {
+    for (int seed = 0; shops < wanted; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
       Job job = random.job();
       BruteForce bruteForce = new BruteForce(job, random.shop());
@@ -46,7 +55,7 @@ class FrontTest {
           .isEqualTo(expected.get());
     }
     // Fronts of a single line would say little.
-    assertThat(many).isGreaterThan(SHOPS / 20);
+    assertThat(many).isGreaterThan(wanted / 20);
   }
 
   @Test

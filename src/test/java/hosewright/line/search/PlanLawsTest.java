@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of every plan, over random jobs on the demo catalogue. */
 class PlanLawsTest {
-  private static final int JOBS = 24;
+  private static final int JOBS = 16;
 
   private static final List<LinePlan> PLANS =
       IntStream.range(0, JOBS)
