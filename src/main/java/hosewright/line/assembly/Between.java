@@ -39,7 +39,13 @@ public record Between(Fixed from, List<Placed> parts, Fixed to) {
    * @param hasIn how wide it is, in
    * @param leastIn how wide it must be at the least, in
    */
-  public record Held(Placed part, double hasIn, double leastIn) {}
+  public record Held(Placed part, double hasIn, double leastIn) {
+
+    /** Whether it is as wide as it must be. */
+    public boolean wideEnough() {
+      return Between.wideEnough(hasIn, leastIn);
+    }
+  }
 
   /** Whether what is so wide may stand where a line is so wide at the least. */
   public static boolean wideEnough(double hasIn, double leastIn) {
@@ -79,7 +85,7 @@ public record Between(Fixed from, List<Placed> parts, Fixed to) {
   /** The place of the part that divides or joins the line; below zero where none does. */
   private int node() {
     for (int place = 0; place < parts.size(); place++) {
-      if (parts.get(place).role().isNode()) {
+      if (parts.get(place).role().divides()) {
         return place;
       }
     }
@@ -107,7 +113,7 @@ public record Between(Fixed from, List<Placed> parts, Fixed to) {
     List<Held> held = new ArrayList<>();
     for (int place = 0; place < parts.size(); place++) {
       Placed part = parts.get(place);
-      if (part.role() == Role.SPLIT || part.role() == Role.JOIN) {
+      if (part.role().divides()) {
         held.add(new Held(part, part.portIn(part.upstream().orElseThrow()), leastIn(place)));
         held.add(new Held(part, part.portIn(part.downstream().orElseThrow()), leastIn(place + 1)));
       } else {

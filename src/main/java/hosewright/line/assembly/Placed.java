@@ -158,7 +158,7 @@ public record Placed(
 
   /** Ends of a split or join that each take their share of the flow; 1 for any other part. */
   public int branches() {
-    return role == Role.SPLIT || role == Role.JOIN ? item().orElseThrow().ends().size() - 1 : 1;
+    return role.divides() ? item().orElseThrow().ends().size() - 1 : 1;
   }
 
   /** How wide one side of what divides or joins the line is, in; its narrowest is its smallest. */

@@ -38,11 +38,12 @@ public final class PracticeChecks {
   }
 
   static List<Check> of(Job job, Assembly line) {
+    List<Between> between = Between.of(line.parts());
     List<Check> checks = new ArrayList<>();
-    waterways(job, Between.of(line.parts())).ifPresent(checks::add);
+    waterways(job, between).ifPresent(checks::add);
     wye(job, line).ifPresent(checks::add);
     checks.add(hoseType(job, line));
-    device(Between.of(line.parts())).ifPresent(checks::add);
+    device(between).ifPresent(checks::add);
     return checks;
   }
 
@@ -54,16 +55,11 @@ public final class PracticeChecks {
             .allMatch(fixed -> gates(job, fixed.part().item()) != Outcome.FAIL);
   }
 
-  /** Whether what stands somewhere is as wide as the trade wants it there. */
-  public static boolean wideEnough(double hasIn, double leastIn) {
-    return Between.wideEnough(hasIn, leastIn);
-  }
-
   private static boolean keepsWaterways(Job job, Topology topology) {
     return job.lifts(NARROW)
         || topology.between(job.from(), job.to()).stream()
             .flatMap(between -> between.held().stream())
-            .allMatch(held -> wideEnough(held.hasIn(), held.leastIn()));
+            .allMatch(Between.Held::wideEnough);
   }
 
   /** Whether bridges need not be as wide as the trade wants them. */
@@ -82,7 +78,7 @@ public final class PracticeChecks {
         .min(Comparator.comparingDouble(one -> one.hasIn() / one.leastIn()))
         .map(
             narrowest -> {
-              boolean wide = wideEnough(narrowest.hasIn(), narrowest.leastIn());
+              boolean wide = narrowest.wideEnough();
               Optional<Placed> guessed =
                   held.stream().map(Between.Held::part).filter(PracticeChecks::guessed).findFirst();
               return check(

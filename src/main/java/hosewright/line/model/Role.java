@@ -25,6 +25,11 @@ public enum Role {
     };
   }
 
+  /** Whether one line becomes several there, or several one. */
+  public boolean divides() {
+    return this == SPLIT || this == JOIN;
+  }
+
   /** Whether water passes a fitting there: neither hose nor one of the line's two ends. */
   public boolean isFitting() {
     return switch (this) {

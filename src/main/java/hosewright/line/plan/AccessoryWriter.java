@@ -44,7 +44,7 @@ final class AccessoryWriter {
       if (part.role() == Role.HOSE) {
         hoses++;
       }
-      boolean divides = part.role() == Role.SPLIT || part.role() == Role.JOIN;
+      boolean divides = part.role().divides();
       boolean named =
           job.accessories().stream()
               .map(wanted -> Asked.of(wanted).what())

@@ -2,6 +2,7 @@ package hosewright.line.search;
 
 import hosewright.catalogue.Item;
 import hosewright.job.Job;
+import hosewright.line.assembly.Between;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Choice;
 import hosewright.line.assembly.Placed;
@@ -94,7 +95,7 @@ final class BridgeChoices {
 
   private boolean wideEnough(Bridge.Link link, Topology.Gap gap) {
     return PracticeChecks.anyWidth(job)
-        || PracticeChecks.wideEnough(Placed.adapter(link, 1).waterwayIn(), gap.leastIn());
+        || Between.wideEnough(Placed.adapter(link, 1).waterwayIn(), gap.leastIn());
   }
 
   private OptionalDouble workingPsi(Item item) {

@@ -28,11 +28,12 @@ public final class Dividers {
 
   Dividers(Job job, Catalogue catalogue, Eligibility eligibility) {
     this.job = job;
+    List<Item> named = named(job, catalogue);
     this.items =
         Stream.of(ItemKind.WYE, ItemKind.SIAMESE)
             .flatMap(kind -> catalogue.ofKind(kind).stream())
             .filter(eligibility::wetted)
-            .filter(item -> namedOrFree(item, named(job, catalogue)))
+            .filter(item -> namedOrFree(item, named))
             .toList();
   }
 

@@ -1,6 +1,7 @@
 package hosewright.line.search;
 
 import hosewright.job.Job;
+import hosewright.line.assembly.Between;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Placed;
 import hosewright.line.check.PracticeChecks;
@@ -43,7 +44,7 @@ final class FullSize {
   }
 
   private static boolean wide(Bridge.Link device, double leastIn) {
-    return PracticeChecks.wideEnough(Placed.inLine(device, 1).waterwayIn(), leastIn);
+    return Between.wideEnough(Placed.inLine(device, 1).waterwayIn(), leastIn);
   }
 
   /** Whether the line grows only narrower along them, or only wider. */
