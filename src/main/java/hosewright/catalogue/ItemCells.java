@@ -72,9 +72,11 @@ final class ItemCells {
 
   private static final Map<String, ItemKind> KINDS = inOrder(ItemKind.values(), ItemKind::word);
   private static final Map<String, HoseType> HOSE_TYPES =
-      Arrays.stream(HoseType.values())
-          .filter(type -> type != HoseType.UNKNOWN)
-          .collect(Collectors.toMap(HoseType::word, type -> type, (a, b) -> a, LinkedHashMap::new));
+      inOrder(
+          Arrays.stream(HoseType.values())
+              .filter(type -> type != HoseType.UNKNOWN)
+              .toArray(HoseType[]::new),
+          HoseType::word);
   private static final Map<String, UnitOfSale> UNITS =
       inOrder(UnitOfSale.values(), UnitOfSale::word);
 

@@ -1,10 +1,11 @@
 package hosewright.catalogue;
 
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a fitting or attachment is, by the word the trade has for it; finer than its kind. */
 public enum Sort {
@@ -84,20 +85,29 @@ public enum Sort {
   /** Hose, what goes on hose, and work: the kind says all. */
   NONE;
 
-  private final Set<ItemKind> kinds;
+  private static final Map<ItemKind, List<Sort>> OF_KIND =
+      Arrays.stream(values())
+          .filter(sort -> sort.kind.isPresent())
+          .collect(Collectors.groupingBy(sort -> sort.kind.get()));
 
-  Sort(ItemKind... kinds) {
-    this.kinds = kinds.length == 0 ? Set.of() : EnumSet.copyOf(List.of(kinds));
+  private final Optional<ItemKind> kind;
+
+  Sort() {
+    this.kind = Optional.empty();
   }
 
-  /** The kinds of which there is a sort. */
-  public static List<ItemKind> kindsOf(Sort sort) {
-    return List.copyOf(sort.kinds);
+  Sort(ItemKind kind) {
+    this.kind = Optional.of(kind);
+  }
+
+  /** The kind of which it is a sort; empty for those two that say that none is known. */
+  public Optional<ItemKind> kind() {
+    return kind;
   }
 
   /** The sorts there are of a kind, in the trade's order; none for hose and work. */
   public static List<Sort> of(ItemKind kind) {
-    return Arrays.stream(values()).filter(sort -> sort.kinds.contains(kind)).toList();
+    return OF_KIND.getOrDefault(kind, List.of());
   }
 
   /** What a row means that does not say: the kind's only sort, else unknown. */

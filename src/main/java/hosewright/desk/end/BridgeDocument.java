@@ -6,6 +6,7 @@ import hosewright.line.bridge.StockBridges.Way;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -89,6 +90,11 @@ public record BridgeDocument(
     return joints.stream()
         .filter(joint -> joint.verdict().mates() && !joint.verdict().removable())
         .toList();
+  }
+
+  /** How narrow it is at its narrowest, where that is too narrow: {@code 1.5 in}. */
+  String neck() {
+    return BigDecimal.valueOf(neckIn).stripTrailingZeros().toPlainString() + " in";
   }
 
   /** The parts as a buyer asks for them, by ends and number. */

@@ -9,7 +9,6 @@ import hosewright.problem.BadInputException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -104,8 +103,8 @@ public final class FindBridge {
     }
     if (best.neckIn() != null) {
       notes.add(
-          "It necks to %s in: the catalogue has no chain as wide as the narrower of the two ends."
-              .formatted(BigDecimal.valueOf(best.neckIn()).stripTrailingZeros().toPlainString()));
+          "It necks to %s: the catalogue has no chain as wide as the narrower of the two ends."
+              .formatted(best.neck()));
     } else {
       stock
           .narrowBelow(best.cost(), from, to)
@@ -113,11 +112,8 @@ public final class FindBridge {
           .ifPresent(
               way ->
                   notes.add(
-                      "Necked to %s in it would cost %s: %s."
-                          .formatted(
-                              BigDecimal.valueOf(way.neckIn()).stripTrailingZeros().toPlainString(),
-                              way.cost(),
-                              way.inWords())));
+                      "Necked to %s it would cost %s: %s."
+                          .formatted(way.neck(), way.cost(), way.inWords())));
     }
     best.permanentJoints().forEach(joint -> notes.add(permanent(joint)));
     best.joints().stream()

@@ -7,7 +7,6 @@ import hosewright.line.bridge.StockBridges.Way;
 import hosewright.problem.RefusalException;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -34,12 +33,7 @@ public record Instead(BridgeDocument bridge, String sentence) {
     Optional<Way> shortest = stock.shortest(a, b);
     if (shortest.isPresent()) {
       BridgeDocument bridge = BridgeDocument.of(a, b, shortest.get());
-      String neck =
-          bridge.neckIn() == null
-              ? ""
-              : ", which necks to "
-                  + BigDecimal.valueOf(bridge.neckIn()).stripTrailingZeros().toPlainString()
-                  + " in";
+      String neck = bridge.neckIn() == null ? "" : ", which necks to " + bridge.neck();
       String permanent = (bridge.removable() ? "" : ", with a permanent joint") + neck;
       return new Instead(bridge, "an adapter " + bridge.toBuy() + ", " + bridge.cost() + permanent);
     }

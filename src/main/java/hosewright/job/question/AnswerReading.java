@@ -228,11 +228,12 @@ final class AnswerReading {
 
   private static Practice liftableOne(String field, String text) {
     String id = text.toLowerCase(Locale.ROOT);
-    List<String> ids = Practice.liftableIds();
-    if (ids.contains(id)) {
-      return Practice.named(id);
+    Optional<Practice> rule = Practice.find(id);
+    if (rule.filter(Practice::liftable).isPresent()) {
+      return rule.get();
     }
-    boolean known = Practice.all().stream().anyMatch(rule -> rule.id().equals(id));
+    List<String> ids = Practice.liftableIds();
+    boolean known = rule.isPresent();
     throw refusal(
         field,
         text,

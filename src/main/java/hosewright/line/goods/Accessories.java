@@ -59,8 +59,7 @@ public final class Accessories {
   private final Needs needs;
   private final Map<String, List<Item>> inLine = new HashMap<>();
   private final Map<Around, List<Piece>> pieces = new HashMap<>();
-  private final Map<Around, Double> leastCosts = new HashMap<>();
-  private final Map<Around, Integer> toSource = new HashMap<>();
+  private final Map<Around, Least> least = new HashMap<>();
 
   public Accessories(Job job, Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.job = job;
@@ -135,15 +134,30 @@ public final class Accessories {
     return more > 0 ? Optional.of(piece.counting(more)) : Optional.empty();
   }
 
-  /** How much of what is asked for has no price beside the lines of a topology, at the least. */
-  public int toSource(Topology topology) {
+  /**
+   * What is asked for besides the line takes at the least, devices in it left out.
+   *
+   * @param cost no plan pays less for it
+   * @param toSource how much of it has no price
+   */
+  public record Least(double cost, int toSource) {
+    private static final Least NOTHING = new Least(0, 0);
+  }
+
+  /** What everything asked for takes at the least beside the lines of a topology. */
+  public Least least(Topology topology) {
     return job.accessories().isEmpty()
-        ? 0
-        : toSource.computeIfAbsent(Around.fewest(topology), this::findToSource);
+        ? Least.NOTHING
+        : least.computeIfAbsent(
+            Around.fewest(topology),
+            around -> new Least(findLeastCost(around), findToSource(around)));
   }
 
   private int findToSource(Around around) {
-    List<Piece> needed = find(around).stream().filter(piece -> piece.count() > 0).toList();
+    List<Piece> needed =
+        pieces.computeIfAbsent(around, this::find).stream()
+            .filter(piece -> piece.count() > 0)
+            .toList();
     long missing = needed.stream().filter(piece -> piece.item().isEmpty()).count();
     Stream<Item> beside = needed.stream().flatMap(piece -> piece.item().stream());
     Stream<Item> standing =
@@ -166,13 +180,6 @@ public final class Accessories {
       }
     }
     return List.copyOf(found);
-  }
-
-  /** The least that everything asked for besides the line can cost, devices in it left out. */
-  public double leastCost(Topology topology) {
-    return job.accessories().isEmpty()
-        ? 0
-        : leastCosts.computeIfAbsent(Around.fewest(topology), this::findLeastCost);
   }
 
   private double findLeastCost(Around around) {

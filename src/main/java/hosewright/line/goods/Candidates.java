@@ -6,6 +6,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Sort;
 import hosewright.job.Job;
 import hosewright.job.question.Asked;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ final class Candidates {
   private final NozzleFit nozzles;
   private final boolean shutoffAsked;
   private final Map<String, Meant> meant = new HashMap<>();
+  private final Map<String, List<List<Item>>> eligible = new HashMap<>();
 
   Candidates(Job job, Catalogue catalogue, Eligibility eligibility) {
     this.catalogue = catalogue;
@@ -57,23 +59,27 @@ final class Candidates {
     if (asked.item().isPresent()) {
       return List.of(asked.item().get());
     }
-    Predicate<Item> may = item -> eligible(item) && fits.test(item);
+    return eligible.computeIfAbsent(asked.what(), what -> eligible(asked)).stream()
+        .map(rank -> rank.stream().filter(fits).toList())
+        .filter(found -> !found.isEmpty())
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  /** What may be used of each rank, those first that are meant first. */
+  private List<List<Item>> eligible(Meant asked) {
+    List<List<Item>> ranks = new ArrayList<>();
     for (List<Sort> rank : asked.ranks()) {
-      List<Item> found =
-          catalogue.ofKind(asked.kind()).stream()
-              .filter(item -> rank.contains(item.sort()) && forUse(item, asked))
-              .filter(may)
-              .toList();
-      if (!found.isEmpty()) {
-        return found;
-      }
+      ranks.add(eligible(asked, item -> rank.contains(item.sort()) && forUse(item, asked)));
     }
-    return asked.plain()
-        ? catalogue.ofKind(asked.kind()).stream()
-            .filter(item -> item.sort() == Sort.UNKNOWN)
-            .filter(may)
-            .toList()
-        : List.of();
+    if (asked.plain()) {
+      ranks.add(eligible(asked, item -> item.sort() == Sort.UNKNOWN));
+    }
+    return ranks;
+  }
+
+  private List<Item> eligible(Meant asked, Predicate<Item> meant) {
+    return catalogue.ofKind(asked.kind()).stream().filter(meant).filter(this::eligible).toList();
   }
 
   private boolean forUse(Item item, Meant asked) {
@@ -100,13 +106,5 @@ final class Candidates {
 
   private static boolean standsInLine(Item item) {
     return IN_LINE.contains(item.kind()) && item.ends().size() == 2;
-  }
-
-  /** Whether anything of the sort is sold at all. */
-  List<Item> sold(Sort sort) {
-    return Sort.kindsOf(sort).stream()
-        .flatMap(kind -> catalogue.ofKind(kind).stream())
-        .filter(item -> item.sort() == sort && eligible(item))
-        .toList();
   }
 }

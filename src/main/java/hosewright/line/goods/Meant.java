@@ -38,7 +38,8 @@ record Meant(
     }
     String said = what.toLowerCase(Locale.ROOT).replace('-', ' ').strip();
     for (Sort sort : Sort.values()) {
-      for (ItemKind kind : Sort.kindsOf(sort)) {
+      if (sort.kind().isPresent()) {
+        ItemKind kind = sort.kind().get();
         boolean named =
             said.equals(sort.spoken()) || said.equals(sort.spoken() + " " + kind.word());
         if (named && !said.equals(kind.word())) {
@@ -47,6 +48,12 @@ record Meant(
       }
     }
     return plainly(what, said).orElseThrow(() -> unknown(what, catalogue));
+  }
+
+  /** Things of a sort, whatever words were used. */
+  static Meant of(Sort sort) {
+    return new Meant(
+        sort.spoken(), Optional.empty(), sort.kind().orElseThrow(), List.of(List.of(sort)), false);
   }
 
   private static Optional<Meant> plainly(String what, String said) {
@@ -61,7 +68,7 @@ record Meant(
     if (ranks.isEmpty()) {
       return Optional.empty();
     }
-    ItemKind kind = Sort.kindsOf(ranks.firstEntry().getValue().get(0)).get(0);
+    ItemKind kind = ranks.firstEntry().getValue().get(0).kind().orElseThrow();
     return Optional.of(
         new Meant(
             what, Optional.empty(), kind, List.copyOf(ranks.values()), said.equals(kind.word())));

@@ -188,7 +188,7 @@ final class Needs {
       }
     }
     if (meant.plain() && said.isEmpty() && job.source() == SourceKind.HYDRANT) {
-      List<Item> sold = candidates.sold(Sort.HYDRANT_WRENCH);
+      List<Item> sold = candidates.fitting(Meant.of(Sort.HYDRANT_WRENCH), item -> true);
       wants.add(new Want(wanted, Place.HYDRANT, sold, Optional.empty(), item -> 1, 1));
     }
     return wants;
@@ -252,7 +252,7 @@ final class Needs {
       }
       wants.add(joints);
       if (meant.plain()) {
-        wants.add(ends(wanted, candidates.meant(Sort.END_RESTRAINT.spoken()), stretch));
+        wants.add(ends(wanted, Meant.of(Sort.END_RESTRAINT), stretch));
       }
     }
     return wants;

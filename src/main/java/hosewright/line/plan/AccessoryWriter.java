@@ -17,8 +17,6 @@ import java.util.Optional;
 
 /** Says where everything asked for besides the line stands, and why. */
 final class AccessoryWriter {
-  private static final String BETWEEN_SECTIONS = "between sections of the hose";
-
   private final Job job;
   private final Assembly line;
 
@@ -60,6 +58,7 @@ final class AccessoryWriter {
     boolean behindHose =
         line.parts().subList(line.parts().indexOf(part), line.parts().size()).stream()
             .noneMatch(other -> other.role() == Role.HOSE);
+    boolean between = !part.role().divides() && !beforeHose && !behindHose;
     String where =
         part.role() == Role.SPLIT
             ? "where the lines divide"
@@ -67,16 +66,14 @@ final class AccessoryWriter {
                 ? "where the lines join"
                 : beforeHose
                     ? "at the source, before the hose"
-                    : behindHose ? atAppliance(part.lines()) : BETWEEN_SECTIONS;
+                    : behindHose ? atAppliance(part.lines()) : "between sections of the hose";
     return new Accessory(
         item.number(),
         Optional.of(item.number()),
         item.description(),
         part.lines(),
         where,
-        where.equals(BETWEEN_SECTIONS)
-            ? "it was asked for at that place"
-            : Accessories.why(item.sort()),
+        between ? "it was asked for at that place" : Accessories.why(item.sort()),
         Accessories.unsorted(item));
   }
 

@@ -51,8 +51,8 @@ final class Branching {
   }
 
   private double fixedCost(Topology topology) {
-    double cost = accessories.leastCost(topology);
-    cost += accessories.toSource(topology) * RankedCost.EACH_TO_SOURCE;
+    Accessories.Least besides = accessories.least(topology);
+    double cost = besides.cost() + besides.toSource() * RankedCost.EACH_TO_SOURCE;
     for (Topology.Fixed fixed : topology.fixedParts()) {
       cost += floor.ofOne(fixed.part().item()) * fixed.lines();
     }

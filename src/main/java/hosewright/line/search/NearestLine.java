@@ -47,8 +47,12 @@ final class NearestLine {
         break;
       }
       List<Lay> lays = branch.shortestLays();
-      nearest = nearer(nearest, plan(branch, lays, branch.cheapestBridges()));
-      nearest = nearer(nearest, plan(branch, lays, branch.widestBridges()));
+      List<List<Placed>> cheapest = branch.cheapestBridges();
+      List<List<Placed>> widest = branch.widestBridges();
+      nearest = nearer(nearest, plan(branch, lays, cheapest));
+      if (!widest.equals(cheapest)) {
+        nearest = nearer(nearest, plan(branch, lays, widest));
+      }
     }
     return nearest;
   }

@@ -69,7 +69,7 @@ public record GlobalOptions(
     if (value.isBlank() || value.startsWith("--")) {
       throw new BadInputException("--data", "", "give the folder after it");
     }
-    return plain("--data", value);
+    return PlainText.require("--data", value);
   }
 
   private static String address(String value) {
@@ -77,15 +77,6 @@ public record GlobalOptions(
       throw new BadInputException(
           "--db", "", "give the address of a database after it: jdbc:postgresql://HOST/DATABASE");
     }
-    return plain("--db", value);
-  }
-
-  private static String plain(String option, String value) {
-    PlainText.refusal(option, value)
-        .ifPresent(
-            problem -> {
-              throw new BadInputException(List.of(problem));
-            });
-    return value;
+    return PlainText.require("--db", value);
   }
 }
