@@ -66,7 +66,7 @@ public final class CsvRow {
    */
   void requirePlainText() {
     if (row.cells().stream().allMatch(PlainText::is)
-        && row.written().stream().allMatch(PlainText::is)) {
+        && (row.written() == row.cells() || row.written().stream().allMatch(PlainText::is))) {
       return;
     }
     heading

@@ -1,6 +1,7 @@
 package hosewright.desk;
 
 import hosewright.disk.OwnerOnly;
+import hosewright.disk.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,8 +29,7 @@ final class FolderRights {
             "Other users of this machine may look into the data folder: chmod -R go-rwx '%s' closes"
                     .formatted(folder)
                 + " it. This is said once.";
-        OwnerOnly.file(told);
-        Files.writeString(told, sentence + "\n");
+        WholeFile.put(told, sentence + "\n", false);
         remarks.accept(sentence);
       }
     } catch (IOException e) {

@@ -50,20 +50,12 @@ public final class TextLines {
             file.toString(),
             "at most " + MOST_LINES + " lines of at most " + LONGEST + " characters");
       }
-      lines.forEach(line -> requirePlain(option, line));
+      lines.forEach(line -> PlainText.require(option, line));
       return lines;
     } catch (CharacterCodingException e) {
       throw new BadInputException(option, file.toString(), "a text file in UTF-8");
     } catch (IOException e) {
       throw new BadInputException(option, file.toString(), "a text file that is there to be read");
     }
-  }
-
-  private static void requirePlain(String option, String line) {
-    PlainText.refusal(option, line)
-        .ifPresent(
-            problem -> {
-              throw new BadInputException(List.of(problem));
-            });
   }
 }

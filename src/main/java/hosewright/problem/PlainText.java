@@ -1,5 +1,6 @@
 package hosewright.problem;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -82,6 +83,19 @@ public final class PlainText {
       }
     }
     return plain.toString();
+  }
+
+  /**
+   * The text, if it is plain.
+   *
+   * @throws BadInputException when it is not
+   */
+  public static String require(String field, String text) {
+    Optional<Problem> problem = refusal(field, text);
+    if (problem.isPresent()) {
+      throw new BadInputException(List.of(problem.get()));
+    }
+    return text;
   }
 
   private static boolean refused(String text, int at) {

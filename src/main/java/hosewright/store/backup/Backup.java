@@ -17,7 +17,6 @@ import hosewright.store.folder.Replacement;
 import hosewright.store.folder.UnfinishedFile;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -208,9 +207,9 @@ public final class Backup {
       OwnerOnly.folder(DataFolder.backups(folder));
       Path damaged =
           DataFolder.backups(folder).resolve(STAMP.format(now) + "-not-opened-" + DataFolder.STORE);
-      OwnerOnly.file(damaged);
-      try (OutputStream out = Files.newOutputStream(damaged)) {
-        Files.copy(store, out);
+      try (UnfinishedFile copy = UnfinishedFile.in(DataFolder.backups(folder))) {
+        Files.copy(store, copy.out());
+        copy.finish(damaged);
       }
       return Optional.of(damaged);
     }

@@ -2,6 +2,7 @@ package hosewright.store.backup;
 
 import hosewright.store.database.BookTables;
 import hosewright.store.database.Highest;
+import hosewright.store.seal.Seal;
 import java.io.BufferedWriter;
 import java.io.FilterOutputStream;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -96,7 +98,7 @@ final class BackupWriter implements AutoCloseable {
   /** One part; closing it writes it down for the manifest and leaves the zip open. */
   private final class PartStream extends FilterOutputStream {
     private final String name;
-    private final MessageDigest digest = Digests.begin();
+    private final MessageDigest digest = Seal.sha256();
     private long rows;
     private long bytes;
     private boolean closed;
@@ -124,7 +126,7 @@ final class BackupWriter implements AutoCloseable {
       if (!closed) {
         closed = true;
         zip.closeEntry();
-        parts.add(new Part(name, rows, bytes, Digests.written(digest.digest())));
+        parts.add(new Part(name, rows, bytes, HexFormat.of().formatHex(digest.digest())));
       }
     }
   }

@@ -5,7 +5,6 @@ import static org.jooq.impl.DSL.table;
 import static org.jooq.impl.DSL.unquotedName;
 
 import hosewright.disk.OwnerOnly;
-import hosewright.problem.ConflictException;
 import hosewright.store.database.Database;
 import hosewright.store.database.HighWaterMarks;
 import hosewright.store.database.Highest;
@@ -54,14 +53,7 @@ final class FreshBooks implements Shelf, AutoCloseable {
 
   @Override
   public void head(Head head) {
-    if (head.schema() > Schema.VERSION) {
-      throw ConflictException.stateForbids(
-          "backup",
-          refusal.file().toString(),
-          "was written by a newer version of this program (schema %d, this one knows %d)"
-              .formatted(head.schema(), Schema.VERSION),
-          "use that one");
-    }
+    Schema.refuseNewer("backup", refusal.file().toString(), head.schema());
     if (head.schema() < 1) {
       throw refusal.because("it says that it has no tables");
     }

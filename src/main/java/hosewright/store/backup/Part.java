@@ -1,5 +1,6 @@
 package hosewright.store.backup;
 
+import hosewright.store.seal.Seal;
 import java.util.List;
 
 /** What a manifest says of one part of a backup. */
@@ -13,7 +14,7 @@ record Part(String name, long rows, long bytes, String sha256) {
   static String manifest(List<Part> parts) {
     StringBuilder lines = new StringBuilder();
     parts.forEach(part -> lines.append(part.written()).append('\n'));
-    String digest = Digests.of(lines.toString());
+    String digest = Seal.digest(lines.toString());
     return lines.append("manifest\t").append(digest).append('\n').toString();
   }
 }

@@ -1,13 +1,15 @@
 package hosewright.store.backup;
 
+import hosewright.store.seal.Seal;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
+import java.util.HexFormat;
 
 /** One part while it is read, counted and digested, within what may be unfolded of all parts. */
 final class PartStreamIn extends FilterInputStream {
-  private final MessageDigest digest = Digests.begin();
+  private final MessageDigest digest = Seal.sha256();
   private final long most;
   private long bytes;
 
@@ -49,7 +51,7 @@ final class PartStreamIn extends FilterInputStream {
 
   /** What the manifest should say of it, once all of it was read. */
   Part part(String name, long rows) {
-    return new Part(name, rows, bytes, Digests.written(digest.digest()));
+    return new Part(name, rows, bytes, HexFormat.of().formatHex(digest.digest()));
   }
 
   /** The zip goes on. */

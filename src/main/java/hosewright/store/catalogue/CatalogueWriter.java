@@ -18,11 +18,11 @@ import hosewright.store.db.tables.records.ItemRecord;
 import hosewright.store.db.tables.records.SupplierRecord;
 import hosewright.store.order.StockRows;
 import hosewright.store.seal.CatalogueSeals;
-import hosewright.store.seal.Seal;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.joda.money.Money;
@@ -55,8 +55,10 @@ final class CatalogueWriter {
     }
     note(source, catalogue.items().size(), prices.size());
     replaceSuppliers(catalogue.suppliers());
-    Map<String, Integer> stated = inside.selectFrom(ITEM).fetchMap(ITEM.ITEM_NUMBER, ITEM.ON_HAND);
-    replaceItems(catalogue.items());
+    Map<String, ItemRecord> kept = inside.selectFrom(ITEM).fetchMap(ITEM.ITEM_NUMBER);
+    Map<String, Integer> stated = new HashMap<>();
+    kept.forEach((number, item) -> stated.put(number, item.getOnHand()));
+    replaceItems(catalogue.items(), kept);
     StockRows.counted(inside, stated, catalogue.items(), loadedAt);
     PriceRows.replacePrices(inside, prices, load);
     PriceRows.replaceCosts(inside, costs, load);
@@ -90,20 +92,26 @@ final class CatalogueWriter {
     Rows.merge(inside, SUPPLIER, rows);
   }
 
-  /** Rewrites only what changed: most of a catalogue stays as it is from one file to the next. */
-  private void replaceItems(List<Item> items) {
-    Map<String, ItemRecord> kept = inside.selectFrom(ITEM).fetchMap(ITEM.ITEM_NUMBER);
+  /**
+   * Rewrites only what changed: most of a catalogue stays as it is from one file to the next.
+   *
+   * @param kept the rows there are, by number; those that are listed are taken out of it
+   */
+  private void replaceItems(List<Item> items, Map<String, ItemRecord> kept) {
     List<ItemRecord> added = new ArrayList<>();
     List<ItemRecord> changed = new ArrayList<>();
     int fileOrder = 0;
     for (Item item : items) {
       fileOrder++;
       ItemRecord wanted = ItemRows.main(item, fileOrder);
-      Seal.put(wanted, ITEM);
       ItemRecord known = kept.remove(item.number());
       if (known == null) {
         added.add(wanted);
-      } else if (!known.equals(wanted)) {
+        continue;
+      }
+      // The kept row's seal was checked when it was read: equal values would have the same.
+      wanted.setSeal(known.getSeal());
+      if (!known.equals(wanted)) {
         changed.add(wanted);
       }
     }

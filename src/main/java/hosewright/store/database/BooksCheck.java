@@ -1,15 +1,12 @@
 package hosewright.store.database;
 
 import static hosewright.store.db.Tables.CUSTOMER_ORDER;
-import static hosewright.store.db.Tables.ORDER_COUNTER;
 import static hosewright.store.db.Tables.ORDER_VOID;
 import static hosewright.store.db.Tables.PURCHASE_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
-import static hosewright.store.db.Tables.QUOTE_COUNTER;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 
 import hosewright.store.db.DefaultSchema;
-import hosewright.store.db.tables.records.OrderCounterRecord;
 import hosewright.store.seal.BrokenSeal;
 import hosewright.store.seal.CatalogueSeals;
 import hosewright.store.seal.Seal;
@@ -132,16 +129,13 @@ public final class BooksCheck {
   }
 
   private void papers() {
-    OrderCounterRecord orders = context.selectFrom(ORDER_COUNTER).fetchSingle();
+    Highest used = HighWaterMarks.usedIn(context);
     Set<String> voidOrders = all(ORDER_VOID.PAPER_NUMBER);
     numbers(
-        Series.QUOTE,
-        context.selectFrom(QUOTE_COUNTER).fetchSingle().getLastNumber(),
-        all(QUOTE.QUOTE_NUMBER),
-        all(QUOTE_VOID.QUOTE_NUMBER));
-    numbers(Series.ORDER, orders.getLastOrder(), all(CUSTOMER_ORDER.ORDER_NUMBER), voidOrders);
+        Series.QUOTE, used.of(Series.QUOTE), all(QUOTE.QUOTE_NUMBER), all(QUOTE_VOID.QUOTE_NUMBER));
+    numbers(Series.ORDER, used.of(Series.ORDER), all(CUSTOMER_ORDER.ORDER_NUMBER), voidOrders);
     numbers(
-        Series.PURCHASE, orders.getLastPurchase(), all(PURCHASE_ORDER.PURCHASE_NUMBER), voidOrders);
+        Series.PURCHASE, used.of(Series.PURCHASE), all(PURCHASE_ORDER.PURCHASE_NUMBER), voidOrders);
   }
 
   private Set<String> all(TableField<?, String> numbers) {

@@ -61,7 +61,7 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
    */
   public int above(int stored) {
     int highest = Math.max(stored, read());
-    if (highest - stored > LARGEST_GAP) {
+    if (!isNear(highest, stored)) {
       throw unusable(
           "it was changed or belongs to another store: it says that "
               + series.written(highest)

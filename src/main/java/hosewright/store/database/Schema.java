@@ -27,20 +27,30 @@ public final class Schema {
   private Schema() {}
 
   /**
+   * Refuses what a newer version of this program wrote.
+   *
+   * @param thing what it is, and how it is named
+   * @param version its schema's
+   */
+  public static void refuseNewer(String thing, String named, int version) {
+    if (version > VERSION) {
+      throw ConflictException.stateForbids(
+          thing,
+          named,
+          "was written by a newer version of this program (schema %d, this one knows %d)"
+              .formatted(version, VERSION),
+          "use that one");
+    }
+  }
+
+  /**
    * Runs the migrations a store lacks. A store that has them all is left alone without loading
    * Flyway, which would take longer than most commands.
    */
   static void bringUpToDate(Database database) {
     History history = history(database);
     OptionalInt found = history.version();
-    if (found.isPresent() && found.getAsInt() > VERSION) {
-      throw ConflictException.stateForbids(
-          "store",
-          "in " + database.where(),
-          "was written by a newer version of this program (schema %s, this one knows %s)"
-              .formatted(found.getAsInt(), VERSION),
-          "use that one");
-    }
+    found.ifPresent(version -> refuseNewer("store", "in " + database.where(), version));
     if (found.isEmpty() || found.getAsInt() < VERSION || !history.sealed()) {
       Migrations.run(database, VERSION);
     }

@@ -1,6 +1,7 @@
 package hosewright.store.folder;
 
 import hosewright.disk.OwnerOnly;
+import hosewright.disk.Scratch;
 import hosewright.problem.ConflictException;
 import hosewright.store.seal.FileSum;
 import java.io.IOException;
@@ -10,9 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Files made ready in a folder inside the data folder, to take the places of what lies there: all
@@ -116,11 +115,7 @@ public final class Replacement implements AutoCloseable {
 
   private static void delete(Path tree) throws IOException {
     if (Files.exists(tree, LinkOption.NOFOLLOW_LINKS)) {
-      try (Stream<Path> files = Files.walk(tree)) {
-        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(file);
-        }
-      }
+      Scratch.delete(tree);
     }
   }
 }

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jooq.DSLContext;
 import org.jooq.Table;
 
@@ -148,27 +149,29 @@ public final class StoredOrders implements OrderBook {
 
   @Override
   public Optional<Order> find(String number) {
-    Optional<Order> found = OrderRows.one(context, number);
-    if (found.isEmpty() && numbers.isUsed(context, Series.ORDER, number)) {
-      found = OrderRows.one(context, number).or(() -> lost(CUSTOMER_ORDER, number));
-    }
-    return found;
+    return found(Series.ORDER, CUSTOMER_ORDER, number, () -> OrderRows.one(context, number));
   }
 
   @Override
   public Optional<Order> findByPurchase(String purchaseNumber) {
-    Optional<Order> found = OrderRows.byPurchase(context, purchaseNumber);
-    if (found.isEmpty() && numbers.isUsed(context, Series.PURCHASE, purchaseNumber)) {
-      found =
-          OrderRows.byPurchase(context, purchaseNumber)
-              .or(() -> lost(PURCHASE_ORDER, purchaseNumber));
-    }
-    return found;
+    return found(
+        Series.PURCHASE,
+        PURCHASE_ORDER,
+        purchaseNumber,
+        () -> OrderRows.byPurchase(context, purchaseNumber));
   }
 
-  /** Lost from an index, what has a number on paper would be none. */
-  private static Optional<Order> lost(Table<?> table, String number) {
-    throw BrokenSeal.ofRows(table, number);
+  /** What has a number on paper and is not found was lost from an index; looked for once more. */
+  private Optional<Order> found(
+      Series series, Table<?> table, String number, Supplier<Optional<Order>> look) {
+    Optional<Order> found = look.get();
+    if (found.isEmpty() && numbers.isUsed(context, series, number)) {
+      found = look.get();
+      if (found.isEmpty()) {
+        throw BrokenSeal.ofRows(table, number);
+      }
+    }
+    return found;
   }
 
   @Override

@@ -51,10 +51,15 @@ public final class CatalogueSeals {
     inside.deleteFrom(CATALOGUE_SEAL).where(CATALOGUE_SEAL.LOAD_NUMBER.eq(load)).execute();
     IN_USE.forEach(
         (table, inUse) -> {
-          RowSum sum = RowSum.of(inside, table, inUse);
-          String digest = RowSum.digest(inside, table, inUse);
+          RowSum.Read read = RowSum.of(inside, table, inUse);
           CatalogueSealRecord row =
-              new CatalogueSealRecord(load, table.getName(), sum.rows(), sum.seals(), digest, null);
+              new CatalogueSealRecord(
+                  load,
+                  table.getName(),
+                  read.sum().rows(),
+                  read.sum().seals(),
+                  read.digest(),
+                  null);
           Seal.put(row, CATALOGUE_SEAL);
           inside.executeInsert(row);
         });
@@ -78,7 +83,7 @@ public final class CatalogueSeals {
     IN_USE.forEach(
         (table, inUse) -> {
           String digest = digests.get(table.getName());
-          if (digest != null && !digest.equals(RowSum.digest(context, table, inUse))) {
+          if (digest != null && !digest.equals(RowSum.of(context, table, inUse).digest())) {
             unlike.add(table);
           }
         });

@@ -1,6 +1,5 @@
 package hosewright.store.seal;
 
-import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.util.HexFormat;
@@ -9,7 +8,6 @@ import org.jooq.Cursor;
 import org.jooq.DSLContext;
 import org.jooq.Record1;
 import org.jooq.Table;
-import org.jooq.impl.DSL;
 
 /**
  * How many rows there are and the sum of their seals: the same in any order, another one when a row
@@ -24,21 +22,16 @@ public record RowSum(int rows, long seals) {
     return new RowSum(rows + 1, seals + seal);
   }
 
-  /** Of rows as the database adds them up; it reads every one. */
-  public static RowSum of(DSLContext context, Table<?> table, Condition which) {
-    var row =
-        context
-            .select(DSL.count(), DSL.sum(Seal.column(table)))
-            .from(table)
-            .where(which)
-            .fetchSingle();
-    BigDecimal sum = row.value2() == null ? BigDecimal.ZERO : row.value2();
-    // Beyond 64 bits the sum goes round, as adding longs does.
-    return new RowSum(row.value1(), sum.toBigInteger().longValue());
-  }
+  /**
+   * What is read of rows to seal them together.
+   *
+   * @param digest the SHA-256 over their seals, least first, in hexadecimal digits
+   */
+  public record Read(RowSum sum, String digest) {}
 
-  /** The SHA-256 over the seals of rows, least first, in hexadecimal digits. */
-  public static String digest(DSLContext context, Table<?> table, Condition which) {
+  /** Reads the seals of rows, every one. */
+  public static Read of(DSLContext context, Table<?> table, Condition which) {
+    RowSum sum = NONE;
     MessageDigest digest = Seal.sha256();
     try (Cursor<Record1<Long>> seals =
         context
@@ -48,9 +41,10 @@ public record RowSum(int rows, long seals) {
             .orderBy(Seal.column(table))
             .fetchLazy()) {
       for (Record1<Long> row : seals) {
+        sum = sum.with(row.value1());
         digest.update(ByteBuffer.allocate(Long.BYTES).putLong(row.value1()).flip());
       }
     }
-    return HexFormat.of().formatHex(digest.digest());
+    return new Read(sum, HexFormat.of().formatHex(digest.digest()));
   }
 }

@@ -72,7 +72,8 @@ public final class Seal {
     return HexFormat.of().formatHex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  static MessageDigest sha256() {
+  /** A fresh SHA-256. */
+  public static MessageDigest sha256() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

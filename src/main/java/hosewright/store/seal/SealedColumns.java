@@ -14,6 +14,7 @@ import java.util.zip.CRC32C;
 import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.Table;
+import org.jooq.TableRecord;
 
 /**
  * The columns that a table's seals are worked out of, each value written one way whatever the
@@ -24,12 +25,16 @@ final class SealedColumns {
 
   private final byte[] table;
   private final Field<?>[] fields;
+  private final int[] places;
+  private final int width;
   private final int[] names;
   private final int[] scales;
 
-  private SealedColumns(String table, List<Field<?>> fields) {
-    this.table = table.getBytes(StandardCharsets.UTF_8);
+  private SealedColumns(Table<?> table, List<Field<?>> fields) {
+    this.table = table.getName().getBytes(StandardCharsets.UTF_8);
     this.fields = fields.toArray(Field[]::new);
+    this.places = fields.stream().mapToInt(table::indexOf).toArray();
+    this.width = table.fields().length;
     this.names = fields.stream().mapToInt(field -> field.getName().hashCode()).toArray();
     this.scales = fields.stream().mapToInt(field -> field.getDataType().scale()).toArray();
   }
@@ -37,14 +42,16 @@ final class SealedColumns {
   static SealedColumns of(Table<?> table, String... without) {
     List<String> left = List.of(without);
     return new SealedColumns(
-        table.getName(),
+        table,
         Arrays.stream(table.fields()).filter(field -> !left.contains(field.getName())).toList());
   }
 
   long sealOf(Record row) {
+    // Looking a column up among all would take most of the time, for every row of a catalogue.
+    boolean whole = row instanceof TableRecord && row.size() == width;
     ByteBuffer bytes = ByteBuffer.allocate(ROOM).put(table);
     for (int i = 0; i < fields.length; i++) {
-      Object value = row.get(fields[i]);
+      Object value = whole ? row.get(places[i]) : row.get(fields[i]);
       if (value != null) {
         bytes = put(roomy(bytes, 2 * Integer.BYTES).putInt(names[i]), value, scales[i]);
       }

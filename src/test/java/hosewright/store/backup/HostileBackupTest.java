@@ -12,6 +12,7 @@ import hosewright.store.database.Database;
 import hosewright.store.database.Poison;
 import hosewright.store.quote.SampleQuotes;
 import hosewright.store.quote.StoredQuotes;
+import hosewright.store.seal.Seal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -22,6 +23,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -316,7 +318,7 @@ final class HostileBackupTest {
                 part.getKey(),
                 rows,
                 content.length,
-                Digests.written(Digests.begin().digest(content))));
+                HexFormat.of().formatHex(Seal.sha256().digest(content))));
       }
       zip.part("manifest.txt", Part.manifest(manifest).getBytes(StandardCharsets.UTF_8));
     }
