@@ -63,6 +63,14 @@ public record Quote(
         .toList();
   }
 
+  /** Every line of a group: those of the total, then those of optional groups. */
+  public List<QuoteLine> itemised() {
+    return Stream.concat(
+            lines().stream(),
+            groups().stream().filter(Group::optional).flatMap(group -> lines(group).stream()))
+        .toList();
+  }
+
   /** Lines the buyer may have that belong to no optional group. */
   public List<OfferedLine> offeredAlone() {
     return offer.offered().stream()
