@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.OpenDesk;
 import hosewright.fleet.record.DaysRecords.Change;
+import hosewright.store.database.MigratedStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,7 @@ final class RetireSectionsTest {
 
   @BeforeEach
   void load() {
+    MigratedStore.into(folder);
     books = OpenDesk.unused(folder);
     new LoadFleet(books).load(Path.of("catalogue/fleet"), Optional.empty(), false);
     retire = new RetireSections(books);

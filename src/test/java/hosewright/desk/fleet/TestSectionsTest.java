@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.OpenDesk;
+import hosewright.store.database.MigratedStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ final class TestSectionsTest {
 
   @BeforeEach
   void load() {
+    MigratedStore.into(folder);
     books = OpenDesk.unused(folder);
     new LoadFleet(books).load(Path.of("catalogue/fleet"), Optional.empty(), false);
   }

@@ -25,6 +25,7 @@ import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,6 +55,7 @@ final class BruteForce {
   private final PlainLays plainLays;
   private final PlainBill bill;
   private final List<Item> adapters;
+  private final Map<Gap, List<List<Placed>>> chainsOver = new HashMap<>();
   private final List<Candidate> candidates = new ArrayList<>();
   private long lines;
 
@@ -135,10 +137,19 @@ final class BruteForce {
         .findFirst();
   }
 
+  /** Counts the lines of every topology before the first is made: a shop of too many is left. */
   private void lookAtEveryLine(int mostLines) {
-    new PlainTopologies(job, catalogue, prices)
-        .all()
-        .forEach(topology -> addLines(topology, mostLines));
+    List<Open> topologies = new ArrayList<>();
+    for (Topology topology : new PlainTopologies(job, catalogue, prices).all()) {
+      Open open = open(topology);
+      lines += open.lines();
+      if (lines > mostLines) {
+        return;
+      }
+      topologies.add(open);
+    }
+    // Where some gap cannot be closed there is no line, however many chains lie over the others.
+    topologies.stream().filter(open -> open.lines() > 0).forEach(this::addLines);
   }
 
   /**
@@ -192,7 +203,11 @@ final class BruteForce {
             .noneMatch(check -> check.outcome() == Outcome.FAIL);
   }
 
-  private void addLines(Topology topology, int mostLines) {
+  /** What may lie in a topology: every lay of each leg, every chain over each gap. */
+  private record Open(
+      Topology topology, List<List<Lay>> lays, List<List<List<Placed>>> overGaps, long lines) {}
+
+  private Open open(Topology topology) {
     List<List<List<Placed>>> overGaps = new ArrayList<>();
     int outlets = job.network().outlets();
     End open = job.from();
@@ -229,15 +244,20 @@ final class BruteForce {
     for (List<Lay> leg : lays) {
       ways *= leg.size();
     }
-    lines += overGaps.stream().mapToLong(List::size).reduce(ways, (a, b) -> a * b);
-    if (lines <= mostLines) {
-      for (Lay lay : lays.get(0)) {
-        if (lays.size() == 1) {
-          addLines(topology, List.of(lay), overGaps, new ArrayList<>());
-        } else {
-          for (Lay other : lays.get(1)) {
-            addLines(topology, List.of(lay, other), overGaps, new ArrayList<>());
-          }
+    return new Open(
+        topology,
+        lays,
+        overGaps,
+        overGaps.stream().mapToLong(List::size).reduce(ways, (a, b) -> a * b));
+  }
+
+  private void addLines(Open open) {
+    for (Lay lay : open.lays().get(0)) {
+      if (open.lays().size() == 1) {
+        addLines(open.topology(), List.of(lay), open.overGaps(), new ArrayList<>());
+      } else {
+        for (Lay other : open.lays().get(1)) {
+          addLines(open.topology(), List.of(lay, other), open.overGaps(), new ArrayList<>());
         }
       }
     }
@@ -266,6 +286,15 @@ final class BruteForce {
 
   /** Every chain of up to three adapters that leads from one end to another. */
   private List<List<Placed>> chains(End from, End to, boolean fromPipe, boolean toPipe, int lines) {
+    return chainsOver.computeIfAbsent(
+        new Gap(from, to, fromPipe, toPipe, lines),
+        gap -> search(from, to, fromPipe, toPipe, lines));
+  }
+
+  /** What a chain is to lead over. */
+  private record Gap(End from, End to, boolean fromPipe, boolean toPipe, int lines) {}
+
+  private List<List<Placed>> search(End from, End to, boolean fromPipe, boolean toPipe, int lines) {
     List<List<Placed>> chains = new ArrayList<>();
     if (joins(from, to, fromPipe || toPipe)) {
       chains.add(List.of());

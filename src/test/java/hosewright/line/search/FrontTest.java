@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,14 @@ class FrontTest {
   private static final int MOST_LINES = 800;
 
   private static final int MOST_SHOWN = 7;
+
+  /** Of random jobs on the demo catalogue, searched for once. */
+  private static final List<Front> FRONTS =
+      IntStream.range(0, 12).mapToObj(seed -> shop().front(job(seed))).toList();
+
+  private static Job job(int seed) {
+    return DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
+  }
 
   @Test
   void front_is_what_a_search_of_every_line_leaves_undominated_in_120_small_random_shops() {
@@ -91,9 +100,8 @@ class FrontTest {
   @Test
   void no_row_is_dominated_and_at_most_seven_are_shown_on_the_demo_catalogue() {
     int capped = 0;
-    for (int seed = 0; seed < 12; seed++) {
-      Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
-      Front front = shop().front(job);
+    for (int seed = 0; seed < FRONTS.size(); seed++) {
+      Front front = FRONTS.get(seed);
       List<TradeOff> all = front.spread(Integer.MAX_VALUE).stream().map(TradeOff::of).toList();
       List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
 
@@ -110,9 +118,9 @@ class FrontTest {
 
   @Test
   void rows_shown_hold_the_best_in_each_measure_and_start_with_the_plan_itself() {
-    for (int seed = 0; seed < 12; seed++) {
-      Job job = DemoCatalogue.job(RandomJobs.answers(seed, "lines", "1"));
-      Front front = shop().front(job);
+    for (int seed = 0; seed < FRONTS.size(); seed++) {
+      Job job = job(seed);
+      Front front = FRONTS.get(seed);
       List<TradeOff> all = front.spread(Integer.MAX_VALUE).stream().map(TradeOff::of).toList();
       List<TradeOff> shown = front.spread(MOST_SHOWN).stream().map(TradeOff::of).toList();
       if (all.isEmpty()) {

@@ -12,6 +12,7 @@ import hosewright.line.goods.Availability;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,9 @@ import org.joda.money.Money;
 final class PlainLays {
   private final Job job;
   private final Map<HoseLine, boolean[]> oddOf = new IdentityHashMap<>();
+
+  /** By hose, feet needed and number of stations, which alone decide. */
+  private final Map<HoseLine, Map<List<Number>, List<Lay>>> laysOf = new IdentityHashMap<>();
 
   PlainLays(Job job) {
     this.job = job;
@@ -107,6 +111,12 @@ final class PlainLays {
 
   /** Every lay of a leg, of one section where sections do not couple to each other. */
   List<Lay> of(LegShape leg) {
+    return laysOf
+        .computeIfAbsent(leg.hose(), hose -> new HashMap<>())
+        .computeIfAbsent(List.of(leg.neededFt(), leg.midway().size()), stretch -> search(leg));
+  }
+
+  private List<Lay> search(LegShape leg) {
     End inlet = leg.hose().inlet();
     boolean couples = BruteForce.joins(leg.hose().outlet(), inlet, false);
     List<Lay> lays = new ArrayList<>(lays(leg));

@@ -9,6 +9,7 @@ import hosewright.problem.RefusalException;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.Signed;
 import hosewright.store.database.Database;
+import hosewright.store.database.MigratedStore;
 import hosewright.store.database.Poison;
 import hosewright.store.quote.SampleQuotes;
 import hosewright.store.quote.StoredQuotes;
@@ -55,6 +56,7 @@ final class HostileBackupTest {
   @BeforeEach
   void keep_a_quote_and_back_it_up() {
     good = elsewhere.resolve("good.zip");
+    MigratedStore.into(folder);
     try (Database books = Database.open(folder)) {
       new StoredQuotes(books, SampleQuotes.CODEC, CLOCK)
           .saveNew(
@@ -70,7 +72,7 @@ final class HostileBackupTest {
       Poison poison) throws IOException {
     Path canary = elsewhere.resolve("canary");
     Path stranger = Files.createDirectory(elsewhere.resolve("stranger"));
-    Database.open(stranger).close();
+    MigratedStore.into(stranger);
     poison.into(stranger, canary);
 
     assertThatThrownBy(() -> backup(Limits.USUAL).restore(oldForm(stranger)))
@@ -86,6 +88,7 @@ final class HostileBackupTest {
       throws IOException {
     Path canary = elsewhere.resolve("canary");
     Path stranger = Files.createDirectory(elsewhere.resolve("stranger"));
+    MigratedStore.into(stranger);
     try (Database books = Database.open(stranger)) {
       books
           .context()

@@ -51,7 +51,7 @@ final class RoundTripTest {
 
   @BeforeEach
   void fill() throws IOException {
-    try (Database books = Database.open(folder)) {
+    try (Database books = BooksOn.EMBEDDED.open(folder)) {
       Catalogue catalogue = new CatalogueFiles().read();
       new CatalogueStore(books).replace(catalogue, CLOCK.instant(), "items.csv");
       new CustomerStore(books)

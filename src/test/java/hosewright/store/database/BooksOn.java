@@ -14,6 +14,9 @@ public enum BooksOn {
   EMBEDDED {
     @Override
     public Database open(Path folder) {
+      if (!Files.exists(folder.resolve("store.mv.db"))) {
+        MigratedStore.into(folder);
+      }
       return Database.open(folder);
     }
 
@@ -51,7 +54,7 @@ public enum BooksOn {
 
   private static final Map<Path, String> DATABASES = new HashMap<>();
 
-  /** The books of a folder, made when first opened. */
+  /** The books of a folder, a copy of empty ones when first opened. */
   public abstract Database open(Path folder);
 
   /** Keeps a copy of books that nobody has open. */

@@ -32,7 +32,7 @@ final class HighWaterMarkTest {
 
   @BeforeEach
   void keep_a_quote() {
-    books = Database.open(folder);
+    books = BooksOn.EMBEDDED.open(folder);
     mark = folder.resolve("highest-quote-number.txt");
     assertThat(quote()).isEqualTo("Q-000001");
   }

@@ -45,7 +45,7 @@ final class MoveTest {
   @BeforeEach
   void open() {
     to = BooksOn.SERVER.open(other);
-    from = Database.open(folder);
+    from = BooksOn.EMBEDDED.open(folder);
     Catalogue catalogue = new CatalogueFiles().read();
     new CatalogueStore(from).replace(catalogue, CLOCK.instant(), "");
     new CustomerStore(from)

@@ -1,7 +1,10 @@
 package hosewright.store.database;
 
 import hosewright.store.seal.FileSum;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -94,43 +97,75 @@ public enum Poison {
    */
   public void into(Path folder, Path canary) {
     try {
-      Process tool =
-          new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-XX:TieredStopAtLevel=1",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  Poison.class.getName(),
-                  name(),
-                  folder.toString(),
-                  canary.toString())
-              .redirectErrorStream(true)
-              .start();
-      String said = new String(tool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      if (tool.waitFor() != 0) {
-        throw new IllegalStateException(name() + ": " + said);
-      }
+      Tool.shared().poison(this, folder, canary);
       Files.deleteIfExists(canary);
       // Whoever hands over a folder leaves out what says how its store was left, or makes it fit.
       Files.deleteIfExists(folder.resolve(FileSum.NAME));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
     }
   }
 
-  /** Which poison, the folder of the store, the canary. */
-  public static void main(String[] args) throws SQLException {
-    Poison poison = valueOf(args[0]);
-    CanaryEngine.watched(Path.of(args[2]));
+  /** The process of somebody with a database tool, started once and ending with ours. */
+  private static final class Tool {
+    private static final String DONE = "done";
+
+    private static Tool running;
+
+    private final PrintStream told;
+    private final BufferedReader said;
+
+    private Tool(Process process) {
+      told = new PrintStream(process.getOutputStream(), true, StandardCharsets.UTF_8);
+      said = process.inputReader(StandardCharsets.UTF_8);
+    }
+
+    static synchronized Tool shared() throws IOException {
+      if (running == null) {
+        running =
+            new Tool(
+                new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Poison.class.getName())
+                    .redirectErrorStream(true)
+                    .start());
+      }
+      return running;
+    }
+
+    synchronized void poison(Poison poison, Path folder, Path canary) throws IOException {
+      told.println(String.join("\t", poison.name(), folder.toString(), canary.toString()));
+      StringBuilder other = new StringBuilder();
+      for (String line = said.readLine(); !DONE.equals(line); line = said.readLine()) {
+        if (line == null) {
+          throw new IllegalStateException(poison + ": " + other);
+        }
+        other.append(line).append('\n');
+      }
+    }
+  }
+
+  /** Reads lines: which poison, the folder of the store, the canary. The first fault ends it. */
+  public static void main(String[] args) throws Exception {
+    BufferedReader asked =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    for (String line = asked.readLine(); line != null; line = asked.readLine()) {
+      String[] words = line.split("\t");
+      valueOf(words[0]).intoStore(words[1], words[2]);
+      System.out.println(Tool.DONE);
+    }
+  }
+
+  private void intoStore(String folder, String canary) throws SQLException {
+    CanaryEngine.watched(Path.of(canary));
     try (Connection connection =
-            DriverManager.getConnection("jdbc:h2:file:" + args[1] + "/store", "sa", "");
+            DriverManager.getConnection("jdbc:h2:file:" + folder + "/store", "sa", "");
         Statement statement = connection.createStatement()) {
-      for (String sql : poison.statements) {
-        statement.execute(
-            sql.formatted(args[2]).replace("\\;", poison == LINKED_TABLE ? "\\;" : ";"));
+      for (String sql : statements) {
+        statement.execute(sql.formatted(canary).replace("\\;", this == LINKED_TABLE ? "\\;" : ";"));
       }
     }
   }

@@ -43,7 +43,7 @@ final class PoisonTest {
   @BeforeEach
   void make_a_store() {
     canary = elsewhere.resolve("canary");
-    Database.open(folder).close();
+    MigratedStore.into(folder);
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.problem.RefusalException;
 import hosewright.quote.Quote;
+import hosewright.store.database.BooksOn;
 import hosewright.store.database.Database;
 import hosewright.store.quote.SampleQuotes;
 import hosewright.store.quote.StoredQuotes;
@@ -64,7 +65,7 @@ final class OrderTradeTest {
     for (long seed = 1; seed <= seeds; seed++) {
       random = new Random(seed);
       counted.clear();
-      try (Database database = Database.open(folder.resolve("seed" + seed))) {
+      try (Database database = BooksOn.EMBEDDED.open(folder.resolve("seed" + seed))) {
         quotes = new StoredQuotes(database, SampleQuotes.CODEC, Clock.fixed(NOW, ZoneOffset.UTC));
         orders = new StoredOrders(database);
         CODES.forEach(code -> count(database, code, 20));
