@@ -11,7 +11,6 @@ import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Every check on a plan, in the order a reader wants them. */
 public final class Checks {
@@ -60,6 +59,6 @@ public final class Checks {
   }
 
   public static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }
