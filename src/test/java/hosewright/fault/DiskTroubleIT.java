@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,8 +21,18 @@ import org.junit.jupiter.api.io.TempDir;
 final class DiskTroubleIT {
   private static final Path JOB = Path.of("quotes/hydrant-to-nozzle.yaml").toAbsolutePath();
 
+  @TempDir private static Path shared;
+  private static RealProgram quoted;
+
   @TempDir Path temporary;
   private RealProgram program;
+
+  @BeforeAll
+  static void keep_books_with_a_quote() throws IOException {
+    quoted = RealProgram.installed(Files.createDirectory(shared.resolve("work")));
+    LoadedBooks.putInto(quoted);
+    assertThat(quote(quoted).exitCode()).isZero();
+  }
 
   @BeforeEach
   void stand_in_an_empty_folder() throws IOException {
@@ -30,8 +41,7 @@ final class DiskTroubleIT {
 
   @Test
   void a_disk_without_room_is_told_and_the_books_stay_as_they_were() {
-    LoadedBooks.putInto(program);
-    assertThat(quote(program).exitCode()).isZero();
+    haveAQuote();
     // The store may grow by a few blocks of 512 bytes, then the system refuses as a full disk does.
     long blocks = program.data().resolve("store.mv.db").toFile().length() / 512 + 8;
 
@@ -55,7 +65,7 @@ final class DiskTroubleIT {
   @Test
   void a_disk_that_fills_in_the_middle_of_a_backup_leaves_no_backup_and_the_books_whole()
       throws IOException {
-    assertThat(quote(program).exitCode()).isZero();
+    haveAQuote();
     // What does not get smaller: the backup is larger than the store, which stays as it is.
     byte[] noise = new byte[4_000_000];
     new SplittableRandom(20261130).nextBytes(noise);
@@ -75,7 +85,7 @@ final class DiskTroubleIT {
 
   @Test
   void a_disk_that_fills_in_the_middle_of_a_restore_leaves_what_was_there() throws IOException {
-    assertThat(quote(program).exitCode()).isZero();
+    haveAQuote();
     assertThat(program.run("data", "backup", "monday.zip").exitCode()).isZero();
     Path other = temporary.resolve("other");
     RealProgram elsewhere = program.with(Map.of("HOSEWRIGHT_DATA", other.toString()));
@@ -93,7 +103,7 @@ final class DiskTroubleIT {
 
   @Test
   void a_backup_into_a_folder_that_cannot_be_written_is_told() {
-    assertThat(quote(program).exitCode()).isZero();
+    haveAQuote();
 
     Ended ended = program.run("data", "backup", "/proc/monday.zip");
 
@@ -112,8 +122,7 @@ final class DiskTroubleIT {
   @Test
   void a_store_damaged_anywhere_is_never_taken_for_another_and_its_backup_is_named()
       throws IOException {
-    LoadedBooks.putInto(program);
-    assertThat(quote(program).exitCode()).isZero();
+    haveAQuote();
     String whole = program.run("quote", "list", "--json").out();
     assertThat(program.run("data", "backup").exitCode()).isZero();
     byte[] sound = Files.readAllBytes(program.data().resolve("store.mv.db"));
@@ -151,6 +160,10 @@ final class DiskTroubleIT {
       }
       file.write(rubbish);
     }
+  }
+
+  private void haveAQuote() {
+    LoadedBooks.copy(quoted, program);
   }
 
   private static Ended quote(RealProgram program) {

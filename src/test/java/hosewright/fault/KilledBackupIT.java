@@ -2,6 +2,7 @@ package hosewright.fault;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.door.shell.run.LoadedBooks;
 import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
@@ -32,6 +33,7 @@ final class KilledBackupIT {
   @BeforeEach
   void keep_books_of_one_quote_and_of_two() throws IOException {
     program = RealProgram.installed(Files.createDirectory(temporary.resolve("work")));
+    LoadedBooks.putInto(program);
     one = quoteAndBackUp("one.zip");
     two = quoteAndBackUp("two.zip");
   }

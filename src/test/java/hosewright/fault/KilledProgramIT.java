@@ -3,6 +3,7 @@ package hosewright.fault;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.door.shell.run.LoadedBooks;
+import hosewright.door.shell.run.OneDocument;
 import hosewright.door.shell.run.RealProgram;
 import hosewright.door.shell.run.RealProgram.Ended;
 import java.io.IOException;
@@ -24,8 +25,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.MappingIterator;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The built program is killed, without a chance to tidy up, in the middle of loading, quoting,
@@ -120,10 +119,7 @@ final class KilledProgramIT {
             List.of("quote list", "order list", "order stock", "catalogue find attack assault"));
     Ended ended = program.run("@" + questions, "--json");
     assertThat(ended.exitCode()).as(ended.err()).isZero();
-    try (MappingIterator<JsonNode> documents =
-        JsonMapper.shared().readerFor(JsonNode.class).readValues(ended.out())) {
-      return documents.readAll();
-    }
+    return OneDocument.each(ended.out());
   }
 
   private static List<String> numbers(JsonNode list) {

@@ -15,9 +15,15 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
 
 /** The built program with the books of a team on a real server. */
 final class TeamBooksIT {
+  private static final String MAKE =
+      "quote make --customer COUNTER --job '%s'"
+          .formatted(Path.of("quotes/hydrant-to-nozzle.yaml").toAbsolutePath());
+  private static final String SHOW = "quote show Q-000001";
+
   @TempDir Path temporary;
   private PostgresCluster cluster;
   private RealProgram alone;
@@ -35,26 +41,23 @@ final class TeamBooksIT {
   @Test
   void the_books_of_one_machine_move_into_a_database_and_are_quoted_from_there() {
     LoadedBooks.putInto(alone);
-    assertThat(quote(alone).exitCode()).isZero();
-    String before = alone.run("quote", "show", "Q-000001", "--json").out();
+    JsonNode before = answers(alone, MAKE, SHOW).get(1);
 
     Ended moved = inTeam.run("data", "move", "--json");
 
     assertThat(moved.exitCode()).as(moved.err()).isZero();
     assertThat(OneDocument.in(moved.out()).get("to").asString()).isEqualTo(cluster.url("team"));
-    assertThat(inTeam.run("quote", "show", "Q-000001", "--json").out()).isEqualTo(before);
-    assertThat(OneDocument.in(quote(inTeam).out()).get("number").asString()).isEqualTo("Q-000002");
+    List<JsonNode> after = answers(inTeam, SHOW, MAKE, "data where");
+    assertThat(after.get(0)).isEqualTo(before);
+    assertThat(after.get(1).get("number").asString()).isEqualTo("Q-000002");
+    assertThat(after.get(2).toString()).contains(cluster.url("team"));
     assertThat(inTeam.run("data", "move").exitCode()).isEqualTo(2);
-    assertThat(inTeam.run("data", "where").out()).contains(cluster.url("team"));
     assertThat(inTeam.run("data", "restore", "monday.zip").exitCode()).isEqualTo(2);
   }
 
   @Test
   void books_on_a_server_are_backed_up_and_put_back_there_or_in_a_folder() {
-    assertThat(quote(inTeam).exitCode()).isZero();
-    String before = inTeam.run("quote", "show", "Q-000001", "--json").out();
-    assertThat(inTeam.run("data", "backup", "team.zip").exitCode()).isZero();
-    assertThat(quote(inTeam).exitCode()).isZero();
+    JsonNode before = answers(inTeam, MAKE, SHOW, "data backup team.zip", MAKE).get(1);
 
     Ended onServer = inTeam.run("data", "restore", "team.zip", "--json");
     Ended inFolder = alone.run("data", "restore", "team.zip", "--json");
@@ -62,11 +65,11 @@ final class TeamBooksIT {
     assertThat(onServer.exitCode()).as(onServer.err()).isZero();
     assertThat(inFolder.exitCode()).as(inFolder.err()).isZero();
     for (RealProgram books : List.of(inTeam, alone)) {
-      assertThat(books.run("quote", "show", "Q-000001", "--json").out()).isEqualTo(before);
-      assertThat(OneDocument.in(books.run("quote", "list", "--json").out()).get("quotes"))
-          .hasSize(1);
+      List<JsonNode> after = answers(books, SHOW, "quote list");
+      assertThat(after.get(0)).isEqualTo(before);
+      assertThat(after.get(1).get("quotes")).hasSize(1);
     }
-    assertThat(OneDocument.in(quote(inTeam).out()).get("number").asString()).isEqualTo("Q-000003");
+    assertThat(answers(inTeam, MAKE).get(0).get("number").asString()).isEqualTo("Q-000003");
   }
 
   @Test
@@ -82,14 +85,12 @@ final class TeamBooksIT {
     assertThat(alone.data().toFile().list()).isNullOrEmpty();
   }
 
-  private static Ended quote(RealProgram program) {
-    return program.run(
-        "quote",
-        "make",
-        "--json",
-        "--customer",
-        "COUNTER",
-        "--job",
-        Path.of("quotes/hydrant-to-nozzle.yaml").toAbsolutePath().toString());
+  /** What is answered to each of some commands that are done in one start. */
+  private static List<JsonNode> answers(RealProgram program, String... commands) {
+    Ended ended = program.runWith(String.join("\n", commands) + "\n", "--json");
+    assertThat(ended.exitCode()).as(ended.err()).isZero();
+    List<JsonNode> answers = OneDocument.each(ended.out());
+    assertThat(answers).hasSize(commands.length);
+    return answers;
   }
 }

@@ -34,6 +34,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
@@ -113,6 +114,8 @@ public final class PlannedQuotes {
           accessories: valve at 100 ft
           customer: COUNTER
           """);
+
+  private static final Map<Asked, LinePlan> PLANS = new ConcurrentHashMap<>();
 
   private final Catalogue catalogue;
   private final Map<String, Customer> customers = new LinkedHashMap<>();
@@ -218,6 +221,13 @@ public final class PlannedQuotes {
   }
 
   private LinePlan plan(Job job, Customer customer) {
+    return PLANS.computeIfAbsent(new Asked(job, customer), asked -> planned(job, customer));
+  }
+
+  /** Quotes of one job differ in what is made of its plan. */
+  private record Asked(Job job, Customer customer) {}
+
+  private LinePlan planned(Job job, Customer customer) {
     return new Planner(
             catalogue,
             new CustomerTerms(catalogue, customer, DATE),

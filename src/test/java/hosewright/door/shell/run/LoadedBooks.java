@@ -19,13 +19,28 @@ public final class LoadedBooks {
 
   /** Puts a copy where these runs look for their books. */
   public static void putInto(RealProgram program) {
-    try (Stream<Path> files = Files.list(loaded())) {
+    try {
+      copy(loaded(), program);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Puts a copy of the books of one program, which does not run, where another looks for them. */
+  public static void copy(RealProgram from, RealProgram to) {
+    try {
+      copy(from.data(), to);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void copy(Path books, RealProgram program) throws IOException {
+    try (Stream<Path> files = Files.list(books)) {
       OwnerOnly.folder(program.data());
       for (Path file : files.toList()) {
         Files.copy(file, program.data().resolve(file.getFileName()));
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 
