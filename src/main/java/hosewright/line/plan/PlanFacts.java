@@ -35,6 +35,7 @@ final class PlanFacts {
 
   static {
     SO.put("pressures are calculated", of -> of.plan().hydraulics().calculated());
+    SO.put("the ground between is taken as even", of -> of.job().run().way().takenAsEven());
     SO.put("hose is made up", PlanFacts::madeUp);
     SO.put("hose has no service test", PlanFacts::burstIsReckoned);
     SO.put("a part is to be sourced", of -> of.plan().assembly().hasPartToSource());
