@@ -7,9 +7,6 @@ import java.util.function.ToDoubleFunction;
 
 /** Stations along a line, written down from its source on. */
 final class Profile {
-  private static final List<ToDoubleFunction<Station>> WHAT_TURNS =
-      List.of(Station::elevationFt, Station::flowingPsi);
-
   private final List<Station> stations = new ArrayList<>();
 
   Profile(double sourcePsi, double closedSourcePsi) {
@@ -59,26 +56,28 @@ final class Profile {
     List<Station> way = new ArrayList<>(List.of(from));
     for (Ground.Point point : ground.points().subList(1, ground.points().size() - 1)) {
       double lostPsi = lossPsi * point.alongFt() / ground.lengthFt();
-      way.add(turned(onFrom(from, end.name(), point, lostPsi, 0)));
+      way.add(onFrom(from, end.name(), point, lostPsi, 0));
     }
     way.add(end);
     for (int i = 1; i + 1 < way.size(); i++) {
-      int here = i;
-      if (WHAT_TURNS.stream().anyMatch(what -> turns(way, here, what))) {
-        stations.add(way.get(i));
+      int height = turn(way, i, Station::elevationFt);
+      if (height != 0 || turn(way, i, Station::flowingPsi) != 0) {
+        String what = height > 0 ? "summit in " : height < 0 ? "low point in " : "bend in ";
+        stations.add(within(way.get(i), what));
       }
     }
   }
 
-  private static boolean turns(List<Station> way, int place, ToDoubleFunction<Station> what) {
+  /** Over 0 at a place from which something falls to both sides, under 0 where it rises. */
+  private static int turn(List<Station> way, int place, ToDoubleFunction<Station> what) {
     double here = what.applyAsDouble(way.get(place));
     double before = here - what.applyAsDouble(way.get(place - 1));
     double behind = what.applyAsDouble(way.get(place + 1)) - here;
-    return before * behind < 0;
+    return before * behind < 0 ? (int) Math.signum(before) : 0;
   }
 
-  private static Station turned(Station at) {
+  private static Station within(Station at, String what) {
     return new Station(
-        at.name(), at.distanceFt(), at.elevationFt(), at.flowingPsi(), at.closedPsi(), true);
+        what + at.name(), at.distanceFt(), at.elevationFt(), at.flowingPsi(), at.closedPsi(), true);
   }
 }

@@ -2,6 +2,7 @@ package hosewright.line.model;
 
 import hosewright.hydraulics.working.Working;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -142,6 +143,26 @@ public record Hydraulics(
       beforeFt = nextFt == hereFt ? beforeFt : hereFt;
     }
     return summits;
+  }
+
+  /** All that is lost between source and appliance, psi. */
+  public double lostPsi() {
+    return losses.frictionPsi()
+        + losses.elevationPsi()
+        + losses.adapterPsi()
+        + losses.appliancePsi();
+  }
+
+  /**
+   * The summit that the pressure required at the source is for, where that is more than the
+   * appliance takes.
+   *
+   * @param needPsi what the appliance needs, psi
+   */
+  public Optional<Station> decidingSummit(double needPsi) {
+    return requiredSourcePsi() > needPsi + lostPsi() + 1e-6
+        ? summits().stream().min(Comparator.comparingDouble(Station::flowingPsi))
+        : Optional.empty();
   }
 
   /** Whether there are figures at all. */
