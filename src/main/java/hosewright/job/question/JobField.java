@@ -93,8 +93,10 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
   public static final Question<Double> FLOW =
       add(
           measured("flow", "FLOW", Measures::flowGpm)
-              .means("flow wanted at the appliance", "150 gpm")
-              .required()
+              .means("flow wanted at the appliance; a tip and its pressure say it too", "150 gpm")
+              .requiredUnless(
+                  answers ->
+                      answers.containsKey(JobField.TIP) && answers.containsKey(JobField.NEED))
               .asks("How much water should arrive?"));
 
   public static final Question<Double> NEED =

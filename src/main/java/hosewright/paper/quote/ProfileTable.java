@@ -52,12 +52,17 @@ final class ProfileTable {
     }
     page.named(1, LAST_ROW);
     page.gap(8);
+    boolean uneven = uneven(stations);
+    if (uneven) {
+      // The two charts are read one below the other.
+      page.newSheetOfPaper();
+    }
     page.next();
     page.named(0, CHART_ROW);
     for (int i = 0; i < ProfileChart.ROWS_HIGH; i++) {
       page.gap(14);
     }
-    if (uneven(stations)) {
+    if (uneven) {
       page.next();
       page.named(0, HEIGHT_CHART_ROW);
       for (int i = 0; i < ProfileChart.HEIGHT_ROWS_HIGH; i++) {
