@@ -10,7 +10,7 @@ import hosewright.hydraulics.law.Physical;
  * @param name what the user calls it
  * @param law friction of one line
  * @param lengthFt length of one line, ft, over 0
- * @param riseFt height gained over it, ft, no more than its length up or down
+ * @param ground how high the ground lies under it; its end no farther up or down than it is long
  * @param boreIn inside diameter, in
  * @param parallelLines equal lines side by side, 1 or more
  * @param sections coupled sections in one line, 1 or more
@@ -19,18 +19,19 @@ public record HoseLeg(
     String name,
     FrictionLaw law,
     double lengthFt,
-    double riseFt,
+    Ground ground,
     double boreIn,
     int parallelLines,
     int sections)
     implements LineElement {
+  private static final double ROUNDING = 1e-9;
 
   public HoseLeg {
     Given.positive("length", lengthFt, 1_000_000, "ft");
-    if (!(Math.abs(riseFt) <= lengthFt)) {
+    if (!(Math.abs(ground.riseFt()) <= lengthFt * (1 + ROUNDING))) {
       throw Given.refused(
           "rise",
-          riseFt,
+          ground.riseFt(),
           "ft",
           "no more than the length of the hose, " + Given.plain(lengthFt) + " ft");
     }
@@ -39,9 +40,30 @@ public record HoseLeg(
     Given.between("sections", sections, 1, 100_000, "");
   }
 
+  /**
+   * Hose on ground that rises evenly.
+   *
+   * @param riseFt height gained over it, ft; negative downhill
+   */
+  public HoseLeg(
+      String name,
+      FrictionLaw law,
+      double lengthFt,
+      double riseFt,
+      double boreIn,
+      int parallelLines,
+      int sections) {
+    this(name, law, lengthFt, Ground.even(lengthFt, riseFt), boreIn, parallelLines, sections);
+  }
+
   /** One line in one section on the level. */
   public HoseLeg(String name, FrictionLaw law, double lengthFt, double boreIn) {
     this(name, law, lengthFt, 0, boreIn, 1, 1);
+  }
+
+  @Override
+  public double riseFt() {
+    return ground.riseFt();
   }
 
   @Override

@@ -45,6 +45,11 @@ public sealed interface LineElement
     return 0;
   }
 
+  /** How high the ground lies under it; even where nothing else is known. */
+  default Ground ground() {
+    return Ground.even(lengthFt(), riseFt());
+  }
+
   /** Sections in it: a station stands at the end of each. */
   default int sections() {
     return 1;

@@ -2,7 +2,6 @@ package hosewright.hydraulics;
 
 import hosewright.hydraulics.law.Given;
 import hosewright.hydraulics.law.Physical;
-import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -111,7 +110,8 @@ public final class LineHydraulics {
   }
 
   /**
-   * Pressure at the source and at the end of every section and part.
+   * Pressure at the source and at the end of every section and part, and within a section wherever
+   * ground or pressure stops rising or falling.
    *
    * @param sourcePsi pressure at the source with the flow, psi
    * @param closedSourcePsi pressure at the source with the nozzle shut, psi
@@ -120,27 +120,9 @@ public final class LineHydraulics {
       List<LineElement> elements, double flowGpm, double sourcePsi, double closedSourcePsi) {
     Given.pressure("source pressure", sourcePsi);
     Given.pressure("source pressure with the nozzle shut", closedSourcePsi);
-    List<Station> stations = new ArrayList<>();
-    Station at = new Station("source", 0, 0, sourcePsi, closedSourcePsi);
-    stations.add(at);
-    for (LineElement element : elements) {
-      int sections = element.sections();
-      double lossPsi = element.lossPsi(flowGpm) / sections;
-      double lengthFt = element.lengthFt() / sections;
-      double riseFt = element.riseFt() / sections;
-      double boostPsi = element.closedBoostPsi() / sections;
-      for (int i = 1; i <= sections; i++) {
-        at =
-            new Station(
-                sections == 1 ? element.name() : element.name() + " " + i,
-                at.distanceFt() + lengthFt,
-                at.elevationFt() + riseFt,
-                at.flowingPsi() - lossPsi - riseFt * Physical.PSI_PER_FT,
-                at.closedPsi() + boostPsi - riseFt * Physical.PSI_PER_FT);
-        stations.add(at);
-      }
-    }
-    return stations;
+    Profile profile = new Profile(sourcePsi, closedSourcePsi);
+    elements.forEach(element -> profile.add(element, flowGpm));
+    return profile.stations();
   }
 
   private static double sparePsi(

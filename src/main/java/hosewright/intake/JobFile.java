@@ -2,6 +2,7 @@ package hosewright.intake;
 
 import hosewright.disk.WholeFile;
 import hosewright.job.question.JobField;
+import hosewright.job.question.Route;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -15,6 +16,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -58,7 +60,8 @@ public final class JobFile {
                   () ->
                       new BadInputException(
                           "job", file.toString(), "a job file of at most 64 KiB"));
-      return new Read(parse(text), text);
+      Optional<Path> folder = Optional.ofNullable(file.toAbsolutePath().getParent());
+      return new Read(RouteFile.putInto(parse(text), folder), text);
     } catch (CharacterCodingException e) {
       throw new BadInputException("job", file.toString(), "a job file in UTF-8");
     } catch (IOException e) {
@@ -135,7 +138,7 @@ public final class JobFile {
     return answers;
   }
 
-  /** A plain value as written, or a list joined by commas. */
+  /** A plain value as written, or a list joined as its field parts it. */
   private static String value(Node node, JobField field, List<Problem> problems) {
     if (node instanceof ScalarNode scalar) {
       return scalar.getValue();
@@ -143,7 +146,8 @@ public final class JobFile {
     if (node instanceof SequenceNode list
         && list.getValue().stream().allMatch(ScalarNode.class::isInstance)) {
       return String.join(
-          ", ", list.getValue().stream().map(item -> ((ScalarNode) item).getValue()).toList());
+          field.equals(JobField.ROUTE) ? "; " : ", ",
+          list.getValue().stream().map(item -> ((ScalarNode) item).getValue()).toList());
     }
     problems.add(new Problem(field.word(), "{...}", "one value on the line", field.example()));
     return "";
@@ -157,8 +161,17 @@ public final class JobFile {
   public static String write(Map<JobField, String> answers) {
     StringBuilder text = new StringBuilder("# A Hosewright job.\n");
     answers.forEach(
-        (field, answer) ->
-            text.append(field.word()).append(": ").append(quoted(answer)).append('\n'));
+        (field, answer) -> {
+          text.append(field.word()).append(':');
+          if (field.equals(JobField.ROUTE) && Route.listedIn(answer)) {
+            for (String place : answer.split(";")) {
+              text.append("\n  - ").append(quoted(place.strip()));
+            }
+          } else {
+            text.append(' ').append(quoted(answer));
+          }
+          text.append('\n');
+        });
     return text.toString();
   }
 

@@ -42,7 +42,7 @@ public final class JobForm {
 
   private void missing(Map<JobField, String> answers) {
     for (JobField field : JobField.values()) {
-      if (field.required() && answers.getOrDefault(field, "").isBlank()) {
+      if (field.required(answers) && answers.getOrDefault(field, "").isBlank()) {
         problems.add(new Problem(field.word(), "", "give " + field.meaning(), field.example()));
       }
     }

@@ -27,6 +27,9 @@ public record Limit(String name, double value, String unit, String source, Strin
   public static final Limit HYDRANT_TEST_DROP = named("hydrant test drop");
   public static final Limit TIP_FLOW_SHARE = named("tip flow difference");
   public static final Limit NOZZLE_FLOW_SHARE = named("nozzle flow difference");
+  public static final Limit EVEN_RUN_FT = named("even ground, run");
+  public static final Limit EVEN_RISE_FT = named("even ground, rise");
+  public static final Limit SUMMIT_PSI = named("summit pressure");
   public static final Limit SUCTION_LIFT_SHARE = named("suction lift share");
   public static final Limit SPARE_GASKETS_SHARE = named("spare gaskets");
   public static final Limit NEAR_SHARE = named("near a limit");

@@ -1,5 +1,6 @@
 package hosewright.job;
 
+import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.Supply;
 import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
@@ -30,20 +31,35 @@ public record Water(
    */
   static Optional<Water> read(Answers answers, int appliances, List<Problem> problems) {
     Optional<Supply> supply = new SupplyForm(answers, problems).supply();
-    return answers
-        .of(JobField.FLOW)
-        .flatMap(
+    Optional<Double> needPsi = answers.of(JobField.NEED);
+    return needPsi
+        .flatMap(psi -> flowGpm(answers, psi, problems))
+        .map(
             flowGpm ->
-                answers
-                    .of(JobField.NEED)
-                    .map(
-                        needPsi ->
-                            new Water(
-                                flowGpm * appliances,
-                                needPsi,
-                                answers.number(JobField.TIP),
-                                supply,
-                                Service.read(answers))));
+                new Water(
+                    flowGpm * appliances,
+                    needPsi.get(),
+                    answers.number(JobField.TIP),
+                    supply,
+                    Service.read(answers)));
+  }
+
+  /** What is wanted of each appliance, else what its tip passes at the pressure it needs. */
+  private static Optional<Double> flowGpm(Answers answers, double needPsi, List<Problem> problems) {
+    Optional<Double> tipIn = answers.of(JobField.TIP);
+    if (answers.given(JobField.FLOW) || tipIn.isEmpty()) {
+      return answers.of(JobField.FLOW);
+    }
+    if (needPsi <= 0) {
+      problems.add(
+          new Problem(
+              JobField.NEED.word(),
+              answers.text(JobField.NEED),
+              "over 0, where a tip and its pressure say the flow",
+              "50 psi"));
+      return Optional.empty();
+    }
+    return tipIn.map(bore -> new Demand.SmoothBore(bore).flowGpm(needPsi));
   }
 
   Water from(Optional<Supply> other) {

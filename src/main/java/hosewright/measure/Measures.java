@@ -10,6 +10,7 @@ package hosewright.measure;
  */
 public final class Measures {
   private static final Range LENGTH = Range.above(0, 50_000, TradeUnit.FOOT, "400 ft");
+  private static final Range DISTANCE = Range.from(0, 50_000, TradeUnit.FOOT, "400 ft");
   private static final Range RISE = Range.from(-5_000, 5_000, TradeUnit.FOOT, "20 ft");
   private static final Range ALTITUDE = Range.from(-1_500, 20_000, TradeUnit.FOOT, "1,200 ft");
   private static final Range MEASURED =
@@ -36,6 +37,11 @@ public final class Measures {
   /** A length along the ground, ft: over 0, up to 50,000. */
   public static double lengthFt(String field, String text) {
     return LENGTH.read(field, text);
+  }
+
+  /** A place along the ground, ft from where it begins: 0 to 50,000; a bare 0 is accepted. */
+  public static double distanceFt(String field, String text) {
+    return DISTANCE.read(field, text);
   }
 
   /** A rise above the source, ft: -5,000 (downhill) to 5,000; a bare 0 is accepted. */

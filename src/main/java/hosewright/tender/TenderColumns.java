@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
@@ -68,7 +69,7 @@ final class TenderColumns {
         columns.add(column.get());
       }
     }
-    for (String word : required()) {
+    for (String word : required(seen.keySet())) {
       if (!seen.containsKey(word)) {
         problems.add(Problem.of(file + " column " + word, "", "the header must name it"));
       }
@@ -166,10 +167,13 @@ final class TenderColumns {
     return new Problem(file + " header", shown, allowed, nearest);
   }
 
-  private static List<String> required() {
+  /** What the header must name, since a column may say what another would. */
+  private static List<String> required(Set<String> named) {
+    Map<JobField, String> columns = new TreeMap<>();
+    named.forEach(word -> JobField.of(word).ifPresent(field -> columns.put(field, word)));
     List<String> words = new ArrayList<>(List.of(ID));
     for (JobField field : JobField.values()) {
-      if (field.required()) {
+      if (field.required(columns)) {
         words.add(field.word());
       }
     }

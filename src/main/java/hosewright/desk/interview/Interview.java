@@ -1,6 +1,7 @@
 package hosewright.desk.interview;
 
 import hosewright.intake.JobFile;
+import hosewright.intake.RouteFile;
 import hosewright.job.JobForm;
 import hosewright.job.question.Assumptions;
 import hosewright.job.question.Glossary;
@@ -184,7 +185,20 @@ public final class Interview {
             : "  " + Glossary.explain(word));
   }
 
-  private boolean take(JobField field, String answer) {
+  /** Whoever has surveyed the way names its file where others say how far it is. */
+  private boolean take(JobField asked, String said) {
+    boolean surveyed =
+        asked.equals(JobField.LENGTH) && said.toLowerCase(Locale.ROOT).endsWith(".csv");
+    JobField field = surveyed ? JobField.ROUTE : asked;
+    try {
+      return keep(field, RouteFile.putInto(Map.of(field, said), Optional.empty()).get(field));
+    } catch (BadInputException e) {
+      e.problems().forEach(problem -> asker.say("  " + problem.sentence()));
+      return false;
+    }
+  }
+
+  private boolean keep(JobField field, String answer) {
     List<Problem> problems = JobForm.problemsOf(field, answer);
     if (field.offer() == Offer.CUSTOMERS && !desk.customers().contains(answer)) {
       problems =
@@ -199,7 +213,9 @@ public final class Interview {
       problems.forEach(problem -> asker.say("  " + problem.sentence()));
       return false;
     }
-    answers.put(field, answer);
+    Map<JobField, String> now = JobField.over(answers, Map.of(field, answer));
+    answers.clear();
+    answers.putAll(now);
     passed.remove(field);
     JobFile.keep(desk.draft(), answers);
     showSketch();

@@ -24,7 +24,8 @@ final class Sketch {
   /** What stands so far; empty before there is anything to say. */
   String of(Map<JobField, String> answers) {
     boolean whole =
-        JobField.values().stream().filter(JobField::required).allMatch(answers::containsKey);
+        JobField.values().stream()
+            .noneMatch(field -> field.required(answers) && !answers.containsKey(field));
     if (whole) {
       try {
         return planned(planner.apply(JobForm.read(answers)));

@@ -3,6 +3,7 @@ package hosewright.desk.line;
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
 import hosewright.job.Job;
+import hosewright.job.SoughtFlow;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import java.util.Optional;
@@ -30,9 +31,10 @@ public final class FindFlow {
    * @throws hosewright.problem.BadInputException when the job names what the books do not know, or
    *     tells nothing of its source
    */
-  public Found find(Job job) {
+  public Found find(SoughtFlow sought) {
+    Job job = sought.job();
     try (Books open = books.get()) {
-      Optional<Flowing> flow = new Planning(open).planner(job).flow(job);
+      Optional<Flowing> flow = new Planning(open).planner(job).flow(sought);
       return flow.isPresent()
           ? new Found(flow, Optional.empty())
           : new Found(flow, Optional.of(new Planning(open).plan(job).plan()));

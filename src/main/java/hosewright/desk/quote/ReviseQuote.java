@@ -124,8 +124,7 @@ public final class ReviseQuote {
 
   private static Map<JobField, String> changed(
       Map<JobField, String> before, Map<JobField, String> different) {
-    Map<JobField, String> answers = new TreeMap<>(before);
-    answers.putAll(different);
+    Map<JobField, String> answers = JobField.over(before, different);
     answers.values().removeIf(String::isBlank);
     return answers;
   }

@@ -1,15 +1,22 @@
 package hosewright.desk.tender;
 
+import hosewright.intake.RouteFile;
+import hosewright.job.question.JobField;
 import hosewright.paper.tender.TenderWorkbook;
 import hosewright.paper.tender.TenderWorkbook.Counts;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Problem;
 import hosewright.tender.InOrder;
 import hosewright.tender.TenderFile;
 import hosewright.tender.TenderPricing;
 import hosewright.tender.TenderPricing.Priced;
 import hosewright.tender.TenderResult;
+import hosewright.tender.TenderRow;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Works through the rows that are left, and journals what came of them. */
@@ -39,8 +46,21 @@ final class TenderRun {
       for (int row = 0; row < journal.done(); row++) {
         rows.next();
       }
-      InOrder.work(rows, threads, pricing::price, this::take);
+      Optional<Path> folder = Optional.ofNullable(input.file().toAbsolutePath().getParent());
+      InOrder.work(rows, threads, row -> pricing.price(withRoute(row, folder)), this::take);
       settle();
+    }
+  }
+
+  /** The row with the places of the route it names, or with why they cannot be read. */
+  private static TenderRow withRoute(TenderRow row, Optional<Path> folder) {
+    try {
+      Map<JobField, String> answers = RouteFile.putInto(row.answers(), folder);
+      return new TenderRow(row.line(), row.id(), answers, row.problems());
+    } catch (BadInputException e) {
+      List<Problem> problems = new ArrayList<>(row.problems());
+      problems.addAll(e.problems());
+      return new TenderRow(row.line(), row.id(), row.answers(), problems);
     }
   }
 

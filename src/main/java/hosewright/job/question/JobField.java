@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.joda.money.Money;
 
@@ -55,12 +56,22 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
               .offering(Offer.APPLIANCES)
               .asks("What must it feed?"));
 
+  /** A surveyed way says how long and how high at once. */
+  public static final Question<Route> ROUTE =
+      add(
+          plain("route", "FILE", (field, text) -> new RouteForm(field).read(text))
+              .means(
+                  "CSV file of distance, elevation and note along the way, instead of length and"
+                      + " rise",
+                  "0 ft at 0 ft; -40 ft at 300 ft, road 2 lanes; 5 ft at 500 ft"));
+
   public static final Question<Double> LENGTH =
       add(
           measured("length", "LENGTH", Measures::lengthFt)
               .means("distance along the ground", "400 ft")
-              .required()
-              .asks("How far is it along the ground?"));
+              .requiredUnless(answered(ROUTE))
+              .asks("How far is it along the ground, or which CSV file has the way?")
+              .where(answered(ROUTE).negate()));
 
   /** A twentieth is common practice, no source. */
   public static final Question<Double> SLACK =
@@ -75,14 +86,17 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
           measured("rise", "LENGTH", Measures::riseFt)
               .means("height of the appliance above the source; negative downhill", "20 ft")
               .usually("0 ft", "on the level")
-              .assuming("level ground")
-              .asks("How much higher is the far end?"));
+              .assuming("level ground", answered(ROUTE).negate())
+              .asks("How much higher is the far end?")
+              .where(answered(ROUTE).negate()));
 
   public static final Question<Double> FLOW =
       add(
           measured("flow", "FLOW", Measures::flowGpm)
-              .means("flow wanted at the appliance", "150 gpm")
-              .required()
+              .means("flow wanted at the appliance; a tip and its pressure say it too", "150 gpm")
+              .requiredUnless(
+                  answers ->
+                      answers.containsKey(JobField.TIP) && answers.containsKey(JobField.NEED))
               .asks("How much water should arrive?"));
 
   public static final Question<Double> NEED =
@@ -338,6 +352,24 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
     return ALL.stream().filter(field -> field.word().equals(word)).findFirst();
   }
 
+  /**
+   * Answers with others that win over them, and over what says the same in other words: a route
+   * over a length and a rise, and either of those over a route.
+   */
+  public static Map<JobField, String> over(
+      Map<JobField, String> before, Map<JobField, String> winning) {
+    Map<JobField, String> answers = new TreeMap<>(before);
+    for (JobField given : winning.keySet()) {
+      if (given.equals(ROUTE)) {
+        answers.keySet().removeAll(List.of(LENGTH, RISE));
+      } else if (given.equals(LENGTH) || given.equals(RISE)) {
+        answers.remove(ROUTE);
+      }
+    }
+    answers.putAll(winning);
+    return answers;
+  }
+
   public static List<String> words() {
     return ALL.stream().map(JobField::word).toList();
   }
@@ -367,8 +399,9 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
     return facts.example;
   }
 
-  public final boolean required() {
-    return facts.required;
+  /** Whether a job cannot be read without it, given the other answers. */
+  public final boolean required(Map<JobField, String> answers) {
+    return facts.required.test(answers);
   }
 
   /** Whether an answer is a number with a unit. */

@@ -19,7 +19,7 @@ final class QuestionDraft<T> {
   final List<String> words;
   String meaning = "";
   String example = "";
-  boolean required;
+  Predicate<Map<JobField, String>> required = answers -> false;
   boolean stays;
   Offer offer = Offer.NOTHING;
   Asking asking = Asking.never();
@@ -91,7 +91,12 @@ final class QuestionDraft<T> {
   }
 
   QuestionDraft<T> required() {
-    required = true;
+    return requiredUnless(answers -> false);
+  }
+
+  /** Required, but where other answers say as much. */
+  QuestionDraft<T> requiredUnless(Predicate<Map<JobField, String>> saidElsewhere) {
+    required = saidElsewhere.negate();
     return this;
   }
 

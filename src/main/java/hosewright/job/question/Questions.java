@@ -33,7 +33,7 @@ public final class Questions {
   }
 
   public boolean needed(JobField field, Map<JobField, String> answers) {
-    return field.required()
+    return field.required(answers)
         || field.asking().needed().test(answers)
         || (forQuote && field.equals(JobField.CUSTOMER));
   }

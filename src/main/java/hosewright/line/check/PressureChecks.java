@@ -39,6 +39,7 @@ public final class PressureChecks {
     ratings.workingPressure(Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
     ratings.workingPressure(Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE).ifPresent(all::add);
     ratings.serviceTest().ifPresent(all::add);
+    ratings.summit().ifPresent(all::add);
     all.add(ratings.noSuction());
     all.add(velocity.hose());
     all.add(fittings);

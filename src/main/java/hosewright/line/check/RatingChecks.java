@@ -12,6 +12,7 @@ import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.model.Role;
 import hosewright.line.water.SeenPressure;
 import java.util.Comparator;
@@ -77,11 +78,19 @@ final class RatingChecks {
                       limitPsi,
                       "psi",
                       text(
-                          "%s sees %.1f psi at most, flowing or shut; it is rated %.0f psi",
-                          worst.part().description(), worst.highestPsi(), limitPsi),
+                          "%s sees %.1f psi at most, %s; it is rated %.0f psi",
+                          worst.part().description(), worst.highestPsi(), most(worst), limitPsi),
                       "the item's rating in the catalogue")
                   .in(Span.nameOf(worst.part(), spans));
             });
+  }
+
+  /** When a part sees most, and where if the ground is known. */
+  private String most(SeenPressure part) {
+    Station at = part.highest();
+    return job.run().way().route().isEmpty()
+        ? "flowing or shut"
+        : (at.closedPsi() >= at.flowingPsi() ? "shut, " : "flowing, ") + Whereabouts.of(at);
   }
 
   private OptionalDouble workingPsi(Placed part) {
@@ -111,8 +120,12 @@ final class RatingChecks {
                 limitPsi,
                 "psi",
                 text(
-                    "hose tested at %.0f psi in service may work at %.1f psi at most",
-                    testPsi.getAsDouble(), limitPsi),
+                    "hose tested at %.0f psi in service may work at %.1f psi at most%s",
+                    testPsi.getAsDouble(),
+                    limitPsi,
+                    job.run().way().route().isPresent()
+                        ? text(", and sees %.1f psi %s", part.highestPsi(), most(part))
+                        : ""),
                 Limit.SERVICE_TEST_SHARE.source())
             .in(Span.nameOf(part.part(), spans)));
   }
@@ -130,11 +143,36 @@ final class RatingChecks {
             "psi",
             suction
                 ? text(
-                    "pressure runs out in %s: %.1f psi at this flow",
-                    lowest.part().description(), lowest.lowestPsi())
+                    "pressure runs out in %s: %.1f psi at this flow%s",
+                    lowest.part().description(),
+                    lowest.lowestPsi(),
+                    job.run().way().route().isPresent()
+                        ? ", " + Whereabouts.of(lowest.lowest())
+                        : "")
                 : "the line is under pressure everywhere",
             Checks.PRACTICE)
         .in(Span.nameOf(lowest.part(), spans));
+  }
+
+  /** The summit that keeps least; none where the ground has none between source and appliance. */
+  Optional<Check> summit() {
+    return hydraulics.summits().stream()
+        .min(Comparator.comparingDouble(Station::lowestPsi))
+        .map(
+            least -> {
+              boolean holds =
+                  least.lowestPsi() >= Limit.SUMMIT_PSI.value() - PressureChecks.HAIR_PSI;
+              return check(
+                  Limit.SUMMIT_PSI,
+                  CheckId.SUMMIT_PRESSURE,
+                  holds ? Outcome.PASS : Outcome.FAIL,
+                  least.lowestPsi(),
+                  text(
+                      "%.1f psi is left %s%s",
+                      least.lowestPsi(),
+                      Whereabouts.of(least),
+                      holds ? "" : ": " + Limit.SUMMIT_PSI.note()));
+            });
   }
 
   /**

@@ -16,6 +16,7 @@ public enum CheckId {
   FITTING_WORKING_PRESSURE("fitting working pressure"),
   SERVICE_TEST_PRESSURE("service test pressure"),
   PRESSURE_ABOVE_ZERO("pressure above zero"),
+  SUMMIT_PRESSURE("pressure at a summit"),
   HYDRANT_RESIDUAL("hydrant residual"),
   HYDRANT_LOSS("hydrant loss"),
   HYDRANT_TEST("hydrant test"),

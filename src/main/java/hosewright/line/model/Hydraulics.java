@@ -1,6 +1,8 @@
 package hosewright.line.model;
 
 import hosewright.hydraulics.working.Working;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,9 +35,11 @@ public record Hydraulics(
   /**
    * Pressures at the two ends.
    *
-   * @param requiredSourcePsi need plus every loss, psi
+   * @param requiredSourcePsi need plus every loss, or what keeps pressure at a summit where that is
+   *     more, psi
    * @param sourcePsi what the source gives at this flow, psi; empty when no source was stated
-   * @param deliveredPsi source less every loss, psi; with no source stated, the need itself
+   * @param deliveredPsi source less every loss, psi; with no source stated, what arrives from one
+   *     that holds just what is required
    */
   public record Pressures(
       double requiredSourcePsi, Optional<Double> sourcePsi, double deliveredPsi) {}
@@ -113,6 +117,52 @@ public record Hydraulics(
         filled,
         profile,
         steps);
+  }
+
+  /** The stations at the source and at the end of every section and part, in order. */
+  public List<Station> ends() {
+    return profile.stream().filter(station -> station.place() == Place.AT_END).toList();
+  }
+
+  /** The stations between source and appliance from which the ground falls to both sides. */
+  public List<Station> summits() {
+    return summits(profile);
+  }
+
+  /** The stations of a profile from which the ground falls to both sides, its ends left out. */
+  public static List<Station> summits(List<Station> profile) {
+    List<Station> summits = new ArrayList<>();
+    double beforeFt = Double.POSITIVE_INFINITY;
+    for (int i = 0; i + 1 < profile.size(); i++) {
+      double hereFt = profile.get(i).elevationFt();
+      double nextFt = profile.get(i + 1).elevationFt();
+      if (nextFt < hereFt && beforeFt < hereFt) {
+        summits.add(profile.get(i));
+      }
+      // Parts that stand on one spot, and level ground, rise and fall with what is behind them.
+      beforeFt = nextFt == hereFt ? beforeFt : hereFt;
+    }
+    return summits;
+  }
+
+  /** All that is lost between source and appliance, psi. */
+  public double lostPsi() {
+    return losses.frictionPsi()
+        + losses.elevationPsi()
+        + losses.adapterPsi()
+        + losses.appliancePsi();
+  }
+
+  /**
+   * The summit that the pressure required at the source is for, where that is more than the
+   * appliance takes.
+   *
+   * @param needPsi what the appliance needs, psi
+   */
+  public Optional<Station> decidingSummit(double needPsi) {
+    return requiredSourcePsi() > needPsi + lostPsi() + 1e-6
+        ? summits().stream().min(Comparator.comparingDouble(Station::flowingPsi))
+        : Optional.empty();
   }
 
   /** Whether there are figures at all. */
@@ -232,7 +282,42 @@ public record Hydraulics(
    * @param elevationFt height above the source, ft
    * @param flowingPsi gauge pressure with water flowing, psi
    * @param closedPsi gauge pressure with the nozzle shut, psi
+   * @param place whether it stands at an end of something; so were all that were kept without it
    */
   public record Station(
-      String name, double distanceFt, double elevationFt, double flowingPsi, double closedPsi) {}
+      String name,
+      double distanceFt,
+      double elevationFt,
+      double flowingPsi,
+      double closedPsi,
+      Place place) {
+
+    public Station {
+      place = place == null ? Place.AT_END : place;
+    }
+
+    /** At the end of a section or a part. */
+    public Station(
+        String name, double distanceFt, double elevationFt, double flowingPsi, double closedPsi) {
+      this(name, distanceFt, elevationFt, flowingPsi, closedPsi, Place.AT_END);
+    }
+
+    /** The lower of its two pressures, psi. */
+    public double lowestPsi() {
+      return Math.min(flowingPsi, closedPsi);
+    }
+
+    /** The higher of its two pressures, psi. */
+    public double highestPsi() {
+      return Math.max(flowingPsi, closedPsi);
+    }
+  }
+
+  /** Where a station stands. */
+  public enum Place {
+    /** At the end of a section or a part, or at the source. */
+    AT_END,
+    /** Within a section, where the ground turns. */
+    WITHIN
+  }
 }

@@ -1,7 +1,6 @@
 package hosewright.line.plan;
 
 import hosewright.catalogue.Item;
-import hosewright.hydraulics.LineElement;
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Bridge;
@@ -124,7 +123,7 @@ final class LayoutWriter {
     for (Placed part : line.parts().subList(1, place + 1)) {
       station += part.count();
     }
-    return hydraulics.calculated() ? hydraulics.profile().get(station).flowingPsi() : 0;
+    return hydraulics.calculated() ? hydraulics.ends().get(station).flowingPsi() : 0;
   }
 
   private Part part(Placed part) {
@@ -151,9 +150,10 @@ final class LayoutWriter {
     if (!hydraulics.calculated()) {
       return new Flow(throat.boreIn(), 0, 0);
     }
-    LineElement element = PlanHydraulics.element(job, line, part);
     return new Flow(
-        throat.boreIn(), throat.velocityFtPerS(job.flowGpm()), element.lossPsi(job.flowGpm()));
+        throat.boreIn(),
+        throat.velocityFtPerS(job.flowGpm()),
+        PlanHydraulics.lossPsi(job, line, part));
   }
 
   private List<StationDevice> devices() {

@@ -3,6 +3,7 @@ package hosewright.line.plan;
 import hosewright.job.Job;
 import hosewright.job.Limit;
 import hosewright.job.question.ApplianceKind;
+import hosewright.job.question.Asked;
 import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
@@ -35,6 +36,8 @@ final class PlanFacts {
 
   static {
     SO.put("pressures are calculated", of -> of.plan().hydraulics().calculated());
+    SO.put("the ground between is taken as even", of -> of.job().run().way().takenAsEven());
+    SO.put("wheels cross the hose", PlanFacts::crossed);
     SO.put("hose is made up", PlanFacts::madeUp);
     SO.put("hose has no service test", PlanFacts::burstIsReckoned);
     SO.put("a part is to be sourced", of -> of.plan().assembly().hasPartToSource());
@@ -127,6 +130,10 @@ final class PlanFacts {
 
   private static Stream<Verdict> verdicts(Planned of) {
     return of.plan().assembly().joints().stream().map(Assembly.MadeJoint::verdict);
+  }
+
+  private static boolean crossed(Planned of) {
+    return of.job().accessories().stream().anyMatch(asked -> Asked.of(asked).lanes().isPresent());
   }
 
   private static boolean madeUp(Planned of) {

@@ -1,11 +1,15 @@
 package hosewright.line.plan;
 
+import hosewright.hydraulics.Ground;
 import hosewright.job.Job;
 import hosewright.job.Network;
 import hosewright.line.assembly.Assembly;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The job in one sentence of plain words. */
@@ -25,13 +29,15 @@ final class PlanSentence {
 
   private static String line(Job job) {
     String rise =
-        job.run().riseFt() == 0
-            ? " on the level"
-            : String.format(
-                Locale.ROOT,
-                ", %s ft %s,",
-                tenths(Math.abs(job.run().riseFt())),
-                job.run().riseFt() > 0 ? "up" : "down");
+        job.run().way().ground().isPresent()
+            ? route(job.run().way().ground().get())
+            : job.run().riseFt() == 0
+                ? " on the level"
+                : String.format(
+                    Locale.ROOT,
+                    ", %s ft %s,",
+                    tenths(Math.abs(job.run().riseFt())),
+                    job.run().riseFt() > 0 ? "up" : "down");
     if (job.attack().isPresent()) {
       return branched(job, job.attack().get(), rise);
     }
@@ -51,6 +57,32 @@ final class PlanSentence {
         tenths(job.flowGpm()),
         job.service().fluid(),
         tenths(job.needPsi()));
+  }
+
+  /** The lowest and the highest place between the ends, and where the far end lies. */
+  private static String route(Ground ground) {
+    List<String> places = new ArrayList<>();
+    place(ground, "lowest", ground.lowestFt()).ifPresent(places::add);
+    place(ground, "highest", ground.highestFt()).ifPresent(places::add);
+    places.add(
+        ground.riseFt() == 0
+            ? "the far end level with the source"
+            : "the far end " + height(ground.riseFt()));
+    return " by the route given (" + String.join(", ", places) + "),";
+  }
+
+  private static Optional<String> place(Ground ground, String which, double heightFt) {
+    return ground.points().stream()
+        .filter(point -> point.heightFt() == heightFt)
+        .filter(point -> point.alongFt() > 0 && point.alongFt() < ground.lengthFt())
+        .findFirst()
+        .map(point -> which + " " + height(heightFt) + " at " + tenths(point.alongFt()) + " ft");
+  }
+
+  private static String height(double overSourceFt) {
+    return tenths(Math.abs(overSourceFt))
+        + " ft "
+        + (overSourceFt > 0 ? "above the source" : "below the source");
   }
 
   private static String branched(Job job, Network.Attack attack, String rise) {

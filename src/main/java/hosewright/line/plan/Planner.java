@@ -4,6 +4,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
+import hosewright.job.SoughtFlow;
 import hosewright.job.question.JobField;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.explain.ReasonWriter;
@@ -138,6 +139,12 @@ public final class Planner {
    * @throws BadInputException when the job states no source, or flows something else than water
    */
   public Optional<Flowing> flow(Job job) {
+    return flow(SoughtFlow.of(job));
+  }
+
+  /** The flow that a source brings, of a job that may want none. */
+  public Optional<Flowing> flow(SoughtFlow sought) {
+    Job job = sought.job();
     if (job.supply().isEmpty()) {
       throw new BadInputException(
           JobField.SOURCE_PRESSURE.word(),
@@ -149,6 +156,20 @@ public final class Planner {
       throw new BadInputException(
           JobField.FLUID.word(), job.service().fluid(), "water: the laws used hold for it alone");
     }
+    Optional<Flowing> flow = flowThroughBest(job);
+    // The cheapest line for hardly any water may run too fast when it brings more.
+    return sought.open()
+        ? flow.map(
+            found ->
+                found.arrives().flowGpm() > 0
+                    ? flowThroughBest(
+                            job.flowing(found.arrives().flowGpm(), found.arrives().deliveredPsi()))
+                        .orElse(found)
+                    : found)
+        : flow;
+  }
+
+  private Optional<Flowing> flowThroughBest(Job job) {
     return shop.find(job).best().map(plan -> Flowing.of(job, plan.assembly()));
   }
 

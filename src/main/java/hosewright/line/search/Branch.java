@@ -114,8 +114,18 @@ record Branch(
 
   /** Whether some choice may pass. */
   boolean mayPass() {
-    return !bounds.hopeless()
-        && bounds.budget().allows(leastLayLossFromPsi(0) + leastLossFromPsi(0));
+    return !bounds.hopeless() && leastLaid().allows(leastLayLossFromPsi(0) + leastLossFromPsi(0));
+  }
+
+  /** The budget when hose and bridges lose their least. */
+  private PressureBudget leastLaid() {
+    PressureBudget left =
+        bounds.budget().laying(0, Double.POSITIVE_INFINITY, lays.get(0).leastLossPsi());
+    for (int gap = 0; gap < bridges.size(); gap++) {
+      double lossPsi = bridges.get(gap).leastLossPsi();
+      left = left.bridging(Double.POSITIVE_INFINITY, lossPsi, stretches.get(gap));
+    }
+    return left;
   }
 
   /** The bridges weighed over a gap, cheapest first. */

@@ -74,7 +74,8 @@ final class FrontSearch {
         begun -> front.covers(noBetterThan(topology, laid, begun, elsewhere, leastLostPsi)),
         choice -> {
           double lostPsi = lossPsi + choice.lossPsi();
-          PressureBudget left = topology.bounds().budget().carrying(choice.ratedPsi());
+          PressureBudget left =
+              topology.bounds().budget().laying(leg, choice.ratedPsi(), choice.lossPsi());
           if (left.allows(lostPsi + leastElsewherePsi)) {
             laid.add(choice.value());
             lay(topology, laid, elsewhere + choice.leastCost(), lostPsi);
@@ -159,7 +160,8 @@ final class FrontSearch {
           return;
         }
         double lostPsi = lossPsi + choice.get().lossPsi();
-        PressureBudget left = budget.holding(choice.get().ratedPsi(), stretch);
+        PressureBudget left =
+            budget.bridging(choice.get().ratedPsi(), choice.get().lossPsi(), stretch);
         if (left.allows(lostPsi + leastElsewherePsi)
             && !covered(cost, lostPsi + leastElsewherePsi)) {
           chosen.add(choice.get());

@@ -1,6 +1,7 @@
 package hosewright.line.search;
 
 import hosewright.catalogue.Rating;
+import hosewright.hydraulics.Ground;
 import hosewright.hydraulics.Supply;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
@@ -10,6 +11,7 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.check.PressureChecks;
 import hosewright.line.water.FittingLoss;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -26,14 +28,20 @@ import java.util.OptionalDouble;
  * @param behindHosePsi the same as it stands between hose and appliance when nothing flows, psi
  * @param hoseSeenPsi what hose sees at the least wherever it lies, without any loss where that adds
  *     to it, psi
+ * @param onTheWay what must be left where the way is highest
  */
 record PressureBudget(
-    double availablePsi, double sourcePsi, double behindHosePsi, double hoseSeenPsi) {
+    double availablePsi,
+    double sourcePsi,
+    double behindHosePsi,
+    double hoseSeenPsi,
+    HighPlace onTheWay) {
   private static final double HAIR_PSI = PressureChecks.HAIR_PSI;
   private static final double NOT_ADDED_TO = Double.NEGATIVE_INFINITY;
 
   static final PressureBudget UNLIMITED =
-      new PressureBudget(Double.POSITIVE_INFINITY, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
+      new PressureBudget(
+          Double.POSITIVE_INFINITY, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO, HighPlace.NONE);
 
   /**
    * @param fixedLossPsi as {@link #fixedLossPsi} tells
@@ -49,23 +57,42 @@ record PressureBudget(
         job.supply()
             .map(supply -> stated(supply.pressurePsi(job.flowGpm()) - takenPsi))
             .orElseGet(() -> unstated(job, topology, takenPsi, risePsi))
-            .withHoseSeenPsi(standingPsi + Math.min(0, -risePsi));
+            .withHoseSeenPsi(standingPsi - highestPsi(job));
+    double mostStandingPsi = Double.POSITIVE_INFINITY;
     for (int leg = 0; leg < topology.legs().size(); leg++) {
-      double seenPsi = standingPsi + aboveSourcePsi(topology, leg, risePsi);
+      double belowPsi = belowSourcePsi(job, topology, leg);
       double carriedPsi = mostCarriedPsi(job, topology.legs().get(leg).hose());
-      budget = budget.seeing(seenPsi, carriedPsi);
+      budget = budget.seeing(standingPsi + belowPsi, carriedPsi);
+      mostStandingPsi = Math.min(mostStandingPsi, carriedPsi - belowPsi);
     }
-    return budget;
+    double mostHeldPsi =
+        job.supply().map(supply -> supply.pressurePsi(job.flowGpm())).orElse(mostStandingPsi);
+    return budget.with(HighPlace.of(job, topology, mostHeldPsi + HAIR_PSI));
   }
 
   private static PressureBudget stated(double leftPsi) {
-    return new PressureBudget(leftPsi + HAIR_PSI, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO);
+    return new PressureBudget(
+        leftPsi + HAIR_PSI, NOT_ADDED_TO, NOT_ADDED_TO, NOT_ADDED_TO, HighPlace.NONE);
+  }
+
+  private PressureBudget with(HighPlace highest) {
+    return new PressureBudget(availablePsi, sourcePsi, behindHosePsi, hoseSeenPsi, highest);
+  }
+
+  /** What the highest place on the way takes to be reached with nothing flowing, psi; 0 or more. */
+  private static double highestPsi(Job job) {
+    return job.run().way().highestFt() * Physical.PSI_PER_FT;
   }
 
   private static PressureBudget unstated(
       Job job, Topology topology, double takenPsi, double risePsi) {
     PressureBudget budget =
-        new PressureBudget(Double.POSITIVE_INFINITY, takenPsi, takenPsi - risePsi, NOT_ADDED_TO);
+        new PressureBudget(
+            Double.POSITIVE_INFINITY,
+            takenPsi,
+            takenPsi - risePsi,
+            takenPsi - highestPsi(job),
+            HighPlace.NONE);
     for (Topology.Fixed fixed : topology.fixedParts()) {
       OptionalDouble rated =
           fixed.part().item().rating().workingPsiAt(job.service().temperatureOrUsualF());
@@ -75,29 +102,55 @@ record PressureBudget(
   }
 
   /**
-   * What hose of a leg sees over the source's own pressure when nothing flows, at least, psi: the
-   * first leg begins at the source, the last ends at the appliance.
+   * What hose of a leg sees over the source's own pressure when nothing flows, at least, psi: some
+   * of it lies in the lowest place of its part of the way. With no route the first leg begins at
+   * the source and the last ends at the appliance, and no more is known.
    */
-  private static double aboveSourcePsi(Topology topology, int leg, double risePsi) {
+  private static double belowSourcePsi(Job job, Topology topology, int leg) {
+    Optional<Ground> ground = job.run().groundOf(leg);
     boolean first = leg == 0;
     boolean last = leg == topology.legs().size() - 1;
-    return first ? (last ? Math.max(0, -risePsi) : 0) : -risePsi;
+    double fallFt =
+        ground.isPresent()
+            ? -job.run().heightFtAtStartOf(leg) - ground.get().lowestFt()
+            : first && !last ? 0 : first ? -job.run().way().lowestFt() : -job.run().riseFt();
+    return fallFt * Physical.PSI_PER_FT;
+  }
+
+  /**
+   * What is left to lose when a bridge is laid.
+   *
+   * @param ratedPsi what it may carry
+   * @param lossPsi what it loses
+   */
+  PressureBudget bridging(double ratedPsi, double lossPsi, Topology.Stretch stretch) {
+    PressureBudget left = holding(ratedPsi, stretch);
+    return stretch == Topology.Stretch.BEFORE_HOSE
+        ? left.with(onTheWay.behindParts(lossPsi))
+        : left;
   }
 
   /** What is left to lose when a part is added that is rated for so much, psi. */
-  PressureBudget holding(double ratedPsi, Topology.Stretch stretch) {
+  private PressureBudget holding(double ratedPsi, Topology.Stretch stretch) {
     double seenPsi =
         switch (stretch) {
           case BEFORE_HOSE -> sourcePsi;
-          case BETWEEN -> Math.min(sourcePsi, behindHosePsi);
+          // It may stand where the way is highest.
+          case BETWEEN -> sourcePsi == NOT_ADDED_TO ? NOT_ADDED_TO : hoseSeenPsi;
           case BEHIND_HOSE -> behindHosePsi;
         };
     return atMost(ratedPsi - seenPsi + HAIR_PSI);
   }
 
-  /** What is left to lose when hose is laid somewhere that may carry so much, psi. */
-  PressureBudget carrying(double carriedPsi) {
-    return seeing(hoseSeenPsi, carriedPsi);
+  /**
+   * What is left to lose when hose of the first leg is laid, or of another.
+   *
+   * @param carriedPsi what it may carry
+   * @param lossPsi what it loses
+   */
+  PressureBudget laying(int leg, double carriedPsi, double lossPsi) {
+    PressureBudget left = seeing(hoseSeenPsi, carriedPsi);
+    return leg == 0 ? left.with(onTheWay.behindHose(lossPsi)) : left;
   }
 
   private PressureBudget seeing(double seenPsi, double carriedPsi) {
@@ -107,13 +160,13 @@ record PressureBudget(
   }
 
   private PressureBudget withHoseSeenPsi(double psi) {
-    return new PressureBudget(availablePsi, sourcePsi, behindHosePsi, psi);
+    return new PressureBudget(availablePsi, sourcePsi, behindHosePsi, psi, onTheWay);
   }
 
   private PressureBudget atMost(double psi) {
     return psi >= availablePsi
         ? this
-        : new PressureBudget(psi, sourcePsi, behindHosePsi, hoseSeenPsi);
+        : new PressureBudget(psi, sourcePsi, behindHosePsi, hoseSeenPsi, onTheWay);
   }
 
   /** What the strongest sections of a hose line may carry, psi; infinite where one is unrated. */
@@ -160,7 +213,7 @@ record PressureBudget(
     double behindPsi = beforePsi - risePsi;
     return switch (stretch) {
       case BEFORE_HOSE -> beforePsi;
-      case BETWEEN -> Math.min(beforePsi, behindPsi);
+      case BETWEEN -> beforePsi - highestPsi(job);
       case BEHIND_HOSE -> Math.max(behindPsi, job.needPsi());
     };
   }
@@ -175,7 +228,7 @@ record PressureBudget(
       return OptionalDouble.empty();
     }
     if (job.supply().isPresent()) {
-      double fallPsi = Math.max(0, -job.run().riseFt()) * Physical.PSI_PER_FT;
+      double fallPsi = -job.run().way().lowestFt() * Physical.PSI_PER_FT;
       return OptionalDouble.of(job.supply().get().closedPsi() + fallPsi);
     }
     double mostPsi =
@@ -187,6 +240,6 @@ record PressureBudget(
   }
 
   boolean allows(double lossPsi) {
-    return lossPsi <= availablePsi;
+    return lossPsi <= availablePsi && onTheWay.leftPsi() >= 0;
   }
 }

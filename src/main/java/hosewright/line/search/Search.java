@@ -163,7 +163,8 @@ final class Search {
         return;
       }
       double lostPsi = lossPsi + choice.lossPsi();
-      PressureBudget left = budget.holding(choice.ratedPsi(), topology.stretches().get(gap));
+      PressureBudget left =
+          budget.bridging(choice.ratedPsi(), choice.lossPsi(), topology.stretches().get(gap));
       if (left.allows(lostPsi + leastElsewherePsi)) {
         chosen.add(choice);
         combine(topology, bridgesOver, chosen, cost, lostPsi, left);
@@ -192,7 +193,7 @@ final class Search {
     for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
       Choice<Lay> choice = next.get();
       double lostPsi = lossPsi + choice.lossPsi();
-      PressureBudget left = budget.carrying(choice.ratedPsi());
+      PressureBudget left = budget.laying(leg, choice.ratedPsi(), choice.lossPsi());
       if (left.allows(lostPsi + leastElsewherePsi)) {
         laid.add(choice.value());
         lay(topology, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);

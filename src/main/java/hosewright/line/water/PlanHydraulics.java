@@ -41,21 +41,21 @@ public final class PlanHydraulics {
    */
   public static List<LineElement> elements(Job job, Assembly line, boolean alone) {
     List<LineElement> elements = new ArrayList<>();
-    double laidFt = line.laidFt();
+    GroundUnder under = GroundUnder.of(job, line);
     for (Placed part : line.parts()) {
       if (part.isHose() || part.role().isFitting()) {
-        elements.add(element(job, laidFt, alone ? part.alone() : part));
+        elements.add(element(job, under, alone ? part.alone() : part));
       }
     }
     return elements;
   }
 
-  /** One part of the line as the water meets it; neither the source nor an appliance. */
-  public static LineElement element(Job job, Assembly line, Placed part) {
-    return element(job, line.laidFt(), part);
+  /** What one part of the line loses besides what height takes, at the job's flow, psi. */
+  public static double lossPsi(Job job, Assembly line, Placed part) {
+    return element(job, GroundUnder.of(job, line), part).lossPsi(job.flowGpm());
   }
 
-  private static LineElement element(Job job, double laidFt, Placed part) {
+  private static LineElement element(Job job, GroundUnder under, Placed part) {
     if (!part.isHose()) {
       return FittingLoss.of(part);
     }
@@ -65,7 +65,7 @@ public final class PlanHydraulics {
         part.description(),
         FrictionChoice.of(job, hose, part.isOwnedHose()).law(),
         lengthFt,
-        job.run().riseFt() * lengthFt / laidFt,
+        under.next(lengthFt),
         hose.bore().boreIn(),
         part.lines(),
         part.count());
@@ -82,18 +82,21 @@ public final class PlanHydraulics {
     HoseLine hose = line.topology().hose();
     List<LineElement> elements = elements(job, line);
     Solution needed = LineHydraulics.required(elements, job.flowGpm(), job.needPsi());
+    double requiredPsi = requiredPsi(job, needed);
     double sourcePsi =
         job.supply()
             .map(supply -> supply.pressurePsi(job.flowGpm()))
-            .orElseGet(() -> leastHeldPsi(needed));
+            .orElseGet(() -> leastHeldPsi(needed, requiredPsi));
     double closedPsi = job.supply().map(Supply::closedPsi).orElse(sourcePsi);
     double deliveredPsi = sourcePsi - needed.losses().totalPsi();
     List<LegFigures> legs = LegFigures.of(job, line);
     return new Hydraulics(
         new Hydraulics.Pressures(
-            needed.sourcePsi(),
+            requiredPsi,
             job.supply().map(given -> sourcePsi),
-            job.supply().isPresent() ? deliveredPsi : job.needPsi()),
+            job.supply().isPresent() || requiredPsi > needed.sourcePsi()
+                ? deliveredPsi
+                : job.needPsi()),
         losses(needed),
         new Hydraulics.Friction(
             FrictionChoice.of(job, hose).basis(),
@@ -141,18 +144,35 @@ public final class PlanHydraulics {
                     station.distanceFt(),
                     station.elevationFt(),
                     station.flowingPsi(),
-                    station.closedPsi()))
+                    station.closedPsi(),
+                    station.within() ? Hydraulics.Place.WITHIN : Hydraulics.Place.AT_END))
         .toList();
   }
 
-  /** What a source that is not stated must hold: what is needed, and no suction on the way. */
-  private static double leastHeldPsi(Solution needed) {
+  /**
+   * What a source that is not stated must hold: what is required, and no suction on the way.
+   *
+   * @param requiredPsi what the appliance and every summit take
+   */
+  private static double leastHeldPsi(Solution needed, double requiredPsi) {
     double lowestPsi =
         needed.profile().stream()
             .mapToDouble(hosewright.hydraulics.Station::flowingPsi)
             .min()
             .orElseThrow();
-    return needed.sourcePsi() - Math.min(0, lowestPsi);
+    return Math.max(requiredPsi, needed.sourcePsi() - Math.min(0, lowestPsi));
+  }
+
+  /** The need and every loss, or what carries the water over a summit where that is more. */
+  private static double requiredPsi(Job job, Solution needed) {
+    double keptPsi =
+        job.run().way().route().isEmpty()
+            ? Double.POSITIVE_INFINITY
+            : Hydraulics.summits(stations(needed.profile())).stream()
+                .mapToDouble(Station::flowingPsi)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    return needed.sourcePsi() + Math.max(0, Limit.SUMMIT_PSI.value() - keptPsi);
   }
 
   private static Optional<Double> reaction(Job job) {

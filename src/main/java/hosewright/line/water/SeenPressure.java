@@ -2,18 +2,20 @@ package hosewright.line.water;
 
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
+import hosewright.line.model.Hydraulics.Place;
 import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.model.Role;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * The pressures one part of a line sees between its two ends.
  *
- * @param highestPsi flowing or shut, whichever is higher, psi
- * @param lowestPsi flowing or shut, whichever is lower, psi
+ * @param highest where it sees most, flowing or shut
+ * @param lowest where it sees least, flowing or shut
  */
-public record SeenPressure(Placed part, double highestPsi, double lowestPsi) {
+public record SeenPressure(Placed part, Station highest, Station lowest) {
 
   /** One for each part between source and appliance, in order. */
   public static List<SeenPressure> along(Assembly line, List<Station> profile) {
@@ -23,16 +25,30 @@ public record SeenPressure(Placed part, double highestPsi, double lowestPsi) {
       if (part.role() == Role.SOURCE || part.role() == Role.APPLIANCE) {
         continue;
       }
-      List<Station> passed = profile.subList(station, station + part.count() + 1);
-      double highest = Double.NEGATIVE_INFINITY;
-      double lowest = Double.POSITIVE_INFINITY;
-      for (Station at : passed) {
-        highest = Math.max(highest, Math.max(at.flowingPsi(), at.closedPsi()));
-        lowest = Math.min(lowest, Math.min(at.flowingPsi(), at.closedPsi()));
+      int last = station;
+      for (int ends = 0; ends < part.count(); ends++) {
+        do {
+          last++;
+        } while (profile.get(last).place() == Place.WITHIN);
       }
-      seen.add(new SeenPressure(part, highest, lowest));
-      station += part.count();
+      seen.add(of(part, profile.subList(station, last + 1)));
+      station = last;
     }
     return seen;
+  }
+
+  private static SeenPressure of(Placed part, List<Station> passed) {
+    return new SeenPressure(
+        part,
+        passed.stream().max(Comparator.comparingDouble(Station::highestPsi)).orElseThrow(),
+        passed.stream().min(Comparator.comparingDouble(Station::lowestPsi)).orElseThrow());
+  }
+
+  public double highestPsi() {
+    return highest.highestPsi();
+  }
+
+  public double lowestPsi() {
+    return lowest.lowestPsi();
   }
 }

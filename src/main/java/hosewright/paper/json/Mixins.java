@@ -1,6 +1,7 @@
 package hosewright.paper.json;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.catalogue.Build;
@@ -8,6 +9,7 @@ import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Selling;
 import hosewright.catalogue.WaterFacts;
+import hosewright.line.model.Hydraulics;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
@@ -105,6 +107,25 @@ final class Mixins {
   interface HoseAlike {
     @JsonUnwrapped
     HoseFacts.Diameters diameters();
+  }
+
+  /** Only of a station within a section it is said where it stands. */
+  interface StationPlace {
+    @JsonInclude(value = JsonInclude.Include.CUSTOM, valueFilter = AtEnd.class)
+    Hydraulics.Place place();
+  }
+
+  /** Equals what need not be said. */
+  static final class AtEnd {
+    @Override
+    public boolean equals(Object place) {
+      return place == Hydraulics.Place.AT_END;
+    }
+
+    @Override
+    public int hashCode() {
+      return 0;
+    }
   }
 
   interface BillItemSums {

@@ -4,6 +4,7 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
+import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Part;
 import hosewright.order.BenchCard;
 import hosewright.quote.Quote;
@@ -34,6 +35,7 @@ final class TradeModule extends SimpleModule {
     setMixInAnnotation(Part.class, Mixins.RecordAlone.class);
     setMixInAnnotation(Item.class, Mixins.ItemAlike.class);
     setMixInAnnotation(HoseFacts.class, Mixins.HoseAlike.class);
+    setMixInAnnotation(Hydraulics.Station.class, Mixins.StationPlace.class);
     setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
     setMixInAnnotation(Quote.QuoteLine.Price.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);

@@ -13,6 +13,7 @@ import hosewright.quote.Quote;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How pressure goes along the line, each formula live beside its inputs.
@@ -22,6 +23,9 @@ import java.util.List;
  */
 final class HydraulicsSheet {
   static final int[] WIDTHS = {46, 13, 9, 14, 12, 12, 13, 15};
+
+  /** Ends that differ by less lie level: what is left of them is rounding. */
+  private static final double LEVEL_FT = 1e-6;
 
   private final Page page;
   private final FormulaRows rows;
@@ -156,12 +160,17 @@ final class HydraulicsSheet {
         "psi",
         "adapter_psi",
         "by the square of the flow");
+    Optional<Station> summit = new SummitRows(rows, plan).write();
+    String needed =
+        "need_psi+friction_psi" + attack("+") + "+elevation_psi+adapter_psi+appliance_psi";
     rows.formula(
         "Required at the source",
-        "need_psi+friction_psi" + attack("+") + "+elevation_psi+adapter_psi+appliance_psi",
+        summit.isPresent() ? "MAX(" + needed + "," + SummitRows.REQUIRED + ")" : needed,
         "psi",
         "required_psi",
-        "need plus every loss");
+        summit.isPresent()
+            ? "need plus every loss, or what the summit takes"
+            : "need plus every loss");
     rows.formula(
         "At the source",
         "IF(ISNUMBER(source_psi),source_psi,required_psi)",
@@ -256,7 +265,9 @@ final class HydraulicsSheet {
 
   static double psiPerFt(Hydraulics result) {
     double riseFt = riseFt(result);
-    return riseFt == 0 ? Physical.PSI_PER_FT : rounded(result.elevationLossPsi() / riseFt);
+    return Math.abs(riseFt) < LEVEL_FT
+        ? Physical.PSI_PER_FT
+        : rounded(result.elevationLossPsi() / riseFt);
   }
 
   /** Ten significant digits: what a division adds behind them is noise. */

@@ -33,6 +33,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class ProfileChart {
   static final int ROWS_HIGH = 22;
+  static final int HEIGHT_ROWS_HIGH = 12;
 
   private final XSSFSheet sheet;
   private final int first;
@@ -54,29 +55,37 @@ final class ProfileChart {
       new ProfileChart(sheet, first, last)
           .draw(row(workbook, ProfileTable.CHART_ROW, at.getSheetIndex()));
     }
+    for (XSSFName at : workbook.getNames(ProfileTable.HEIGHT_CHART_ROW)) {
+      XSSFSheet sheet =
+          workbook.getSheet(new CellReference(at.getRefersToFormula()).getSheetName());
+      int first = row(workbook, ProfileTable.FIRST_ROW, at.getSheetIndex());
+      int last = row(workbook, ProfileTable.LAST_ROW, at.getSheetIndex());
+      new ProfileChart(sheet, first, last)
+          .drawHeights(row(workbook, ProfileTable.HEIGHT_CHART_ROW, at.getSheetIndex()));
+    }
+  }
+
+  /** The ground under the line, over the same distances. */
+  private void drawHeights(int atRow) {
+    XSSFChart chart = chart(atRow, HEIGHT_ROWS_HIGH);
+    XDDFScatterChartData lines = over(chart, "Height over the source, ft");
+    series(lines, 2, "Ground", PresetLineDash.SOLID, 2.25, MarkerStyle.NONE);
+    chart.plot(lines);
+  }
+
+  private XSSFChart chart(int atRow, int rowsHigh) {
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
+    XSSFChart chart =
+        drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, atRow, 8, atRow + rowsHigh));
+    chart.setAutoTitleDeleted(true);
+    return chart;
   }
 
   private void draw(int atRow) {
-    XSSFDrawing drawing = sheet.createDrawingPatriarch();
-    XSSFChart chart =
-        drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, atRow, 8, atRow + ROWS_HIGH));
-    chart.setAutoTitleDeleted(true);
+    XSSFChart chart = chart(atRow, ROWS_HIGH);
     XDDFChartLegend legend = chart.getOrAddLegend();
     legend.setPosition(LegendPosition.BOTTOM);
-    XDDFValueAxis distance = chart.createValueAxis(AxisPosition.BOTTOM);
-    distance.setTitle("Hose laid from the source, ft");
-    XDDFValueAxis pressure = chart.createValueAxis(AxisPosition.LEFT);
-    pressure.setTitle("Gauge pressure, psi");
-    pressure.setCrosses(AxisCrosses.MIN);
-    distance.setCrosses(AxisCrosses.MIN);
-    distance.setMinimum(0);
-    distance.setNumberFormat("0");
-    pressure.setNumberFormat("0");
-    plain(distance);
-    plain(pressure);
-    XDDFScatterChartData lines =
-        (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, distance, pressure);
-    lines.setStyle(ScatterStyle.LINE_MARKER);
+    XDDFScatterChartData lines = over(chart, "Gauge pressure, psi");
     series(lines, 4, "Flowing", PresetLineDash.SOLID, 2.25, MarkerStyle.CIRCLE);
     series(lines, 5, "Closed", PresetLineDash.DASH, 1.5, MarkerStyle.SQUARE);
     series(lines, 6, "Needed at the end", PresetLineDash.DOT, 1.5, MarkerStyle.NONE);
@@ -90,6 +99,25 @@ final class ProfileChart {
           MarkerStyle.NONE);
     }
     chart.plot(lines);
+  }
+
+  /** Empty axes, from the source on. */
+  private static XDDFScatterChartData over(XSSFChart chart, String title) {
+    XDDFValueAxis distance = chart.createValueAxis(AxisPosition.BOTTOM);
+    distance.setTitle("Hose laid from the source, ft");
+    XDDFValueAxis upright = chart.createValueAxis(AxisPosition.LEFT);
+    upright.setTitle(title);
+    upright.setCrosses(AxisCrosses.MIN);
+    distance.setCrosses(AxisCrosses.MIN);
+    distance.setMinimum(0);
+    distance.setNumberFormat("0");
+    upright.setNumberFormat("0");
+    plain(distance);
+    plain(upright);
+    XDDFScatterChartData lines =
+        (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, distance, upright);
+    lines.setStyle(ScatterStyle.LINE_MARKER);
+    return lines;
   }
 
   private static void plain(XDDFValueAxis axis) {

@@ -16,11 +16,15 @@ final class ProfileTable {
   static final String FIRST_ROW = "profile_first";
   static final String LAST_ROW = "profile_last";
   static final String CHART_ROW = "profile_chart";
+  static final String HEIGHT_CHART_ROW = "height_chart";
 
   /** What fittings take now over what they took as planned. */
-  private static final String FITTINGS_NOW =
+  static final String FITTINGS_NOW =
       "IF(planned_adapter_psi+planned_appliance_psi=0,0,"
           + "(adapter_psi+appliance_psi)/(planned_adapter_psi+planned_appliance_psi))";
+
+  /** Heights that differ by less look alike on paper. */
+  private static final double UNEVEN_FT = 1;
 
   private final Page page;
   private final LinePlan plan;
@@ -48,11 +52,31 @@ final class ProfileTable {
     }
     page.named(1, LAST_ROW);
     page.gap(8);
+    boolean uneven = uneven(stations);
+    if (uneven) {
+      // The two charts are read one below the other.
+      page.newSheetOfPaper();
+    }
     page.next();
     page.named(0, CHART_ROW);
     for (int i = 0; i < ProfileChart.ROWS_HIGH; i++) {
       page.gap(14);
     }
+    if (uneven) {
+      page.next();
+      page.named(0, HEIGHT_CHART_ROW);
+      for (int i = 0; i < ProfileChart.HEIGHT_ROWS_HIGH; i++) {
+        page.gap(14);
+      }
+    }
+  }
+
+  /** Whether the ground is more than one slope, so that it is worth drawing. */
+  private static boolean uneven(List<Station> stations) {
+    Station end = stations.get(stations.size() - 1);
+    double slope = end.distanceFt() == 0 ? 0 : end.elevationFt() / end.distanceFt();
+    return stations.stream()
+        .anyMatch(at -> Math.abs(at.elevationFt() - slope * at.distanceFt()) > UNEVEN_FT);
   }
 
   private void heading(boolean limited) {
@@ -75,7 +99,7 @@ final class ProfileTable {
     page.text(0, station.name(), Look.BODY)
         .number(1, station.distanceFt(), loose(station.distanceFt()))
         .number(2, station.elevationFt(), loose(station.elevationFt()))
-        .number(3, fittingsPsi(station), Look.BODY_NUMBER)
+        .number(3, fittingsPsi(plan, station), Look.BODY_NUMBER)
         .formula(
             4,
             "start_psi-"
@@ -98,16 +122,27 @@ final class ProfileTable {
 
   /** What hose takes up to where so much of it is laid; the attack lines come after the first. */
   private String frictionUpTo(String laid) {
+    return frictionUpTo(plan, laid, "-");
+  }
+
+  /**
+   * The same of a plan, as it stands behind a sign.
+   *
+   * @param sign that sign
+   */
+  static String frictionUpTo(LinePlan plan, String laid, String sign) {
     return plan.layout().branchLeg().isEmpty()
         ? "friction_c*(line_gpm/100)^2*" + laid + "/100"
         : "friction_c*(line_gpm/100)^2*MIN("
             + laid
-            + ",laid_ft)/100-attack_c*(attack_gpm/100)^2*MAX("
+            + ",laid_ft)/100"
+            + sign
+            + "attack_c*(attack_gpm/100)^2*MAX("
             + laid
             + "-laid_ft,0)/100";
   }
 
-  private double frictionPsi(double laidFt) {
+  private static double frictionPsi(LinePlan plan, double laidFt) {
     double psi = 0;
     double beforeFt = 0;
     for (Leg leg : plan.layout().hoseLegs()) {
@@ -120,10 +155,10 @@ final class ProfileTable {
   }
 
   /** What fittings took up to a station: the drop that hose and height do not explain. */
-  private double fittingsPsi(Station station) {
-    Station source = result.profile().get(0);
-    double hose = frictionPsi(station.distanceFt());
-    double psiPerFt = HydraulicsSheet.psiPerFt(result);
+  static double fittingsPsi(LinePlan plan, Station station) {
+    Station source = plan.hydraulics().profile().get(0);
+    double hose = frictionPsi(plan, station.distanceFt());
+    double psiPerFt = HydraulicsSheet.psiPerFt(plan.hydraulics());
     double climbed = (station.elevationFt() - source.elevationFt()) * psiPerFt;
     double rest = source.flowingPsi() - station.flowingPsi() - hose - climbed;
     return Math.round(rest * 1e6) / 1e6;

@@ -6,6 +6,7 @@ import hosewright.desk.OpenDesk;
 import hosewright.intake.JobFile;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
+import hosewright.job.SoughtFlow;
 import hosewright.job.question.JobField;
 import java.nio.file.Path;
 import java.util.Map;
@@ -65,7 +66,7 @@ final class AskLineTest {
 
   @Test
   void where_no_hose_may_be_laid_the_plan_that_says_why_is_the_answer() {
-    var found = new FindFlow(books).find(job(Map.of(JobField.SIZE, "4.5 in")));
+    var found = new FindFlow(books).find(SoughtFlow.of(job(Map.of(JobField.SIZE, "4.5 in"))));
 
     assertThat(found.flow()).isEmpty();
     assertThat(found.noPlan().orElseThrow().feasible()).isFalse();
@@ -73,7 +74,7 @@ final class AskLineTest {
 
   @Test
   void where_a_line_can_be_laid_the_flow_is_all_the_answer() {
-    var found = new FindFlow(books).find(job(Map.of()));
+    var found = new FindFlow(books).find(SoughtFlow.of(job(Map.of())));
 
     assertThat(found.flow()).isPresent();
     assertThat(found.noPlan()).isEmpty();

@@ -40,7 +40,7 @@ final class JobFieldTest {
   @ParameterizedTest
   @MethodSource("fields")
   void whoever_must_answer_is_asked(JobField field) {
-    if (field.required()) {
+    if (field.required(Map.of())) {
       assertThat(field.asking().question()).endsWith("?");
       assertThat(field.asking().matters().test(Map.of())).isTrue();
       assertThat(field.whenOpen().usual()).isEmpty();

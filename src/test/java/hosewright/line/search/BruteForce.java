@@ -113,12 +113,13 @@ final class BruteForce {
   }
 
   /**
-   * A section that could be left out never helps a line without stations. With them it may, by a
-   * hair: the rise is spread over more hose, so a device stands higher or lower. Nobody is sold a
-   * section for that.
+   * A section that could be left out never helps a line without stations on even ground. With them
+   * it may, by a hair: the rise is spread over more hose, so a device stands higher or lower; and
+   * on a route a weak section then lies higher. Nobody is sold a section for that.
    */
   private boolean needless(Candidate candidate) {
-    return candidate.spare() && !job.stationsFt().isEmpty();
+    return candidate.spare()
+        && (!job.stationsFt().isEmpty() || job.run().way().route().isPresent());
   }
 
   /**

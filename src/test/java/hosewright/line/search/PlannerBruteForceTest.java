@@ -85,11 +85,17 @@ class PlannerBruteForceTest {
   }
 
   @Test
+  void ground_that_goes_up_and_down_and_the_runner_up_in_60_small_random_shops() {
+    holds(60, 250, RandomShop::new, RandomShop::routeJob);
+  }
+
+  @Test
   @Tag("long")
-  void stations_wyes_outlets_and_made_up_hose_in_2000_small_random_shops_each() {
+  void stations_wyes_outlets_routes_and_made_up_hose_in_2000_small_random_shops_each() {
     holds(2_000, MOST_LINES, RandomShop::new, RandomShop::stationJob);
     holds(2_000, MOST_LINES, RandomShop::new, RandomShop::wyeJob);
     holds(2_000, MOST_LINES, RandomShop::new, RandomShop::outletsJob);
+    holds(2_000, MOST_LINES, RandomShop::new, RandomShop::routeJob);
     holds(2_000, MOST_LINES, RandomShop::withBench, RandomShop::job);
   }
 

@@ -244,6 +244,11 @@ public final class RandomShop {
     return new RandomShopJobs(this, random).withStations();
   }
 
+  /** A job over ground that goes up and down. */
+  Job routeJob() {
+    return new RandomShopJobs(this, random).onRoute();
+  }
+
   /** A job with two attack lines behind a wye. */
   Job wyeJob() {
     return new RandomShopJobs(this, random).withWye();

@@ -48,6 +48,38 @@ final class RandomShopJobs {
     return job(answers);
   }
 
+  /** A job over ground that goes up and down, with one line, one behind a wye or a valve in it. */
+  Job onRoute() {
+    Map<String, String> answers = byField(answers());
+    int lengthFt = 40 + random.nextInt(75);
+    answers.keySet().removeAll(List.of("length", "rise"));
+    answers.put("route", route(lengthFt));
+    switch (random.nextInt(6)) {
+      case 0 -> {
+        answers.keySet().removeAll(List.of("lines", "owned", "accessories"));
+        answers.put("attack-lines", "2");
+        answers.put("attack-length", (15 + random.nextInt(lengthFt - 20)) + " ft");
+      }
+      case 1 -> answers.put("accessories", "valve at " + (1 + random.nextInt(lengthFt)) + " ft");
+      default -> {}
+    }
+    return job(answers);
+  }
+
+  /** Steep enough for its turns to matter beside the pressures of a small shop. */
+  private String route(int lengthFt) {
+    StringBuilder places = new StringBuilder("0 ft at 0 ft");
+    int alongFt = 0;
+    int heightFt = 0;
+    while (alongFt < lengthFt) {
+      int onFt = Math.min(1 + random.nextInt(40), lengthFt - alongFt);
+      alongFt += onFt;
+      heightFt += random.nextInt(2 * onFt + 1) - onFt;
+      places.append("; ").append(heightFt).append(" ft at ").append(alongFt).append(" ft");
+    }
+    return places.toString();
+  }
+
   /** A job with two attack lines behind a wye. */
   Job withWye() {
     Map<String, String> answers = byField(answers());

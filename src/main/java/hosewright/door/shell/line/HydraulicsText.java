@@ -108,6 +108,13 @@ final class HydraulicsText {
     table.row("lost in fittings, by their bores", psi(hydraulics.adapterLossPsi()));
     table.row("lost in appliances, as stated", psi(hydraulics.applianceLossPsi()));
     table.row("lost to rise", psi(hydraulics.elevationLossPsi()));
+    plan.hydraulics()
+        .decidingSummit(plan.needPsi())
+        .ifPresent(
+            summit ->
+                table.row(
+                    "kept over the summit, beyond that",
+                    psi(hydraulics.requiredSourcePsi() - plan.needPsi() - hydraulics.lostPsi())));
     table.row("the source must hold", psi(hydraulics.requiredSourcePsi()));
     hydraulics.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));
     table.row("arrives", psi(hydraulics.deliveredPsi()));

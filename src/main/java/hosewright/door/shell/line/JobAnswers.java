@@ -11,6 +11,7 @@ import hosewright.door.shell.end.JointCheckCommand;
 import hosewright.door.shell.option.CatalogueChoice;
 import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobFile;
+import hosewright.intake.RouteFile;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
 import hosewright.thread.Families;
@@ -76,7 +77,7 @@ public final class JobAnswers {
         in.value(field.word()).ifPresent(value -> answers.put(field, value));
       }
     }
-    return answers;
+    return RouteFile.putInto(answers, Optional.empty());
   }
 
   private static OptionSpec option(JobField field) {
@@ -107,21 +108,21 @@ public final class JobAnswers {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote).answers();
     }
-    Map<JobField, String> answers = new TreeMap<>();
-    in.value("job")
-        .ifPresent(
-            file ->
-                answers.putAll(
-                    JobFile.read(NamedPath.of("job", file, "the name of a job file")).answers()));
+    Map<JobField, String> answers =
+        in.value("job")
+            .map(file -> NamedPath.of("job", file, "the name of a job file"))
+            .map(file -> JobFile.read(file).answers())
+            .orElse(Map.of());
+    Map<JobField, String> options = new TreeMap<>();
     for (JobField field : JobField.values()) {
       if (field.isFlag()) {
         if (in.flag(field.word())) {
-          answers.put(field, "yes");
+          options.put(field, "yes");
         }
       } else {
-        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+        in.value(field.word()).ifPresent(value -> options.put(field, value));
       }
     }
-    return Optional.of(answers);
+    return Optional.of(RouteFile.putInto(JobField.over(answers, options), Optional.empty()));
   }
 }

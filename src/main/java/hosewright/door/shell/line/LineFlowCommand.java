@@ -9,8 +9,7 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.words.ShownUnits;
-import hosewright.job.Job;
-import hosewright.job.JobForm;
+import hosewright.job.SoughtFlow;
 import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
@@ -47,8 +46,7 @@ public final class LineFlowCommand extends ShellCommand {
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was calculated.");
     }
-    Job job = JobForm.read(answers.get());
-    FindFlow.Found found = findFlow.find(job);
+    FindFlow.Found found = findFlow.find(SoughtFlow.read(answers.get()));
     return found
         .flow()
         .map(flow -> answer(flow, units, in.flag(WorkingText.NAME)))

@@ -2,11 +2,13 @@ package hosewright.door.shell.line;
 
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
+import hosewright.line.model.Hydraulics.Place;
 import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.model.Part;
 import hosewright.line.model.Role;
 import hosewright.measure.UnitSystem;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 
 /** Pressure at every station, flowing and with the nozzle shut. */
@@ -23,10 +25,13 @@ final class StationTable {
                 "shut, " + units.pressure().unit())
             .numbers(1, 2, 3, 4);
     List<String> names = names(run);
-    for (int i = 0; i < profile.size(); i++) {
-      Station at = profile.get(i);
+    boolean known =
+        names.size() == profile.stream().filter(at -> at.place() == Place.AT_END).count();
+    Iterator<String> next = names.iterator();
+    for (Station at : profile) {
+      boolean end = at.place() == Place.AT_END;
       table.row(
-          names.size() == profile.size() ? names.get(i) : at.name(),
+          known && end ? next.next() : end ? at.name() : "the ground turns",
           units.length().figure(at.distanceFt()),
           units.length().figure(at.elevationFt()),
           units.pressure().figure(at.flowingPsi()),
