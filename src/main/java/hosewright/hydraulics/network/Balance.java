@@ -16,6 +16,10 @@ import org.hipparchus.linear.RealMatrix;
 final class Balance {
   private static final double CLOSE_GPM = 2e-6;
   private static final double NEAR_GPM = 1e-3;
+
+  /** So near the bottom that a whole step leads nearer without looking. */
+  private static final double ALMOST_GPM = 1;
+
   private static final int MOST_STEPS = 500;
   private static final double LONGEST_STEP_PSI = 300;
 
@@ -113,7 +117,10 @@ final class Balance {
   private double length(double[] psi, double[] way, double[] excess) {
     double downhill = dot(excess, way);
     double[] whole = leavesGpm(along(psi, way, 1));
-    if (dot(whole, way) <= 0 || largest(whole) < largest(excess) / 2) {
+    if (dot(whole, way) <= 0) {
+      return 1;
+    }
+    if (largest(excess) < ALMOST_GPM && largest(whole) < largest(excess) / 2) {
       return 1;
     }
     double low = 0;

@@ -21,8 +21,7 @@ final class FlowsSought {
 
   NetworkState state() {
     Map<String, Arc> arcs = arcs();
-    double[] psi =
-        new Balance(List.copyOf(arcs.values()), new double[places.count()]).psi(closedPsi());
+    double[] psi = new Balance(List.copyOf(arcs.values()), new double[places.count()]).psi(start());
     Map<String, Double> flowGpm = new HashMap<>();
     for (Link link : network.links()) {
       Arc arc = arcs.get("link " + link.name());
@@ -63,12 +62,17 @@ final class FlowsSought {
     return arcs;
   }
 
-  /** Where the search begins: the pressures with nothing flowing. */
-  private double[] closedPsi() {
+  /**
+   * Where the search begins: the pressures with nothing flowing, less the farther the water runs.
+   */
+  private double[] start() {
     Map<String, Double> none = new HashMap<>();
     network.links().forEach(link -> none.put(link.name(), 0.0));
     double[] psi = new double[places.count()];
     new StateWriter(network, places, none, Map.of()).settle(psi);
+    for (int i = 0; i < psi.length; i++) {
+      psi[i] -= Math.max(0, psi[i]) * i / psi.length;
+    }
     return psi;
   }
 }

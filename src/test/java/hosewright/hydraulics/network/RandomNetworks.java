@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 
 /**
@@ -24,18 +25,36 @@ import java.util.Random;
  * again, a second source, take-offs along a header, heights, and every sort of end.
  */
 final class RandomNetworks {
+  /** What layouts may have in them. */
+  enum Drawn {
+    ANYTHING,
+    /** Hose by coefficient; no end or loss that changes its ways at some flow. */
+    BY_COEFFICIENT,
+    /** The same, and hose by Hazen and Williams. */
+    WITH_HAZEN_WILLIAMS,
+    /** The same, and hose by Darcy and Weisbach. */
+    WITH_DARCY_WEISBACH
+  }
+
   private final Random random;
+  private final Drawn drawn;
   private final List<Node> nodes = new ArrayList<>();
   private final List<Link> links = new ArrayList<>();
   private final Map<String, Double> heightsFt = new HashMap<>();
 
-  private RandomNetworks(long seed) {
-    random = new Random(seed);
+  private RandomNetworks(long seed, Drawn drawn) {
+    this.random = new Random(seed);
+    this.drawn = drawn;
+  }
+
+  /** The layout of a seed, of anything there is. */
+  static Network of(long seed) {
+    return of(seed, Drawn.ANYTHING);
   }
 
   /** The layout of a seed. */
-  static Network of(long seed) {
-    RandomNetworks drawn = new RandomNetworks(seed);
+  static Network of(long seed, Drawn what) {
+    RandomNetworks drawn = new RandomNetworks(seed, what);
     String first = drawn.source("source");
     if (drawn.chance(0.2)) {
       String meeting = drawn.junction("siamese");
@@ -92,7 +111,7 @@ final class RandomNetworks {
           default ->
               new Hydrant(between(50, 150), between(5, 45), between(500, 2_000), between(0, 10));
         };
-    nodes.add(new Node.Source(name, heightFt, java.util.Optional.of(supply)));
+    nodes.add(new Node.Source(name, heightFt, Optional.of(supply)));
     heightsFt.put(name, heightFt);
     return name;
   }
@@ -126,7 +145,7 @@ final class RandomNetworks {
     if (chance(0.5)) {
       elements.add(new Fitting("adapter", between(0, 4), between(1.5, 4)));
     }
-    if (chance(0.15)) {
+    if (drawn == Drawn.ANYTHING && chance(0.15)) {
       elements.add(new ApplianceLoss("appliance", 350, between(2, 25)));
     }
     links.add(
@@ -134,21 +153,24 @@ final class RandomNetworks {
   }
 
   private FrictionLaw law(double boreIn) {
-    return switch (random.nextInt(4)) {
-      case 0 -> new HazenWilliams(between(100, 150), boreIn);
-      case 1 -> new DarcyWeisbach(between(0, 0.01), boreIn, 60.0);
-      default -> new CoefficientLaw(between(0.08, 6));
-    };
+    if (random.nextBoolean() || drawn == Drawn.BY_COEFFICIENT) {
+      return new CoefficientLaw(between(0.08, 6));
+    }
+    boolean hazen =
+        drawn == Drawn.WITH_HAZEN_WILLIAMS || drawn == Drawn.ANYTHING && random.nextBoolean();
+    return hazen
+        ? new HazenWilliams(between(100, 150), boreIn)
+        : new DarcyWeisbach(between(0, 0.01), boreIn, 60.0);
   }
 
   private Demand demand() {
-    return switch (random.nextInt(6)) {
+    return switch (random.nextInt(drawn == Drawn.ANYTHING ? 6 : 5)) {
       case 0 -> new Demand.SmoothBore(between(0.5, 1.5));
       case 1 -> new Demand.KFactor(between(5, 60));
       case 2 -> new Demand.FixedGallonage(between(60, 500), 100);
-      case 3 -> new Demand.AutomaticFog(60, 350, 100);
-      case 4 -> new Demand.OpenEnd(between(1.5, 3), chance(0.5) ? between(0, 30) : 0);
-      default -> new Demand.FlowAndPressure(between(50, 500), between(30, 120));
+      case 3 -> new Demand.OpenEnd(between(1.5, 3), chance(0.5) ? between(0, 30) : 0);
+      case 4 -> new Demand.FlowAndPressure(between(50, 500), between(30, 120));
+      default -> new Demand.AutomaticFog(60, 350, 100);
     };
   }
 

@@ -8,9 +8,12 @@ import hosewright.catalogue.ItemKind;
 import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.HoseLeg;
-import hosewright.hydraulics.WyedLine;
-import hosewright.hydraulics.WyedLine.Branch;
 import hosewright.hydraulics.law.CoefficientLaw;
+import hosewright.hydraulics.network.Link;
+import hosewright.hydraulics.network.Network;
+import hosewright.hydraulics.network.NetworkHydraulics;
+import hosewright.hydraulics.network.NetworkState;
+import hosewright.hydraulics.network.Node;
 import hosewright.job.Job;
 import hosewright.line.model.Bill;
 import hosewright.line.model.CheckId;
@@ -24,6 +27,7 @@ import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Lines that divide at a wye, start from several outlets, or have devices between sections. */
@@ -80,14 +84,25 @@ class NetworkPlanTest {
   };
 
   /** That line for the laws of hydraulics alone: C of 2 and 24 by the size table. */
-  private static WyedLine wyed() {
-    Branch branch =
-        new Branch(
-            "attack",
-            List.of(new HoseLeg("1.5 in", new CoefficientLaw(24), 150, 1.5)),
-            new Demand.FlowAndPressure(100, 100));
-    return new WyedLine(
-        List.of(new HoseLeg("2.5 in", new CoefficientLaw(2), 300, 2.5)), List.of(branch, branch));
+  private static Network wyed(double sourcePsi) {
+    return new Network(
+        List.of(
+            new Node.Source("pump", new FixedPressure(sourcePsi)),
+            new Node.Junction("wye"),
+            new Node.End("nozzle", new Demand.FlowAndPressure(100, 100))),
+        List.of(
+            new Link(
+                "supply",
+                "pump",
+                "wye",
+                List.of(new HoseLeg("2.5", new CoefficientLaw(2), 300, 2.5))),
+            new Link(
+                "attack",
+                "wye",
+                "nozzle",
+                List.of(new HoseLeg("1.5", new CoefficientLaw(24), 150, 1.5)),
+                1,
+                2)));
   }
 
   // Coefficients: City of Rohnert Park training slides. By hand: 2 x 2² x 3 = 24 psi in the supply
@@ -99,7 +114,9 @@ class NetworkPlanTest {
     assertThat(plan.flowGpm()).isEqualTo(200);
     assertThat(plan.hydraulics().requiredSourcePsi()).isCloseTo(160, within(1e-9));
     assertThat(plan.hydraulics().requiredSourcePsi())
-        .isCloseTo(wyed().required(List.of(100.0, 100.0)).sourcePsi(), within(1e-9));
+        .isCloseTo(
+            NetworkHydraulics.required(wyed(1), Map.of("nozzle", 100.0)).sourcePsi("pump"),
+            within(1e-9));
     Leg branch = plan.layout().branchLeg().orElseThrow();
     Leg.Water attack = branch.water();
     assertThat(attack.inletPsi()).isCloseTo(136, within(1e-9));
@@ -115,10 +132,9 @@ class NetworkPlanTest {
     String[] answers = answers(WYED);
     Job job = DemoCatalogue.job(with(answers, "source-pressure", "120 psi"));
     Flowing flowing = shop().planner().flow(job).orElseThrow();
-    WyedLine.Arriving arriving = wyed().arriving(new FixedPressure(120));
+    NetworkState.AtEnd arriving = NetworkHydraulics.arriving(wyed(120)).end("nozzle");
     assertThat(flowing.arrives().flowGpm()).isCloseTo(arriving.flowGpm(), within(0.01));
-    assertThat(flowing.arrives().deliveredPsi())
-        .isCloseTo(arriving.branches().get(0).pressures().deliveredPsi(), within(0.01));
+    assertThat(flowing.arrives().deliveredPsi()).isCloseTo(arriving.psi(), within(0.01));
     assertThat(flowing.layout().branchLeg().orElseThrow().water().flowGpm())
         .isCloseTo(flowing.arrives().flowGpm() / 2, within(1e-9));
   }
