@@ -85,6 +85,11 @@ public record Quote(
         .reduce(Money.zero(total().getCurrencyUnit()), Money::plus);
   }
 
+  /** What the groups save by being bought together; zero of one group. */
+  public Money savedTogether() {
+    return BoughtTogether.saved(this);
+  }
+
   /**
    * A group with what it comes to, as papers head it.
    *

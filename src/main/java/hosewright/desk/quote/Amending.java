@@ -1,6 +1,5 @@
 package hosewright.desk.quote;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.desk.Refusals;
 import hosewright.desk.Signing;
 import hosewright.desk.TextLines;
@@ -34,10 +33,11 @@ final class Amending {
   /**
    * @param quote whose lines are named
    * @param amendments what stands before anything is changed
+   * @param words finds the items that lines to add are named by
    */
-  Amending(Quote quote, Amendments amendments, Catalogue catalogue) {
+  Amending(Quote quote, Amendments amendments, ItemWords words) {
     this.quote = quote;
-    this.wanted = new WantedLine(catalogue, quote.total().getCurrencyUnit());
+    this.wanted = new WantedLine(words, quote.total().getCurrencyUnit());
     this.amendments = amendments;
   }
 

@@ -81,7 +81,7 @@ public final class ReviseQuote {
           new Amending(
                   seen,
                   seen.offer().amendments().fitting(seen.groups(), basis.groups()),
-                  open.catalogue())
+                  ItemWords.in(open, Optional.empty()))
               .after(asked.changes());
       if (answers.equals(before) && amendments.equals(seen.offer().amendments())) {
         throw new BadInputException(

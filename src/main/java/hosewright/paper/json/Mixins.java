@@ -71,6 +71,9 @@ final class Mixins {
   interface WithGroups {
     @JsonProperty(value = "groups", access = JsonProperty.Access.READ_ONLY)
     List<Quote.GroupSum> groupSums();
+
+    @JsonProperty(value = "savedTogether", access = JsonProperty.Access.READ_ONLY)
+    Money savedTogether();
   }
 
   interface RecordAlone {

@@ -43,6 +43,11 @@ public final class QuoteText {
     sums.row("tax, " + quote.totals().charging().taxNote(), MoneyWords.of(quote.totals().tax()));
     sums.row("total" + Unpriced.beside(quote.stillToSource()), MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
+    if (quote.savedTogether().isPositive()) {
+      text.append("Bought together these goods cost ")
+          .append(MoneyWords.of(quote.savedTogether()))
+          .append(" less than group by group.\n");
+    }
     for (OfferedLine offer : quote.offeredAlone()) {
       QuoteLine line = offer.line();
       text.append("Not in the total, line ")
