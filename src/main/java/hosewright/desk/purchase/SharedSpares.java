@@ -92,7 +92,7 @@ final class SharedSpares {
       if (taken == 0 && isGasket(item.item(), kind) && item.quantity() >= less) {
         taken = less;
         if (item.quantity() > less) {
-          items.add(fewer(item, item.quantity() - less));
+          items.add(item.times(item.quantity() - less));
         }
       } else {
         items.add(item);
@@ -108,17 +108,6 @@ final class SharedSpares {
             plan.checks(),
             bill(plan.bill(), items, taken),
             plan.weighed());
-  }
-
-  private static Bill.Item fewer(Bill.Item item, int quantity) {
-    return new Bill.Item(
-        item.item(),
-        item.description(),
-        quantity,
-        Math.min(item.spare(), quantity),
-        item.unit(),
-        item.unitPrice(),
-        item.weightLb() * quantity / item.quantity());
   }
 
   private static Bill bill(Bill bill, List<Bill.Item> items, int less) {
