@@ -6,8 +6,8 @@ import hosewright.desk.quote.LineChange;
 import hosewright.desk.quote.LineChange.Kind;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
+import hosewright.door.shell.option.OrderArgument;
 import hosewright.door.shell.option.SignedBy;
-import hosewright.problem.BadInputException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -48,14 +48,6 @@ final class AmendmentOptions {
     };
   }
 
-  /** The number of a group. */
-  static int group(String typed) {
-    if (!typed.strip().matches("[1-9]\\d{0,3}")) {
-      throw new BadInputException("group", typed, "the number of a group of the quote, such as 2");
-    }
-    return Integer.parseInt(typed.strip());
-  }
-
   static OptionSpec terms() {
     return OptionSpec.value("terms", "FILE", "terms of sale from a text file, one a line")
         .withDefaultSaid("terms.txt in the data folder, where there is one")
@@ -74,7 +66,7 @@ final class AmendmentOptions {
         in.value("notes"),
         in.values("note"),
         in.value("terms"),
-        in.value("group").map(AmendmentOptions::group));
+        OrderArgument.group(in));
   }
 
   /** A revision of the same job, and why. */
