@@ -5,6 +5,8 @@ import hosewright.desk.Papers;
 import hosewright.desk.Signing;
 import hosewright.desk.TextLines;
 import hosewright.desk.interview.Asker;
+import hosewright.desk.quote.Changes;
+import hosewright.desk.quote.NewQuote;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
 import hosewright.quote.PriceList;
@@ -35,10 +37,22 @@ public final class MakePurchase {
    *
    * @param papers to be written at once
    * @param termsFile name of a text file of terms of sale; the dealer's own without it
+   * @param changes prices, order and words set by hand
    * @param by who makes it
    */
   public record Request(
-      AskedPurchase purchase, Optional<Papers> papers, Optional<String> termsFile, String by) {}
+      AskedPurchase purchase,
+      Optional<Papers> papers,
+      Optional<String> termsFile,
+      Changes changes,
+      String by) {
+
+    /** Of a quote as its plans and the price list give it. */
+    public Request(
+        AskedPurchase purchase, Optional<Papers> papers, Optional<String> termsFile, String by) {
+      this(purchase, papers, termsFile, Changes.NONE, by);
+    }
+  }
 
   /**
    * What came of it.
@@ -80,7 +94,6 @@ public final class MakePurchase {
   /** Nothing is kept where the papers asked for have no place to go to. */
   private static Quote keep(Books open, Request asked, PurchaseGroups groups) {
     Customer customer = groups.customer();
-    QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
     Amendments terms =
         Amendments.NONE.withTerms(
             asked
@@ -94,7 +107,8 @@ public final class MakePurchase {
         .saveNew(
             number -> {
               asked.papers().ifPresent(all -> all.places(number, 1));
-              return maker.make(
+              return NewQuote.of(
+                  open,
                   new QuoteMaker.Draft(
                       new Quote.Name(number, 1),
                       customer,
@@ -102,7 +116,8 @@ public final class MakePurchase {
                       Quote.Basis.of(groups.title(), Optional.empty(), groups.groups()),
                       amendments,
                       open.now()),
-                  prices);
+                  prices,
+                  asked.changes());
             },
             Signing.as(asked.by(), Step.MAKE, open.now(), ""));
   }

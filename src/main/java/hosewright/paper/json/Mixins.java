@@ -11,6 +11,7 @@ import hosewright.catalogue.WaterFacts;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
+import hosewright.quote.ByHand;
 import hosewright.quote.Quote;
 import hosewright.thread.Verdict;
 import java.util.List;
@@ -124,6 +125,18 @@ final class Mixins {
 
     @JsonSerialize(using = TradeModule.BareMoneyWriter.class)
     Money extended();
+  }
+
+  /** What a buyer's paper says of a line: its price, never that it was set by hand. */
+  interface ShownLineSums extends QuoteLineSums {
+    @JsonIgnore
+    Optional<Money> agreed();
+  }
+
+  /** Prices set by hand, and why, stay in the books. */
+  interface WithoutPrices {
+    @JsonIgnore
+    Map<String, ByHand.SetPrice> prices();
   }
 
   interface BreakSums {

@@ -163,6 +163,13 @@ final class QuoteTable {
   }
 
   private void line(QuoteLine line) {
+    quote
+        .heading(line)
+        .ifPresent(
+            words -> {
+              page.next();
+              page.span(NUMBER, TAXED, words, Look.STRONG);
+            });
     int row = page.next();
     rows.put(line.position(), row);
     String note = line.note().map(n -> "\n" + n).orElse("");

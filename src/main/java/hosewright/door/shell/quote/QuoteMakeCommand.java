@@ -40,6 +40,7 @@ public final class QuoteMakeCommand extends ShellCommand {
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS))
             .with(PaperOptions.options())
+            .with(AmendmentOptions.onNew())
             .with(AmendmentOptions.terms(), SignedBy.option()));
     this.books = books;
   }
@@ -57,6 +58,7 @@ public final class QuoteMakeCommand extends ShellCommand {
                     PurchaseOptions.asked(in),
                     in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
                     in.value("terms"),
+                    AmendmentOptions.changesOfNew(in),
                     SignedBy.name(in)));
     return made.quote()
         .map(
@@ -94,6 +96,7 @@ public final class QuoteMakeCommand extends ShellCommand {
                     job,
                     in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
                     in.value("terms"),
+                    AmendmentOptions.changesOfNew(in),
                     SignedBy.name(in)));
     return made.quote()
         .map(quote -> quoted(quote, made.files()))

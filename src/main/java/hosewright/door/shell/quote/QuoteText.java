@@ -85,7 +85,7 @@ public final class QuoteText {
             .append(group.optional() ? ", not in the total" : "")
             .append('\n');
       }
-      text.append(lines(quote.lines(group)).on(screen)).append('\n');
+      text.append(lines(quote, quote.lines(group)).on(screen)).append('\n');
       if (several) {
         text.append("subtotal of ")
             .append(group.number())
@@ -96,10 +96,11 @@ public final class QuoteText {
     }
   }
 
-  private static Table lines(List<QuoteLine> lines) {
+  private static Table lines(Quote quote, List<QuoteLine> lines) {
     Table table =
         Table.of("#", "item", "description", "qty", "unit", "each", "amount").numbers(0, 3, 5, 6);
     for (QuoteLine line : lines) {
+      quote.heading(line).ifPresent(words -> table.row("", "", words, "", "", "", ""));
       table.row(
           line.position(),
           line.goods().item(),
