@@ -6,6 +6,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.order.SuppliedHose.Kind;
 import hosewright.order.SuppliedHose.Sections;
 import hosewright.quote.Departures;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.thread.End;
@@ -50,28 +51,49 @@ public record BenchCard(
     }
   }
 
-  /** The card of an order, from the plan its quote froze and the quantities it sells. */
+  /** The card of a whole order, from the plans its quote froze and the quantities it sells. */
   public static BenchCard of(Order order, Quote quote, Catalogue catalogue) {
-    List<Sections> supplied =
+    return of(
+        order,
+        quote,
+        quote.groups().stream().filter(group -> !group.optional()).toList(),
+        catalogue);
+  }
+
+  /** The card of some groups of an order; sections are numbered over the whole order. */
+  public static BenchCard of(Order order, Quote quote, List<Group> groups, Catalogue catalogue) {
+    boolean several = quote.groups().size() > 1;
+    int all =
         quote.groups().stream()
             .filter(group -> !group.optional())
             .flatMap(group -> SuppliedHose.of(quote, group).stream())
-            .toList();
-    int all = supplied.stream().mapToInt(Sections::count).sum();
+            .mapToInt(Sections::count)
+            .sum();
     List<Make> makes = new ArrayList<>();
     List<String> labels = new ArrayList<>();
-    for (Sections sections : supplied) {
-      Kind kind = sections.kind();
-      OptionalDouble testPsi = testPsi(quote, kind.item(), catalogue);
-      if (kind.isMadeUp()) {
-        makes.add(make(sections, testPsi));
-      }
-      for (int one = 0; one < sections.count(); one++) {
-        labels.add(label(order, kind, labels.size() + 1, all, testPsi));
+    int number = 0;
+    for (Group group : quote.groups()) {
+      List<Sections> supplied = group.optional() ? List.of() : SuppliedHose.of(quote, group);
+      for (Sections sections : supplied) {
+        Kind kind = sections.kind();
+        OptionalDouble testPsi = testPsi(quote, kind.item(), catalogue);
+        if (groups.contains(group) && kind.isMadeUp()) {
+          makes.add(make(sections, testPsi));
+        }
+        for (int one = 0; one < sections.count(); one++) {
+          number++;
+          if (groups.contains(group)) {
+            labels.add(
+                label(order, kind, number, all, testPsi) + (several ? " | " + group.title() : ""));
+          }
+        }
       }
     }
     return new BenchCard(
-        makes, makes.isEmpty() ? List.of() : parts(quote, catalogue), labels, Departures.of(quote));
+        makes,
+        makes.isEmpty() ? List.of() : parts(quote, groups, catalogue),
+        labels,
+        groups.stream().flatMap(group -> Departures.of(quote, group).stream()).toList());
   }
 
   private static Make make(Sections sections, OptionalDouble testPsi) {
@@ -109,9 +131,9 @@ public record BenchCard(
         : OptionalDouble.empty();
   }
 
-  private static List<String> parts(Quote quote, Catalogue catalogue) {
+  private static List<String> parts(Quote quote, List<Group> groups, Catalogue catalogue) {
     List<String> parts = new ArrayList<>();
-    for (QuoteLine line : quote.lines()) {
+    for (QuoteLine line : groups.stream().flatMap(group -> quote.lines(group).stream()).toList()) {
       catalogue
           .item(line.goods().item())
           .map(Item::kind)

@@ -16,6 +16,7 @@ import java.util.Map;
  * @param extraLines lines beside those the plan needs
  * @param notes sentences for this buyer
  * @param terms the dealer's terms of sale as they stood
+ * @param byHand prices, order and words set by hand; none in documents kept before there were any
  */
 public record Amendments(
     String reason,
@@ -23,10 +24,11 @@ public record Amendments(
     Map<String, Discount> discounts,
     List<ExtraLine> extraLines,
     List<String> notes,
-    List<String> terms) {
+    List<String> terms,
+    ByHand byHand) {
 
   public static final Amendments NONE =
-      new Amendments("", Map.of(), Map.of(), List.of(), List.of(), List.of());
+      new Amendments("", Map.of(), Map.of(), List.of(), List.of(), List.of(), ByHand.NONE);
 
   public Amendments {
     quantities = Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
@@ -34,18 +36,24 @@ public record Amendments(
     extraLines = List.copyOf(extraLines);
     notes = List.copyOf(notes);
     terms = List.copyOf(terms);
+    byHand = byHand == null ? ByHand.NONE : byHand;
+  }
+
+  /** With other prices, order and words. */
+  public Amendments with(ByHand set) {
+    return new Amendments(reason, quantities, discounts, extraLines, notes, terms, set);
   }
 
   public Amendments because(String why) {
-    return new Amendments(why, quantities, discounts, extraLines, notes, terms);
+    return new Amendments(why, quantities, discounts, extraLines, notes, terms, byHand);
   }
 
   public Amendments withTerms(List<String> sentences) {
-    return new Amendments(reason, quantities, discounts, extraLines, notes, sentences);
+    return new Amendments(reason, quantities, discounts, extraLines, notes, sentences, byHand);
   }
 
   public Amendments withNotes(List<String> sentences) {
-    return new Amendments(reason, quantities, discounts, extraLines, sentences, terms);
+    return new Amendments(reason, quantities, discounts, extraLines, sentences, terms, byHand);
   }
 
   /** With a line's quantity set by hand; one that was added changes its own. */
@@ -60,7 +68,7 @@ public record Amendments(
     }
     Map<String, Integer> set = new LinkedHashMap<>(quantities);
     set.put(key, quantity);
-    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+    return new Amendments(reason, set, discounts, extraLines, notes, terms, byHand);
   }
 
   /**
@@ -77,7 +85,7 @@ public record Amendments(
                 set.remove(line);
               }
             });
-    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+    return new Amendments(reason, set, discounts, extraLines, notes, terms, byHand);
   }
 
   private static Map<String, Integer> needed(List<Group> groups) {
@@ -94,13 +102,13 @@ public record Amendments(
   public Amendments withDiscount(String key, Discount discount) {
     Map<String, Discount> set = new LinkedHashMap<>(discounts);
     set.put(key, discount);
-    return new Amendments(reason, quantities, set, extraLines, notes, terms);
+    return new Amendments(reason, quantities, set, extraLines, notes, terms, byHand);
   }
 
   public Amendments withoutDiscount(String key) {
     Map<String, Discount> set = new LinkedHashMap<>(discounts);
     set.remove(key);
-    return new Amendments(reason, quantities, set, extraLines, notes, terms);
+    return new Amendments(reason, quantities, set, extraLines, notes, terms, byHand);
   }
 
   public Amendments withLine(ExtraLine line) {
@@ -129,6 +137,6 @@ public record Amendments(
   }
 
   private Amendments withLines(List<ExtraLine> lines) {
-    return new Amendments(reason, quantities, discounts, lines, notes, terms);
+    return new Amendments(reason, quantities, discounts, lines, notes, terms, byHand);
   }
 }

@@ -18,9 +18,15 @@ public record Earnings(List<LineEarnings> lines, Margin all) {
    * What one line earns.
    *
    * @param unitCost empty when no cost is in force
+   * @param setBecause why its price was set by hand; empty where it was not
    */
   public record LineEarnings(
-      int position, String item, Money net, Optional<Money> unitCost, Margin margin) {}
+      int position,
+      String item,
+      Money net,
+      Optional<Money> unitCost,
+      Margin margin,
+      Optional<String> setBecause) {}
 
   /**
    * The earnings.
@@ -38,7 +44,10 @@ public record Earnings(List<LineEarnings> lines, Margin all) {
                       line.key(),
                       line.price().extended(),
                       cost,
-                      Margin.of(List.of(part(line, cost))));
+                      Margin.of(List.of(part(line, cost))),
+                      Optional.ofNullable(
+                              quote.offer().amendments().byHand().prices().get(line.goods().key()))
+                          .map(ByHand.SetPrice::reason));
                 })
             .toList();
     List<Margin.Part> parts =

@@ -48,7 +48,13 @@ public record ExtraLine(
 
   /** The same line in another group. */
   public ExtraLine in(int otherGroup) {
-    return new ExtraLine(standing, item, description, quantity, unitPrice, insteadOf, otherGroup);
+    return in(otherGroup, 1);
+  }
+
+  /** The same line in another group, that is sold so many times. */
+  public ExtraLine in(int otherGroup, int count) {
+    return new ExtraLine(
+        standing, item, description, quantity * count, unitPrice, insteadOf, otherGroup);
   }
 
   ExtraLine as(Inclusion other) {

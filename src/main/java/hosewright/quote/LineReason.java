@@ -59,6 +59,11 @@ record LineReason(Quote before, Quote after) {
     if (!was.price().discount().equals(is.price().discount())) {
       reasons.add(is.price().discount().map(Discount::words).orElse("the line discount ended"));
     }
+    if (!was.price().agreed().equals(is.price().agreed())) {
+      reasons.add(
+          is.price().agreed().isPresent() ? "price set by hand" : "the price set by hand ended");
+      return;
+    }
     if (was.price().breaks().equals(is.price().breaks())) {
       if (!step(was).equals(step(is))) {
         reasons.add("price break from " + step(is).minimumQuantity());

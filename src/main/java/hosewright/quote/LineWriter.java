@@ -9,6 +9,7 @@ import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,12 @@ final class LineWriter {
       Optional<String> item,
       Optional<Priced> free,
       int quantity,
-      Optional<String> note) {}
+      Optional<String> note) {
+
+    String key() {
+      return Group.key(group, item.or(() -> free.map(Priced::description)).orElse(""));
+    }
+  }
 
   /**
    * The lines that make the total.
@@ -110,7 +116,11 @@ final class LineWriter {
             .filter(extra -> extra.standing() == Inclusion.INCLUDED)
             .filter(extra -> extra.group() == group.number())
             .map(LineWriter::wanted);
-    return Stream.concat(planned, added);
+    List<String> order = amendments.byHand().order();
+    return Stream.concat(planned, added)
+        .sorted(
+            Comparator.comparingInt(
+                one -> order.contains(one.key()) ? order.indexOf(one.key()) : order.size()));
   }
 
   private Wanted wanted(Group group, Bill.Item bought) {
@@ -171,7 +181,11 @@ final class LineWriter {
             true);
     Optional<Discount> discount =
         Optional.ofNullable(amendments.discounts().get(Group.key(one.group(), goods.key())));
-    Money unitPrice = discount.map(less -> less.off(priced.unitPrice())).orElse(priced.unitPrice());
+    Optional<Money> agreed =
+        Optional.ofNullable(amendments.byHand().prices().get(goods.key()))
+            .map(ByHand.SetPrice::price);
+    Money before = agreed.orElse(priced.unitPrice());
+    Money unitPrice = discount.map(less -> less.off(before)).orElse(before);
     return new QuoteLine(
         position,
         one.group(),
@@ -182,8 +196,11 @@ final class LineWriter {
             unitPrice,
             unitPrice.multipliedBy(one.quantity()),
             priced.breaks(),
-            discount),
-        together(one.note(), discount.map(Discount::words)));
+            discount,
+            agreed),
+        together(
+            together(one.note(), discount.map(Discount::words)),
+            Optional.ofNullable(amendments.byHand().remarks().get(one.key()))));
   }
 
   private static Optional<String> together(Optional<String> first, Optional<String> second) {

@@ -85,6 +85,11 @@ public record Quote(
         .reduce(Money.zero(total().getCurrencyUnit()), Money::plus);
   }
 
+  /** What the groups save by being bought together; zero of one group. */
+  public Money savedTogether() {
+    return BoughtTogether.saved(this);
+  }
+
   /**
    * A group with what it comes to, as papers head it.
    *
@@ -104,6 +109,11 @@ public record Quote(
                     group.optional(),
                     subtotal(group)))
         .toList();
+  }
+
+  /** Words above a line; empty where there are none. */
+  public Optional<String> heading(QuoteLine line) {
+    return Optional.ofNullable(offer.amendments().byHand().headings().get(line.key()));
   }
 
   /** What is to be paid. */
@@ -182,14 +192,16 @@ public record Quote(
 
     /** The price breaks as the buyer sees them, after the line discount. */
     public List<Break> netBreaks() {
+      List<Break> breaks =
+          price.agreed().map(agreed -> List.of(new Break(1, agreed))).orElse(price.breaks());
       return price
           .discount()
           .map(
               less ->
-                  price.breaks().stream()
+                  breaks.stream()
                       .map(step -> new Break(step.minimumQuantity(), less.off(step.unitPrice())))
                       .toList())
-          .orElse(price.breaks());
+          .orElse(breaks);
     }
 
     /**
@@ -218,13 +230,32 @@ public record Quote(
      * @param unitPrice after terms and line discount
      * @param breaks the price breaks in force, frozen: quantity from, unit price after terms and
      *     before a line discount
+     * @param agreed the price of one that was set by hand, before a line discount; no break holds
+     *     then
      */
     public record Price(
         Money listPrice,
         Money unitPrice,
         Money extended,
         List<Break> breaks,
-        Optional<Discount> discount) {}
+        Optional<Discount> discount,
+        Optional<Money> agreed) {
+
+      /** Documents kept before prices were set by hand have none. */
+      public Price {
+        agreed = agreed == null ? Optional.empty() : agreed;
+      }
+
+      /** At the price that terms and breaks give. */
+      public Price(
+          Money listPrice,
+          Money unitPrice,
+          Money extended,
+          List<Break> breaks,
+          Optional<Discount> discount) {
+        this(listPrice, unitPrice, extended, breaks, discount, Optional.empty());
+      }
+    }
   }
 
   /**

@@ -3,9 +3,11 @@ package hosewright.desk.order;
 import hosewright.desk.Books;
 import hosewright.desk.Signing;
 import hosewright.order.Order;
+import hosewright.order.OrderLine;
 import hosewright.problem.ConflictException;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Cancels some pieces of an order that have not gone, and frees what they held. */
 public final class CancelLines {
@@ -18,12 +20,11 @@ public final class CancelLines {
   /**
    * What is asked.
    *
-   * @param quantities pieces no longer wanted, by line
+   * @param portion pieces no longer wanted, by line, or all that has not gone of a group
    * @param reason why, for the record
    * @param by who cancels them
    */
-  public record Request(
-      String number, Map<Integer, Integer> quantities, String reason, String by) {}
+  public record Request(String number, ShipGoods.Portion portion, String reason, String by) {}
 
   /**
    * The order as it is afterwards. What was bought for it still comes, for the shelf.
@@ -42,8 +43,21 @@ public final class CancelLines {
       Order after =
           open.orders()
               .cancelLines(
-                  order.number(), asked.quantities(), Signing.actor(asked.by(), open.now()), why);
+                  order.number(),
+                  fewer(order, asked.portion(), open),
+                  Signing.actor(asked.by(), open.now()),
+                  why);
       return Standing.of(after, open);
     }
+  }
+
+  private static Map<Integer, Integer> fewer(Order order, ShipGoods.Portion portion, Books open) {
+    return portion
+        .quantities()
+        .orElseGet(
+            () ->
+                Standing.group(portion.group().orElseThrow(), order, open).of(order).stream()
+                    .filter(line -> line.open() > 0)
+                    .collect(Collectors.toMap(OrderLine::position, OrderLine::open)));
   }
 }

@@ -4,8 +4,12 @@ import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
+import hosewright.order.OrderGroup;
 import hosewright.problem.ConflictException;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Finds what the store room picks for an order and what the bench makes of it. */
@@ -20,17 +24,20 @@ public final class PickOrder {
    * What a pick slip is made of.
    *
    * @param quote the revision the order was raised from
+   * @param groups what is picked, group by group
    * @param card what the bench makes
    * @param dealer name that stands on the slip
    */
-  public record Picking(Order order, Quote quote, BenchCard card, String dealer) {}
+  public record Picking(
+      Order order, Quote quote, List<OrderGroup> groups, BenchCard card, String dealer) {}
 
   /**
    * The order with the work it needs.
    *
+   * @param group number of the one group to pick; all of them without it
    * @throws ConflictException when it is cancelled
    */
-  public Picking pick(String number) {
+  public Picking pick(String number, Optional<Integer> group) {
     try (Books open = books.get()) {
       Order order = OrderChoice.order(number, open);
       if (order.cancellation().isPresent()) {
@@ -41,8 +48,13 @@ public final class PickOrder {
           open.quotes()
               .find(order.sold().quoteNumber(), order.sold().quoteRevision())
               .orElseThrow();
-      BenchCard card = BenchCard.of(order, quote, open.itemsOf(quote));
-      return new Picking(order, quote, card, Papers.dealer(open.terms()).name());
+      List<OrderGroup> groups =
+          group
+              .map(one -> List.of(Standing.group(one, order, open)))
+              .orElseGet(() -> OrderGroup.of(order, quote));
+      List<Group> made = groups.stream().map(one -> quote.basis().group(one.group())).toList();
+      BenchCard card = BenchCard.of(order, quote, made, open.itemsOf(quote));
+      return new Picking(order, quote, groups, card, Papers.dealer(open.terms()).name());
     }
   }
 }

@@ -3,17 +3,51 @@ package hosewright.desk.order;
 import hosewright.desk.Books;
 import hosewright.order.Coming;
 import hosewright.order.Order;
+import hosewright.order.OrderGroup;
+import hosewright.problem.BadInputException;
+import java.util.List;
 
 /**
  * An order, and where the goods it is short of come from.
  *
  * @param coming what brings the goods of this order, whichever order they were bought for
+ * @param groups the groups of its quote and the lines of each
  */
-public record Standing(Order order, Coming coming) {
+public record Standing(Order order, Coming coming, List<OrderGroup> groups) {
 
   /** An order as it stands on the books. */
   static Standing of(Order order, Books books) {
-    return new Standing(order, books.orders().coming(order));
+    return new Standing(order, books.orders().coming(order), groups(order, books));
+  }
+
+  /** The groups of an order. */
+  static List<OrderGroup> groups(Order order, Books books) {
+    return books
+        .quotes()
+        .find(order.sold().quoteNumber(), order.sold().quoteRevision())
+        .map(quote -> OrderGroup.of(order, quote))
+        .orElse(List.of());
+  }
+
+  /**
+   * One group of an order.
+   *
+   * @throws BadInputException naming the groups there are
+   */
+  static OrderGroup group(int number, Order order, Books books) {
+    List<OrderGroup> groups = groups(order, books);
+    return groups.stream()
+        .filter(group -> group.group() == number)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "group",
+                    "" + number,
+                    "a group of this order: "
+                        + String.join(
+                            ", ",
+                            groups.stream().map(one -> one.group() + " " + one.title()).toList())));
   }
 
   /** How many a line is short of that nobody is asked for. */

@@ -1,6 +1,5 @@
 package hosewright.desk.quote;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.desk.Refusals;
 import hosewright.desk.Signing;
 import hosewright.desk.TextLines;
@@ -18,6 +17,7 @@ import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -25,6 +25,8 @@ import java.util.stream.Stream;
 
 /** What changes by hand make of a quote's amendments. */
 final class Amending {
+  private static final int LONGEST_WORDS = 200;
+
   private final Quote quote;
   private final WantedLine wanted;
   private final Refusals refusals = new Refusals();
@@ -34,10 +36,11 @@ final class Amending {
   /**
    * @param quote whose lines are named
    * @param amendments what stands before anything is changed
+   * @param words finds the items that lines to add are named by
    */
-  Amending(Quote quote, Amendments amendments, Catalogue catalogue) {
+  Amending(Quote quote, Amendments amendments, ItemWords words) {
     this.quote = quote;
-    this.wanted = new WantedLine(catalogue, quote.total().getCurrencyUnit());
+    this.wanted = new WantedLine(words, quote.total().getCurrencyUnit());
     this.amendments = amendments;
   }
 
@@ -48,14 +51,19 @@ final class Amending {
    */
   Amendments after(Changes changes) {
     group = changes.group().orElse(Group.FIRST);
-    each(changes, Kind.TAKE, this::take);
+    each(
+        Kind.TAKE.word(),
+        changes.of(Kind.TAKE).stream().filter(text -> GroupTaken.named(text).isEmpty()).toList(),
+        this::take);
     each(changes, Kind.DROP, this::drop);
     each(changes, Kind.SOURCE, this::source);
     each(changes, Kind.ADD, (field, text) -> extra(field, text, Inclusion.INCLUDED));
     each(changes, Kind.OPTIONAL, (field, text) -> extra(field, text, Inclusion.OPTIONAL));
     each(changes, Kind.ALTERNATE, this::alternate);
     each(changes, Kind.QUANTITY, this::quantity);
+    prices(changes);
     discounts(changes);
+    arrange(changes);
     notes(changes);
     refusals.throwAny();
     return amendments;
@@ -81,6 +89,55 @@ final class Amending {
       return;
     }
     each(changes, Kind.DISCOUNT, (field, text) -> discount(field, text, reason));
+  }
+
+  private void prices(Changes changes) {
+    HandPrices hand =
+        new HandPrices(quote.total().getCurrencyUnit(), inTotalOrOffered(), changes.priceReason());
+    refusals
+        .read(() -> hand.set(amendments.byHand(), changes.of(Kind.PRICE)))
+        .ifPresent(set -> amendments = amendments.with(set));
+  }
+
+  private void arrange(Changes changes) {
+    each(
+        changes,
+        Kind.ORDER,
+        (field, text) ->
+            amendments.with(
+                amendments
+                    .byHand()
+                    .ordered(
+                        Arrays.stream(text.split(","))
+                            .map(one -> LineChoice.key(field, one, inTotalOrOffered()))
+                            .toList())));
+    each(
+        changes,
+        Kind.HEADING,
+        (field, text) -> {
+          String[] parts = worded(field, text);
+          return amendments.with(amendments.byHand().headed(parts[0], parts[1]));
+        });
+    each(
+        changes,
+        Kind.REMARK,
+        (field, text) -> {
+          String[] parts = worded(field, text);
+          return amendments.with(amendments.byHand().remarked(parts[0], parts[1]));
+        });
+  }
+
+  /** The key of a line and words for it, which may be none. */
+  private String[] worded(String field, String text) {
+    int at = text.indexOf('=');
+    if (at <= 0) {
+      throw new BadInputException(field, text, "a line and words, such as 2=Hose");
+    }
+    String words = text.substring(at + 1).strip();
+    return new String[] {
+      LineChoice.key(field, text.substring(0, at), inTotalOrOffered()),
+      words.isEmpty() ? "" : Signing.text(field, words, LONGEST_WORDS)
+    };
   }
 
   private Amendments discount(String field, String text, Optional<String> reason) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param termsFile name of a text file of terms of sale
  * @param group number of the group that gets the lines added and the job's answers; the first
  *     without it
+ * @param priceReason why prices are set by hand; for the dealer's eyes
  */
 public record Changes(
     List<LineChange> lines,
@@ -20,7 +21,8 @@ public record Changes(
     Optional<String> notesFile,
     List<String> notes,
     Optional<String> termsFile,
-    Optional<Integer> group) {
+    Optional<Integer> group,
+    Optional<String> priceReason) {
 
   /** Nothing different. */
   public static final Changes NONE =
@@ -33,7 +35,7 @@ public record Changes(
       Optional<String> notesFile,
       List<String> notes,
       Optional<String> termsFile) {
-    this(lines, discountReason, notesFile, notes, termsFile, Optional.empty());
+    this(lines, discountReason, notesFile, notes, termsFile, Optional.empty(), Optional.empty());
   }
 
   public Changes {

@@ -87,6 +87,13 @@ public final class CopyQuote {
     Amendments all = seen.offer().amendments().because("");
     return customer.id().equals(seen.customer().id())
         ? all
-        : new Amendments("", all.quantities(), Map.of(), all.extraLines(), List.of(), all.terms());
+        : new Amendments(
+            "",
+            all.quantities(),
+            Map.of(),
+            all.extraLines(),
+            List.of(),
+            all.terms(),
+            all.byHand().withoutPrices());
   }
 }

@@ -25,8 +25,16 @@ public record LineChange(Kind kind, String text) {
     ALTERNATE,
     /** Sets a line's quantity: {@code 2=12}. */
     QUANTITY,
+    /** Sets the price of one of a line by hand: {@code 2=150.00}; {@code 2=list} ends it. */
+    PRICE,
     /** Takes a share off a line: {@code 2=5%}. */
-    DISCOUNT;
+    DISCOUNT,
+    /** Puts lines in this order within their groups: {@code 3, 1, 2}. */
+    ORDER,
+    /** Words above a line: {@code 2=Hose}; nothing behind it takes them away. */
+    HEADING,
+    /** Words for the buyer below a line: {@code 2=For the rear locker}. */
+    REMARK;
 
     /** What a user calls it. */
     public String word() {

@@ -11,20 +11,34 @@ final class LineChoice {
   private LineChoice() {}
 
   /**
+   * The item or free text of a line, named by its number, its item or its text, in whichever groups
+   * it stands.
+   *
+   * @throws NoSuchThingException naming the lines there are and the nearest
+   */
+  static String goods(String field, String text, List<QuoteLine> among) {
+    String typed = text.strip();
+    return among.stream()
+        .filter(line -> isNamed(line, typed))
+        .map(line -> line.goods().key())
+        .findFirst()
+        .orElseThrow(() -> unknown(field, typed, among));
+  }
+
+  private static boolean isNamed(QuoteLine line, String typed) {
+    return String.valueOf(line.position()).equals(typed)
+        || line.goods().key().equalsIgnoreCase(typed)
+        || line.key().equalsIgnoreCase(typed);
+  }
+
+  /**
    * What a line is kept under, of a line named by its number or its item.
    *
    * @throws NoSuchThingException naming the lines there are and the nearest
    */
   static String key(String field, String text, List<QuoteLine> among) {
     String typed = text.strip();
-    List<QuoteLine> meant =
-        among.stream()
-            .filter(
-                line ->
-                    String.valueOf(line.position()).equals(typed)
-                        || line.goods().key().equalsIgnoreCase(typed)
-                        || line.key().equalsIgnoreCase(typed))
-            .toList();
+    List<QuoteLine> meant = among.stream().filter(line -> isNamed(line, typed)).toList();
     if (meant.isEmpty()) {
       throw unknown(field, typed, among);
     }

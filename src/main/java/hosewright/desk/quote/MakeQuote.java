@@ -31,10 +31,21 @@ public final class MakeQuote {
    *
    * @param papers to be written at once
    * @param termsFile name of a text file of terms of sale; the dealer's own without it
+   * @param changes prices, order and words set by hand
    * @param by who makes it
    */
   public record Request(
-      WrittenJob job, Optional<Papers> papers, Optional<String> termsFile, String by) {}
+      WrittenJob job,
+      Optional<Papers> papers,
+      Optional<String> termsFile,
+      Changes changes,
+      String by) {
+
+    /** Of a quote as its plan and the price list give it. */
+    public Request(WrittenJob job, Optional<Papers> papers, Optional<String> termsFile, String by) {
+      this(job, papers, termsFile, Changes.NONE, by);
+    }
+  }
 
   /**
    * What came of it.
@@ -69,7 +80,6 @@ public final class MakeQuote {
   /** Nothing is kept where the papers asked for have no place to go to. */
   private static Quote keep(Books open, Request asked, Planned planned) {
     Customer customer = planned.customer().orElseThrow();
-    QuoteMaker maker = new QuoteMaker(open.catalogue(), open.terms());
     Amendments amendments =
         Amendments.NONE.withTerms(
             asked
@@ -81,7 +91,8 @@ public final class MakeQuote {
         .saveNew(
             number -> {
               asked.papers().ifPresent(all -> all.places(number, 1));
-              return maker.make(
+              return NewQuote.of(
+                  open,
                   new QuoteMaker.Draft(
                       new Quote.Name(number, 1),
                       customer,
@@ -90,7 +101,8 @@ public final class MakeQuote {
                           asked.job().job().title(), asked.job().text(), planned.plan()),
                       amendments,
                       open.now()),
-                  prices);
+                  prices,
+                  asked.changes());
             },
             Signing.as(asked.by(), Step.MAKE, open.now(), ""));
   }

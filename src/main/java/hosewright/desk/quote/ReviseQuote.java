@@ -74,16 +74,18 @@ public final class ReviseQuote {
         return new Outcome(plan, Optional.empty());
       }
       Quote.Basis basis =
-          answers.equals(before)
-              ? seen.basis()
-              : basis(seen, of, job.orElseThrow(), JobFile.write(answers), plan);
+          GroupTaken.into(
+              answers.equals(before)
+                  ? seen.basis()
+                  : basis(seen, of, job.orElseThrow(), JobFile.write(answers), plan),
+              asked.changes().of(LineChange.Kind.TAKE));
       Amendments amendments =
           new Amending(
                   seen,
                   seen.offer().amendments().fitting(seen.groups(), basis.groups()),
-                  open.catalogue())
+                  ItemWords.in(open, Optional.empty()))
               .after(asked.changes());
-      if (answers.equals(before) && amendments.equals(seen.offer().amendments())) {
+      if (basis.equals(seen.basis()) && amendments.equals(seen.offer().amendments())) {
         throw new BadInputException(
             "revise", seen.number(), "say what is to be different: see 'help quote revise'");
       }

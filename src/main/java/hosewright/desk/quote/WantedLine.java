@@ -1,6 +1,5 @@
 package hosewright.desk.quote;
 
-import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.csv.WrittenNumber;
 import hosewright.desk.Signing;
@@ -18,24 +17,24 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Reads a line as a seller writes it: {@code 2 x W-SPAN-1}, {@code 1 x Crating @ 35.00}. */
-final class WantedLine {
+public final class WantedLine {
   private static final int LONGEST = 200;
   private static final Pattern FORM =
       Pattern.compile("(?:(\\d{1,6})\\s*[xX\u00d7]\\s+)?(.+?)(?:\\s+@\\s*(.+))?");
 
-  private final Catalogue catalogue;
+  private final ItemWords words;
   private final CurrencyUnit currency;
 
-  WantedLine(Catalogue catalogue, CurrencyUnit currency) {
-    this.catalogue = catalogue;
+  public WantedLine(ItemWords words, CurrencyUnit currency) {
+    this.words = words;
     this.currency = currency;
   }
 
   /**
-   * The line. What is an item number is that item, priced as every other line; anything else is
-   * free text and needs its price.
+   * The line. An item number, or words that fit one item, is that item, priced as every other line;
+   * with a price behind it, it is free text.
    */
-  ExtraLine read(String field, String text, Inclusion standing, Optional<String> insteadOf) {
+  public ExtraLine read(String field, String text, Inclusion standing, Optional<String> insteadOf) {
     Matcher parts = FORM.matcher(text.strip());
     if (!parts.matches()) {
       throw new BadInputException(
@@ -47,7 +46,10 @@ final class WantedLine {
     }
     String what = parts.group(2);
     Optional<String> price = Optional.ofNullable(parts.group(3));
-    Optional<Item> item = item(what);
+    Optional<Item> item = words.numbered(what);
+    if (item.isEmpty() && price.isEmpty()) {
+      item = words.described(field, what);
+    }
     if (item.isPresent() && price.isPresent()) {
       throw new BadInputException(
           field, text, "an item without a price: it has its own; see --discount");
@@ -61,19 +63,10 @@ final class WantedLine {
         insteadOf);
   }
 
-  private Optional<Item> item(String what) {
-    return catalogue
-        .item(what)
-        .or(
-            () ->
-                catalogue.items().stream()
-                    .filter(item -> item.number().equalsIgnoreCase(what))
-                    .findFirst());
-  }
-
   private Money price(String field, String what, Optional<String> typed) {
     if (typed.isEmpty()) {
-      String nearest = Nearest.to(what, catalogue.items().stream().map(Item::number).toList());
+      String nearest =
+          Nearest.to(what, words.catalogue().items().stream().map(Item::number).toList());
       throw new BadInputException(
           List.of(
               new Problem(

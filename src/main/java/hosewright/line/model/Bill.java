@@ -54,6 +54,18 @@ public record Bill(
       return unitPrice.map(price -> price.multipliedBy(quantity));
     }
 
+    /** So many of it; none of them beyond what is needed that was not before. */
+    public Item times(int count) {
+      return new Item(
+          item,
+          description,
+          count,
+          Math.min(spare, count),
+          unit,
+          unitPrice,
+          weightLb * count / quantity);
+    }
+
     /** At another price; empty for none. */
     public Item at(Optional<Money> price) {
       return new Item(item, description, quantity, spare, unit, price, weightLb);

@@ -4,6 +4,7 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
 import hosewright.problem.PlainText;
+import hosewright.quote.ByHand;
 import hosewright.quote.Quote;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -38,6 +39,8 @@ public final class Json {
             .addMixIn(LinePlan.class, Mixins.AsPlanDocument.class)
             .addMixIn(Planner.Explained.class, Mixins.AsExplainedDocument.class)
             .addMixIn(Flowing.class, Mixins.AsFlowDocument.class)
+            .addMixIn(ByHand.class, Mixins.WithoutPrices.class)
+            .addMixIn(Quote.QuoteLine.Price.class, Mixins.ShownLineSums.class)
             .build();
   }
 

@@ -13,6 +13,7 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
+import hosewright.quote.ByHand;
 import hosewright.quote.Quote;
 import hosewright.thread.Verdict;
 import java.util.List;
@@ -73,6 +74,9 @@ final class Mixins {
   interface WithGroups {
     @JsonProperty(value = "groups", access = JsonProperty.Access.READ_ONLY)
     List<Quote.GroupSum> groupSums();
+
+    @JsonProperty(value = "savedTogether", access = JsonProperty.Access.READ_ONLY)
+    Money savedTogether();
   }
 
   interface RecordAlone {
@@ -142,6 +146,18 @@ final class Mixins {
 
     @JsonSerialize(using = TradeModule.BareMoneyWriter.class)
     Money extended();
+  }
+
+  /** What a buyer's paper says of a line: its price, never that it was set by hand. */
+  interface ShownLineSums extends QuoteLineSums {
+    @JsonIgnore
+    Optional<Money> agreed();
+  }
+
+  /** Prices set by hand, and why, stay in the books. */
+  interface WithoutPrices {
+    @JsonIgnore
+    Map<String, ByHand.SetPrice> prices();
   }
 
   interface BreakSums {

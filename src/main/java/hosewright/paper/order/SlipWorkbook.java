@@ -11,6 +11,7 @@ import hosewright.paper.sheet.StableZip;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -80,6 +81,8 @@ public final class SlipWorkbook {
   private static void cell(Page page, Part part, int column, String text) {
     if (part.figures().contains(column) && text.matches("-?\\d{1,9}")) {
       page.number(column, Integer.parseInt(text), Look.BODY_COUNT);
+    } else if (part.figures().contains(column) && text.matches("-?\\d{1,12}\\.\\d{1,6}")) {
+      page.number(column, new BigDecimal(text), Look.BODY_NUMBER);
     } else {
       page.text(column, text, Look.BODY);
     }

@@ -39,8 +39,24 @@ final class PdfLines {
   void write(List<QuoteLine> lines) throws IOException {
     heading();
     for (QuoteLine line : lines) {
+      if (quote.heading(line).isPresent()) {
+        words(quote.heading(line).get());
+      }
       line(line);
     }
+  }
+
+  /** Words above a line, on the same page as it. */
+  private void words(String text) throws IOException {
+    if (!sheet.hasRoom(5 * LINE)) {
+      sheet.newPage();
+      heading();
+    }
+    for (String line : wrapped(text, sheet.width())) {
+      sheet.text(line, 2, SIZE, true);
+      sheet.down(LINE);
+    }
+    sheet.down(3);
   }
 
   /** Writes what a group comes to, under its lines. */

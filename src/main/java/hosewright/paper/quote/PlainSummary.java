@@ -135,6 +135,9 @@ public final class PlainSummary {
   private static List<String> work(LinePlan plan) {
     List<String> sentences = new ArrayList<>();
     sentences.add(plan.summary());
+    if (plan.layout().legs().isEmpty()) {
+      return sentences;
+    }
     if (!plan.hydraulics().calculated()) {
       sentences.add("Pressures are " + plan.hydraulics().frictionBasis() + ".");
       return sentences;

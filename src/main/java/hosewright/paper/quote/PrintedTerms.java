@@ -70,6 +70,12 @@ final class PrintedTerms {
             + (quote.groups().size() == 1
                 ? ", each at the price break of its quantity."
                 : ", each at the price break of all of its item in the total."));
+    if (quote.savedTogether().isPositive()) {
+      terms.add(
+          "Bought together these goods cost "
+              + MoneyWords.of(quote.savedTogether())
+              + " less than group by group.");
+    }
     terms.add(
         quote.validity().leadDays() == 0
             ? "Delivery: from stock."

@@ -104,10 +104,20 @@ public final class QuotePdf {
     sheet.down(6);
   }
 
+  /** How high the drawing of a group stands, points. */
+  private double drawn(Group group) {
+    if (!group.laid()) {
+      return 0;
+    }
+    Picture drawing = LinePicture.of(group.plan());
+    return drawing.height() * wide / drawing.width();
+  }
+
   private void groups(List<Group> groups) throws IOException {
     PdfLines lines = new PdfLines(sheet, quote);
     for (Group group : groups) {
       sheet.down(8);
+      keepTogether(drawn(group) + 7 * LINE);
       heading(group.number() + ". " + group.heading().words());
       purpose(group);
       lines.write(quote.lines(group));
@@ -119,6 +129,7 @@ public final class QuotePdf {
     List<Group> optional = quote.groups().stream().filter(Group::optional).toList();
     if (!optional.isEmpty()) {
       sheet.down(8);
+      keepTogether(drawn(optional.get(0)) + 10 * LINE);
       heading("You may also have, not in the total");
       groups(optional);
     }

@@ -67,10 +67,13 @@ final class QuoteTable {
       quote.lines().forEach(this::line);
       return quote.lines().isEmpty() ? "0" : "SUM(G%d:G%d)".formatted(firstRow(), page.rowNumber());
     }
-    return quote.groups().stream()
-        .filter(group -> !group.optional())
-        .map(group -> "G" + group(group))
-        .collect(Collectors.joining("+"));
+    String sum =
+        quote.groups().stream()
+            .filter(group -> !group.optional())
+            .map(group -> "G" + group(group))
+            .collect(Collectors.joining("+"));
+    page.gap(6);
+    return sum.isEmpty() ? "0" : sum;
   }
 
   /** Writes the groups that the buyer may have beside the total. */
@@ -154,9 +157,19 @@ final class QuoteTable {
     Picture drawing = LinePicture.of(group.plan());
     double heightPt = page.widthPt(NUMBER, TAXED) * drawing.height() / drawing.width();
     page.picture(LineDrawing.png(group.plan()), NUMBER, TAXED, heightPt);
+    if (quote.groups().size() > 1) {
+      page.gap(6);
+    }
   }
 
   private void line(QuoteLine line) {
+    quote
+        .heading(line)
+        .ifPresent(
+            words -> {
+              page.next();
+              page.span(NUMBER, TAXED, words, Look.STRONG);
+            });
     int row = page.next();
     rows.put(line.position(), row);
     String note = line.note().map(n -> "\n" + n).orElse("");

@@ -59,9 +59,9 @@ final class OrderDeskTest {
     OrderLine hose = order.lines().get(0);
     ShipGoods ship = new ShipGoods(desk);
 
-    Order part = ship.ship("1", Optional.of(Map.of(hose.position(), 1)), "ines").order();
+    Order part = ship.ship("1", lines(Map.of(hose.position(), 1)), "ines").order();
     assertThat(part.lines().get(0).counts().shipped()).isEqualTo(1);
-    Order rest = ship.ship("1", Optional.empty(), "ines").order();
+    Order rest = ship.ship("1", ShipGoods.Portion.ALL, "ines").order();
 
     assertThat(rest.lines()).allSatisfy(line -> assertThat(line.counts().reserved()).isZero());
     assertThat(rest.lines().get(0).counts().shipped()).isEqualTo(hose.counts().reserved());
@@ -73,7 +73,7 @@ final class OrderDeskTest {
     OrderLine hose = ordered().lines().get(0);
     Map<Integer, Integer> tooMany = Map.of(hose.position(), hose.counts().reserved() + 1);
 
-    assertThatThrownBy(() -> new ShipGoods(desk).ship("1", Optional.of(tooMany), "ines"))
+    assertThatThrownBy(() -> new ShipGoods(desk).ship("1", lines(tooMany), "ines"))
         .isInstanceOf(BadInputException.class);
     assertThat(new ShowOrder(desk).show("1").order().lines().get(0).counts().shipped()).isZero();
   }
@@ -89,10 +89,10 @@ final class OrderDeskTest {
     assertThat(outcome.cancelled().freed())
         .containsEntry(hose.ware().stockCode(), hose.counts().reserved());
     assertThat(outcome.waiting()).isEmpty();
-    assertThatThrownBy(() -> new PickOrder(desk).pick("1"))
+    assertThatThrownBy(() -> new PickOrder(desk).pick("1", Optional.empty()))
         .isInstanceOf(ConflictException.class)
         .hasMessageContaining("is cancelled");
-    assertThatThrownBy(() -> new ShipGoods(desk).ship("1", Optional.empty(), "ines"))
+    assertThatThrownBy(() -> new ShipGoods(desk).ship("1", ShipGoods.Portion.ALL, "ines"))
         .isInstanceOf(ConflictException.class);
     assertThat(
             new ShowStock(desk)
@@ -153,5 +153,9 @@ final class OrderDeskTest {
     String number = QuotesAtTheDesk.issued(desk).number();
     new AcceptQuote(desk).accept(number, Optional.empty(), "ines");
     return new RaiseOrder(desk).raise(number, true, "ines").order();
+  }
+
+  private static ShipGoods.Portion lines(Map<Integer, Integer> pieces) {
+    return new ShipGoods.Portion(Optional.of(pieces), Optional.empty());
   }
 }

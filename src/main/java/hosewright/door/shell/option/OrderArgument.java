@@ -3,6 +3,7 @@ package hosewright.door.shell.option;
 import hosewright.desk.Books;
 import hosewright.desk.order.OfferOrders;
 import hosewright.desk.order.OfferPurchases;
+import hosewright.desk.order.ShipGoods;
 import hosewright.door.shell.command.ArgumentSpec;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
@@ -33,6 +34,34 @@ public final class OrderArgument {
     return OptionSpec.value("line", "LINE=N", "only so many of a line")
         .withDefaultSaid("all there is")
         .asRepeatable();
+  }
+
+  /** One group of the order, in the place of lines. */
+  public static OptionSpec group() {
+    return OptionSpec.value("group", "N", "only the group of this number on the quote")
+        .withDefaultSaid("every group");
+  }
+
+  /** What of an order is meant: lines, a group, or all. */
+  public static ShipGoods.Portion portion(Invocation in) {
+    return new ShipGoods.Portion(quantities(in), group(in));
+  }
+
+  /**
+   * The number behind {@code --group}.
+   *
+   * @throws BadInputException when it is none
+   */
+  public static Optional<Integer> group(Invocation in) {
+    return in.value("group")
+        .map(
+            typed -> {
+              if (!typed.strip().matches("[1-9]\\d{0,3}")) {
+                throw new BadInputException(
+                    "group", typed, "the number of a group of the quote, such as 2");
+              }
+              return Integer.parseInt(typed.strip());
+            });
   }
 
   /**

@@ -3,6 +3,7 @@ package hosewright.door.shell.order;
 import hosewright.desk.Books;
 import hosewright.desk.order.CancelLines;
 import hosewright.desk.order.CancelOrder;
+import hosewright.desk.order.ShipGoods;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -19,7 +20,6 @@ import hosewright.order.PurchaseOrder;
 import hosewright.problem.BadInputException;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -41,6 +41,7 @@ public final class OrderCancelCommand extends ShellCommand {
                 OptionSpec.value("line", "LINE=N", "only so many of a line that have not gone")
                     .withDefaultSaid("the whole order")
                     .asRepeatable(),
+                OrderArgument.group(),
                 OptionSpec.value(
                         "purchases",
                         "WHAT",
@@ -69,9 +70,8 @@ public final class OrderCancelCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Optional<Map<Integer, Integer>> lines = OrderArgument.quantities(in);
-    if (lines.isPresent()) {
-      return cancelled(in, lines.get());
+    if (in.given("line") || in.given("group")) {
+      return cancelled(in, OrderArgument.portion(in));
     }
     Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
     CancelOrder.Outcome outcome =
@@ -89,15 +89,17 @@ public final class OrderCancelCommand extends ShellCommand {
     return Answer.of(taken, screen -> text(outcome, screen));
   }
 
-  private Answer cancelled(Invocation in, Map<Integer, Integer> lines) {
+  private Answer cancelled(Invocation in, ShipGoods.Portion portion) {
     if (in.given("purchases")) {
       throw new BadInputException(
-          "purchases", in.required("purchases"), "not with --line: what was bought still comes");
+          "purchases",
+          in.required("purchases"),
+          "not with --line or --group: what was bought still comes");
     }
     return OrderShowCommand.answer(
         cancelLines.cancel(
             new CancelLines.Request(
-                in.argument(0).orElseThrow(), lines, in.required("reason"), SignedBy.name(in))),
+                in.argument(0).orElseThrow(), portion, in.required("reason"), SignedBy.name(in))),
         false);
   }
 

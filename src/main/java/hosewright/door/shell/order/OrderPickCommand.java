@@ -27,6 +27,7 @@ public final class OrderPickCommand extends ShellCommand {
                 "Prints an order's pick list, the bench's card and the labels",
                 "order pick O-000001 --as pdf --overwrite")
             .with(OrderArgument.order(books))
+            .with(OrderArgument.group())
             .with(SlipFiles.options()));
     this.pickOrder = new PickOrder(books);
   }
@@ -35,10 +36,15 @@ public final class OrderPickCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    Picking picking = pickOrder.pick(in.argument(0).orElseThrow());
+    Picking picking = pickOrder.pick(in.argument(0).orElseThrow(), OrderArgument.group(in));
     String number = picking.order().number();
-    Slip slip = PickSlip.of(picking.order(), picking.quote(), picking.card());
-    List<String> files = SlipFiles.write(in, slip, number + "-pick", picking.dealer());
+    Slip slip = PickSlip.of(picking);
+    List<String> files =
+        SlipFiles.write(
+            in,
+            slip,
+            number + "-pick" + OrderArgument.group(in).map(group -> "-" + group).orElse(""),
+            picking.dealer());
     return Answer.of(
         new Picked(number, slip, picking.card(), files),
         screen ->

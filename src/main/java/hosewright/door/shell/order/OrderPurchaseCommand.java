@@ -27,9 +27,9 @@ public final class OrderPurchaseCommand extends ShellCommand {
                 "order purchase",
                 Group.BUY,
                 "Prints a purchase order for its supplier",
-                "order purchase P-000001 --internal --as pdf --overwrite")
+                "order purchase P-000001 --as pdf,xlsx --overwrite")
             .with(OrderArgument.purchase(books))
-            .with(OptionSpec.flag("internal", "with the prices we pay"))
+            .with(OptionSpec.flag("without-prices", "without what is paid, for the dock"))
             .with(SlipFiles.options()));
     this.showPurchase = new ShowPurchase(books);
   }
@@ -41,7 +41,7 @@ public final class OrderPurchaseCommand extends ShellCommand {
     Purchase found = showPurchase.show(in.argument(0).orElseThrow());
     PurchaseOrder purchase = found.order();
     Dealer dealer = found.dealer();
-    Slip slip = PurchaseSlip.of(purchase, dealer, in.flag("internal"));
+    Slip slip = PurchaseSlip.of(found, !in.flag("without-prices"));
     List<String> files = SlipFiles.write(in, slip, purchase.number(), dealer.name());
     return Answer.of(
         new Purchased(purchase.number(), purchase.supplier(), slip, files),

@@ -24,15 +24,14 @@ public final class OrderShipCommand extends ShellCommand {
                 "order ship O-000001 --line 1=4")
             .alias("ship")
             .with(OrderArgument.order(books))
-            .with(OrderArgument.lines(), SignedBy.option()));
+            .with(OrderArgument.lines(), OrderArgument.group(), SignedBy.option()));
     this.shipGoods = new ShipGoods(books);
   }
 
   @Override
   protected Answer answer(Invocation in) {
     return OrderShowCommand.answer(
-        shipGoods.ship(
-            in.argument(0).orElseThrow(), OrderArgument.quantities(in), SignedBy.name(in)),
+        shipGoods.ship(in.argument(0).orElseThrow(), OrderArgument.portion(in), SignedBy.name(in)),
         false);
   }
 }

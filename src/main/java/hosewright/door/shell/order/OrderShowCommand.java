@@ -12,6 +12,7 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.option.OrderArgument;
 import hosewright.door.shell.screen.Answer;
 import hosewright.order.Order;
+import hosewright.order.OrderGroup;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
@@ -75,8 +76,14 @@ public final class OrderShowCommand extends ShellCommand {
       Order.State state,
       @JsonUnwrapped Order.Timing timing,
       Optional<Order.Cancellation> cancellation,
-      List<Line> lines,
-      List<Purchase> purchases) {}
+      @JsonUnwrapped Goods goods) {}
+
+  /**
+   * What is ordered and what was bought for it.
+   *
+   * @param groups which lines belong to which group of the quote
+   */
+  record Goods(List<Line> lines, List<Purchase> purchases, List<OrderGroup> groups) {}
 
   @Override
   protected Answer answer(Invocation in) {
@@ -97,9 +104,11 @@ public final class OrderShowCommand extends ShellCommand {
         order.state(),
         order.timing(),
         order.cancellation(),
-        order.lines().stream()
-            .map(line -> new Line(line, line.shortage(), standing.unsupplied(line.position())))
-            .toList(),
-        order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList());
+        new Goods(
+            order.lines().stream()
+                .map(line -> new Line(line, line.shortage(), standing.unsupplied(line.position())))
+                .toList(),
+            order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList(),
+            standing.groups()));
   }
 }

@@ -6,6 +6,7 @@ import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.door.shell.words.Prose;
 import hosewright.order.Order;
+import hosewright.order.OrderGroup;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
@@ -46,7 +47,14 @@ final class OrderText {
                     "Cancelled by %s, %s: %s"
                         .formatted(
                             end.by(), end.at().truncatedTo(ChronoUnit.MINUTES), end.reason())));
-    prose.block(lines(order).on(screen));
+    if (standing.groups().size() > 1) {
+      for (OrderGroup group : standing.groups()) {
+        prose.block(
+            group.group() + ". " + group.words() + "\n" + lines(group.of(order)).on(screen));
+      }
+    } else {
+      prose.block(lines(order.lines()).on(screen));
+    }
     for (OrderLine line : order.lines()) {
       if (order.cancellation().isEmpty() && line.counts().cancelled() > 0) {
         prose.line(
@@ -94,11 +102,11 @@ final class OrderText {
                             load.quantity(), line.position(), load.purchase(), load.expectedOn())));
   }
 
-  private static Table lines(Order order) {
+  private static Table lines(List<OrderLine> lines) {
     Table table =
         Table.of("#", "item", "description", "qty", "reserved", "shipped", "short")
             .numbers(0, 3, 4, 5, 6);
-    for (OrderLine line : order.lines()) {
+    for (OrderLine line : lines) {
       table.row(
           line.position(),
           line.ware().item(),

@@ -1,13 +1,16 @@
 package hosewright.door.shell.order;
 
+import hosewright.desk.order.PickOrder;
 import hosewright.line.model.LinePlan;
 import hosewright.order.BenchCard;
 import hosewright.order.Order;
+import hosewright.order.OrderGroup;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.paper.order.Slip;
 import hosewright.paper.order.Slip.Part;
-import hosewright.quote.Quote;
+import hosewright.quote.Departures;
+import hosewright.quote.Group;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,20 +28,35 @@ final class PickSlip {
 
   private PickSlip() {}
 
-  static Slip of(Order order, Quote quote, BenchCard card) {
+  static Slip of(PickOrder.Picking picking) {
+    Order order = picking.order();
+    BenchCard card = picking.card();
     List<Part> parts = new ArrayList<>();
-    parts.add(picking(order));
+    boolean several = picking.quote().groups().size() > 1;
+    for (OrderGroup group : picking.groups()) {
+      parts.add(picking(order, group, several));
+    }
     if (!card.makes().isEmpty()) {
       parts.add(making(card));
     }
-    parts.add(assembling(quote.plan(), card.departures()));
+    for (OrderGroup ordered : picking.groups()) {
+      Group group = picking.quote().basis().group(ordered.group());
+      if (group.laid() || !several) {
+        parts.add(
+            assembling(
+                group.plan(),
+                Departures.of(picking.quote(), group),
+                several ? " " + group.number() : "",
+                several ? List.of("For " + group.heading().words() + ".") : List.of()));
+      }
+    }
     if (!card.labels().isEmpty()) {
       parts.add(Part.of("Labels", card.labels()));
     }
     return new Slip(
         "To pick and assemble for " + order.number(),
         List.of(
-            order.sold().customer() + ": " + order.sold().title(),
+            order.sold().customer() + ": " + order.sold().title() + which(picking),
             "From %s revision %d, raised %s; %s"
                 .formatted(
                     order.sold().quoteNumber(),
@@ -48,9 +66,15 @@ final class PickSlip {
         parts);
   }
 
-  private static Part picking(Order order) {
+  /** The group picked, where it is not all of the order. */
+  private static String which(PickOrder.Picking picking) {
+    long sold = picking.quote().groups().stream().filter(group -> !group.optional()).count();
+    return picking.groups().size() == 1 && sold > 1 ? ": " + picking.groups().get(0).words() : "";
+  }
+
+  private static Part picking(Order order, OrderGroup group, boolean several) {
     List<List<String>> rows = new ArrayList<>();
-    for (OrderLine line : order.lines()) {
+    for (OrderLine line : group.of(order)) {
       if (line.isGoods() && line.open() > 0) {
         rows.add(
             List.of(
@@ -64,12 +88,23 @@ final class PickSlip {
       }
     }
     return new Part(
-        "To pick",
+        several ? "To pick " + group.group() : "To pick",
         List.of("Picked", "Line", "Item", "Description", "Quantity", "Unit", "Remark"),
         Set.of(1, 4),
         List.of(9, 6, 24, 46, 11, 8, 25),
         rows,
-        rows.isEmpty() ? List.of("Nothing is left to pick.") : List.of());
+        pickRemarks(rows.isEmpty(), several, group));
+  }
+
+  private static List<String> pickRemarks(boolean nothing, boolean several, OrderGroup group) {
+    List<String> remarks = new ArrayList<>();
+    if (several) {
+      remarks.add("For " + group.words() + ".");
+    }
+    if (nothing) {
+      remarks.add("Nothing is left to pick.");
+    }
+    return remarks;
   }
 
   private static String missing(Order order, OrderLine line) {
@@ -118,7 +153,8 @@ final class PickSlip {
     return psi.isPresent() ? plain(psi.getAsDouble()) + " psi" : "as marked: not in the catalogue";
   }
 
-  private static Part assembling(LinePlan plan, List<String> departures) {
+  private static Part assembling(
+      LinePlan plan, List<String> departures, String which, List<String> forWhat) {
     List<List<String>> rows = new ArrayList<>();
     for (hosewright.line.model.Part part : plan.layout().run()) {
       rows.add(
@@ -131,7 +167,7 @@ final class PickSlip {
               end(part.upstream()),
               end(part.downstream())));
     }
-    List<String> remarks = new ArrayList<>();
+    List<String> remarks = new ArrayList<>(forWhat);
     remarks.add(
         "Gaskets: %d come fitted, %d to put in, %d spare."
             .formatted(
@@ -141,7 +177,7 @@ final class PickSlip {
     remarks.addAll(plan.layout().remarks());
     remarks.addAll(departures);
     return new Part(
-        "To assemble",
+        "To assemble" + which,
         List.of("Done", "Step", "Item", "Part", "Count", "Faces source", "Faces appliance"),
         Set.of(1, 4),
         List.of(8, 7, 24, 44, 9, 21, 19),

@@ -8,6 +8,7 @@ import hosewright.quote.Margin;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a quote earns, for the dealer's own screen. */
 final class EarningsText {
@@ -23,11 +24,20 @@ final class EarningsText {
           line.unitCost().map(Object::toString).orElse("unknown"),
           percent(line.margin()));
     }
+    String set =
+        earnings.lines().stream()
+            .filter(line -> line.setBecause().isPresent())
+            .map(
+                line ->
+                    "\nLine %d is priced by hand: %s"
+                        .formatted(line.position(), line.setBecause().orElseThrow()))
+            .collect(Collectors.joining());
     String wanted = floor.map(least -> ", floor " + percent(least)).orElse("");
     String unknown = String.join("; ", earnings.all().unknownBecause());
     boolean untold = earnings.all().against(floor) == Margin.Floor.UNKNOWN;
     return "For your eyes only\n\n"
         + table.on(screen)
+        + set
         + "\n\nMargin "
         + percent(earnings.all())
         + wanted

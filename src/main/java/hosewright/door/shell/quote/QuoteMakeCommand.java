@@ -3,6 +3,7 @@ package hosewright.door.shell.quote;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.purchase.MakePurchase;
 import hosewright.desk.quote.MakeQuote;
 import hosewright.desk.quote.MakeQuote.Made;
 import hosewright.door.shell.command.CommandSpec;
@@ -34,17 +35,55 @@ public final class QuoteMakeCommand extends ShellCommand {
                 "Plans a job for a customer and keeps it as a numbered quote",
                 "quote make --job quotes/hydrant-to-nozzle.yaml --customer COUNTER")
             .alias("make")
-            .with(JobAnswers.options(books))
+            .with(PurchaseOptions.options(books))
             .with(
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS))
             .with(PaperOptions.options())
+            .with(AmendmentOptions.onNew())
             .with(AmendmentOptions.terms(), SignedBy.option()));
     this.books = books;
   }
 
   @Override
   protected Answer answer(Invocation in) {
+    return PurchaseOptions.isPurchase(in) ? purchase(in) : job(in);
+  }
+
+  private Answer purchase(Invocation in) {
+    MakePurchase.Made made =
+        new MakePurchase(books, in.asker())
+            .make(
+                new MakePurchase.Request(
+                    PurchaseOptions.asked(in),
+                    in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
+                    in.value("terms"),
+                    AmendmentOptions.changesOfNew(in),
+                    SignedBy.name(in)));
+    return made.quote()
+        .map(
+            quote ->
+                Answer.of(
+                    quote,
+                    screen ->
+                        QuoteText.of(quote, screen)
+                            + PurchaseText.of(quote, made.mightBeLess())
+                            + said(made.files())))
+        .orElseGet(() -> stuck(made.stuck().orElseThrow()));
+  }
+
+  private static Answer stuck(MakePurchase.Stuck stuck) {
+    return Answer.noSafePlan(
+        stuck.plan(),
+        screen ->
+            stuck.title() + "\n" + PlanText.of(stuck.plan(), screen) + "\nNothing was quoted.");
+  }
+
+  private static String said(List<String> files) {
+    return files.isEmpty() ? "" : "\n" + PaperOptions.said(files);
+  }
+
+  private Answer job(Invocation in) {
     Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, true);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
@@ -57,6 +96,7 @@ public final class QuoteMakeCommand extends ShellCommand {
                     job,
                     in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
                     in.value("terms"),
+                    AmendmentOptions.changesOfNew(in),
                     SignedBy.name(in)));
     return made.quote()
         .map(quote -> quoted(quote, made.files()))
@@ -68,9 +108,6 @@ public final class QuoteMakeCommand extends ShellCommand {
   }
 
   private static Answer quoted(Quote quote, List<String> files) {
-    return Answer.of(
-        quote,
-        screen ->
-            QuoteText.of(quote, screen) + (files.isEmpty() ? "" : "\n" + PaperOptions.said(files)));
+    return Answer.of(quote, screen -> QuoteText.of(quote, screen) + said(files));
   }
 }

@@ -43,6 +43,11 @@ public final class QuoteText {
     sums.row("tax, " + quote.totals().charging().taxNote(), MoneyWords.of(quote.totals().tax()));
     sums.row("total" + Unpriced.beside(quote.stillToSource()), MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
+    if (quote.savedTogether().isPositive()) {
+      text.append("Bought together these goods cost ")
+          .append(MoneyWords.of(quote.savedTogether()))
+          .append(" less than group by group.\n");
+    }
     for (OfferedLine offer : quote.offeredAlone()) {
       QuoteLine line = offer.line();
       text.append("Not in the total, line ")
@@ -80,7 +85,7 @@ public final class QuoteText {
             .append(group.optional() ? ", not in the total" : "")
             .append('\n');
       }
-      text.append(lines(quote.lines(group)).on(screen)).append('\n');
+      text.append(lines(quote, quote.lines(group)).on(screen)).append('\n');
       if (several) {
         text.append("subtotal of ")
             .append(group.number())
@@ -91,10 +96,11 @@ public final class QuoteText {
     }
   }
 
-  private static Table lines(List<QuoteLine> lines) {
+  private static Table lines(Quote quote, List<QuoteLine> lines) {
     Table table =
         Table.of("#", "item", "description", "qty", "unit", "each", "amount").numbers(0, 3, 5, 6);
     for (QuoteLine line : lines) {
+      quote.heading(line).ifPresent(words -> table.row("", "", words, "", "", "", ""));
       table.row(
           line.position(),
           line.goods().item(),

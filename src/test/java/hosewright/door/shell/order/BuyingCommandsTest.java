@@ -104,10 +104,14 @@ final class BuyingCommandsTest {
     // 61.50 + 2 x 1.10 = 63.70; the foundry takes no order under 75.00.
     assertThat(purchase.get("remark").asString())
         .isEqualTo("11.30 USD under the minimum order 75.00 USD");
-    assertThat(desk.run("order", "purchase", "P-1").out()).doesNotContain("61.50");
-    assertThat(desk.run("order", "purchase", "P-1", "--internal").out())
-        .contains("61.50 USD", "Freight as agreed: 12.00 USD.", "In all 75.70 USD.");
-    assertThat(desk.run("order", "purchase", "P-1").out()).contains("Freight as agreed: 12.00 USD");
+    // A supplier is to see what it is paid, whom to ask and where to deliver, never for whom it is.
+    assertThat(desk.run("order", "purchase", "P-1").out())
+        .contains("Each USD", "61.50", "Freight as agreed: 12.00 USD.", "In all 75.70 USD.")
+        .contains("Date 2026-", "Questions to 555-0142", "Deliver to ", "Signature")
+        .doesNotContain(order.get("customer").asString());
+    assertThat(desk.run("order", "purchase", "P-1", "--without-prices").out())
+        .doesNotContain("61.50")
+        .contains("Freight as agreed: 12.00 USD");
     desk.done("order", "receive", "P-1");
     assertThat(desk.done("order", "ship", "1").get("state").asString()).isEqualTo("shipped");
     assertThat(desk.done("order", "stock").get("balanced").asBoolean()).isTrue();

@@ -165,8 +165,8 @@ final class PromisesKeptTest {
     JsonNode purchase = bought.get("purchases").get(bought.get("purchases").size() - 1);
     assertThat(purchase.get("expectedOn").asString()).isEqualTo("2026-11-11");
     assertThat(purchase.get("lines").get(0).get("quantity").asInt()).isEqualTo(1);
-    assertThat(desk.run("order", "purchase", purchase.get("number").asString(), "--internal").out())
-        .contains("31.50 USD");
+    assertThat(desk.run("order", "purchase", purchase.get("number").asString()).out())
+        .contains("31.50");
     assertThat(desk.refused("order", "buy", "1", "--from", "COUPL")).contains("short of nothing");
   }
 

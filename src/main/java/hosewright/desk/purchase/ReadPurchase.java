@@ -1,0 +1,94 @@
+package hosewright.desk.purchase;
+
+import hosewright.desk.NamedPath;
+import hosewright.desk.Refusals;
+import hosewright.desk.TextLines;
+import hosewright.desk.purchase.AskedPurchase.AskedGroup;
+import hosewright.intake.JobFile;
+import hosewright.intake.PackageFile;
+import hosewright.job.question.JobField;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what a purchase is asked for in: package file, job files, lists of parts, lines typed. */
+public final class ReadPurchase {
+  private static final String PARTS = "Parts";
+
+  private final Refusals refusals = new Refusals();
+  private final List<AskedGroup> groups = new ArrayList<>();
+
+  /**
+   * What names it all.
+   *
+   * @param packageFile name of a package file
+   * @param jobs names of job files
+   * @param partsFile name of a text file of parts, one a line
+   * @param parts lines typed
+   */
+  public record Sources(
+      Optional<String> packageFile,
+      List<String> jobs,
+      Optional<String> partsFile,
+      List<String> parts) {
+    public Sources {
+      jobs = List.copyOf(jobs);
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * The purchase.
+   *
+   * @param title given beside; wins over the package's
+   * @param customer given beside; wins over the package's
+   * @throws hosewright.problem.BadInputException naming everything that cannot be used
+   */
+  public AskedPurchase read(Sources sources, Optional<String> title, Optional<String> customer) {
+    Optional<PackageFile.Read> file =
+        sources
+            .packageFile()
+            .flatMap(
+                name ->
+                    refusals.read(
+                        () ->
+                            PackageFile.read(
+                                NamedPath.of("package", name, "the name of a package file"))));
+    file.ifPresent(read -> read.entries().forEach(this::entry));
+    for (String name : sources.jobs()) {
+      refusals
+          .read(() -> job(NamedPath.of("job", name, "the name of a job file")))
+          .ifPresent(answers -> groups.add(AskedGroup.of(answers)));
+    }
+    sources
+        .partsFile()
+        .flatMap(name -> refusals.read(() -> TextLines.read("parts", name)))
+        .ifPresent(lines -> groups.add(AskedGroup.of(PARTS, lines)));
+    if (!sources.parts().isEmpty()) {
+      groups.add(AskedGroup.of(PARTS, sources.parts()));
+    }
+    refusals.throwAny();
+    return new AskedPurchase(
+        title.or(() -> file.flatMap(PackageFile.Read::title)),
+        customer.or(() -> file.flatMap(PackageFile.Read::customer)),
+        groups);
+  }
+
+  private void entry(PackageFile.Entry entry) {
+    Optional<Map<JobField, String>> job =
+        entry.job().flatMap(path -> refusals.read(() -> job(path)));
+    groups.add(
+        new AskedGroup(
+            entry.title().isEmpty() && entry.job().isEmpty() ? PARTS : entry.title(),
+            entry.count(),
+            entry.optional(),
+            job,
+            entry.parts()));
+  }
+
+  private static Map<JobField, String> job(Path file) {
+    return JobFile.read(file).answers();
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * What is bought together: several jobs and parts lists in one quote, read, planned and made.
+ *
+ * <p>Begin with {@link MakePurchase}.
+ */
+package hosewright.desk.purchase;
