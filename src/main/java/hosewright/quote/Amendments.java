@@ -6,6 +6,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
 
 /**
  * What people changed about a quote by hand, beside what its plan and the price list say.
@@ -16,6 +18,7 @@ import java.util.Map;
  * @param extraLines lines beside those the plan needs
  * @param notes sentences for this buyer
  * @param terms the dealer's terms of sale as they stood
+ * @param shipping freight set by hand, and where to
  */
 public record Amendments(
     String reason,
@@ -23,7 +26,8 @@ public record Amendments(
     Map<String, Discount> discounts,
     List<ExtraLine> extraLines,
     List<String> notes,
-    List<String> terms) {
+    List<String> terms,
+    Shipping shipping) {
 
   public static final Amendments NONE =
       new Amendments("", Map.of(), Map.of(), List.of(), List.of(), List.of());
@@ -34,18 +38,60 @@ public record Amendments(
     extraLines = List.copyOf(extraLines);
     notes = List.copyOf(notes);
     terms = List.copyOf(terms);
+    shipping = shipping == null ? Shipping.USUAL : shipping;
+  }
+
+  /** What is shipped as the customer's terms have it. */
+  public Amendments(
+      String reason,
+      Map<String, Integer> quantities,
+      Map<String, Discount> discounts,
+      List<ExtraLine> extraLines,
+      List<String> notes,
+      List<String> terms) {
+    this(reason, quantities, discounts, extraLines, notes, terms, Shipping.USUAL);
+  }
+
+  /**
+   * How the goods go, where it is not as the customer's terms have it.
+   *
+   * @param freight charged in place of what the terms say
+   * @param shipTo the place of the dealer's tax table they go to; empty for the customer's own
+   */
+  public record Shipping(Optional<Money> freight, Optional<String> shipTo) {
+    public static final Shipping USUAL = new Shipping(Optional.empty(), Optional.empty());
+
+    /** Documents kept before there was the one or the other lack it. */
+    public Shipping {
+      freight = freight == null ? Optional.empty() : freight;
+      shipTo = shipTo == null ? Optional.empty() : shipTo;
+    }
+  }
+
+  /** With freight set by hand; empty for what the terms say. */
+  public Amendments withFreight(Optional<Money> freight) {
+    return shipped(new Shipping(freight, shipping.shipTo()));
+  }
+
+  /** Shipped to a place of the tax table; empty for the customer's own. */
+  public Amendments shippedTo(Optional<String> place) {
+    return shipped(new Shipping(shipping.freight(), place));
+  }
+
+  private Amendments shipped(Shipping other) {
+    return new Amendments(reason, quantities, discounts, extraLines, notes, terms, other);
   }
 
   public Amendments because(String why) {
-    return new Amendments(why, quantities, discounts, extraLines, notes, terms);
+    return new Amendments(why, quantities, discounts, extraLines, notes, terms, shipping);
   }
 
   public Amendments withTerms(List<String> sentences) {
-    return new Amendments(reason, quantities, discounts, extraLines, notes, sentences);
+    return new Amendments(reason, quantities, discounts, extraLines, notes, sentences, shipping);
   }
 
   public Amendments withNotes(List<String> sentences) {
-    return new Amendments(reason, quantities, discounts, extraLines, sentences, terms);
+    return new Amendments(reason, quantities, discounts, extraLines, sentences, terms, shipping);
   }
 
   /** With a line's quantity set by hand; one that was added changes its own. */
@@ -60,7 +106,7 @@ public record Amendments(
     }
     Map<String, Integer> set = new LinkedHashMap<>(quantities);
     set.put(key, quantity);
-    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+    return new Amendments(reason, set, discounts, extraLines, notes, terms, shipping);
   }
 
   /**
@@ -77,7 +123,7 @@ public record Amendments(
                 set.remove(line);
               }
             });
-    return new Amendments(reason, set, discounts, extraLines, notes, terms);
+    return new Amendments(reason, set, discounts, extraLines, notes, terms, shipping);
   }
 
   private static Map<String, Integer> needed(List<Group> groups) {
@@ -94,13 +140,13 @@ public record Amendments(
   public Amendments withDiscount(String key, Discount discount) {
     Map<String, Discount> set = new LinkedHashMap<>(discounts);
     set.put(key, discount);
-    return new Amendments(reason, quantities, set, extraLines, notes, terms);
+    return new Amendments(reason, quantities, set, extraLines, notes, terms, shipping);
   }
 
   public Amendments withoutDiscount(String key) {
     Map<String, Discount> set = new LinkedHashMap<>(discounts);
     set.remove(key);
-    return new Amendments(reason, quantities, set, extraLines, notes, terms);
+    return new Amendments(reason, quantities, set, extraLines, notes, terms, shipping);
   }
 
   public Amendments withLine(ExtraLine line) {
@@ -129,6 +175,6 @@ public record Amendments(
   }
 
   private Amendments withLines(List<ExtraLine> lines) {
-    return new Amendments(reason, quantities, discounts, lines, notes, terms);
+    return new Amendments(reason, quantities, discounts, lines, notes, terms, shipping);
   }
 }

@@ -46,6 +46,16 @@ public interface QuoteStore {
   Quote changeStatus(Quote seen, Quote.Status next, Signed signed);
 
   /**
+   * Accepts an issued revision. Newer drafts, which nobody outside has seen, are discarded.
+   *
+   * @param seen the revision as the caller knows it
+   * @return the quote, accepted
+   * @throws hosewright.problem.ConflictException when it is no longer issued, or a newer revision
+   *     went out
+   */
+  Quote accept(Quote seen, Signed signed);
+
+  /**
    * Issues the latest revision with what is promised.
    *
    * @param validUntil last day it can be accepted

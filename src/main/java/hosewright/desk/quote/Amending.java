@@ -55,6 +55,7 @@ final class Amending {
     each(changes, Kind.OPTIONAL, (field, text) -> extra(field, text, Inclusion.OPTIONAL));
     each(changes, Kind.ALTERNATE, this::alternate);
     each(changes, Kind.QUANTITY, this::quantity);
+    each(changes, Kind.FREIGHT, this::freight);
     discounts(changes);
     notes(changes);
     refusals.throwAny();
@@ -159,6 +160,13 @@ final class Amending {
             part.quantity(),
             Optional.of(WantedLine.money(field, parts[1], quote.total().getCurrencyUnit())),
             Optional.empty()));
+  }
+
+  private Amendments freight(String field, String text) {
+    return amendments.withFreight(
+        text.strip().equals("terms")
+            ? Optional.empty()
+            : Optional.of(WantedLine.money(field, text, quote.total().getCurrencyUnit())));
   }
 
   private Amendments alternate(String field, String text) {

@@ -3,7 +3,7 @@ package hosewright.desk.quote;
 import java.util.Locale;
 
 /**
- * A change of a quote's lines by hand, as a seller writes it.
+ * A change of a quote's lines or sums by hand, as a seller writes it.
  *
  * @param text {@code 2=12}, {@code 2 x W-SPAN-1} and the like, as its kind has it
  */
@@ -26,11 +26,13 @@ public record LineChange(Kind kind, String text) {
     /** Sets a line's quantity: {@code 2=12}. */
     QUANTITY,
     /** Takes a share off a line: {@code 2=5%}. */
-    DISCOUNT;
+    DISCOUNT,
+    /** Sets the freight: {@code 85.00}, or {@code terms} for what the customer's terms say. */
+    FREIGHT;
 
     /** What a user calls it. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 }

@@ -38,6 +38,8 @@ final class AmendmentOptions {
       OptionSpec.value(
               "source", "N=PRICE", "price the N-th part still to be sourced, each; see quote ask")
           .asRepeatable(),
+      OptionSpec.value(
+          "freight", "SUM", "freight as agreed: 85.00; 'terms' for what the customer's terms say"),
       OptionSpec.value("take", "LINE", "take an offered line into the total").asRepeatable(),
       OptionSpec.value("drop", "LINE", "leave a line out").asRepeatable(),
       OptionSpec.value("note", "TEXT", "a sentence for this buyer, beside those there")
