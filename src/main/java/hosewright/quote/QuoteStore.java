@@ -82,6 +82,13 @@ public interface QuoteStore {
 
   Optional<Quote> find(String number, int revision);
 
+  /**
+   * The first revision of every quote made for a row of a tender's file, by number.
+   *
+   * @param sha256 first digits of the digest of the file, in hexadecimal
+   */
+  List<Quote> ofTender(String sha256);
+
   /** The latest revision of every quote, newest number first. */
   List<QuoteHeading> list();
 

@@ -92,15 +92,24 @@ public final class QuoteRows {
     return context
         .selectFrom(QUOTE)
         .where(which)
-        .fetchOptional(
-            row -> {
-              Quote quote = codec.read(row.getDocument());
-              int leadDays =
-                  row.getLeadDays() == null ? quote.validity().leadDays() : row.getLeadDays();
-              return quote
-                  .promising(row.getValidUntil(), leadDays)
-                  .withStatus(Quote.Status.valueOf(row.getStatus()));
-            });
+        .fetchOptional(this::quote);
+  }
+
+  /** The quotes of some rows, by number. */
+  List<Quote> all(DSLContext context, Condition which) {
+    return context
+        .selectFrom(QUOTE)
+        .where(which)
+        .orderBy(QUOTE.QUOTE_NUMBER, QUOTE.REVISION)
+        .fetch(this::quote);
+  }
+
+  private Quote quote(QuoteRecord row) {
+    Quote quote = codec.read(row.getDocument());
+    int leadDays = row.getLeadDays() == null ? quote.validity().leadDays() : row.getLeadDays();
+    return quote
+        .promising(row.getValidUntil(), leadDays)
+        .withStatus(Quote.Status.valueOf(row.getStatus()));
   }
 
   /** What a list shows of quotes, newest number first; no document is read for it. */
