@@ -31,7 +31,7 @@ public final class ShipGoods {
       Order order = OrderChoice.order(number, open);
       Map<Integer, Integer> going = quantities.orElseGet(() -> reserved(order));
       boolean onlyWork =
-          order.lines().stream().filter(OrderLine::isGoods).allMatch(OrderLine::isCancelled);
+          order.lines().stream().filter(OrderLine::isGoods).allMatch(OrderLine::allCancelled);
       if (order.state() == Order.State.SHIPPED
           || order.state() == Order.State.CANCELLED
           || (going.isEmpty() && !onlyWork)) {

@@ -139,9 +139,7 @@ public final class IssueQuote {
               .unknownMargin()
               .map(name -> Signing.text("unknown-margin-by", name, LONGEST_NAME))
               .orElseThrow(() -> unknown(quote));
-      return Signing.as(
-              asked.by(), Step.ISSUE, open.now(), "its margin is not known; " + who + " said yes")
-          .at(standing);
+      return Signing.as(asked.by(), Step.ISSUE, open.now(), who + " said yes").at(standing);
     }
     return step.at(standing);
   }

@@ -38,6 +38,7 @@ final class TenderQuotes {
   private final TenderBasis basis;
   private final Catalogue catalogue;
   private final QuoteMaker maker;
+  private final boolean goesOn;
   private final String by;
   private boolean lookedBack;
   private int earlier;
@@ -47,6 +48,7 @@ final class TenderQuotes {
   private record Made(long line, String customer) {}
 
   /**
+   * @param goesOn whether an earlier run goes on, whose quotes are this one's
    * @param by who makes the quotes
    */
   TenderQuotes(
@@ -54,11 +56,13 @@ final class TenderQuotes {
       TenderBasis basis,
       Catalogue catalogue,
       DealerTerms terms,
+      boolean goesOn,
       String by) {
     this.books = books;
     this.basis = basis;
     this.catalogue = catalogue;
     this.maker = new QuoteMaker(catalogue, terms);
+    this.goesOn = goesOn;
     this.by = by;
   }
 
@@ -97,8 +101,7 @@ final class TenderQuotes {
 
   private TenderResult quoted(Priced row, Books open, QuoteStore store) {
     Quote quote =
-        madeBefore.get(
-            new Made(row.result().place().line(), row.customer().orElseThrow().id()));
+        madeBefore.get(new Made(row.result().place().line(), row.customer().orElseThrow().id()));
     if (quote == null) {
       quote =
           store.saveNew(
@@ -135,13 +138,16 @@ final class TenderQuotes {
           .ifPresent(
               latest -> {
                 made.put(new Made(row.line(), first.customer().id()), latest);
-                earlier += row.begun().equals(basis.begun()) ? 0 : 1;
+                earlier += goesOn ? 0 : 1;
               });
     }
     return made;
   }
 
-  /** Said once: quotes of an earlier run stand, which may be at other prices. */
+  /**
+   * Said once, and not of a run that goes on: quotes of an earlier run stand, which may be at other
+   * prices.
+   */
   private void tellEarlier(Books open) {
     if (earlier > 0) {
       open.say(

@@ -1,6 +1,7 @@
 package hosewright.paper.json;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.catalogue.Build;
@@ -126,5 +127,10 @@ final class Mixins {
   interface BreakSums {
     @JsonSerialize(using = TradeModule.BareMoneyWriter.class)
     Money unitPrice();
+
+    /** Left out of breaks kept before list prices stood in them. */
+    @JsonInclude(JsonInclude.Include.NON_ABSENT)
+    @JsonSerialize(contentUsing = TradeModule.BareMoneyWriter.class)
+    Optional<Money> listPrice();
   }
 }
