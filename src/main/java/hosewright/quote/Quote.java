@@ -194,6 +194,23 @@ public record Quote(
       return Group.key(group, goods.key());
     }
 
+    /** This line where it is not taxed. */
+    QuoteLine untaxed() {
+      return new QuoteLine(
+          position,
+          group,
+          new Goods(
+              goods.item(),
+              goods.description(),
+              goods.unit(),
+              goods.unitCode(),
+              goods.weightLb(),
+              false),
+          quantity,
+          price,
+          note);
+    }
+
     /** The price breaks as the buyer sees them, after the line discount. */
     public List<Break> netBreaks() {
       return price

@@ -46,17 +46,12 @@ public final class QuoteMaker {
   public Quote make(Draft draft, LinePrices prices) {
     Customer customer = draft.customer();
     LineWriter writer = new LineWriter(draft.basis().groups(), draft.amendments(), prices);
-    List<QuoteLine> lines = writer.lines();
+    Taxing taxing = Taxing.of(draft, dealer);
+    List<QuoteLine> lines = taxing.marked(writer.lines(), catalogue);
     CurrencyUnit currency = draft.basis().plan().total().getCurrencyUnit();
     Money subtotal = sum(lines, currency);
     Freight freight = freight(draft, lines, currency);
-    BigDecimal rate =
-        customer.taxation().exemption().isPresent()
-            ? BigDecimal.ZERO
-            : customer.taxation().taxRate();
-    boolean freightTaxed = dealer.setting("tax_on_freight").filter("yes"::equals).isPresent();
-    Money taxable = freightTaxed ? subtotal.plus(freight.charge()) : subtotal;
-    Money tax = taxable.multipliedBy(rate, RoundingMode.HALF_UP);
+    Money tax = taxing.on(lines, freight.charge());
     payable(subtotal.plus(freight.charge()).plus(tax));
     return new Quote(
         draft.name(),
@@ -68,14 +63,29 @@ public final class QuoteMaker {
             leadDays(lines),
             draft.madeAt()),
         draft.basis(),
-        new Quote.Offer(lines, writer.offered(lines), draft.amendments()),
+        new Quote.Offer(lines, offered(writer, lines, taxing), draft.amendments()),
         new Quote.Totals(
             subtotal,
             freight.charge(),
             tax,
             subtotal.plus(freight.charge()).plus(tax),
             new Quote.Charging(
-                freight.note(), freightTaxed, rate, taxNote(customer), freight.carriage())));
+                freight.note(),
+                taxing.charge().onFreight(),
+                taxing.charge().rate(),
+                taxing.note(),
+                freight.carriage())));
+  }
+
+  private List<Quote.OfferedLine> offered(LineWriter writer, List<QuoteLine> lines, Taxing taxing) {
+    return writer.offered(lines).stream()
+        .map(
+            offer ->
+                taxing.taxes(offer.line(), catalogue)
+                    ? offer
+                    : new Quote.OfferedLine(
+                        offer.standing(), offer.insteadOf(), offer.line().untaxed()))
+        .toList();
   }
 
   static Money sum(List<QuoteLine> lines, CurrencyUnit currency) {
@@ -161,23 +171,5 @@ public final class QuoteMaker {
       }
     }
     return longest;
-  }
-
-  private static String taxNote(Customer customer) {
-    return customer
-        .taxation()
-        .exemption()
-        .map(exempt -> "exempt: certificate " + exempt.certificate() + " of " + exempt.dated())
-        .orElseGet(
-            () ->
-                customer.taxation().taxName()
-                    + " "
-                    + customer
-                        .taxation()
-                        .taxRate()
-                        .movePointRight(2)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                    + " %");
   }
 }

@@ -25,6 +25,8 @@ import java.util.stream.Stream;
 
 /** What changes by hand make of a quote's amendments. */
 final class Amending {
+  private static final int LONGEST_PLACE = 80;
+
   private final Quote quote;
   private final WantedLine wanted;
   private final Refusals refusals = new Refusals();
@@ -56,6 +58,13 @@ final class Amending {
     each(changes, Kind.ALTERNATE, this::alternate);
     each(changes, Kind.QUANTITY, this::quantity);
     each(changes, Kind.FREIGHT, this::freight);
+    each(
+        changes,
+        Kind.SHIP_TO,
+        (field, text) ->
+            amendments.shippedTo(
+                Optional.of(Signing.text(field, text, LONGEST_PLACE))
+                    .filter(place -> !place.equals("usual"))));
     discounts(changes);
     notes(changes);
     refusals.throwAny();

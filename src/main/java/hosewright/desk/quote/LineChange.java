@@ -28,7 +28,11 @@ public record LineChange(Kind kind, String text) {
     /** Takes a share off a line: {@code 2=5%}. */
     DISCOUNT,
     /** Sets the freight: {@code 85.00}, or {@code terms} for what the customer's terms say. */
-    FREIGHT;
+    FREIGHT,
+    /**
+     * Sets the place the goods go to, whose tax is charged; {@code usual} for the customer's own.
+     */
+    SHIP_TO;
 
     /** What a user calls it. */
     public String word() {

@@ -137,6 +137,11 @@ public final class TradingDesk {
             new OrderPurchaseCommand(books)));
   }
 
+  /** Lets it be noon of a day. */
+  public void on(String day) {
+    clock.set(day);
+  }
+
   /** Runs words that are already apart. */
   public Ended run(String... words) {
     return trial.run(words);

@@ -40,6 +40,8 @@ final class AmendmentOptions {
           .asRepeatable(),
       OptionSpec.value(
           "freight", "SUM", "freight as agreed: 85.00; 'terms' for what the customer's terms say"),
+      OptionSpec.value(
+          "ship-to", "PLACE", "where to, whose tax is charged; 'usual' for the customer's own"),
       OptionSpec.value("take", "LINE", "take an offered line into the total").asRepeatable(),
       OptionSpec.value("drop", "LINE", "leave a line out").asRepeatable(),
       OptionSpec.value("note", "TEXT", "a sentence for this buyer, beside those there")
