@@ -18,6 +18,7 @@ import hosewright.store.database.Series;
 import hosewright.store.fleet.FleetStore;
 import hosewright.store.order.StoredOrders;
 import hosewright.store.quote.CustomerStore;
+import hosewright.store.quote.RateStore;
 import hosewright.store.quote.StoredQuotes;
 import hosewright.store.quote.TermsStore;
 import hosewright.thread.LocalThreads;
@@ -67,6 +68,11 @@ public final class Books implements AutoCloseable {
     this.remarks = remarks;
     this.clock = clock;
     this.kept = new KeptCatalogue(this::database, remarks, clock, lastRead);
+  }
+
+  /** Says something beside the answer. */
+  public void say(String remark) {
+    remarks.accept(remark);
   }
 
   /** The catalogue, whole but for costs: {@link #itemsOf} and {@link #shelf} have those. */
@@ -170,6 +176,11 @@ public final class Books implements AutoCloseable {
   /** Makes revisions and copies dated now. */
   public Revisions revisions() {
     return new Revisions(catalogue(), terms(), today(), now());
+  }
+
+  /** What other currencies are worth. */
+  public RateStore rates() {
+    return new RateStore(database());
   }
 
   /** The dealer's terms of sale, one sentence each; none until somebody writes the file. */

@@ -13,6 +13,8 @@ import hosewright.quote.terms.Customers;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.quote.terms.MarginFloorReader;
 import hosewright.quote.terms.MarginFloors;
+import hosewright.quote.terms.TaxReader;
+import hosewright.quote.terms.TaxTable;
 import hosewright.quote.terms.TermsReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,10 +37,14 @@ public record CatalogueFolder(
     Catalogue catalogue,
     Optional<Customers> customers,
     Optional<DealerTerms> terms,
-    Optional<MarginFloors> floors) {
+    Optional<MarginFloors> floors,
+    Optional<TaxTable> taxes) {
   private static final String DEMO = "/hosewright/demo/catalogue/";
   private static final List<TableForm> OPTIONAL =
-      Stream.of(CustomerReader.FORMS, TermsReader.FORMS, List.of(MarginFloorReader.FORM))
+      Stream.of(
+              CustomerReader.FORMS,
+              TermsReader.FORMS,
+              List.of(MarginFloorReader.FORM, TaxReader.FORM))
           .flatMap(List::stream)
           .toList();
 
@@ -86,6 +92,10 @@ public record CatalogueFolder(
         has(tables, TermsReader.FORMS)
             ? refusals.read(() -> TermsReader.readTables(tables, currency))
             : Optional.empty();
+    Optional<TaxTable> taxes =
+        has(tables, List.of(TaxReader.FORM))
+            ? refusals.read(() -> TaxReader.read(tables))
+            : Optional.empty();
     // Without the items nobody can tell which contract prices are about none.
     Optional<Customers> customers =
         catalogue.isPresent() && has(tables, CustomerReader.FORMS)
@@ -95,7 +105,7 @@ public record CatalogueFolder(
                         tables, catalogue.get(), floors.orElse(MarginFloors.NONE)))
             : Optional.empty();
     refusals.throwAny();
-    return new CatalogueFolder(source, catalogue.orElseThrow(), customers, terms, floors);
+    return new CatalogueFolder(source, catalogue.orElseThrow(), customers, terms, floors, taxes);
   }
 
   private static boolean has(Map<String, CellRows> tables, List<TableForm> forms) {

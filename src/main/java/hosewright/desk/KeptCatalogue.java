@@ -121,6 +121,7 @@ public final class KeptCatalogue {
     folder.customers().ifPresent(buyers::replace);
     folder.floors().ifPresent(buyers::replaceFloors);
     folder.terms().ifPresent(new TermsStore(books)::replace);
+    folder.taxes().ifPresent(new TermsStore(books)::replaceTaxes);
     return counted;
   }
 }

@@ -59,7 +59,7 @@ public record Comparison(List<Line> lines) {
                     Problem.of(
                         "rate",
                         "",
-                        "a supplier answered in %1$s: say what one %1$s is in %2$s, as --rate %1$s=0.73"
+                        "a supplier answered in %1$s: say what one %1$s is in %2$s, as --rate %1$s=0.73, or put it on record with 'rate set'"
                             .formatted(foreign, currency))));
     if (!overrides.isEmpty() && reason.isEmpty()) {
       problems.add(Problem.of("reason", "", "say why the cheapest landed is not taken"));

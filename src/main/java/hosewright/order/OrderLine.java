@@ -62,7 +62,7 @@ public record OrderLine(int position, int quotePosition, Ware ware, Counts count
   }
 
   /** Whether none of it is wanted any more. */
-  public boolean isCancelled() {
+  public boolean allCancelled() {
     return counts.cancelled() == counts.quantity();
   }
 

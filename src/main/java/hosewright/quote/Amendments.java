@@ -6,6 +6,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
 
 /**
  * What people changed about a quote by hand, beside what its plan and the price list say.
@@ -16,7 +18,7 @@ import java.util.Map;
  * @param extraLines lines beside those the plan needs
  * @param notes sentences for this buyer
  * @param terms the dealer's terms of sale as they stood
- * @param byHand prices, order and words set by hand; none in documents kept before there were any
+ * @param byHand prices, order, words and shipping set by hand; none in documents kept before there were any
  */
 public record Amendments(
     String reason,
@@ -37,6 +39,41 @@ public record Amendments(
     notes = List.copyOf(notes);
     terms = List.copyOf(terms);
     byHand = byHand == null ? ByHand.NONE : byHand;
+  }
+
+  /**
+   * How the goods go, where it is not as the customer's terms have it.
+   *
+   * @param freight charged in place of what the terms say
+   * @param shipTo the place of the dealer's tax table they go to; empty for the customer's own
+   */
+  public record Shipping(Optional<Money> freight, Optional<String> shipTo) {
+    public static final Shipping USUAL = new Shipping(Optional.empty(), Optional.empty());
+
+    /** Documents kept before there was the one or the other lack it. */
+    public Shipping {
+      freight = freight == null ? Optional.empty() : freight;
+      shipTo = shipTo == null ? Optional.empty() : shipTo;
+    }
+  }
+
+  /** With freight set by hand; empty for what the terms say. */
+  public Amendments withFreight(Optional<Money> freight) {
+    return shipped(new Shipping(freight, shipping().shipTo()));
+  }
+
+  /** Shipped to a place of the tax table; empty for the customer's own. */
+  public Amendments shippedTo(Optional<String> place) {
+    return shipped(new Shipping(shipping().freight(), place));
+  }
+
+  private Amendments shipped(Shipping other) {
+    return with(byHand.shipped(other));
+  }
+
+  /** How the goods go. */
+  public Shipping shipping() {
+    return byHand.shipping();
   }
 
   /** With other prices, order and words. */

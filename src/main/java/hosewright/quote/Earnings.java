@@ -52,10 +52,7 @@ public record Earnings(List<LineEarnings> lines, Margin all) {
             .toList();
     List<Margin.Part> parts =
         quote.lines().stream().map(line -> part(line, unitCost.apply(line))).toList();
-    Margin all =
-        parts.isEmpty()
-            ? new Margin(Optional.empty(), List.of("the quote has no lines"))
-            : Margin.of(parts);
+    Margin all = parts.isEmpty() ? Margin.unknown("the quote has no lines") : Margin.of(parts);
     return new Earnings(lines, all);
   }
 

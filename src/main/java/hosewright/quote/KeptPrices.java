@@ -32,7 +32,7 @@ public final class KeptPrices implements LinePrices, NetPrice {
   @Override
   public Optional<Priced> of(String item, int quantity) {
     return Optional.ofNullable(kept.get(item))
-        .map(line -> priced(line, quantity))
+        .map(line -> priced(line, item, quantity))
         .or(() -> list.of(item, quantity));
   }
 
@@ -48,7 +48,7 @@ public final class KeptPrices implements LinePrices, NetPrice {
         .toList();
   }
 
-  private static Priced priced(QuoteLine line, int quantity) {
+  private Priced priced(QuoteLine line, String item, int quantity) {
     List<Break> breaks =
         line.price().breaks().isEmpty()
             ? List.of(new Break(1, line.price().unitPrice()))
@@ -58,19 +58,37 @@ public final class KeptPrices implements LinePrices, NetPrice {
         line.goods().unit(),
         line.goods().unitCode(),
         line.quantity() == 0 ? 0 : line.goods().weightLb() / line.quantity(),
-        line.price().listPrice(),
-        at(breaks, quantity),
+        listPrice(line, breaks, item, quantity),
+        at(breaks, quantity).unitPrice(),
         breaks);
   }
 
+  /** Documents kept before list prices stood in breaks have the one of their own quantity only. */
+  private Money listPrice(QuoteLine line, List<Break> breaks, String item, int quantity) {
+    Break step = at(breaks, quantity);
+    if (step.listPrice().isPresent()) {
+      return step.listPrice().get();
+    }
+    Money before = line.price().listPrice();
+    if (step.equals(at(breaks, line.quantity()))) {
+      return before;
+    }
+    // Today's list tells only where it still says what was quoted.
+    boolean same =
+        list.of(item, line.quantity()).map(Priced::listPrice).filter(before::equals).isPresent();
+    return list.of(item, quantity)
+        .map(Priced::listPrice)
+        .filter(today -> same)
+        .orElse(step.unitPrice());
+  }
+
   /** Below the smallest break the first price holds, as in the workbook. */
-  private static Money at(List<Break> breaks, int quantity) {
+  private static Break at(List<Break> breaks, int quantity) {
     List<Break> rising =
         breaks.stream().sorted(Comparator.comparingInt(Break::minimumQuantity)).toList();
     return rising.stream()
         .filter(step -> step.minimumQuantity() <= quantity)
         .reduce((smaller, larger) -> larger)
-        .orElse(rising.get(0))
-        .unitPrice();
+        .orElse(rising.get(0));
   }
 }

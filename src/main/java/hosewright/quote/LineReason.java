@@ -5,7 +5,10 @@ import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.joda.money.Money;
 
 /** Says why a line differs from one quote to another. */
 record LineReason(Quote before, Quote after) {
@@ -64,8 +67,8 @@ record LineReason(Quote before, Quote after) {
           is.price().agreed().isPresent() ? "price set by hand" : "the price set by hand ended");
       return;
     }
-    if (was.price().breaks().equals(is.price().breaks())) {
-      if (!step(was).equals(step(is))) {
+    if (net(was).equals(net(is))) {
+      if (step(was).minimumQuantity() != step(is).minimumQuantity()) {
         reasons.add("price break from " + step(is).minimumQuantity());
       }
     } else if (was.price().listPrice().equals(is.price().listPrice())) {
@@ -77,6 +80,13 @@ record LineReason(Quote before, Quote after) {
                   was.price().listPrice().getAmount().toPlainString(),
                   is.price().listPrice().getAmount().toPlainString()));
     }
+  }
+
+  /** Breaks by quantity; documents kept earlier have no list prices in them. */
+  private static Map<Integer, Money> net(QuoteLine line) {
+    Map<Integer, Money> net = new TreeMap<>();
+    line.price().breaks().forEach(step -> net.put(step.minimumQuantity(), step.unitPrice()));
+    return net;
   }
 
   private static Break step(QuoteLine line) {

@@ -13,13 +13,21 @@ import org.joda.money.Money;
  *
  * @param fraction to six decimals, never rounded up to a floor it does not reach; below zero for a
  *     loss; empty when it is not known
+ * @param atBest what it would be if all that is not known cost nothing; empty where not even that
+ *     can be said
  * @param unknownBecause one reason for each part whose margin is not known; empty when all are
  */
-public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause) {
+public record Margin(
+    Optional<BigDecimal> fraction, Optional<BigDecimal> atBest, List<String> unknownBecause) {
   private static final int DECIMALS = 6;
 
   public Margin {
     unknownBecause = List.copyOf(unknownBecause);
+  }
+
+  /** One of which nothing can be said. */
+  static Margin unknown(String because) {
+    return new Margin(Optional.empty(), Optional.empty(), List.of(because));
   }
 
   /**
@@ -35,6 +43,7 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
   public enum Floor {
     /** At the floor or above, or there is no floor. */
     KEPT,
+    /** Below it, even if all that is not known cost nothing. */
     BELOW,
     /** Some cost is not known, so nobody can tell. */
     UNKNOWN
@@ -58,11 +67,16 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
     List<String> reasons = new ArrayList<>();
     BigDecimal net = BigDecimal.ZERO;
     BigDecimal cost = BigDecimal.ZERO;
+    boolean oneCurrency = true;
     for (Part part : parts) {
       String name = part.name().isEmpty() ? "" : part.name() + ": ";
       if (!part.net().isSameCurrency(parts.get(0).net())) {
         reasons.add(name + "it is priced in " + part.net().getCurrencyUnit());
-      } else if (part.cost().isEmpty()) {
+        oneCurrency = false;
+        continue;
+      }
+      net = net.add(part.net().getAmount());
+      if (part.cost().isEmpty()) {
         reasons.add(name + "no cost is in force");
       } else if (!part.cost().get().isSameCurrency(part.net())) {
         reasons.add(
@@ -70,17 +84,17 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
                 .formatted(
                     name, part.cost().get().getCurrencyUnit(), part.net().getCurrencyUnit()));
       } else {
-        net = net.add(part.net().getAmount());
         cost = cost.add(part.cost().get().getAmount());
       }
     }
     if (reasons.isEmpty() && net.signum() == 0) {
       reasons.add("the price is zero");
     }
-    return reasons.isEmpty()
-        ? new Margin(
-            Optional.of(net.subtract(cost).divide(net, DECIMALS, RoundingMode.FLOOR)), List.of())
-        : new Margin(Optional.empty(), reasons);
+    Optional<BigDecimal> atBest =
+        oneCurrency && net.signum() > 0
+            ? Optional.of(net.subtract(cost).divide(net, DECIMALS, RoundingMode.FLOOR))
+            : Optional.empty();
+    return new Margin(atBest.filter(known -> reasons.isEmpty()), atBest, reasons);
   }
 
   /** How it stands to the least wanted, a fraction. */
@@ -88,8 +102,9 @@ public record Margin(Optional<BigDecimal> fraction, List<String> unknownBecause)
     if (floor.isEmpty()) {
       return Floor.KEPT;
     }
-    return fraction
-        .map(known -> known.compareTo(floor.get()) < 0 ? Floor.BELOW : Floor.KEPT)
-        .orElse(Floor.UNKNOWN);
+    if (atBest.filter(best -> best.compareTo(floor.get()) < 0).isPresent()) {
+      return Floor.BELOW;
+    }
+    return fraction.isPresent() ? Floor.KEPT : Floor.UNKNOWN;
   }
 }

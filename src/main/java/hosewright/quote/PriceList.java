@@ -47,7 +47,12 @@ public final class PriceList implements LinePrices {
         catalogue.breaks(item.number(), date).stream()
             .map(PriceRow::minimumQuantity)
             .distinct()
-            .map(from -> new Break(from, terms.unitPrice(item, from).orElseThrow()))
+            .map(
+                from ->
+                    new Break(
+                        from,
+                        terms.unitPrice(item, from).orElseThrow(),
+                        catalogue.listPrice(item.number(), from, date)))
             .toList();
     return breaks.isEmpty() ? List.of(new Break(1, unitPrice)) : breaks;
   }

@@ -126,10 +126,22 @@ public record Quote(
     return new Quote(name, next, customer, validity, basis, offer, totals);
   }
 
+  /** This quote as another revision. */
+  public Quote as(int revision) {
+    return new Quote(
+        new Name(name.number(), revision), status, customer, validity, basis, offer, totals);
+  }
+
   /** This quote with what is promised on issuing it. */
   public Quote promising(LocalDate lastDay, int readyInDays) {
     Validity promised = new Validity(validity.date(), lastDay, readyInDays, validity.madeAt());
     return new Quote(name, status, customer, promised, basis, offer, totals);
+  }
+
+  /** What stands beside the total while it does not hold everything; nothing where it does. */
+  public String besideTotal() {
+    String freight = totals.knownFreight().isEmpty() ? " without freight" : "";
+    return freight + Unpriced.beside(stillToSource());
   }
 
   /** Parts the plan names that no line of the quote prices. */
@@ -168,7 +180,9 @@ public record Quote(
     ISSUED,
     ACCEPTED,
     DECLINED,
-    EXPIRED
+    EXPIRED,
+    /** A draft that nobody will issue. */
+    DISCARDED
   }
 
   /**
@@ -190,6 +204,23 @@ public record Quote(
       return Group.key(group, goods.key());
     }
 
+    /** This line where it is not taxed. */
+    QuoteLine untaxed() {
+      return new QuoteLine(
+          position,
+          group,
+          new Goods(
+              goods.item(),
+              goods.description(),
+              goods.unit(),
+              goods.unitCode(),
+              goods.weightLb(),
+              false),
+          quantity,
+          price,
+          note);
+    }
+
     /** The price breaks as the buyer sees them, after the line discount. */
     public List<Break> netBreaks() {
       List<Break> breaks =
@@ -198,9 +229,7 @@ public record Quote(
           .discount()
           .map(
               less ->
-                  breaks.stream()
-                      .map(step -> new Break(step.minimumQuantity(), less.off(step.unitPrice())))
-                      .toList())
+                  breaks.stream().map(step -> step.at(less.off(step.unitPrice()))).toList())
           .orElse(breaks);
     }
 
@@ -272,8 +301,28 @@ public record Quote(
     }
   }
 
-  /** From this quantity up, this net unit price. */
-  public record Break(int minimumQuantity, Money unitPrice) {}
+  /**
+   * From this quantity up, this net unit price.
+   *
+   * @param listPrice the list price from this quantity up; empty where it was not kept
+   */
+  public record Break(int minimumQuantity, Money unitPrice, Optional<Money> listPrice) {
+
+    /** Documents kept before list prices stood in breaks have none. */
+    public Break {
+      listPrice = listPrice == null ? Optional.empty() : listPrice;
+    }
+
+    /** One of which no list price is known. */
+    public Break(int minimumQuantity, Money unitPrice) {
+      this(minimumQuantity, unitPrice, Optional.empty());
+    }
+
+    /** The same from the same quantity up at another net price. */
+    public Break at(Money other) {
+      return new Break(minimumQuantity, other, listPrice);
+    }
+  }
 
   /**
    * What tells a quote from every other.
@@ -394,9 +443,34 @@ public record Quote(
    * @param freightTaxed whether tax is due on freight
    * @param taxRate fraction, for example 0.0625; zero for an exempt customer
    * @param taxNote why no tax is charged, or the rate's name
+   * @param carriage where the freight charged comes from
    */
   public record Charging(
-      String freightNote, boolean freightTaxed, BigDecimal taxRate, String taxNote) {}
+      String freightNote,
+      boolean freightTaxed,
+      BigDecimal taxRate,
+      String taxNote,
+      Carriage carriage) {
+
+    /** Documents kept before freight could be open or set by hand do not say. */
+    public Charging {
+      carriage = carriage == null ? Carriage.BY_TERMS : carriage;
+    }
+
+    /** Freight as the customer's terms have it. */
+    public Charging(String freightNote, boolean freightTaxed, BigDecimal taxRate, String taxNote) {
+      this(freightNote, freightTaxed, taxRate, taxNote, Carriage.BY_TERMS);
+    }
+  }
+
+  /** Where the freight charged comes from. */
+  public enum Carriage {
+    /** The customer's terms and the dealer's table. */
+    BY_TERMS,
+    BY_HAND,
+    /** Nobody knows it yet: it is in no total. */
+    TO_BE_QUOTED
+  }
 
   /**
    * Sums that add up to what is to be paid.
@@ -405,5 +479,11 @@ public record Quote(
    * @param freight freight charged
    * @param tax tax on taxable lines (and freight where taxed), rounded half-up once
    */
-  public record Totals(Money subtotal, Money freight, Money tax, Money total, Charging charging) {}
+  public record Totals(Money subtotal, Money freight, Money tax, Money total, Charging charging) {
+
+    /** The freight charged; empty while it is still to be quoted. */
+    public Optional<Money> knownFreight() {
+      return charging.carriage() == Carriage.TO_BE_QUOTED ? Optional.empty() : Optional.of(freight);
+    }
+  }
 }

@@ -2,6 +2,7 @@ package hosewright.quote;
 
 import static hosewright.quote.Quote.Status.ACCEPTED;
 import static hosewright.quote.Quote.Status.DECLINED;
+import static hosewright.quote.Quote.Status.DISCARDED;
 import static hosewright.quote.Quote.Status.DRAFT;
 import static hosewright.quote.Quote.Status.EXPIRED;
 import static hosewright.quote.Quote.Status.ISSUED;
@@ -15,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Which step may be taken with a quote in which state, and where it leads. */
 public final class QuoteLife {
@@ -24,7 +26,8 @@ public final class QuoteLife {
           Map.of(
               Step.REVISE, Result.newRevision(DRAFT),
               Step.UPDATE_PRICES, Result.newRevision(DRAFT),
-              Step.ISSUE, Result.moves(ISSUED)),
+              Step.ISSUE, Result.moves(ISSUED),
+              Step.DISCARD, Result.moves(DISCARDED)),
           ISSUED,
           Map.of(
               Step.REVISE, Result.newRevision(ISSUED),
@@ -41,7 +44,9 @@ public final class QuoteLife {
           EXPIRED,
           Map.of(
               Step.REOPEN, Result.newRevision(EXPIRED),
-              Step.UPDATE_PRICES, Result.newRevision(EXPIRED)));
+              Step.UPDATE_PRICES, Result.newRevision(EXPIRED)),
+          DISCARDED,
+          Map.of());
 
   private QuoteLife() {}
 
@@ -58,7 +63,8 @@ public final class QuoteLife {
     EXPIRE("expired"),
     ORDER("ordered"),
     CANCEL_ORDER("order cancelled"),
-    CANCEL_LINES("order lines cancelled");
+    CANCEL_LINES("order lines cancelled"),
+    DISCARD("discarded");
 
     private final String done;
 
@@ -122,10 +128,8 @@ public final class QuoteLife {
   private static String possible(Status status) {
     List<Step> steps =
         Arrays.stream(Step.values()).filter(step -> after(status, step).isPresent()).toList();
-    return steps.stream()
-            .filter(step -> step != Step.EXPIRE)
-            .map(Step::word)
-            .collect(Collectors.joining(", "))
-        + ", copy";
+    return Stream.concat(
+            steps.stream().filter(step -> step != Step.EXPIRE).map(Step::word), Stream.of("copy"))
+        .collect(Collectors.joining(", "));
   }
 }

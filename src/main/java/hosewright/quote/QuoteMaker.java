@@ -3,6 +3,7 @@ package hosewright.quote;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.Stocking;
+import hosewright.problem.BadInputException;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.DealerTerms;
@@ -11,7 +12,6 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -19,6 +19,7 @@ import org.joda.money.Money;
 /** Prices a plan for a customer: lines, freight, tax and total, frozen from then on. */
 public final class QuoteMaker {
   private static final int USUAL_VALIDITY_DAYS = 30;
+  private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000_000_000L);
 
   private final Catalogue catalogue;
   private final DealerTerms dealer;
@@ -45,17 +46,13 @@ public final class QuoteMaker {
   public Quote make(Draft draft, LinePrices prices) {
     Customer customer = draft.customer();
     LineWriter writer = new LineWriter(draft.basis().groups(), draft.amendments(), prices);
-    List<QuoteLine> lines = writer.lines();
+    Taxing taxing = Taxing.of(draft, dealer);
+    List<QuoteLine> lines = taxing.marked(writer.lines(), catalogue);
     CurrencyUnit currency = draft.basis().plan().total().getCurrencyUnit();
     Money subtotal = sum(lines, currency);
-    Freight freight = freight(customer, lines, currency);
-    BigDecimal rate =
-        customer.taxation().exemption().isPresent()
-            ? BigDecimal.ZERO
-            : customer.taxation().taxRate();
-    boolean freightTaxed = dealer.setting("tax_on_freight").filter("yes"::equals).isPresent();
-    Money taxable = freightTaxed ? subtotal.plus(freight.charge()) : subtotal;
-    Money tax = taxable.multipliedBy(rate, RoundingMode.HALF_UP);
+    Freight freight = freight(draft, lines, currency);
+    Money tax = taxing.on(lines, freight.charge());
+    payable(subtotal.plus(freight.charge()).plus(tax));
     return new Quote(
         draft.name(),
         Quote.Status.DRAFT,
@@ -66,13 +63,29 @@ public final class QuoteMaker {
             leadDays(lines),
             draft.madeAt()),
         draft.basis(),
-        new Quote.Offer(lines, writer.offered(lines), draft.amendments()),
+        new Quote.Offer(lines, offered(writer, lines, taxing), draft.amendments()),
         new Quote.Totals(
             subtotal,
             freight.charge(),
             tax,
             subtotal.plus(freight.charge()).plus(tax),
-            new Quote.Charging(freight.note(), freightTaxed, rate, taxNote(customer))));
+            new Quote.Charging(
+                freight.note(),
+                taxing.charge().onFreight(),
+                taxing.charge().rate(),
+                taxing.note(),
+                freight.carriage())));
+  }
+
+  private List<Quote.OfferedLine> offered(LineWriter writer, List<QuoteLine> lines, Taxing taxing) {
+    return writer.offered(lines).stream()
+        .map(
+            offer ->
+                taxing.taxes(offer.line(), catalogue)
+                    ? offer
+                    : new Quote.OfferedLine(
+                        offer.standing(), offer.insteadOf(), offer.line().untaxed()))
+        .toList();
   }
 
   static Money sum(List<QuoteLine> lines, CurrencyUnit currency) {
@@ -81,22 +94,57 @@ public final class QuoteMaker {
         .reduce(Money.zero(currency), Money::plus);
   }
 
-  private record Freight(Money charge, String note) {}
+  /** More than this no column of the books holds, and nobody pays for hose. */
+  private static void payable(Money total) {
+    if (total.getAmount().compareTo(MOST) >= 0) {
+      throw new BadInputException(
+          "total",
+          total.getAmount().toPlainString(),
+          "less than " + MOST.toPlainString() + ": fewer pieces, or a lower price");
+    }
+  }
 
-  private Freight freight(Customer customer, List<QuoteLine> lines, CurrencyUnit currency) {
-    double weightLb = lines.stream().mapToDouble(line -> line.goods().weightLb()).sum();
-    String weight = String.format(Locale.ROOT, "%.0f lb", weightLb);
+  private record Freight(Money charge, String note, Quote.Carriage carriage) {
+    Freight(Money charge, String note) {
+      this(charge, note, Quote.Carriage.BY_TERMS);
+    }
+  }
+
+  private Freight freight(Draft draft, List<QuoteLine> lines, CurrencyUnit currency) {
+    BigDecimal weightLb = weightLb(lines);
+    String weight = weightLb.toPlainString() + " lb";
     Money none = Money.zero(currency);
-    return switch (customer.freightTerms()) {
+    if (draft.amendments().shipping().freight().isPresent()) {
+      Money agreed = draft.amendments().shipping().freight().get();
+      return new Freight(agreed, "as agreed, " + weight, Quote.Carriage.BY_HAND);
+    }
+    if (weightLb.signum() == 0) {
+      return new Freight(none, "nothing to carry");
+    }
+    return switch (draft.customer().freightTerms()) {
       case "prepaid" -> new Freight(none, "prepaid by us, " + weight);
       case "collect" -> new Freight(none, "collect: the carrier bills you, " + weight);
       default ->
           dealer
-              .freightFor(weightLb)
+              .freightFor(weightLb.doubleValue())
               .map(charge -> new Freight(charge, "by weight table, " + weight))
               .orElseGet(
-                  () -> new Freight(none, "to be quoted: heavier than the table, " + weight));
+                  () ->
+                      new Freight(
+                          none,
+                          "to be quoted: heavier than the table, " + weight,
+                          Quote.Carriage.TO_BE_QUOTED));
     };
+  }
+
+  /** What it weighs to a hundredth of a pound: charged for as it is printed. */
+  private static BigDecimal weightLb(List<QuoteLine> lines) {
+    BigDecimal sum =
+        BigDecimal.valueOf(lines.stream().mapToDouble(line -> line.goods().weightLb()).sum())
+            .setScale(2, RoundingMode.HALF_UP);
+    return sum.signum() == 0
+        ? BigDecimal.ZERO
+        : new BigDecimal(sum.stripTrailingZeros().toPlainString());
   }
 
   /** How many days a quote holds when nothing else is said. */
@@ -123,23 +171,5 @@ public final class QuoteMaker {
       }
     }
     return longest;
-  }
-
-  private static String taxNote(Customer customer) {
-    return customer
-        .taxation()
-        .exemption()
-        .map(exempt -> "exempt: certificate " + exempt.certificate() + " of " + exempt.dated())
-        .orElseGet(
-            () ->
-                customer.taxation().taxName()
-                    + " "
-                    + customer
-                        .taxation()
-                        .taxRate()
-                        .movePointRight(2)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                    + " %");
   }
 }

@@ -46,6 +46,16 @@ public interface QuoteStore {
   Quote changeStatus(Quote seen, Quote.Status next, Signed signed);
 
   /**
+   * Accepts an issued revision. Newer drafts, which nobody outside has seen, are discarded.
+   *
+   * @param seen the revision as the caller knows it
+   * @return the quote, accepted
+   * @throws hosewright.problem.ConflictException when it is no longer issued, or a newer revision
+   *     went out
+   */
+  Quote accept(Quote seen, Signed signed);
+
+  /**
    * Issues the latest revision with what is promised.
    *
    * @param validUntil last day it can be accepted
@@ -71,6 +81,13 @@ public interface QuoteStore {
   Optional<Quote> find(String number);
 
   Optional<Quote> find(String number, int revision);
+
+  /**
+   * The first revision of every quote made for a row of a tender's file, by number.
+   *
+   * @param sha256 first digits of the digest of the file, in hexadecimal
+   */
+  List<Quote> ofTender(String sha256);
 
   /** The latest revision of every quote, newest number first. */
   List<QuoteHeading> list();

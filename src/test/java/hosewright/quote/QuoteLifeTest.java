@@ -22,6 +22,7 @@ final class QuoteLifeTest {
       issued revise issued new
       issued update-prices issued new
       issued accept accepted same
+      draft discard discarded same
       issued decline declined same
       issued expire expired same
       accepted reopen accepted new

@@ -187,7 +187,9 @@ final class QuoteMakerTest {
     Quote quote = quote(customer("0.10", Map.of(), Optional.empty()), 3, 1);
     // 100.05 x 0.9 = 90.045, half up 90.05.
     assertThat(line(quote, "HOSE").price().breaks())
-        .containsExactly(new Quote.Break(1, usd("90.05")), new Quote.Break(10, usd("86.00")));
+        .containsExactly(
+            new Quote.Break(1, usd("90.05"), Optional.of(usd("100.05"))),
+            new Quote.Break(10, usd("86.00"), Optional.of(usd("95.55"))));
     assertThat(line(quote, "ADAPTER").price().breaks()).hasSize(1);
   }
 }

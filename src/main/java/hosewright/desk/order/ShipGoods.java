@@ -33,7 +33,7 @@ public final class ShipGoods {
       Order order = OrderChoice.order(number, open);
       Map<Integer, Integer> going = going(order, portion, open);
       boolean onlyWork =
-          order.lines().stream().filter(OrderLine::isGoods).allMatch(OrderLine::isCancelled);
+          order.lines().stream().filter(OrderLine::isGoods).allMatch(OrderLine::allCancelled);
       if (order.state() == Order.State.SHIPPED
           || order.state() == Order.State.CANCELLED
           || (going.isEmpty() && !onlyWork)) {

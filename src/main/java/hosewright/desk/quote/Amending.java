@@ -26,6 +26,7 @@ import java.util.stream.Stream;
 /** What changes by hand make of a quote's amendments. */
 final class Amending {
   private static final int LONGEST_WORDS = 200;
+  private static final int LONGEST_PLACE = 80;
 
   private final Quote quote;
   private final WantedLine wanted;
@@ -62,6 +63,14 @@ final class Amending {
     each(changes, Kind.ALTERNATE, this::alternate);
     each(changes, Kind.QUANTITY, this::quantity);
     prices(changes);
+    each(changes, Kind.FREIGHT, this::freight);
+    each(
+        changes,
+        Kind.SHIP_TO,
+        (field, text) ->
+            amendments.shippedTo(
+                Optional.of(Signing.text(field, text, LONGEST_PLACE))
+                    .filter(place -> !place.equals("usual"))));
     discounts(changes);
     arrange(changes);
     notes(changes);
@@ -216,6 +225,13 @@ final class Amending {
             part.quantity(),
             Optional.of(WantedLine.money(field, parts[1], quote.total().getCurrencyUnit())),
             Optional.empty()));
+  }
+
+  private Amendments freight(String field, String text) {
+    return amendments.withFreight(
+        text.strip().equals("terms")
+            ? Optional.empty()
+            : Optional.of(WantedLine.money(field, text, quote.total().getCurrencyUnit())));
   }
 
   private Amendments alternate(String field, String text) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Makes a new quote of the same parts at today's prices, for the same or another buyer. */
 public final class CopyQuote {
@@ -60,11 +61,34 @@ public final class CopyQuote {
 
       Amendments amendments = Revising.withTerms(asked.termsFile(), open, kept(seen, customer));
       String from = "from " + seen.number() + "-r" + seen.revision();
-      return open.quotes()
-          .saveNew(
-              number ->
-                  open.revisions().copied(number, customer, basis(seen, title, id), amendments),
-              Signing.as(asked.by(), Step.COPY, open.now(), from));
+      tellLeft(open, seen.offer().amendments(), amendments, customer);
+      Quote copy =
+          open.quotes()
+              .saveNew(
+                  number ->
+                      open.revisions()
+                          .copied(number, customer, basis(seen, title, id), amendments),
+                  Signing.as(asked.by(), Step.COPY, open.now(), from));
+      LapsedPrices.tell(open, copy);
+      return copy;
+    }
+  }
+
+  private static void tellLeft(Books open, Amendments before, Amendments after, Customer to) {
+    if (!before.discounts().equals(after.discounts())) {
+      open.say(
+          "Discounts are not copied to another buyer: %s. %s gets none of them."
+              .formatted(
+                  before.discounts().entrySet().stream()
+                      .map(entry -> entry.getKey() + ", " + entry.getValue().words())
+                      .collect(Collectors.joining("; ")),
+                  to.name()));
+    }
+    if (!before.notes().equals(after.notes())) {
+      open.say("Notes are not copied to another buyer: there were " + before.notes().size() + ".");
+    }
+    if (!before.shipping().equals(after.shipping())) {
+      open.say("Freight set by hand and the place shipped to are not copied to another buyer.");
     }
   }
 

@@ -4,6 +4,7 @@ import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
+import hosewright.problem.ConflictException;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
@@ -21,6 +22,8 @@ public final class IssueQuote {
   /** The longest a quote may hold, or a firm order take. */
   public static final int LONGEST_DAYS = 3650;
 
+  private static final int LONGEST_NAME = 100;
+
   private final Supplier<Books> books;
 
   public IssueQuote(Supplier<Books> books) {
@@ -33,6 +36,7 @@ public final class IssueQuote {
    * @param number the latest revision of a quote
    * @param leadDays calendar days from a firm order; without it as stock and suppliers have it
    * @param belowFloor whether it may earn less than the customer's margin floor
+   * @param unknownMargin who says yes to a margin that nobody can work out; empty where nobody did
    * @param papers to be written at once
    * @param by who issues it
    */
@@ -41,8 +45,21 @@ public final class IssueQuote {
       Validity validity,
       OptionalInt leadDays,
       boolean belowFloor,
+      Optional<String> unknownMargin,
       Optional<Papers> papers,
-      String by) {}
+      String by) {
+
+    /** One that nobody says yes to where its margin is not known. */
+    public Request(
+        String number,
+        Validity validity,
+        OptionalInt leadDays,
+        boolean belowFloor,
+        Optional<Papers> papers,
+        String by) {
+      this(number, validity, leadDays, belowFloor, Optional.empty(), papers, by);
+    }
+  }
 
   /**
    * How long a quote holds: so many days from today, or up to a day; the dealer's usual time where
@@ -77,7 +94,11 @@ public final class IssueQuote {
     try (Books open = books.get()) {
       Quote seen = QuoteChoice.latest(asked.number(), open);
       QuoteLife.take(seen, Step.ISSUE);
-      LocalDate validUntil = validUntil(asked.validity(), open);
+      if (seen.lines().isEmpty()) {
+        throw ConflictException.stateForbids(
+            "quote", seen.name().words(), "has no lines", "'quote revise' adds some");
+      }
+      LocalDate validUntil = validUntil(asked.validity(), seen, open);
       int leadDays = asked.leadDays().orElseGet(() -> leadDays(open, seen));
       asked.papers().ifPresent(all -> all.places(seen.number(), seen.revision()));
       Signed step = signed(asked, open, seen);
@@ -112,21 +133,42 @@ public final class IssueQuote {
               + quote.customer().pricing().customerClass()
               + " customers; see 'quote show --internal', or say --allow-below-floor");
     }
+    if (standing == Margin.Floor.UNKNOWN) {
+      String who =
+          asked
+              .unknownMargin()
+              .map(name -> Signing.text("unknown-margin-by", name, LONGEST_NAME))
+              .orElseThrow(() -> unknown(quote));
+      return Signing.as(asked.by(), Step.ISSUE, open.now(), who + " said yes").at(standing);
+    }
     return step.at(standing);
   }
 
-  private static LocalDate validUntil(Validity asked, Books open) {
+  private static BadInputException unknown(Quote quote) {
+    return new BadInputException(
+        "quote",
+        quote.name().words(),
+        "some cost is not known, so nobody can tell whether the margin floor is kept; see 'quote"
+            + " show --internal', or name who says yes with --unknown-margin-by NAME");
+  }
+
+  /** A quote dated ahead holds from its own day on. */
+  private static LocalDate validUntil(Validity asked, Quote quote, Books open) {
     LocalDate today = open.today();
+    LocalDate from = quote.validity().date().isAfter(today) ? quote.validity().date() : today;
     if (asked.until().isEmpty()) {
-      return today.plusDays(
+      return from.plusDays(
           asked.days().isPresent()
               ? asked.days().getAsInt()
               : QuoteMaker.validityDays(open.terms()));
     }
     LocalDate last = asked.until().get();
-    if (last.isBefore(today) || !last.isBefore(today.plusDays(LONGEST_DAYS))) {
+    if (last.isBefore(from) || !last.isBefore(from.plusDays(LONGEST_DAYS))) {
       throw new BadInputException(
-          "valid-until", last.toString(), "a day from today on, written year-month-day");
+          "valid-until",
+          last.toString(),
+          "a day from %s on, written year-month-day"
+              .formatted(from.equals(today) ? "today" : from + ", the day of the quote,"));
     }
     return last;
   }

@@ -3,7 +3,7 @@ package hosewright.desk.quote;
 import java.util.Locale;
 
 /**
- * A change of a quote's lines by hand, as a seller writes it.
+ * A change of a quote's lines or sums by hand, as a seller writes it.
  *
  * @param text {@code 2=12}, {@code 2 x W-SPAN-1} and the like, as its kind has it
  */
@@ -34,11 +34,17 @@ public record LineChange(Kind kind, String text) {
     /** Words above a line: {@code 2=Hose}; nothing behind it takes them away. */
     HEADING,
     /** Words for the buyer below a line: {@code 2=For the rear locker}. */
-    REMARK;
+    REMARK,
+    /** Sets the freight: {@code 85.00}, or {@code terms} for what the customer's terms say. */
+    FREIGHT,
+    /**
+     * Sets the place the goods go to, whose tax is charged; {@code usual} for the customer's own.
+     */
+    SHIP_TO;
 
     /** What a user calls it. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 }

@@ -8,12 +8,14 @@ import hosewright.desk.Signing;
 import hosewright.desk.TextLines;
 import hosewright.desk.WrittenJob;
 import hosewright.line.model.LinePlan;
+import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.terms.Customer;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -70,10 +72,20 @@ public final class MakeQuote {
       if (!planned.plan().feasible()) {
         return new Made(planned.plan(), Optional.empty(), List.of());
       }
+      notTooFarAhead(open, planned.date());
       Quote quote = keep(open, asked, planned);
+      LapsedPrices.tell(open, quote);
       List<String> files =
           asked.papers().map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
       return new Made(planned.plan(), Optional.of(quote), files);
+    }
+  }
+
+  /** A quote dated ahead holds from its day on; prices of a far day nobody can promise. */
+  private static void notTooFarAhead(Books open, LocalDate date) {
+    LocalDate last = open.today().plusDays(IssueQuote.LONGEST_DAYS);
+    if (date.isAfter(last)) {
+      throw new BadInputException("date", date.toString(), "a day up to " + last);
     }
   }
 

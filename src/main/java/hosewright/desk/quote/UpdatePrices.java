@@ -34,7 +34,9 @@ public final class UpdatePrices {
       Amendments amendments =
           Revising.withTerms(asked.termsFile(), open, seen.offer().amendments()).because(reason);
       Quote next = open.revisions().repriced(seen, customer, amendments);
-      return Revising.keep(open, seen, next, Step.UPDATE_PRICES, asked.by());
+      Revised revised = Revising.keep(open, seen, next, Step.UPDATE_PRICES, asked.by());
+      LapsedPrices.tell(open, revised.quote());
+      return revised;
     }
   }
 }

@@ -7,7 +7,9 @@ import hosewright.order.Comparison;
 import hosewright.order.RequestForPrice;
 import hosewright.order.SupplierAnswer;
 import hosewright.quote.Quote;
+import hosewright.quote.terms.Rates;
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +40,8 @@ public final class CompareAnswers {
   /**
    * Whose answers are taken: the cheapest landed where nothing else is said.
    *
-   * @param rates what one of a foreign currency is in the quote's
+   * @param rates what one of a foreign currency is in the quote's; as the rates on record have it
+   *     on the day where it is not said
    * @param suppliers codes of those taken instead, by line
    * @param reason why others are taken than the cheapest
    */
@@ -69,12 +72,27 @@ public final class CompareAnswers {
               wanted,
               answers,
               quote.total().getCurrencyUnit(),
-              choice.rates(),
+              rates(open, answers, quote, choice.rates()),
               choice.suppliers(),
               choice.reason());
       open.orders()
           .keepAnswers(quote.number(), comparison.answers(), Signing.actor(asked.by(), open.now()));
       return new Compared(quote.number(), comparison);
     }
+  }
+
+  private static Map<CurrencyUnit, BigDecimal> rates(
+      Books open, List<SupplierAnswer> answers, Quote quote, Map<CurrencyUnit, BigDecimal> said) {
+    Rates onRecord = open.rates().load();
+    Map<CurrencyUnit, BigDecimal> rates = new HashMap<>(said);
+    answers.stream()
+        .map(SupplierAnswer::currency)
+        .distinct()
+        .forEach(
+            foreign ->
+                onRecord
+                    .of(foreign, quote.total().getCurrencyUnit(), open.today())
+                    .ifPresent(rate -> rates.putIfAbsent(foreign, rate)));
+    return rates;
   }
 }

@@ -135,7 +135,7 @@ public final class PriceTender {
         basis.quotes()
             ? Optional.of(
                 new TenderQuotes(
-                    books, basis, desk.catalogue(), desk.terms(), journal.lastQuote(), by))
+                    books, basis, desk.catalogue(), desk.terms(), journal.done() > 0, by))
             : Optional.empty();
     return new TenderRun(
         new TenderPricing(desk.catalogue(), desk.customers(), desk.register(), basis),

@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -126,15 +125,6 @@ final class TenderJournal implements AutoCloseable {
   /** How many rows are done. */
   int done() {
     return done;
-  }
-
-  /** The number of the last quote kept. */
-  Optional<String> lastQuote() {
-    String[] last = {null};
-    each(
-        row ->
-            row.figures().flatMap(figures -> figures.price().quote()).ifPresent(q -> last[0] = q));
-    return Optional.ofNullable(last[0]);
   }
 
   void add(TenderResult row) {

@@ -8,7 +8,6 @@ import hosewright.quote.Amendments;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.TenderRow;
-import hosewright.quote.QuoteHeading;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.QuoteStore;
@@ -27,8 +26,9 @@ import java.util.function.Supplier;
 
 /**
  * Keeps a quote for each row that can be laid, a batch at a time, so that the books are open for
- * others in between. Each quote's job says which row of which run it was made for: a run that was
- * killed between the books and its journal finds them again instead of making them twice.
+ * others in between. Each quote says which row of which file it was made for: a run that was killed
+ * between the books and its journal, and one begun anew, finds them again instead of making them
+ * twice.
  */
 final class TenderQuotes {
   /** Enough of a digest to tell files apart. */
@@ -38,13 +38,17 @@ final class TenderQuotes {
   private final TenderBasis basis;
   private final Catalogue catalogue;
   private final QuoteMaker maker;
-  private final Optional<String> lastJournalled;
+  private final boolean goesOn;
   private final String by;
   private boolean lookedBack;
-  private Map<Long, Quote> madeBefore = Map.of();
+  private int earlier;
+  private Map<Made, Quote> madeBefore = Map.of();
+
+  /** A row of the file, quoted to somebody. */
+  private record Made(long line, String customer) {}
 
   /**
-   * @param lastJournalled number of the last quote the run's journal knows
+   * @param goesOn whether an earlier run goes on, whose quotes are this one's
    * @param by who makes the quotes
    */
   TenderQuotes(
@@ -52,13 +56,13 @@ final class TenderQuotes {
       TenderBasis basis,
       Catalogue catalogue,
       DealerTerms terms,
-      Optional<String> lastJournalled,
+      boolean goesOn,
       String by) {
     this.books = books;
     this.basis = basis;
     this.catalogue = catalogue;
     this.maker = new QuoteMaker(catalogue, terms);
-    this.lastJournalled = lastJournalled;
+    this.goesOn = goesOn;
     this.by = by;
   }
 
@@ -84,6 +88,7 @@ final class TenderQuotes {
       QuoteStore store = open.quotes();
       if (!lookedBack) {
         madeBefore = madeBefore(store);
+        tellEarlier(open);
         lookedBack = true;
       }
       List<TenderResult> results = new ArrayList<>();
@@ -95,7 +100,8 @@ final class TenderQuotes {
   }
 
   private TenderResult quoted(Priced row, Books open, QuoteStore store) {
-    Quote quote = madeBefore.get(row.result().place().line());
+    Quote quote =
+        madeBefore.get(new Made(row.result().place().line(), row.customer().orElseThrow().id()));
     if (quote == null) {
       quote =
           store.saveNew(
@@ -121,21 +127,41 @@ final class TenderQuotes {
         new PriceList(catalogue, customer, row.date()));
   }
 
-  private Map<Long, Quote> madeBefore(QuoteStore store) {
-    Map<Long, Quote> made = new HashMap<>();
-    store.list().stream()
-        .filter(heading -> lastJournalled.filter(l -> heading.number().compareTo(l) <= 0).isEmpty())
-        .filter(heading -> !heading.days().madeAt().isBefore(basis.begun()))
-        .map(QuoteHeading::number)
-        .flatMap(number -> store.find(number, 1).stream())
-        .filter(
-            quote -> quote.basis().tender().filter(row -> row.equals(run(row.line()))).isPresent())
-        .forEach(quote -> made.put(quote.basis().tender().orElseThrow().line(), quote));
+  /** The newest quote of each row and buyer that nobody gave up, as it stands now. */
+  private Map<Made, Quote> madeBefore(QuoteStore store) {
+    Map<Made, Quote> made = new HashMap<>();
+    for (Quote first : store.ofTender(digits())) {
+      TenderRow row = first.basis().tender().orElseThrow();
+      store
+          .find(first.number())
+          .filter(latest -> latest.status() != Quote.Status.DISCARDED)
+          .ifPresent(
+              latest -> {
+                made.put(new Made(row.line(), first.customer().id()), latest);
+                earlier += goesOn ? 0 : 1;
+              });
+    }
     return made;
+  }
+
+  /**
+   * Said once, and not of a run that goes on: quotes of an earlier run stand, which may be at other
+   * prices.
+   */
+  private void tellEarlier(Books open) {
+    if (earlier > 0) {
+      open.say(
+          "This file was priced with --quotes before: its %d quotes stand and none is made twice; 'quote update-prices' brings one to today's prices."
+              .formatted(earlier));
+    }
+  }
+
+  private String digits() {
+    return basis.source().sha256().substring(0, DIGITS);
   }
 
   /** A row of this run. */
   private TenderRow run(long line) {
-    return new TenderRow(basis.source().sha256().substring(0, DIGITS), basis.begun(), line);
+    return new TenderRow(digits(), basis.begun(), line);
   }
 }

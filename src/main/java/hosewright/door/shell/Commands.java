@@ -54,6 +54,7 @@ import hosewright.door.shell.quote.QuoteAskCommand;
 import hosewright.door.shell.quote.QuoteCopyCommand;
 import hosewright.door.shell.quote.QuoteDeclineCommand;
 import hosewright.door.shell.quote.QuoteDiffCommand;
+import hosewright.door.shell.quote.QuoteDiscardCommand;
 import hosewright.door.shell.quote.QuoteExportCommand;
 import hosewright.door.shell.quote.QuoteHistoryCommand;
 import hosewright.door.shell.quote.QuoteIssueCommand;
@@ -63,6 +64,8 @@ import hosewright.door.shell.quote.QuoteReopenCommand;
 import hosewright.door.shell.quote.QuoteReviseCommand;
 import hosewright.door.shell.quote.QuoteShowCommand;
 import hosewright.door.shell.quote.QuoteUpdatePricesCommand;
+import hosewright.door.shell.rate.RateListCommand;
+import hosewright.door.shell.rate.RateSetCommand;
 import hosewright.door.shell.run.Greeting;
 import hosewright.door.shell.run.Notices;
 import hosewright.door.shell.tender.TenderPriceCommand;
@@ -95,6 +98,7 @@ import org.springframework.context.annotation.Import;
   QuoteCopyCommand.class,
   QuoteDeclineCommand.class,
   QuoteDiffCommand.class,
+  QuoteDiscardCommand.class,
   QuoteExportCommand.class,
   QuoteHistoryCommand.class,
   QuoteIssueCommand.class,
@@ -129,6 +133,8 @@ import org.springframework.context.annotation.Import;
   CustomerAddCommand.class,
   CustomerListCommand.class,
   CustomerShowCommand.class,
+  RateListCommand.class,
+  RateSetCommand.class,
   DataBackupCommand.class,
   DataCheckCommand.class,
   DataMarkCommand.class,

@@ -163,5 +163,10 @@ final class Mixins {
   interface BreakSums {
     @JsonSerialize(using = TradeModule.BareMoneyWriter.class)
     Money unitPrice();
+
+    /** Left out of breaks kept before list prices stood in them. */
+    @JsonInclude(JsonInclude.Include.NON_ABSENT)
+    @JsonSerialize(contentUsing = TradeModule.BareMoneyWriter.class)
+    Optional<Money> listPrice();
   }
 }

@@ -6,7 +6,6 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.SectionCount;
-import hosewright.line.model.Unpriced;
 import hosewright.paper.drawing.JointWords;
 import hosewright.paper.drawing.LaidLine;
 import hosewright.paper.drawing.LaidLine.Shape;
@@ -212,15 +211,18 @@ public final class PlainSummary {
             + currency
             + quote.totals().subtotal().getAmount()
             + ", freight "
-            + currency
-            + quote.totals().freight().getAmount()
+            + quote
+                .totals()
+                .knownFreight()
+                .map(known -> currency + known.getAmount())
+                .orElse("to be quoted")
             + ", tax "
             + currency
             + quote.totals().tax().getAmount()
             + ": in all "
             + currency
             + quote.total().getAmount()
-            + Unpriced.beside(quote.stillToSource())
+            + quote.besideTotal()
             + ".");
     sentences.add("The prices hold until " + quote.validity().validUntil() + ".");
     PrintedTerms.offers(quote).forEach(offer -> sentences.add("Not in that: " + offer + "."));

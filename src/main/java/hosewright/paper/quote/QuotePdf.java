@@ -1,6 +1,5 @@
 package hosewright.paper.quote;
 
-import hosewright.line.model.Unpriced;
 import hosewright.paper.drawing.LinePicture;
 import hosewright.paper.page.Lettering;
 import hosewright.paper.page.Paper;
@@ -137,8 +136,7 @@ public final class QuotePdf {
 
   private void head() throws IOException {
     sheet.text(dealer.name(), 0, 16, true);
-    sheet.textEndingAt(
-        "Total " + amount(quote.total()) + Unpriced.beside(quote.stillToSource()), wide, 12, true);
+    sheet.textEndingAt("Total " + amount(quote.total()) + quote.besideTotal(), wide, 12, true);
     sheet.down(24);
     List<String> left = new ArrayList<>();
     left.add(String.join(", ", dealer.addressLines()));
@@ -180,7 +178,7 @@ public final class QuotePdf {
     total("Subtotal", quote.totals().subtotal(), false);
     total(
         quote.totals().charging().freightTaxed() ? "Freight (taxed)" : "Freight",
-        quote.totals().freight(),
+        quote.totals().knownFreight().map(PdfLines::figure).orElse("to be quoted"),
         false);
     String percent =
         quote
@@ -194,16 +192,18 @@ public final class QuotePdf {
     sheet.rule(wide - 190, wide);
     sheet.down(2);
     total(
-        "Total "
-            + quote.total().getCurrencyUnit().getCode()
-            + Unpriced.beside(quote.stillToSource()),
+        "Total " + quote.total().getCurrencyUnit().getCode() + quote.besideTotal(),
         quote.total(),
         true);
   }
 
   private void total(String label, Money money, boolean bold) throws IOException {
+    total(label, PdfLines.figure(money), bold);
+  }
+
+  private void total(String label, String figure, boolean bold) throws IOException {
     sheet.textEndingAt(label, wide - 90, BODY, bold);
-    sheet.textEndingAt(PdfLines.figure(money), wide - PdfLines.TAXED_WIDTH, BODY, bold);
+    sheet.textEndingAt(figure, wide - PdfLines.TAXED_WIDTH, BODY, bold);
     sheet.down(LINE);
   }
 

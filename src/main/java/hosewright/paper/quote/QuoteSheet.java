@@ -7,7 +7,6 @@ import static hosewright.paper.quote.QuoteTable.QUANTITY;
 import static hosewright.paper.quote.QuoteTable.TAXED;
 import static hosewright.paper.quote.QuoteTable.UNIT_PRICE;
 
-import hosewright.line.model.Unpriced;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetSetup;
@@ -119,27 +118,37 @@ final class QuoteSheet {
     total("Subtotal", SUBTOTAL, subtotal);
     page.next();
     page.span(QUANTITY, UNIT_PRICE, "Freight", Look.LABEL)
-        .money(EXTENDED, quote.totals().freight(), Look.MONEY)
-        .text(TAXED, quote.totals().charging().freightTaxed() ? "T" : "", Look.CENTRE)
-        .named(EXTENDED, FREIGHT);
+        .text(TAXED, quote.totals().charging().freightTaxed() ? "T" : "", Look.CENTRE);
+    freight();
     String goods = empty ? "0" : "SUMIF(" + taxed + ",\"T\"," + extended + ")";
     total(
         "Taxable (T)",
         TAXABLE,
-        quote.totals().charging().freightTaxed() ? goods + "+" + FREIGHT : goods);
+        quote.totals().charging().freightTaxed() ? "SUM(" + goods + "," + FREIGHT + ")" : goods);
     page.next();
     page.span(QUANTITY, UNIT_PRICE, "Tax rate", Look.LABEL)
         .number(EXTENDED, quote.totals().charging().taxRate(), Look.PERCENT)
         .named(EXTENDED, TAX_RATE);
     total("Tax", TAX, round(TAX_RATE + "*" + TAXABLE));
     page.next();
-    page.span(
-            QUANTITY,
-            UNIT_PRICE,
-            "Total " + currency + Unpriced.beside(quote.stillToSource()),
-            Look.TOTAL_LABEL)
-        .formula(EXTENDED, SUBTOTAL + "+" + FREIGHT + "+" + TAX, Look.MONEY_STRONG)
+    page.span(QUANTITY, UNIT_PRICE, "Total " + currency + quote.besideTotal(), Look.TOTAL_LABEL)
+        .formula(EXTENDED, sum(SUBTOTAL, FREIGHT, TAX), Look.MONEY_STRONG)
         .named(EXTENDED, TOTAL);
+  }
+
+  /** A sum leaves words out, so that an amount typed over "to be quoted" is counted. */
+  private void freight() {
+    quote
+        .totals()
+        .knownFreight()
+        .ifPresentOrElse(
+            known -> page.money(EXTENDED, known, Look.MONEY),
+            () -> page.text(EXTENDED, "to be quoted", Look.MONEY));
+    page.named(EXTENDED, FREIGHT);
+  }
+
+  private static String sum(String... names) {
+    return "SUM(" + String.join(",", names) + ")";
   }
 
   private void total(String label, String name, String formula) {

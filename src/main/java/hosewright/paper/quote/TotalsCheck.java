@@ -17,7 +17,7 @@ final class TotalsCheck {
   static void holds(XSSFWorkbook workbook, Quote quote) {
     Map<String, Money> totals = new LinkedHashMap<>();
     totals.put(QuoteSheet.SUBTOTAL, quote.totals().subtotal());
-    totals.put(QuoteSheet.FREIGHT, quote.totals().freight());
+    quote.totals().knownFreight().ifPresent(known -> totals.put(QuoteSheet.FREIGHT, known));
     totals.put(QuoteSheet.TAX, quote.totals().tax());
     totals.put(QuoteSheet.TOTAL, quote.total());
     totals.forEach(

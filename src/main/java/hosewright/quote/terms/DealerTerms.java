@@ -10,12 +10,18 @@ import org.joda.money.Money;
  *
  * @param freight freight by weight, lightest band first
  * @param settings name, address, validity of quotes and the like, by key
+ * @param taxes what is charged where goods are shipped to
  */
-public record DealerTerms(List<FreightBand> freight, Map<String, String> settings) {
+public record DealerTerms(List<FreightBand> freight, Map<String, String> settings, TaxTable taxes) {
 
   public DealerTerms {
     freight = List.copyOf(freight);
     settings = Map.copyOf(settings);
+  }
+
+  /** Terms without a table of taxes. */
+  public DealerTerms(List<FreightBand> freight, Map<String, String> settings) {
+    this(freight, settings, TaxTable.NONE);
   }
 
   public Optional<String> setting(String key) {

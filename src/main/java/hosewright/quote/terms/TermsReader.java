@@ -33,6 +33,8 @@ public final class TermsReader {
 
   private static final Limits WEIGHT = Limits.between(0.01, 1_000_000, "lb");
 
+  private static final int LONGEST_DAYS = 3650;
+
   private TermsReader() {}
 
   /**
@@ -76,8 +78,20 @@ public final class TermsReader {
     file.refuseRepeats("key");
     Map<String, String> settings = new LinkedHashMap<>();
     for (CsvRow row : file.rows()) {
-      settings.put(row.text("key", 80), row.optionalText("value", 1000));
+      String key = row.text("key", 80);
+      String value = row.optionalText("value", 1000);
+      if (key.equals("validity_days") && !isDays(value)) {
+        row.refuse("value", "a whole number of days from 0 to " + LONGEST_DAYS);
+      }
+      if (key.equals("tax_on_freight") && !value.equals("yes") && !value.equals("no")) {
+        row.refuse("value", "yes or no");
+      }
+      settings.put(key, value);
     }
     return settings;
+  }
+
+  private static boolean isDays(String value) {
+    return value.matches("\\d{1,4}") && Integer.parseInt(value) <= LONGEST_DAYS;
   }
 }

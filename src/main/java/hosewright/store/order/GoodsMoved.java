@@ -81,7 +81,7 @@ final class GoodsMoved {
         ship(number, line, gone);
       }
     }
-    boolean onlyWork = goods.stream().allMatch(OrderLine::isCancelled);
+    boolean onlyWork = goods.stream().allMatch(OrderLine::allCancelled);
     return finished(number, onlyWork);
   }
 

@@ -2,6 +2,8 @@ package hosewright.store.quote;
 
 import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
+import static org.jooq.impl.DSL.coalesce;
+import static org.jooq.impl.DSL.field;
 import static org.jooq.impl.DSL.max;
 import static org.jooq.impl.DSL.select;
 import static org.jooq.impl.DSL.val;
@@ -55,12 +57,27 @@ public final class QuoteRows {
         .and(QUOTE.STATUS.eq(status.name()));
   }
 
-  /** The revision of a quote that nothing has replaced. */
-  public static Select<Record1<Integer>> latestOf(String number) {
+  /**
+   * The revision of a quote that nothing has replaced: the highest that was not discarded, or the
+   * highest of all where every one was.
+   */
+  public static Field<Integer> latestOf(String number) {
     return latestOf(val(number));
   }
 
-  static Select<Record1<Integer>> latestOf(Field<String> number) {
+  static Field<Integer> latestOf(Field<String> number) {
+    var standing = QUOTE.as("STANDING");
+    return coalesce(
+        field(
+            select(max(standing.REVISION))
+                .from(standing)
+                .where(standing.QUOTE_NUMBER.eq(number))
+                .and(standing.STATUS.ne(Quote.Status.DISCARDED.name()))),
+        field(highestOf(number)));
+  }
+
+  /** The highest revision of a quote, discarded or not. */
+  static Select<Record1<Integer>> highestOf(Field<String> number) {
     var other = QUOTE.as("OTHER");
     return select(max(other.REVISION)).from(other).where(other.QUOTE_NUMBER.eq(number));
   }
@@ -75,15 +92,24 @@ public final class QuoteRows {
     return context
         .selectFrom(QUOTE)
         .where(which)
-        .fetchOptional(
-            row -> {
-              Quote quote = codec.read(row.getDocument());
-              int leadDays =
-                  row.getLeadDays() == null ? quote.validity().leadDays() : row.getLeadDays();
-              return quote
-                  .promising(row.getValidUntil(), leadDays)
-                  .withStatus(Quote.Status.valueOf(row.getStatus()));
-            });
+        .fetchOptional(this::quote);
+  }
+
+  /** The quotes of some rows, by number. */
+  List<Quote> all(DSLContext context, Condition which) {
+    return context
+        .selectFrom(QUOTE)
+        .where(which)
+        .orderBy(QUOTE.QUOTE_NUMBER, QUOTE.REVISION)
+        .fetch(this::quote);
+  }
+
+  private Quote quote(QuoteRecord row) {
+    Quote quote = codec.read(row.getDocument());
+    int leadDays = row.getLeadDays() == null ? quote.validity().leadDays() : row.getLeadDays();
+    return quote
+        .promising(row.getValidUntil(), leadDays)
+        .withStatus(Quote.Status.valueOf(row.getStatus()));
   }
 
   /** What a list shows of quotes, newest number first; no document is read for it. */

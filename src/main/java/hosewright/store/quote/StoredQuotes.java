@@ -4,6 +4,7 @@ import static hosewright.store.db.Tables.CUSTOMER_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 import static org.jooq.impl.DSL.max;
 import static org.jooq.impl.DSL.select;
+import static org.jooq.impl.DSL.val;
 
 import hosewright.problem.ConflictException;
 import hosewright.problem.NoSuchThingException;
@@ -27,6 +28,7 @@ import java.util.function.Function;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record1;
+import org.jooq.Record2;
 
 /** Keeps quotes in the store, each as one document beside the columns a list shows. */
 public final class StoredQuotes implements QuoteStore {
@@ -74,25 +76,87 @@ public final class StoredQuotes implements QuoteStore {
         nested -> {
           DSLContext inside = nested.dsl();
           QuoteRows.hold(inside, next.number());
-          Integer latest = inside.fetchSingle(QuoteRows.latestOf(next.number())).value1();
-          if (latest == null) {
+          Integer highest = inside.fetchSingle(QuoteRows.highestOf(val(next.number()))).value1();
+          if (highest == null) {
             throw new NoSuchThingException(
                 "quote", next.number(), List.of(), "'quote list' shows all");
           }
-          if (next.revision() != latest + 1) {
+          int latest = inside.select(QuoteRows.latestOf(next.number())).fetchSingle().value1();
+          if (seen.revision() != latest || next.revision() != latest + 1) {
             throw revisedMeanwhile(
                 next, "cannot be kept, since revision " + latest + " is the latest on file");
           }
           stillAs(inside, seen);
-          Rows.insert(inside, rows.of(next));
-          QuoteSteps.log(inside, next.number(), next.revision(), signed);
-          return next;
+          // A discarded draft keeps its number.
+          Quote kept = next.as(highest + 1);
+          Rows.insert(inside, rows.of(kept));
+          QuoteSteps.log(inside, kept.number(), kept.revision(), signed);
+          return kept;
         });
   }
 
   @Override
   public Quote changeStatus(Quote seen, Quote.Status next, Signed signed) {
     return move(seen, next, seen, signed);
+  }
+
+  @Override
+  public Quote accept(Quote seen, Signed signed) {
+    context.transaction(
+        nested -> {
+          DSLContext inside = nested.dsl();
+          QuoteRows.hold(inside, seen.number());
+          for (var newer : newer(inside, seen)) {
+            if (newer.value2().equals(Quote.Status.DRAFT.name())) {
+              discard(inside, seen, newer.value1(), signed);
+            } else {
+              throw ConflictException.stateForbids(
+                  "quote",
+                  seen.name().words(),
+                  "is replaced by revision " + newer.value1() + ", which went out after it",
+                  "accept that one");
+            }
+          }
+          int changed =
+              Rows.change(
+                  inside,
+                  QUOTE,
+                  QuoteRows.as(seen, Quote.Status.ISSUED),
+                  row -> row.setStatus(Quote.Status.ACCEPTED.name()));
+          if (changed == 0) {
+            throw revisedMeanwhile(seen, "is no longer " + QuoteLife.word(seen.status()));
+          }
+          QuoteSteps.log(inside, seen.number(), seen.revision(), signed);
+        });
+    return seen.withStatus(Quote.Status.ACCEPTED);
+  }
+
+  private static List<Record2<Integer, String>> newer(DSLContext inside, Quote seen) {
+    return inside
+        .select(QUOTE.REVISION, QUOTE.STATUS)
+        .from(QUOTE)
+        .where(QUOTE.QUOTE_NUMBER.eq(seen.number()))
+        .and(QUOTE.REVISION.greaterThan(seen.revision()))
+        .and(QUOTE.STATUS.ne(Quote.Status.DISCARDED.name()))
+        .orderBy(QUOTE.REVISION)
+        .fetch();
+  }
+
+  private static void discard(DSLContext inside, Quote accepted, int revision, Signed signed) {
+    Rows.change(
+        inside,
+        QUOTE,
+        QUOTE.QUOTE_NUMBER.eq(accepted.number()).and(QUOTE.REVISION.eq(revision)),
+        row -> row.setStatus(Quote.Status.DISCARDED.name()));
+    QuoteSteps.log(
+        inside,
+        accepted.number(),
+        revision,
+        Signed.of(
+            QuoteLife.Step.DISCARD,
+            signed.by(),
+            signed.at(),
+            "revision " + accepted.revision() + " was accepted"));
   }
 
   @Override
@@ -204,10 +268,16 @@ public final class StoredQuotes implements QuoteStore {
       return latest;
     }
     // Lost from an index, a quote would be none, and an old revision the latest.
-    if (latest.isEmpty() || latest.get().revision() < logged) {
+    if (latest.isEmpty() || !isThere(number, logged)) {
       throw BrokenSeal.ofRows(QUOTE, number);
     }
     return latest;
+  }
+
+  private boolean isThere(String number, int revision) {
+    return revision == 0
+        || context.fetchExists(
+            QUOTE, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.greaterOrEqual(revision)));
   }
 
   private Optional<Quote> latest(String number) {
@@ -218,6 +288,16 @@ public final class StoredQuotes implements QuoteStore {
   @Override
   public Optional<Quote> find(String number, int revision) {
     return rows.find(context, QUOTE.QUOTE_NUMBER.eq(number).and(QUOTE.REVISION.eq(revision)));
+  }
+
+  @Override
+  public List<Quote> ofTender(String sha256) {
+    // Only says which documents are worth reading: it may stand anywhere in them.
+    return rows
+        .all(context, QUOTE.REVISION.eq(1).and(QUOTE.DOCUMENT.contains(sha256)))
+        .stream()
+        .filter(quote -> quote.basis().tender().filter(row -> row.sha256().equals(sha256)).isPresent())
+        .toList();
   }
 
   @Override

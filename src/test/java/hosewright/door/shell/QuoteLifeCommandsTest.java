@@ -314,7 +314,8 @@ final class QuoteLifeCommandsTest {
     desk.done(
         "quote", "revise", number, "--add", "1 x Crating @ 35.00", "--reason", "packed for sea");
 
-    var issued = desk.run("quote", "issue", number);
+    assertThat(desk.refused("quote", "issue", number)).contains("--unknown-margin-by");
+    var issued = desk.run("quote", "issue", number, "--unknown-margin-by", "olga");
 
     assertThat(issued.exitCode()).isZero();
     assertThat(issued.err()).contains("nobody can tell whether the margin floor is kept");

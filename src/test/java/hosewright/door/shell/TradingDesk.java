@@ -25,6 +25,7 @@ import hosewright.door.shell.quote.QuoteAskCommand;
 import hosewright.door.shell.quote.QuoteCopyCommand;
 import hosewright.door.shell.quote.QuoteDeclineCommand;
 import hosewright.door.shell.quote.QuoteDiffCommand;
+import hosewright.door.shell.quote.QuoteDiscardCommand;
 import hosewright.door.shell.quote.QuoteExportCommand;
 import hosewright.door.shell.quote.QuoteHistoryCommand;
 import hosewright.door.shell.quote.QuoteIssueCommand;
@@ -34,6 +35,8 @@ import hosewright.door.shell.quote.QuoteReopenCommand;
 import hosewright.door.shell.quote.QuoteReviseCommand;
 import hosewright.door.shell.quote.QuoteShowCommand;
 import hosewright.door.shell.quote.QuoteUpdatePricesCommand;
+import hosewright.door.shell.rate.RateListCommand;
+import hosewright.door.shell.rate.RateSetCommand;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
 import java.io.IOException;
@@ -105,6 +108,9 @@ public final class TradingDesk {
             new QuoteUpdatePricesCommand(books),
             new QuoteCopyCommand(books),
             new QuoteDiffCommand(books),
+            new QuoteDiscardCommand(books),
+            new RateSetCommand(books),
+            new RateListCommand(books),
             new QuoteIssueCommand(books, made.notices()),
             new QuoteAcceptCommand(books),
             new QuoteDeclineCommand(books),
@@ -129,6 +135,11 @@ public final class TradingDesk {
             new OrderStockCommand(books),
             new OrderPickCommand(books),
             new OrderPurchaseCommand(books)));
+  }
+
+  /** Lets it be noon of a day. */
+  public void on(String day) {
+    clock.set(day);
   }
 
   /** Runs words that are already apart. */

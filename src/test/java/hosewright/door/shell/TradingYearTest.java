@@ -35,7 +35,17 @@ final class TradingYearTest {
         "they lay three lines",
         "--by",
         "ines");
-    desk.done("quote", "issue", first, "--valid-days", "60", "--by", "ines");
+    // Nobody knows what the crating costs.
+    desk.done(
+        "quote",
+        "issue",
+        first,
+        "--valid-days",
+        "60",
+        "--unknown-margin-by",
+        "olga",
+        "--by",
+        "ines");
     desk.done("quote", "issue", lost, "--by", "ines");
     desk.done("quote", "issue", late, "--by", "ines");
     JsonNode promised = desk.done("quote", "show", first);

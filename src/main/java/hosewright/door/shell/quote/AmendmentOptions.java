@@ -69,6 +69,10 @@ final class AmendmentOptions {
       OptionSpec.value("heading", "LINE=TEXT", "words above a line; nothing behind = ends it")
           .asRepeatable(),
       OptionSpec.value("remark", "LINE=TEXT", "words for the buyer below a line").asRepeatable(),
+      OptionSpec.value(
+          "freight", "SUM", "freight as agreed: 85.00; 'terms' for what the customer's terms say"),
+      OptionSpec.value(
+          "ship-to", "PLACE", "where to, whose tax is charged; 'usual' for the customer's own"),
       OptionSpec.value("note", "TEXT", "a sentence for this buyer, beside those there")
           .asRepeatable(),
       OptionSpec.value("notes", "FILE", "put the sentences of a text file in place of the notes")

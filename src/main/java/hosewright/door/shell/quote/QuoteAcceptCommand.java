@@ -25,6 +25,9 @@ public final class QuoteAcceptCommand extends ShellCommand {
                 "quote accept Q-000001 --note \"their order 4711\"")
             .with(QuoteArgument.of(books))
             .with(
+                OptionSpec.value(
+                        "revision", "N", "the offer the buyer took, where a newer draft stands")
+                    .withDefaultSaid("the latest"),
                 OptionSpec.value("note", "TEXT", "for example the number of their order"),
                 SignedBy.option()));
     this.acceptQuote = new AcceptQuote(books);
@@ -33,6 +36,11 @@ public final class QuoteAcceptCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     return MovedText.answer(
-        acceptQuote.accept(in.argument(0).orElseThrow(), in.value("note"), SignedBy.name(in)));
+        acceptQuote.accept(
+            new AcceptQuote.Request(
+                in.argument(0).orElseThrow(),
+                in.value("revision"),
+                in.value("note"),
+                SignedBy.name(in))));
   }
 }

@@ -47,6 +47,10 @@ public final class QuoteIssueCommand extends ShellCommand {
                     .withDefaultSaid("as stock and suppliers have it"),
                 OptionSpec.flag(
                     "allow-below-floor", "issue it though it earns less than the customer's floor"),
+                OptionSpec.value(
+                    "unknown-margin-by",
+                    "NAME",
+                    "who says yes to issuing it while a cost is not known"),
                 OptionSpec.value("export", "KINDS", "write papers at once, such as workbook,pdf")
                     .completingList(() -> Papers.KINDS),
                 SignedBy.option())
@@ -76,6 +80,7 @@ public final class QuoteIssueCommand extends ShellCommand {
                 validity(in),
                 days(in, "lead-days"),
                 in.flag("allow-below-floor"),
+                in.value("unknown-margin-by"),
                 papers,
                 SignedBy.name(in)));
     Quote quote = issued.quote();

@@ -39,9 +39,9 @@ public final class QuoteText {
     sums.row("subtotal", MoneyWords.of(quote.totals().subtotal()));
     sums.row(
         "freight, " + quote.totals().charging().freightNote(),
-        MoneyWords.of(quote.totals().freight()));
+        quote.totals().knownFreight().map(MoneyWords::of).orElse("to be quoted"));
     sums.row("tax, " + quote.totals().charging().taxNote(), MoneyWords.of(quote.totals().tax()));
-    sums.row("total" + Unpriced.beside(quote.stillToSource()), MoneyWords.of(quote.total()));
+    sums.row("total" + quote.besideTotal(), MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
     if (quote.savedTogether().isPositive()) {
       text.append("Bought together these goods cost ")

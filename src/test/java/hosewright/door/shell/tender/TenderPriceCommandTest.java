@@ -162,6 +162,17 @@ final class TenderPriceCommandTest {
   }
 
   @Test
+  void a_file_priced_again_has_the_quotes_it_has_and_no_second_set() {
+    price("--quotes", "--overwrite", "--customer", "COUNTER");
+
+    Ended again = price("--quotes", "--overwrite", "--customer", "COUNTER");
+
+    assertThat(again.exitCode()).isZero();
+    assertThat(again.err().replaceAll("\\s+", " ")).contains("its 2 quotes stand");
+    assertThat(trial.run("quote", "list", "--json").json().path("quotes").size()).isEqualTo(2);
+  }
+
+  @Test
   void a_wrong_header_date_customer_or_thread_count_is_refused_and_nothing_is_written()
       throws IOException {
     Ended options = price("--threads", "0", "--date", "yesterday");
