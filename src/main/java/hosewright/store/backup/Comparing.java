@@ -7,9 +7,11 @@ import hosewright.store.db.DefaultSchema;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jooq.DSLContext;
 import org.jooq.Table;
 
@@ -20,6 +22,7 @@ final class Comparing implements Shelf {
   private final List<Damaged> damaged;
   private final Map<Damaged, String> holdings = new LinkedHashMap<>();
   private final List<Recovery.Lost> lost = new ArrayList<>();
+  private final Set<String> seen = new HashSet<>();
   private Instant made = Instant.EPOCH;
   private TableCompared table;
   private long damagedRows;
@@ -48,6 +51,7 @@ final class Comparing implements Shelf {
   @Override
   public void table(String name, List<Column> columns) {
     finish();
+    seen.add(name);
     Table<?> known = DefaultSchema.DEFAULT_SCHEMA.getTable(name);
     if (known == null) {
       throw new NotABackup(file).because("books of this version have no table " + name);
@@ -66,6 +70,12 @@ final class Comparing implements Shelf {
 
   @Override
   public void end() {
+    // What a version before had no table for would go altogether.
+    for (Table<?> unknown : DefaultSchema.DEFAULT_SCHEMA.getTables()) {
+      if (!seen.contains(unknown.getName())) {
+        table(unknown.getName(), List.of());
+      }
+    }
     finish();
   }
 
@@ -74,6 +84,7 @@ final class Comparing implements Shelf {
       damagedRows += table.damagedRows();
       holdings.putAll(table.holdings());
       table.lost().ifPresent(lost::add);
+      table = null;
     }
   }
 

@@ -60,7 +60,7 @@ final class CheckBooksTest {
   void what_changed_since_is_held_as_it_stood_and_what_came_since_is_not_held() {
     backUp();
     new AcceptQuote(desk).accept(first, Optional.of("their order 4711"), "ines");
-    String order = new RaiseOrder(desk).raise(first, true, "ines").number();
+    String order = new RaiseOrder(desk).raise(first, true, "ines").order().number();
     String later = QuotesAtTheDesk.draft(desk).number();
     damage("UPDATE QUOTE SET TOTAL = TOTAL + 1");
     damage("UPDATE PRICE SET UNIT_PRICE = UNIT_PRICE + 1 WHERE ITEM_NUMBER = 'W-SPAN-1'");
