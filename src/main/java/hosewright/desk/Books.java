@@ -11,7 +11,6 @@ import hosewright.quote.terms.MarginFloors;
 import hosewright.store.backup.Backup;
 import hosewright.store.catalogue.CatalogueStore;
 import hosewright.store.catalogue.CatalogueUses;
-import hosewright.store.database.BooksCheck;
 import hosewright.store.database.Database;
 import hosewright.store.database.HighWaterMarks;
 import hosewright.store.database.Series;
@@ -226,17 +225,6 @@ public final class Books implements AutoCloseable {
 
   private Backup backup() {
     return new Backup(place.folder(), ProgramVersion.written(), now());
-  }
-
-  /** Reads all of these books, damaged or not, before anything of them was asked for. */
-  public BooksCheck.Checked check() {
-    try (Database found =
-        place
-            .server()
-            .map(server -> Database.open(server, place.folder()))
-            .orElseGet(() -> Database.openAsItIs(place.folder()))) {
-      return BooksCheck.of(found);
-    }
   }
 
   public FleetStore fleet() {

@@ -19,6 +19,12 @@ import java.util.UUID;
  * place, so that a link laid there is replaced and never followed.
  */
 public final class WholeFile {
+  /**
+   * How the name of a file begins that is not whole yet. Whoever writes it holds it locked, so that
+   * one that nobody holds was left by a program that is no more.
+   */
+  public static final String UNFINISHED = ".hosewright-unfinished-";
+
   private WholeFile() {}
 
   /** How a file that is added to is opened: a link in its place is an error. */
@@ -32,24 +38,29 @@ public final class WholeFile {
    * @param lasting whether it must be on the disk before this returns
    */
   public static void put(Path file, String text, boolean lasting) throws IOException {
-    Path fresh = file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID());
-    try {
-      try (FileChannel channel =
-          FileChannel.open(
-              fresh,
-              Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
-              OwnerOnly.newFile(fresh))) {
-        ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-        while (bytes.hasRemaining()) {
-          channel.write(bytes);
-        }
-        if (lasting) {
-          channel.force(true);
-        }
-      }
+    Path fresh = file.resolveSibling(UNFINISHED + UUID.randomUUID());
+    try (FileChannel channel =
+        FileChannel.open(
+            fresh,
+            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+            OwnerOnly.newFile(fresh))) {
+      // Let go when the channel closes, or its process ends.
+      channel.lock();
+      write(channel, text, lasting);
       Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
+    } catch (IOException e) {
       Files.deleteIfExists(fresh);
+      throw e;
+    }
+  }
+
+  private static void write(FileChannel channel, String text, boolean lasting) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+    while (bytes.hasRemaining()) {
+      channel.write(bytes);
+    }
+    if (lasting) {
+      channel.force(true);
     }
   }
 

@@ -48,9 +48,10 @@ public final class Raising {
   public Order raise(
       String number, Quote quote, Shelves shelves, Instant raisedAt, String raisedBy) {
     Map<String, Integer> left = new HashMap<>(shelves.free());
+    Map<String, SupplierAnswer> asked = asked(number, quote);
     List<OrderLine> lines = new ArrayList<>();
     for (QuoteLine line : quote.lines()) {
-      String code = stockCode(number, line);
+      String code = stockCode(number, line, asked);
       int reserved = Math.min(line.quantity(), Math.max(0, left.getOrDefault(code, 0)));
       left.merge(code, -reserved, Integer::sum);
       lines.add(
@@ -63,7 +64,7 @@ public final class Raising {
     }
     Coming coming =
         shelves.coming(lines.stream().map(line -> line.ware().stockCode()).distinct().toList());
-    List<PurchaseOrder> purchases = buying.buy(number, wants(lines, coming));
+    List<PurchaseOrder> purchases = buying.buy(number, wants(lines, coming, asked));
     return new Order(
         number,
         new Order.Sold(
@@ -78,23 +79,40 @@ public final class Raising {
         purchases);
   }
 
-  private String stockCode(String order, QuoteLine line) {
+  /**
+   * What suppliers were asked for and will be bought, by the code it has for this order alone: an
+   * answer is to what a line of the quote is known by.
+   */
+  private Map<String, SupplierAnswer> asked(String order, Quote quote) {
+    Map<String, SupplierAnswer> asked = new HashMap<>();
+    for (QuoteLine line : quote.lines()) {
+      if (line.goods().item().isEmpty()) {
+        answers.stream()
+            .filter(answer -> answer.chosen() && answer.wanted().equals(line.goods().key()))
+            .findFirst()
+            .ifPresent(answer -> asked.put(ownCode(order, line), answer));
+      }
+    }
+    return asked;
+  }
+
+  private static String ownCode(String order, QuoteLine line) {
+    return order + "/" + line.position();
+  }
+
+  private String stockCode(String order, QuoteLine line, Map<String, SupplierAnswer> asked) {
     if (line.goods().item().isEmpty()) {
-      return answer(line.goods().description()).isPresent() ? order + "/" + line.position() : "";
+      String own = ownCode(order, line);
+      return asked.containsKey(own) ? own : "";
     }
     boolean work =
         catalogue.item(line.goods().item()).map(item -> item.kind().isWork()).orElse(false);
     return work ? "" : line.goods().item();
   }
 
-  private Optional<SupplierAnswer> answer(String wanted) {
-    return answers.stream()
-        .filter(answer -> answer.chosen() && answer.wanted().equals(wanted))
-        .findFirst();
-  }
-
   /** One want for each stock code, however many lines need it and beyond what comes unasked. */
-  private List<Want> wants(List<OrderLine> lines, Coming coming) {
+  private List<Want> wants(
+      List<OrderLine> lines, Coming coming, Map<String, SupplierAnswer> asked) {
     Map<String, Integer> missing = new LinkedHashMap<>();
     Map<String, OrderLine> first = new HashMap<>();
     for (OrderLine line : lines) {
@@ -108,19 +126,18 @@ public final class Raising {
         (code, shortage) -> {
           int comes = coming.free(code).stream().mapToInt(Load::quantity).sum();
           if (shortage > comes) {
-            want(first.get(code), shortage - comes).ifPresent(wants::add);
+            want(first.get(code), shortage - comes, asked).ifPresent(wants::add);
           }
         });
     return wants;
   }
 
-  private Optional<Want> want(OrderLine line, int needed) {
+  private Optional<Want> want(OrderLine line, int needed, Map<String, SupplierAnswer> asked) {
     Optional<Item> item = catalogue.item(line.ware().item());
     if (item.isPresent()) {
       return buying.want(item.get(), needed);
     }
-    return answer(line.ware().description())
-        .filter(answer -> line.ware().item().isEmpty())
+    return Optional.ofNullable(asked.get(line.ware().stockCode()))
         .map(
             answer ->
                 new Want(

@@ -1,5 +1,6 @@
 package hosewright.store.backup;
 
+import hosewright.disk.DiskTrouble;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.FullDisk;
@@ -17,6 +18,7 @@ import hosewright.store.folder.Replacement;
 import hosewright.store.folder.UnfinishedFile;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -184,14 +186,15 @@ public final class Backup {
         return use.use(ready, fresh);
       }
     } catch (IOException e) {
-      throw new TroubleException(
-          "data folder",
-          folder.toString(),
-          FullDisk.isSaid(e.getMessage())
-              ? "its disk has no room left"
-              : "its files cannot be replaced: " + e.getMessage(),
-          TroubleException.Kept.NOTHING);
+      throw notPutBack(e);
+    } catch (UncheckedIOException e) {
+      throw notPutBack(e.getCause());
     }
+  }
+
+  private TroubleException notPutBack(IOException e) {
+    return new TroubleException(
+        "data folder", folder.toString(), DiskTrouble.words(e), TroubleException.Kept.NOTHING);
   }
 
   /** A store that cannot be opened any more is kept as it is, for whoever may mend it. */

@@ -41,8 +41,33 @@ public final class BooksCheck {
    *
    * @param thing what it is: a quote, a price
    * @param named which
+   * @param where the rows that it is made of
    */
-  public record Damaged(String thing, String named, String what) {}
+  public record Damaged(String thing, String named, String what, Where where) {}
+
+  /**
+   * Rows of a table.
+   *
+   * @param table empty where it is not known which
+   * @param key values of the first columns of its key, or of all; none for every row
+   */
+  public record Where(String table, List<Object> key) {
+    static final Where NOT_KNOWN = new Where("", List.of());
+
+    public Where {
+      key = List.copyOf(key);
+    }
+
+    static Where anyOf(Table<?> table) {
+      return new Where(table.getName(), List.of());
+    }
+
+    static Where of(Table<?> table, Record row) {
+      return new Where(
+          table.getName(),
+          table.getPrimaryKey().getFields().stream().<Object>map(row::get).toList());
+    }
+  }
 
   /**
    * What was read, and what of it is damaged.
@@ -79,7 +104,7 @@ public final class BooksCheck {
     try {
       look.run();
     } catch (RuntimeException e) {
-      damaged.add(new Damaged(thing, "", "cannot be read to the end"));
+      damaged.add(new Damaged(thing, "", "cannot be read to the end", Where.NOT_KNOWN));
     }
   }
 
@@ -90,7 +115,11 @@ public final class BooksCheck {
       }
     } catch (RuntimeException e) {
       damaged.add(
-          new Damaged(BrokenSeal.thing(table), "", "the rows of this kind cannot all be read"));
+          new Damaged(
+              BrokenSeal.thing(table),
+              "",
+              "the rows of this kind cannot all be read",
+              Where.anyOf(table)));
     }
   }
 
@@ -117,36 +146,48 @@ public final class BooksCheck {
   }
 
   private void tell(Table<?> table, Record row, String what) {
-    damaged.add(new Damaged(BrokenSeal.thing(table), BrokenSeal.key(row, table), what));
+    damaged.add(
+        new Damaged(
+            BrokenSeal.thing(table), BrokenSeal.key(row, table), what, Where.of(table, row)));
   }
 
   private void catalogue() {
     for (Table<?> table : CatalogueSeals.unlike(context)) {
       damaged.add(
           new Damaged(
-              BrokenSeal.thing(table), "", "not all rows are there that the last load left"));
+              BrokenSeal.thing(table),
+              "",
+              "not all rows are there that the last load left",
+              Where.anyOf(table)));
     }
   }
 
   private void papers() {
     Highest used = HighWaterMarks.usedIn(context);
     Set<String> voidOrders = all(ORDER_VOID.PAPER_NUMBER);
-    numbers(
-        Series.QUOTE, used.of(Series.QUOTE), all(QUOTE.QUOTE_NUMBER), all(QUOTE_VOID.QUOTE_NUMBER));
-    numbers(Series.ORDER, used.of(Series.ORDER), all(CUSTOMER_ORDER.ORDER_NUMBER), voidOrders);
-    numbers(
-        Series.PURCHASE, used.of(Series.PURCHASE), all(PURCHASE_ORDER.PURCHASE_NUMBER), voidOrders);
+    numbers(Series.QUOTE, used, QUOTE.QUOTE_NUMBER, all(QUOTE_VOID.QUOTE_NUMBER));
+    numbers(Series.ORDER, used, CUSTOMER_ORDER.ORDER_NUMBER, voidOrders);
+    numbers(Series.PURCHASE, used, PURCHASE_ORDER.PURCHASE_NUMBER, voidOrders);
   }
 
   private Set<String> all(TableField<?, String> numbers) {
     return context.select(numbers).from(numbers.getTable()).fetchSet(numbers);
   }
 
-  private void numbers(Series series, int last, Set<String> kept, Set<String> lost) {
+  private void numbers(
+      Series series, Highest used, TableField<?, String> number, Set<String> lost) {
+    Set<String> kept = all(number);
     series
-        .between(0, last)
-        .filter(number -> !kept.contains(number) && !lost.contains(number))
-        .forEach(number -> damaged.add(new Damaged(series.paper(), number, "is missing")));
+        .between(0, used.of(series))
+        .filter(one -> !kept.contains(one) && !lost.contains(one))
+        .forEach(
+            one ->
+                damaged.add(
+                    new Damaged(
+                        series.paper(),
+                        one,
+                        "is missing",
+                        new Where(number.getTable().getName(), List.of(one)))));
   }
 
   /** Rows that point at one that is not there. */

@@ -1,5 +1,6 @@
 package hosewright.store.database;
 
+import hosewright.disk.DiskTrouble;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.RefusalException;
@@ -9,6 +10,7 @@ import hosewright.store.folder.Replacement;
 import hosewright.store.seal.FileSum;
 import hosewright.store.seal.SealCheck;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -85,7 +87,7 @@ public final class Database implements AutoCloseable {
     Path folder = usable(dataFolder);
     settle(folder);
     FileSum sum = FileSum.of(folder.resolve(DataFolder.STORE));
-    if (sum.open() == FileSum.State.CHANGED) {
+    if (left(folder, sum) == FileSum.State.CHANGED) {
       sum.givenUp();
       throw new Damage(folder).told();
     }
@@ -100,7 +102,7 @@ public final class Database implements AutoCloseable {
     Path folder = usable(dataFolder);
     settle(folder);
     FileSum sum = FileSum.of(folder.resolve(DataFolder.STORE));
-    boolean changed = sum.open() == FileSum.State.CHANGED;
+    boolean changed = left(folder, sum) == FileSum.State.CHANGED;
     Database database = open(folder, PATIENCE, sum);
     database.changed = changed;
     return database;
@@ -110,19 +112,39 @@ public final class Database implements AutoCloseable {
     Damage damage = new Damage(folder);
     try {
       JdbcConnectionPool pool = EmbeddedPool.open(folder, patience);
-      sum.forget();
       Database database =
           opened("data folder " + folder, HighWaterMarks.in(folder), pool, SQLDialect.H2, damage)
+              .with(made -> sum.forget())
               .with(Schema::bringUpToDate);
       database.sum = Optional.of(sum);
       return database;
     } catch (RefusalException e) {
       sum.givenUp();
       throw e;
+    } catch (UncheckedIOException e) {
+      sum.givenUp();
+      throw trouble(folder, e);
     } catch (RuntimeException e) {
       sum.givenUp();
       throw damage.of(e).map(RuntimeException.class::cast).orElse(e);
     }
+  }
+
+  private static FileSum.State left(Path folder, FileSum sum) {
+    try {
+      return sum.open();
+    } catch (UncheckedIOException e) {
+      sum.givenUp();
+      throw trouble(folder, e);
+    }
+  }
+
+  private static TroubleException trouble(Path folder, UncheckedIOException e) {
+    return new TroubleException(
+        "data folder",
+        folder.toString(),
+        DiskTrouble.words(e.getCause()),
+        TroubleException.Kept.NOTHING);
   }
 
   /**

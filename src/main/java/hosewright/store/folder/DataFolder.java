@@ -29,15 +29,21 @@ public final class DataFolder {
 
   /** The newest backup of a data folder that lies in the usual place. */
   public static Optional<Path> lastBackup(Path folder) {
+    return backupsNewestFirst(folder).stream().findFirst();
+  }
+
+  /** The backups of a data folder that lie in the usual place. */
+  public static List<Path> backupsNewestFirst(Path folder) {
     if (!Files.isDirectory(backups(folder))) {
-      return Optional.empty();
+      return List.of();
     }
     try (Stream<Path> files = Files.list(backups(folder))) {
       return files
           .filter(file -> file.getFileName().toString().endsWith(".zip"))
-          .max(Comparator.comparing(Path::getFileName));
+          .sorted(Comparator.comparing(Path::getFileName).reversed())
+          .toList();
     } catch (IOException e) {
-      return Optional.empty();
+      return List.of();
     }
   }
 }

@@ -3,8 +3,10 @@ package hosewright.store.folder;
 import hosewright.disk.OwnerOnly;
 import hosewright.disk.Scratch;
 import hosewright.problem.ConflictException;
+import hosewright.problem.TroubleException;
 import hosewright.store.seal.FileSum;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -52,9 +54,14 @@ public final class Replacement implements AutoCloseable {
                         "has a backup put back by another hosewright just now, nothing was"
                             + " changed"));
     Replacement replacement = new Replacement(folder, held);
-    replacement.settle();
-    OwnerOnly.folder(replacement.folder());
-    return replacement;
+    try {
+      replacement.settle();
+      OwnerOnly.folder(replacement.folder());
+      return replacement;
+    } catch (IOException e) {
+      held.close();
+      throw e;
+    }
   }
 
   /** Where to make the files ready. */
@@ -62,16 +69,31 @@ public final class Replacement implements AutoCloseable {
     return folder.resolve(BEING_MADE);
   }
 
-  /** Puts every file that was made ready in its place. */
+  /**
+   * Puts every file that was made ready in its place.
+   *
+   * @throws IOException when it was not decided on
+   * @throws TroubleException when it was, and could not be finished
+   */
   public void putInPlace() throws IOException {
     Files.move(folder(), folder.resolve(DECIDED), StandardCopyOption.ATOMIC_MOVE);
-    settle();
+    try {
+      settle();
+    } catch (IOException | UncheckedIOException e) {
+      throw new TroubleException(
+          "data folder",
+          folder.toString(),
+          "putting the backup back has begun and could not be ended: once the folder can be"
+              + " written to again, the next command ends it",
+          TroubleException.Kept.MAYBE);
+    }
   }
 
   @Override
   public void close() throws IOException {
-    settle();
-    held.close();
+    try (held) {
+      settle();
+    }
   }
 
   /** Finishes what was decided and throws away what was not. */
@@ -110,6 +132,7 @@ public final class Replacement implements AutoCloseable {
         new Replacement(folder, held).close();
       }
     }
+    UnfinishedFile.clear(folder);
     UnfinishedFile.clear(DataFolder.backups(folder));
   }
 

@@ -1,5 +1,6 @@
 package hosewright.store.folder;
 
+import hosewright.disk.WholeFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
@@ -16,10 +17,9 @@ import java.util.UUID;
  * by which whoever comes after a program that was killed knows what it left.
  */
 public final class UnfinishedFile implements AutoCloseable {
-  private static final String START = ".hosewright-unfinished-";
-
   private final Path file;
   private final Held held;
+  private boolean finished;
 
   private UnfinishedFile(Path file, Held held) {
     this.file = file;
@@ -29,7 +29,7 @@ public final class UnfinishedFile implements AutoCloseable {
   /** An empty one in a folder, from which those of programs that are no more are taken away. */
   public static UnfinishedFile in(Path folder) throws IOException {
     clear(folder);
-    Path file = folder.resolve(START + UUID.randomUUID());
+    Path file = folder.resolve(WholeFile.UNFINISHED + UUID.randomUUID());
     Held held = Held.take(file, StandardOpenOption.CREATE_NEW).orElseThrow();
     return new UnfinishedFile(file, held);
   }
@@ -48,13 +48,17 @@ public final class UnfinishedFile implements AutoCloseable {
   public void finish(Path target) throws IOException {
     held.channel().force(true);
     Files.move(file, target, StandardCopyOption.ATOMIC_MOVE);
+    finished = true;
   }
 
   @Override
   public void close() throws IOException {
-    // Nothing is there any more under this name when it was finished.
-    Files.deleteIfExists(file);
-    held.close();
+    // Let go of even where it may not be taken away, so that whoever comes next can do it.
+    try (held) {
+      if (!finished) {
+        Files.deleteIfExists(file);
+      }
+    }
   }
 
   /** Takes away what programs that are no more left in a folder. */
@@ -62,7 +66,8 @@ public final class UnfinishedFile implements AutoCloseable {
     if (!Files.isDirectory(folder)) {
       return;
     }
-    try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, START + "*")) {
+    try (DirectoryStream<Path> left =
+        Files.newDirectoryStream(folder, WholeFile.UNFINISHED + "*")) {
       for (Path file : left) {
         try (Held held = Held.take(file).orElse(null)) {
           if (held != null) {

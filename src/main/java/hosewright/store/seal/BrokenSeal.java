@@ -1,10 +1,11 @@
 package hosewright.store.seal;
 
 import hosewright.problem.TroubleException;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jooq.Field;
+import org.jooq.Named;
 import org.jooq.Record;
 import org.jooq.Table;
 import org.jooq.UniqueKey;
@@ -38,15 +39,19 @@ public final class BrokenSeal extends TroubleException {
 
   /** What a row is called. */
   public static String thing(Table<?> table) {
-    return table.getName().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return words(table);
   }
 
-  /** A row's key. */
+  /** A row by its key: {@code Q-000001 revision 2}. */
   public static String key(Record row, Table<?> table) {
     UniqueKey<?> key = table.getPrimaryKey();
     Field<?>[] fields = key == null ? table.fields() : key.getFieldsArray();
-    return Arrays.stream(fields)
-        .map(field -> String.valueOf(row.get(field)))
+    return IntStream.range(0, fields.length)
+        .mapToObj(i -> (i == 0 ? "" : words(fields[i]) + " ") + row.get(fields[i]))
         .collect(Collectors.joining(" "));
+  }
+
+  private static String words(Named named) {
+    return named.getName().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

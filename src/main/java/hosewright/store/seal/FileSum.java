@@ -61,6 +61,9 @@ public final class FileSum {
   /**
    * Looks how the store was left, before it is opened, and forgets it where it reads so; whoever
    * does so says later that it is {@link #closed} or {@link #givenUp}.
+   *
+   * @throws UncheckedIOException when it cannot be forgotten: whoever writes to the store then
+   *     makes it look damaged
    */
   public State open() {
     synchronized (OPEN) {
@@ -71,6 +74,7 @@ public final class FileSum {
       try {
         return alone(this::compared).orElse(State.UNKNOWN);
       } catch (IOException e) {
+        forget();
         return State.UNKNOWN;
       }
     }
@@ -85,7 +89,7 @@ public final class FileSum {
       return State.CHANGED;
     }
     // Before anybody writes: an opening that fails half way, on a full disk, is no damage.
-    Files.deleteIfExists(kept);
+    forget();
     return State.AS_LEFT;
   }
 

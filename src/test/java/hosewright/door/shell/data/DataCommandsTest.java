@@ -36,7 +36,7 @@ final class DataCommandsTest {
             trial ->
                 List.of(
                     new DataBackupCommand(DemoBooks.of(trial)),
-                    new DataCheckCommand(DemoBooks.of(trial), trial.workspace()),
+                    new DataCheckCommand(trial.workspace()),
                     new DataRestoreCommand(DemoBooks.of(trial)),
                     new DataWhereCommand(trial.workspace()),
                     new QuoteListCommand(DemoBooks.of(trial)),
@@ -115,6 +115,7 @@ final class DataCommandsTest {
   void a_check_names_what_is_damaged_and_the_backup_that_would_bring_it_back() {
     String number = quote();
     assertThat(shell.run("data", "backup").exitCode()).isZero();
+    String later = quote();
     try (Database books = Database.open(data)) {
       books
           .context()
@@ -122,15 +123,18 @@ final class DataCommandsTest {
       books.context().execute("DELETE FROM PRICE WHERE ITEM_NUMBER = 'W-SPAN-1'");
     }
 
-    assertThat(shell.run("quote", "list").err()).contains("quote", number + " 1", "'data check'");
+    assertThat(shell.run("quote", "list").err())
+        .contains("quote", number + " revision 1", "'data check'");
     Ended check = shell.run("data", "check");
 
     assertThat(check.exitCode()).isEqualTo(2);
-    assertThat(check.out()).contains(number + " 1", "does not read as it was written");
+    assertThat(check.out().replaceAll("\\s+", " "))
+        .contains(number + " revision", "does not read as it was", "holds it as it was last")
+        .contains("would go: quote " + later + " revision 1;");
     // The screen breaks the line before a name as long as that of this folder.
     assertThat(check.out())
         .contains("The last backup was written")
-        .containsPattern("'data restore\\s");
+        .containsPattern("'data\\s+restore\\s");
   }
 
   @Test
