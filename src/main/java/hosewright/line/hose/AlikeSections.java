@@ -2,12 +2,16 @@ package hosewright.line.hose;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
+import hosewright.job.Job;
+import hosewright.job.question.Asked;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.LeastRating;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.goods.Availability;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
@@ -21,9 +25,16 @@ final class AlikeSections {
   private final NetPrice prices;
   private final Availability availability;
 
-  AlikeSections(NetPrice prices, Availability availability) {
+  /** What is bought besides the line; more of it in the line may bring both to a price break. */
+  private final Set<String> asked;
+
+  AlikeSections(Job job, NetPrice prices) {
     this.prices = prices;
-    this.availability = availability;
+    this.availability = Availability.of(job);
+    this.asked =
+        job.accessories().stream()
+            .map(wanted -> Asked.of(wanted).what())
+            .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The hose line without them. */
@@ -49,6 +60,7 @@ final class AlikeSections {
         && LeastRating.of(List.of(one.rating(), other.rating())).equals(other.rating())
         && isOneItem(one)
         && isOneItem(other)
+        && !asked.contains(other.item().orElseThrow().number())
         && replaces(one.item().orElseThrow(), other.item().orElseThrow());
   }
 

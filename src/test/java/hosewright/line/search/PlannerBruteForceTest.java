@@ -85,12 +85,18 @@ class PlannerBruteForceTest {
   }
 
   @Test
+  void many_of_one_adapter_beside_the_line_and_the_runner_up_in_200_small_random_shops() {
+    holds(200, 500, RandomShop::withDeepBreaks, RandomShop::countedJob);
+  }
+
+  @Test
   @Tag("long")
   void stations_wyes_outlets_and_made_up_hose_in_2000_small_random_shops_each() {
     holds(2_000, MOST_LINES, RandomShop::new, RandomShop::stationJob);
     holds(2_000, MOST_LINES, RandomShop::new, RandomShop::wyeJob);
     holds(2_000, MOST_LINES, RandomShop::new, RandomShop::outletsJob);
     holds(2_000, MOST_LINES, RandomShop::withBench, RandomShop::job);
+    holds(2_000, MOST_LINES, RandomShop::withDeepBreaks, RandomShop::countedJob);
   }
 
   /** How many of the best plans lay sections bought coupled beside sections made up. */
