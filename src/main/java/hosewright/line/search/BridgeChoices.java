@@ -89,6 +89,7 @@ final class BridgeChoices {
     double leastLossPsi = passage.leastWeight(lossesPsi(gap.lines())).orElseThrow();
     return Optional.of(
         new GapBridges(
+            true,
             leastCost.getAsDouble() * gap.lines(),
             leastLossPsi,
             () -> passage.lightestFirst(costs),
@@ -156,12 +157,9 @@ final class BridgeChoices {
     End downstream = facing(gap.to());
     Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());
     Choice<List<Placed>> choice =
-        new Choice<>(
-            List.of(adapter),
-            RankedCost.EACH_TO_SOURCE,
-            lossPsi(adapter),
-            Double.POSITIVE_INFINITY);
+        new Choice<>(List.of(adapter), 0, lossPsi(adapter), Double.POSITIVE_INFINITY);
     return new GapBridges(
+        false,
         choice.leastCost(),
         choice.lossPsi(),
         () -> List.of(new Bridge(List.of())).iterator(),
