@@ -63,8 +63,8 @@ class PlannerBruteForceTest {
   }
 
   @Test
-  void sections_bought_and_made_up_in_one_line_in_200_small_random_shops() {
-    int mixed = holds(200, 500, RandomShop::withBench, RandomShop::job);
+  void sections_bought_and_made_up_in_one_line_in_260_small_random_shops() {
+    int mixed = holds(260, 500, RandomShop::withBench, RandomShop::job);
 
     assertThat(mixed).isGreaterThan(5);
   }
