@@ -8,8 +8,11 @@ import hosewright.line.bridge.GapBridges;
 import hosewright.line.hose.LegLays;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoublePredicate;
 
 /**
@@ -75,9 +78,12 @@ record Branch(
     return bridges.stream().anyMatch(gap -> !gap.isSold());
   }
 
-  /** Lays that lose least. */
-  List<Lay> shortestLays() {
-    return lays.stream().map(leg -> leg.shortest().value()).toList();
+  /** Lays that lose least, and of the cheap ones those that are rated highest. */
+  Set<List<Lay>> laysToCompare() {
+    Set<List<Lay>> compared = new LinkedHashSet<>();
+    compared.add(lays.stream().map(leg -> leg.shortest().value()).toList());
+    compared.add(lays.stream().map(leg -> leg.strongest(FIRST_FETCH).value()).toList());
+    return compared;
   }
 
   List<List<Placed>> cheapestBridges() {
@@ -87,6 +93,18 @@ record Branch(
   /** Bridges that lose least. */
   List<List<Placed>> widestBridges() {
     return bridges.stream().map(gap -> gap.widest().value()).toList();
+  }
+
+  /** Of the cheap bridges those that are rated highest. */
+  List<List<Placed>> strongestBridges() {
+    return bridges.stream()
+        .map(
+            gap ->
+                gap.cheapest(FIRST_FETCH).stream()
+                    .max(Comparator.comparingDouble(Choice::ratedPsi))
+                    .orElseThrow()
+                    .value())
+        .toList();
   }
 
   /**
