@@ -24,6 +24,9 @@ public final class EndPhrase {
   static Phrase<SourceKind> source(String text) {
     List<String> words = words(text);
     SourceKind kind = take(words, SourceKind.values(), SourceKind.OUTLET);
+    if (kind == SourceKind.OUTLET && words.removeIf("tap"::equalsIgnoreCase)) {
+      kind = SourceKind.PIPE;
+    }
     words.removeAll(List.of("discharge", "stub", "outlet"));
     return new Phrase<>(
         end(text, words, kind != SourceKind.OUTLET ? "male" : "", SourceKind.values()), kind);
@@ -33,10 +36,20 @@ public final class EndPhrase {
   static Phrase<ApplianceKind> appliance(String text) {
     List<String> words = words(text);
     ApplianceKind kind = take(words, ApplianceKind.values(), ApplianceKind.APPLIANCE);
-    words.removeAll(List.of("inlet", "fill"));
+    boolean fed = kind == ApplianceKind.APPLIANCE && words.removeIf(EndPhrase::isFed);
+    words.removeAll(List.of("inlet", "intake", "fill"));
     return new Phrase<>(
-        end(text, words, kind != ApplianceKind.APPLIANCE ? "female" : "", ApplianceKind.values()),
+        end(
+            text,
+            words,
+            kind != ApplianceKind.APPLIANCE || fed ? "female" : "",
+            ApplianceKind.values()),
         kind);
+  }
+
+  /** What a line feeds that feeds other lines in turn; it is an appliance like any other. */
+  private static boolean isFed(String word) {
+    return List.of("pump", "siamese", "wye", "manifold").contains(word.toLowerCase(Locale.ROOT));
   }
 
   private static List<String> words(String text) {

@@ -103,6 +103,16 @@ public record HoseLine(
     return Math.max(0, wanted - leftOver);
   }
 
+  /** What a lay of several sections would cover without the shortest of them, ft; else nothing. */
+  public double withoutShortestFt(Lay lay) {
+    for (int i = options.size() - 1; i >= 0; i--) {
+      if (lay.counts().get(i) > 0) {
+        return lay.lengthFt() - lengthFt(i);
+      }
+    }
+    return 0;
+  }
+
   private double longestLaidFt(Lay lay) {
     for (int i = 0; i < options.size(); i++) {
       if (lay.counts().get(i) > 0) {

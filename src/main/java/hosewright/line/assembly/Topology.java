@@ -38,6 +38,11 @@ public record Topology(int outlets, List<Bridge.Link> before, List<LegShape> leg
     return supply().hose();
   }
 
+  /** Whether some of its hose is made up on the bench. */
+  public boolean madeUp() {
+    return legs.stream().anyMatch(leg -> leg.hose().finish().madeUp());
+  }
+
   /** Lines side by side at the source. */
   public int lines() {
     return supply().lines();

@@ -2,12 +2,8 @@ package hosewright.line.bridge;
 
 import hosewright.catalogue.Item;
 import hosewright.line.assembly.Bridge;
-import hosewright.line.assembly.Joining;
 import hosewright.thread.End;
-import hosewright.thread.Mating;
-import hosewright.thread.Verdict;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,14 +25,16 @@ public final class BridgeGraph {
 
   private final boolean byName;
   private final List<Bridge.Link> links = new ArrayList<>();
-  private final List<End> ends = new ArrayList<>();
+  private final List<Meetings.Listed> ends = new ArrayList<>();
   private final int[] downstreamEnds;
 
-  /** By upstream end: the places of the links that have it. */
-  private final Map<End, int[]> linksBehind = new LinkedHashMap<>();
+  /** Every upstream end, with the places of the links that have it. */
+  private final List<Behind> behind;
 
   /** By end: the links that take it, when it stands open, with a joint that comes apart again. */
   private final int[][] removableFrom;
+
+  private record Behind(Meetings.Listed end, int[] links) {}
 
   /**
    * Bridges whose every joint mates.
@@ -67,15 +65,21 @@ public final class BridgeGraph {
         links.stream()
             .mapToInt(link -> places.computeIfAbsent(link.downstream(), end -> places.size()))
             .toArray();
-    ends.addAll(places.keySet());
-    IntStream.range(0, links.size())
-        .boxed()
-        .collect(
-            Collectors.groupingBy(
-                place -> links.get(place).upstream(), LinkedHashMap::new, Collectors.toList()))
-        .forEach(
-            (end, behind) ->
-                linksBehind.put(end, behind.stream().mapToInt(Integer::intValue).toArray()));
+    places.keySet().forEach(end -> ends.add(Meetings.Listed.of(end)));
+    behind =
+        IntStream.range(0, links.size())
+            .boxed()
+            .collect(
+                Collectors.groupingBy(
+                    place -> links.get(place).upstream(), LinkedHashMap::new, Collectors.toList()))
+            .entrySet()
+            .stream()
+            .map(
+                entry ->
+                    new Behind(
+                        Meetings.Listed.of(entry.getKey()),
+                        entry.getValue().stream().mapToInt(Integer::intValue).toArray()))
+            .toList();
     removableFrom = new int[ends.size()][];
   }
 
@@ -120,7 +124,7 @@ public final class BridgeGraph {
   }
 
   /** Ends that may stand open after an adapter. */
-  List<End> ends() {
+  List<Meetings.Listed> ends() {
     return ends;
   }
 
@@ -136,17 +140,19 @@ public final class BridgeGraph {
     return removableFrom[end];
   }
 
-  int[] linksFrom(End open, boolean permanentAllowed) {
-    return linksBehind.entrySet().stream()
-        .filter(entry -> meets(open, entry.getKey(), permanentAllowed))
-        .flatMapToInt(entry -> Arrays.stream(entry.getValue()))
-        .sorted()
-        .toArray();
+  int[] linksFrom(Meetings.Listed open, boolean permanentAllowed) {
+    IntStream.Builder from = IntStream.builder();
+    for (Behind next : behind) {
+      if (meets(open, next.end(), permanentAllowed)) {
+        for (int link : next.links()) {
+          from.add(link);
+        }
+      }
+    }
+    return from.build().sorted().toArray();
   }
 
-  boolean meets(End open, End next, boolean permanentAllowed) {
-    Verdict verdict = Mating.of(open, next);
-    return verdict.mates() && (verdict.removable() || permanentAllowed)
-        || byName && Joining.byName(open, next);
+  boolean meets(Meetings.Listed open, Meetings.Listed next, boolean permanentAllowed) {
+    return Meetings.of(open, next).allowed(byName, permanentAllowed);
   }
 }

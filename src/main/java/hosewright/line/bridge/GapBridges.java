@@ -17,6 +17,7 @@ public final class GapBridges {
       Comparator.<Choice<List<Placed>>>comparingDouble(Choice::leastCost)
           .thenComparingInt(choice -> choice.value().size());
 
+  private final boolean sold;
   private final double leastCost;
   private final double leastLossPsi;
   private final Supplier<Iterator<Bridge>> cheapestFirst;
@@ -26,6 +27,7 @@ public final class GapBridges {
   private Iterator<Bridge> rest;
 
   /**
+   * @param sold whether they are made of what the catalogue has; if not, a part is to be sourced
    * @param leastCost cost of the cheapest bridge
    * @param leastLossPsi the least that any bridge takes, psi
    * @param cheapestFirst every bridge there is, at least one; asked for when the first is needed
@@ -33,16 +35,23 @@ public final class GapBridges {
    * @param priced tells what a bridge costs and takes
    */
   public GapBridges(
+      boolean sold,
       double leastCost,
       double leastLossPsi,
       Supplier<Iterator<Bridge>> cheapestFirst,
       Supplier<Bridge> widest,
       Function<Bridge, Choice<List<Placed>>> priced) {
+    this.sold = sold;
     this.leastCost = leastCost;
     this.leastLossPsi = leastLossPsi;
     this.cheapestFirst = cheapestFirst;
     this.widest = widest;
     this.priced = priced;
+  }
+
+  /** Whether the catalogue has what they are made of. */
+  public boolean isSold() {
+    return sold;
   }
 
   public double leastCost() {

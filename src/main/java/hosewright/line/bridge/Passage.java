@@ -45,17 +45,19 @@ public final class Passage {
       boolean fromPipe,
       boolean toPipe,
       Predicate<Bridge.Link> allowed) {
+    Meetings.Listed first = Meetings.Listed.of(from);
+    Meetings.Listed last = Meetings.Listed.of(to);
     this.graph = graph;
-    this.direct = graph.meets(from, to, fromPipe || toPipe);
+    this.direct = graph.meets(first, last, fromPipe || toPipe);
     this.meets = new boolean[graph.ends().size()];
     for (int end = 0; end < meets.length; end++) {
-      meets[end] = graph.meets(graph.ends().get(end), to, toPipe);
+      meets[end] = graph.meets(graph.ends().get(end), last, toPipe);
     }
     boolean[] usable = new boolean[graph.linkCount()];
     for (int link = 0; link < usable.length; link++) {
       usable[link] = allowed.test(graph.link(link));
     }
-    grow(graph.linksFrom(from, fromPipe), usable);
+    grow(graph.linksFrom(first, fromPipe), usable);
   }
 
   private void grow(int[] firstLinks, boolean[] usable) {
@@ -92,13 +94,20 @@ public final class Passage {
       boolean[] later = finishes[before + 1];
       boolean[] now = meets.clone();
       for (int end = 0; end < now.length; end++) {
-        now[end] |=
-            Arrays.stream(graph.removableFrom(end))
-                .anyMatch(link -> usable[link] && later[graph.endAfter(link)]);
+        now[end] |= goesOn(graph.removableFrom(end), usable, later);
       }
       finishes[before] = now;
     }
     return finishes;
+  }
+
+  private boolean goesOn(int[] links, boolean[] usable, boolean[] later) {
+    for (int link : links) {
+      if (usable[link] && later[graph.endAfter(link)]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -95,9 +95,21 @@ public final class FlowChecks {
                   agree ? Outcome.PASS : Outcome.WARN,
                   share,
                   text(
-                      "%s on %.2f in bore gives %.1f psi where the law planned with gives %.1f psi",
-                      written(other.law()), other.boreIn(), other.frictionLossPsi(), decidingPsi));
+                          "%s on %.2f in bore gives %.1f psi where the law planned with gives %.1f"
+                              + " psi",
+                          written(other.law()),
+                          other.boreIn(),
+                          other.frictionLossPsi(),
+                          decidingPsi)
+                      + (agree ? "" : consequence(other.frictionLossPsi() - decidingPsi)));
             });
+  }
+
+  /** What it would mean if the other law were right. */
+  private String consequence(double morePsi) {
+    return text(
+        ": by it the source would have to hold %.0f psi, so see what arrives when it first flows",
+        Math.max(0, hydraulics.requiredSourcePsi() + morePsi));
   }
 
   /** A law's name as people write it: after the two who found it. */

@@ -13,6 +13,7 @@ import hosewright.line.assembly.Between;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.SectionOption;
 import hosewright.line.assembly.Topology;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
@@ -30,6 +31,11 @@ public final class PracticeChecks {
   private static final Practice PLAIN_WYE = rule(CheckId.PLAIN_WYE);
   private static final Practice TYPE = rule(CheckId.HOSE_TYPE);
   private static final Practice REDUCED = rule(CheckId.REDUCED_DEVICE);
+  private static final Practice MADE_UP = rule(CheckId.MADE_UP_HOSE);
+  private static final Practice SMALL = rule(CheckId.SMALL_HAND_LINE);
+
+  /** Hose that the rule on small hand lines is about. */
+  private static final double SMALL_HOSE_IN = 1.5;
 
   private PracticeChecks() {}
 
@@ -43,6 +49,8 @@ public final class PracticeChecks {
     waterways(job, between).ifPresent(checks::add);
     wye(job, line).ifPresent(checks::add);
     checks.add(hoseType(job, line));
+    madeUp(job, line).ifPresent(checks::add);
+    smallHandLine(job, line).ifPresent(checks::add);
     device(between).ifPresent(checks::add);
     return checks;
   }
@@ -171,6 +179,57 @@ public final class PracticeChecks {
                 types.takes().contains(type) ? "takes" : "does not take");
     return check(
         CheckId.HOSE_TYPE, outcome, outcome == Outcome.PASS ? 1 : 0, 1, "", note, types.source());
+  }
+
+  /** Whether a line is laid only where no other does it, as far as its hose decides. */
+  public static boolean ranksLast(Job job, Topology topology) {
+    return topology.madeUp() && ranksMadeUpLast(job)
+        || isSmall(job, topology.last()) && !job.lifts(SMALL);
+  }
+
+  private static boolean ranksMadeUpLast(Job job) {
+    return job.service().use().isFire() && !job.lifts(MADE_UP);
+  }
+
+  private static boolean isSmall(Job job, LegShape leg) {
+    return job.service().use().isFire()
+        && job.appliance().handHeld()
+        && leg.hose().sizeIn() <= SMALL_HOSE_IN
+        && job.flowEachGpm() > SMALL.limit().getAsDouble();
+  }
+
+  private static Optional<Check> smallHandLine(Job job, Assembly line) {
+    LegShape leg = line.topology().last();
+    return !isSmall(job, leg)
+        ? Optional.empty()
+        : Optional.of(
+            check(
+                CheckId.SMALL_HAND_LINE,
+                job.lifts(SMALL) ? Outcome.PASS : Outcome.WARN,
+                job.flowEachGpm(),
+                SMALL.limit().getAsDouble(),
+                SMALL.unit(),
+                text(
+                    "%.0f gpm in a %s in hand line: larger hose is laid for more than %.0f gpm",
+                    job.flowEachGpm(), plain(leg.hose().sizeIn()), SMALL.limit().getAsDouble()),
+                SMALL.source()));
+  }
+
+  private static Optional<Check> madeUp(Job job, Assembly line) {
+    int madeUp = line.sections(SectionOption::isMadeUp);
+    return madeUp == 0 || !job.service().use().isFire()
+        ? Optional.empty()
+        : Optional.of(
+            check(
+                CheckId.MADE_UP_HOSE,
+                ranksMadeUpLast(job) ? Outcome.WARN : Outcome.PASS,
+                madeUp,
+                0,
+                "sections",
+                text(
+                    "%s coupled on the bench: fire hose is bought coupled where such hose does it",
+                    madeUp == 1 ? "1 section is" : madeUp + " sections are"),
+                MADE_UP.source()));
   }
 
   /** A device that nothing of full size could be found for. */

@@ -205,8 +205,18 @@ final class RatingChecks {
             surgedPsi,
             working.getAsDouble(),
             "psi",
-            surge(hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi()),
+            surge(hydraulics.surgeLowPsi(), hydraulics.surgeHighPsi())
+                + beyond(highestPsi + hydraulics.surgeHighPsi(), holds, working.getAsDouble()),
             "Joukowsky's relation; wave speed: " + waveSource));
+  }
+
+  /** Only the high estimate passes the rating: told beside, and no warning. */
+  private static String beyond(double highPsi, boolean holds, double ratedPsi) {
+    return holds && highPsi > ratedPsi
+        ? text(
+            "; by the high one %.0f psi would be reached, above the %.0f psi the hose is rated for",
+            highPsi, ratedPsi)
+        : "";
   }
 
   /** One figure where the hose's wave speed is known, else the two estimates for its kind. */

@@ -35,7 +35,7 @@ final class ServiceChecks {
     }
     backflow(job, purchases).ifPresent(checks::add);
     GasketCheck.of(job, purchases).ifPresent(checks::add);
-    if (job.appliance() == ApplianceKind.TANK) {
+    if (job.appliance() == ApplianceKind.TANK && fromMain(job)) {
       checks.add(
           check(
               CheckId.AIR_GAP,
@@ -50,6 +50,14 @@ final class ServiceChecks {
       checks.add(discontinued(purchases));
     }
     return checks;
+  }
+
+  /** Whether what runs back would run into water that others draw. */
+  private static boolean fromMain(Job job) {
+    return job.source() == SourceKind.HYDRANT
+        || job.source() == SourceKind.PIPE
+        || job.source() == SourceKind.OUTLET
+        || job.service().use() == Use.DRINKING;
   }
 
   /** Hose without the mark was never considered, so this can only pass. */

@@ -51,11 +51,24 @@ final class WhyLost {
           ? "no adapter in the catalogue joins it to both ends: one would have to be sourced"
           : "not all that is asked for goes with it: a part would have to be sourced";
     }
+    if (plan.ranksLast() && !best.ranksLast()) {
+      return laidLast(plan);
+    }
     return dearer(plan) + inReturn(plan);
+  }
+
+  /** A rule ranks it last, whatever it costs. */
+  private String laidLast(Evaluated plan) {
+    var less = best.total().minus(plan.total());
+    return plan.whyLast().orElseThrow()
+        + (less.isPositive() ? ", though for " + MoneyWords.of(less) + " less" : "");
   }
 
   /** Why the next cheapest plan lost, and what it would buy instead. */
   String runnerUp(Evaluated plan) {
+    if (plan.ranksLast() && !best.ranksLast()) {
+      return laidLast(plan) + "; " + otherGoods(plan);
+    }
     boolean dearer = plan.total().isGreaterThan(best.total());
     return dearer(plan) + (dearer ? inReturn(plan) : "") + "; " + otherGoods(plan);
   }

@@ -171,15 +171,21 @@ final class WhyWon {
         .findFirst()
         .map(
             plan ->
-                text(
-                    madeUp
-                        ? madeUpSections()
-                            + " made up on the bench from hose by the foot come to %s less than the"
-                            + " best bought coupled (%s)."
-                        : "Hose bought coupled comes to %s less than the best made up on the bench"
-                            + " (%s).",
-                    MoneyWords.of(plan.total().minus(best.total())),
-                    plan.assembly().topology().hose().series()));
+                plan.total().isLessThan(best.total())
+                    ? text(
+                        "Hose bought coupled goes before hose made up on the bench (%s), which"
+                            + " would come to %s less.",
+                        plan.assembly().topology().hose().series(),
+                        MoneyWords.of(best.total().minus(plan.total())))
+                    : text(
+                        madeUp
+                            ? madeUpSections()
+                                + " made up on the bench from hose by the foot come to %s less than"
+                                + " the best bought coupled (%s)."
+                            : "Hose bought coupled comes to %s less than the best made up on the"
+                                  + " bench (%s).",
+                        MoneyWords.of(plan.total().minus(best.total())),
+                        plan.assembly().topology().hose().series()));
   }
 
   private String madeUpSections() {

@@ -2,12 +2,17 @@ package hosewright.line.hose;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
+import hosewright.catalogue.Rating;
+import hosewright.job.Job;
+import hosewright.job.question.Asked;
 import hosewright.line.assembly.HoseLine;
-import hosewright.line.assembly.LeastRating;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.goods.Availability;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
@@ -21,9 +26,16 @@ final class AlikeSections {
   private final NetPrice prices;
   private final Availability availability;
 
-  AlikeSections(NetPrice prices, Availability availability) {
+  /** What is bought besides the line; more of it in the line may bring both to a price break. */
+  private final Set<String> asked;
+
+  AlikeSections(Job job, NetPrice prices) {
     this.prices = prices;
-    this.availability = availability;
+    this.availability = Availability.of(job);
+    this.asked =
+        job.accessories().stream()
+            .map(wanted -> Asked.of(wanted).what())
+            .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The hose line without them. */
@@ -46,10 +58,27 @@ final class AlikeSections {
   private boolean replaces(SectionOption one, SectionOption other) {
     return one.lengthFt() == other.lengthFt()
         && one.weightLb() <= other.weightLb()
-        && LeastRating.of(List.of(one.rating(), other.rating())).equals(other.rating())
+        && noWeaker(one.rating(), other.rating())
         && isOneItem(one)
         && isOneItem(other)
+        && !asked.contains(other.item().orElseThrow().number())
         && replaces(one.item().orElseThrow(), other.item().orElseThrow());
+  }
+
+  /** At any temperature; what is not rated is held to nothing. */
+  private static boolean noWeaker(Rating one, Rating other) {
+    double unrated = Double.POSITIVE_INFINITY;
+    return one.serviceTestPsi().orElse(unrated) >= other.serviceTestPsi().orElse(unrated)
+        && one.vacuumInHg().orElse(0) >= other.vacuumInHg().orElse(0)
+        && DoubleStream.concat(
+                Stream.of(one.derating(), other.derating())
+                    .flatMap(List::stream)
+                    .mapToDouble(Rating.Derating::temperatureF),
+                DoubleStream.of(Double.POSITIVE_INFINITY))
+            .allMatch(
+                temperatureF ->
+                    one.workingPsiAt(temperatureF).orElse(unrated)
+                        >= other.workingPsiAt(temperatureF).orElse(unrated));
   }
 
   private static boolean isOneItem(SectionOption option) {

@@ -12,7 +12,6 @@ import hosewright.job.Wishes;
 import hosewright.line.assembly.FittedGaskets;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.SectionOption;
-import hosewright.line.goods.Availability;
 import hosewright.line.goods.Eligibility;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
@@ -38,7 +37,7 @@ public final class HoseLines {
     this.job = job;
     this.catalogue = catalogue;
     this.eligibility = new Eligibility(job, prices);
-    this.alike = new AlikeSections(prices, Availability.of(job));
+    this.alike = new AlikeSections(job, prices);
   }
 
   /**

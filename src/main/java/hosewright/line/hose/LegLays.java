@@ -147,6 +147,19 @@ public final class LegLays {
     return shorter.get(shorter.size() - 1);
   }
 
+  /** Of so many of the cheapest the one that is rated highest; there must be one. */
+  public Choice<Lay> strongest(int most) {
+    Choice<Lay> strongest = cheapest();
+    for (int place = 1; place < most; place++) {
+      Optional<Choice<Lay>> next = at(place, Double.POSITIVE_INFINITY);
+      if (next.isEmpty()) {
+        break;
+      }
+      strongest = next.get().ratedPsi() > strongest.ratedPsi() ? next.get() : strongest;
+    }
+    return strongest;
+  }
+
   /** The lay in a place of the order; empty where there is none that costs no more than a limit. */
   public Optional<Choice<Lay>> at(int place, double mostCost) {
     while (found.size() <= place && !foundAll && foundUpTo < mostCost) {

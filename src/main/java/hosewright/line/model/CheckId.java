@@ -37,6 +37,8 @@ public enum CheckId {
   REDUCED_DEVICE("reduced device"),
   PLAIN_WYE("plain wye"),
   HOSE_TYPE("hose type"),
+  MADE_UP_HOSE("made-up hose"),
+  SMALL_HAND_LINE("small hand line"),
   PART_TO_SOURCE("part to source"),
   FIRE_HOSE_MARK("fire hose mark"),
   DRINKING_WATER_MARKS("drinking-water marks"),

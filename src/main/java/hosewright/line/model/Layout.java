@@ -108,6 +108,15 @@ public record Layout(
         .orElse(1);
   }
 
+  /** How many lines lie side by side, and between which parts, in words without a full stop. */
+  public String sideBySide() {
+    String from =
+        nodes.stream().anyMatch(node -> node.role() == Role.SPLIT) ? "the wye" : "the source";
+    return nodes.stream().noneMatch(node -> node.role() == Role.JOIN)
+        ? abreast() + " lines like this one"
+        : "From " + from + " to the siamese lie " + abreast() + " such lines";
+  }
+
   /** The hose laid from a split to an appliance of its own each; empty where one is fed. */
   public Optional<Leg> branchLeg() {
     return dividesAt().flatMap(node -> behind(node).stream().findFirst());
@@ -161,8 +170,7 @@ public record Layout(
   public List<String> remarks() {
     List<String> remarks = new ArrayList<>();
     if (abreast() > 1) {
-      remarks.add(
-          abreast() + " lines like this one" + (outlets() > 1 ? ", one from each outlet." : "."));
+      remarks.add(sideBySide() + (outlets() > 1 ? ", one from each outlet." : "."));
     }
     dividesAt()
         .ifPresent(

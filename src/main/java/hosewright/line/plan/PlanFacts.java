@@ -6,6 +6,7 @@ import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Asked;
 import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.Placed;
 import hosewright.line.check.Checks;
 import hosewright.line.check.NearLimits;
@@ -23,6 +24,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -42,6 +44,7 @@ final class PlanFacts {
     SO.put("hose has no service test", PlanFacts::burstIsReckoned);
     SO.put("a part is to be sourced", of -> of.plan().assembly().hasPartToSource());
     SO.put("a part weakens when warm", PlanFacts::weakens);
+    SO.put("slack takes a section", PlanFacts::slackTakesASection);
     SO.put("a limit is near", of -> !NearLimits.of(of.job(), of.checks()).isEmpty());
 
     words("source", SourceKind.values(), of -> Stream.of(of.job().source()));
@@ -62,9 +65,21 @@ final class PlanFacts {
         of -> OptionalDouble.of(of.plan().hydraulics().surgeLowPsi()));
     figure("reaction", "lbf", Measures::forceLbf, PlanFacts::reactionLbf);
     figure("water in the line", "gal", Measures::volumeGal, PlanFacts::waterGal);
+    figure("pressure to set", "psi", Measures::pressurePsi, PlanFacts::toSetPsi);
+    figure("source pressure there", "psi", Measures::pressurePsi, PlanFacts::sourcePsi);
+    figure("source to spare", "psi", Measures::lossPsi, PlanFacts::toSparePsi);
+    figure("flow fully open", "gpm", Measures::flowGpm, of -> open(of, Flowing.Arrives::flowGpm));
+    figure(
+        "pressure fully open",
+        "psi",
+        Measures::pressurePsi,
+        of -> open(of, Flowing.Arrives::deliveredPsi));
     figure("working pressure", "psi", Measures::lossPsi, PlanFacts::workingPsi);
     figure("burst pressure", "psi", Measures::lossPsi, PlanFacts::burstPsi);
   }
+
+  /** So little over a whole psi is rounding. */
+  private static final double HAIR_PSI = 1e-6;
 
   private PlanFacts() {}
 
@@ -152,6 +167,50 @@ final class PlanFacts {
         .reactionLbf()
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
+  }
+
+  /** What brings just the pressure needed, to the next psi, where the source could give more. */
+  private static OptionalDouble toSetPsi(Planned of) {
+    return toSparePsi(of).isPresent()
+        ? OptionalDouble.of(Math.ceil(of.plan().hydraulics().requiredSourcePsi() - HAIR_PSI))
+        : OptionalDouble.empty();
+  }
+
+  private static OptionalDouble sourcePsi(Planned of) {
+    return of.plan()
+        .hydraulics()
+        .sourcePsi()
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** What a source gives beyond what a line that passes needs of it. */
+  private static OptionalDouble toSparePsi(Planned of) {
+    OptionalDouble sourcePsi = sourcePsi(of);
+    return sourcePsi.isEmpty() || !of.plan().passes() || !of.plan().hydraulics().calculated()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(sourcePsi.getAsDouble() - of.plan().hydraulics().requiredSourcePsi());
+  }
+
+  /** What the source brings with everything open; nothing where it brings what was asked for. */
+  private static OptionalDouble open(Planned of, ToDoubleFunction<Flowing.Arrives> figure) {
+    return toSparePsi(of).isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            figure.applyAsDouble(Flowing.of(of.job(), of.plan().assembly()).arrives()));
+  }
+
+  /** Whether some leg would be covered by a section less without the slack. */
+  private static boolean slackTakesASection(Planned of) {
+    Assembly line = of.plan().assembly();
+    double stretched = 1 + of.job().run().slack();
+    for (int i = 0; i < line.lays().size(); i++) {
+      LegShape leg = line.topology().legs().get(i);
+      if (leg.hose().withoutShortestFt(line.lays().get(i)) >= leg.neededFt() / stretched - 1e-6) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** In every line and every leg. */

@@ -198,6 +198,8 @@ public final class Planner {
             () ->
                 plan.partsToSource() > best.partsToSource()
                     ? "a part would have to be sourced"
-                    : "costs " + MoneyWords.of(plan.total().minus(best.total())) + " more");
+                    : plan.ranksLast() && !best.ranksLast()
+                        ? plan.whyLast().orElseThrow()
+                        : "costs " + MoneyWords.of(plan.total().minus(best.total())) + " more");
   }
 }

@@ -8,8 +8,11 @@ import hosewright.line.bridge.GapBridges;
 import hosewright.line.hose.LegLays;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoublePredicate;
 
 /**
@@ -39,19 +42,21 @@ record Branch(
       List<Topology.Stretch> stretches,
       List<GapBridges> bridges,
       List<LegLays> lays,
-      double fixedCost,
+      RankedCost fixedCost,
       PressureBudget budget,
       boolean hopeless) {
     List<Integer> known = Collections.nCopies(bridges.size(), FIRST_FETCH);
-    double leastCost = fixedCost;
+    int toSource = fixedCost.toSource();
+    double leastCost = fixedCost.units();
     for (LegLays leg : lays) {
       leastCost += leg.leastCost();
     }
     for (GapBridges gap : bridges) {
+      toSource += gap.isSold() ? 0 : 1;
       leastCost += gap.leastCost();
     }
-    return new Branch(
-        topology, stretches, bridges, known, lays, new Bounds(leastCost, budget, hopeless));
+    Bounds bounds = new Bounds(new RankedCost(toSource, leastCost), budget, hopeless);
+    return new Branch(topology, stretches, bridges, known, lays, bounds);
   }
 
   /** Least loss of all lays from a leg on, psi. */
@@ -65,22 +70,20 @@ record Branch(
 
   /** Parts without a price in every plan of it. */
   int toSource() {
-    return (int) (bounds.leastCost() / RankedCost.EACH_TO_SOURCE);
-  }
-
-  /** No plan in this topology has a lower price. */
-  double leastPrice() {
-    return bounds.leastCost() - toSource() * RankedCost.EACH_TO_SOURCE;
+    return bounds.least().toSource();
   }
 
   /** Whether the catalogue has no bridge over some gap. */
   boolean isUnjoined() {
-    return bridges.stream().anyMatch(gap -> gap.leastCost() >= RankedCost.EACH_TO_SOURCE);
+    return bridges.stream().anyMatch(gap -> !gap.isSold());
   }
 
-  /** Lays that lose least. */
-  List<Lay> shortestLays() {
-    return lays.stream().map(leg -> leg.shortest().value()).toList();
+  /** Lays that lose least, and of the cheap ones those that are rated highest. */
+  Set<List<Lay>> laysToCompare() {
+    Set<List<Lay>> compared = new LinkedHashSet<>();
+    compared.add(lays.stream().map(leg -> leg.shortest().value()).toList());
+    compared.add(lays.stream().map(leg -> leg.strongest(FIRST_FETCH).value()).toList());
+    return compared;
   }
 
   List<List<Placed>> cheapestBridges() {
@@ -90,6 +93,18 @@ record Branch(
   /** Bridges that lose least. */
   List<List<Placed>> widestBridges() {
     return bridges.stream().map(gap -> gap.widest().value()).toList();
+  }
+
+  /** Of the cheap bridges those that are rated highest. */
+  List<List<Placed>> strongestBridges() {
+    return bridges.stream()
+        .map(
+            gap ->
+                gap.cheapest(FIRST_FETCH).stream()
+                    .max(Comparator.comparingDouble(Choice::ratedPsi))
+                    .orElseThrow()
+                    .value())
+        .toList();
   }
 
   /**
@@ -156,9 +171,15 @@ record Branch(
   /**
    * What is known of all its choices before one is made.
    *
-   * @param leastCost no plan in this topology costs less, as {@link RankedCost} weighs it
+   * @param least no plan in this topology costs less
    * @param hopeless whether no choice passes, because too little is left of what is discontinued or
    *     a part that must stand in the line is rated too low
    */
-  record Bounds(double leastCost, PressureBudget budget, boolean hopeless) {}
+  record Bounds(RankedCost least, PressureBudget budget, boolean hopeless) {
+
+    /** The least in money, whatever is to be sourced besides. */
+    double leastCost() {
+      return least.units();
+    }
+  }
 }

@@ -39,24 +39,24 @@ final class Branching {
    * No plan in a topology costs less, its bridges left out and its sections taken at their least;
    * empty when no lay is possible.
    */
-  OptionalDouble leastCost(Topology topology) {
-    double cost = fixedCost(topology);
+  Optional<RankedCost> leastCost(Topology topology) {
+    RankedCost cost = fixedCost(topology);
     for (LegLays leg : lays.of(topology)) {
       if (leg.isEmpty()) {
-        return OptionalDouble.empty();
+        return Optional.empty();
       }
-      cost += leg.bound();
+      cost = cost.plus(leg.bound());
     }
-    return OptionalDouble.of(cost);
+    return Optional.of(cost);
   }
 
-  private double fixedCost(Topology topology) {
+  private RankedCost fixedCost(Topology topology) {
     Accessories.Least besides = accessories.least(topology);
-    double cost = besides.cost() + besides.toSource() * RankedCost.EACH_TO_SOURCE;
+    double cost = besides.cost();
     for (Topology.Fixed fixed : topology.fixedParts()) {
       cost += floor.ofOne(fixed.part().item()) * fixed.lines();
     }
-    return cost;
+    return new RankedCost(besides.toSource(), cost);
   }
 
   /**

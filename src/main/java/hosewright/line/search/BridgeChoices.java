@@ -19,6 +19,7 @@ import hosewright.line.water.OuterVelocity;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,8 @@ final class BridgeChoices {
   private final PriceFloor floor;
   private final double[] costs;
   private final Map<Integer, double[]> lossesPsi = new HashMap<>();
+  private final Map<Bridge.Link, Double> waterwaysIn = new IdentityHashMap<>();
+  private final Map<Integer, Map<Bridge.Link, Boolean>> tooFast = new HashMap<>();
 
   /** Every working pressure an adapter is rated for, psi. */
   private final TreeSet<Double> ratingsPsi = new TreeSet<>();
@@ -77,7 +80,7 @@ final class BridgeChoices {
             workingPsi(link.item()).orElse(Double.POSITIVE_INFINITY) >= rated.psi()
                 && availability.toBeHad(link.item(), gap.lines())
                 && wideEnough(link, gap)
-                && !OuterVelocity.forbids(job, Placed.adapter(link, gap.lines()));
+                && !tooFast(link, gap.lines());
     Passage passage = graph.passage(gap.from(), gap.to(), gap.fromPipe(), gap.toPipe(), allowed);
     OptionalDouble leastCost = passage.leastWeight(costs);
     if (leastCost.isEmpty()) {
@@ -86,6 +89,7 @@ final class BridgeChoices {
     double leastLossPsi = passage.leastWeight(lossesPsi(gap.lines())).orElseThrow();
     return Optional.of(
         new GapBridges(
+            true,
             leastCost.getAsDouble() * gap.lines(),
             leastLossPsi,
             () -> passage.lightestFirst(costs),
@@ -95,7 +99,15 @@ final class BridgeChoices {
 
   private boolean wideEnough(Bridge.Link link, Topology.Gap gap) {
     return PracticeChecks.anyWidth(job)
-        || Between.wideEnough(Placed.adapter(link, 1).waterwayIn(), gap.leastIn());
+        || Between.wideEnough(
+            waterwaysIn.computeIfAbsent(link, one -> Placed.adapter(one, 1).waterwayIn()),
+            gap.leastIn());
+  }
+
+  private boolean tooFast(Bridge.Link link, int lines) {
+    return tooFast
+        .computeIfAbsent(lines, count -> new IdentityHashMap<>())
+        .computeIfAbsent(link, one -> OuterVelocity.forbids(job, Placed.adapter(one, lines)));
   }
 
   private OptionalDouble workingPsi(Item item) {
@@ -145,12 +157,9 @@ final class BridgeChoices {
     End downstream = facing(gap.to());
     Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());
     Choice<List<Placed>> choice =
-        new Choice<>(
-            List.of(adapter),
-            RankedCost.EACH_TO_SOURCE,
-            lossPsi(adapter),
-            Double.POSITIVE_INFINITY);
+        new Choice<>(List.of(adapter), 0, lossPsi(adapter), Double.POSITIVE_INFINITY);
     return new GapBridges(
+        false,
         choice.leastCost(),
         choice.lossPsi(),
         () -> List.of(new Bridge(List.of())).iterator(),

@@ -10,8 +10,11 @@ import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Unpriced;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.joda.money.Money;
 
@@ -24,13 +27,17 @@ public record Evaluated(
     Hydraulics hydraulics,
     List<Check> checks) {
 
+  private static final Set<CheckId> RANKED_LAST_BY =
+      EnumSet.of(CheckId.MADE_UP_HOSE, CheckId.SMALL_HAND_LINE);
+
   /**
-   * With the fewest parts to source first, then cheapest; among equals fewer couplings, then fewer
-   * adapters, then the lower loss; at last by name, so that the same plan wins however it was
-   * searched for.
+   * With the fewest parts to source first, then those that no rule ranks last, then cheapest; among
+   * equals fewer couplings, then fewer adapters, then the lower loss; at last by name, so that the
+   * same plan wins however it was searched for.
    */
   private static final Comparator<Evaluated> BY_MERIT =
       Comparator.comparingInt(Evaluated::partsToSource)
+          .thenComparing(Evaluated::ranksLast)
           .thenComparing(Evaluated::total)
           .thenComparingInt(plan -> plan.assembly().lays().stream().mapToInt(Lay::sections).sum())
           .thenComparingInt(plan -> plan.assembly().adapters())
@@ -57,6 +64,20 @@ public record Evaluated(
     return bill.partsToSource();
   }
 
+  /** Whether any other line that does it is laid before this one. */
+  public boolean ranksLast() {
+    return whyLast().isPresent();
+  }
+
+  /** The rule that ranks it last, in words; empty where none does. */
+  public Optional<String> whyLast() {
+    return checks.stream()
+        .filter(check -> RANKED_LAST_BY.contains(check.id()))
+        .filter(check -> check.outcome() == Check.Outcome.WARN)
+        .map(Check::note)
+        .findFirst();
+  }
+
   public boolean passes() {
     return failures() == 0;
   }
@@ -75,7 +96,7 @@ public record Evaluated(
   }
 
   /** What it costs, as {@link RankedCost} weighs it. */
-  double rankedCost() {
+  RankedCost rankedCost() {
     return RankedCost.of(partsToSource(), total);
   }
 

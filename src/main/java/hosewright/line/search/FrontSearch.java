@@ -55,7 +55,7 @@ final class FrontSearch {
   }
 
   private void searchBranch(Branch topology) {
-    lay(topology, new ArrayList<>(), topology.leastPrice(), 0);
+    lay(topology, new ArrayList<>(), topology.bounds().leastCost(), 0);
   }
 
   /** Chooses a lay for the next leg, then the bridges. */

@@ -5,13 +5,15 @@ import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.Placed;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Finds the line that is nearest to passing where none passes: of every topology the shortest lays
- * with the cheapest bridges and with those that lose least, in the order of what they miss by at
- * the least.
+ * Finds the line that is nearest to passing where none passes: of every topology the shortest and
+ * the strongest lays with the cheapest bridges, with those that lose least and with the strongest,
+ * in the order of what they miss by at the least.
  */
 final class NearestLine {
   /** Lines looked at after those whose pressure misses by no more than the nearest so far. */
@@ -46,12 +48,14 @@ final class NearestLine {
       if (nearest.isPresent() && beyond(branch, nearest.get()) && besides++ >= MOST_BESIDES) {
         break;
       }
-      List<Lay> lays = branch.shortestLays();
-      List<List<Placed>> cheapest = branch.cheapestBridges();
-      List<List<Placed>> widest = branch.widestBridges();
-      nearest = nearer(nearest, plan(branch, lays, cheapest));
-      if (!widest.equals(cheapest)) {
-        nearest = nearer(nearest, plan(branch, lays, widest));
+      Set<List<List<Placed>>> bridges = new LinkedHashSet<>();
+      bridges.add(branch.cheapestBridges());
+      bridges.add(branch.widestBridges());
+      bridges.add(branch.strongestBridges());
+      for (List<Lay> lays : branch.laysToCompare()) {
+        for (List<List<Placed>> over : bridges) {
+          nearest = nearer(nearest, plan(branch, lays, over));
+        }
       }
     }
     return nearest;

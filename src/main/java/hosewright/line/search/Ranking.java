@@ -21,9 +21,9 @@ final class Ranking {
     return List.copyOf(plans);
   }
 
-  /** A plan that costs more, as {@link RankedCost} weighs it, takes no place. */
-  double costToBeat() {
-    return plans.size() < places ? Double.POSITIVE_INFINITY : last().rankedCost();
+  /** A plan that costs more takes no place. */
+  RankedCost costToBeat() {
+    return plans.size() < places ? RankedCost.NONE : last().rankedCost();
   }
 
   /** Whether a plan of this total is too dear for a place. */

@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
  * plan already found, or when the least it can lose is more than its {@link PressureBudget}.
  */
 final class Search {
-  /** Far below a cent, far above what adding up many ranked costs may lose. */
+  /** Far below a cent, far above what adding up many prices may lose. */
   private static final double ROUNDING = 1e-4;
 
   private final Job job;
@@ -72,8 +72,7 @@ final class Search {
       }
       Branch opened = opening.open(opening.look(next.topology()));
       waiting.add(
-          new Waiting(
-              opened.bounds().leastCost(), next.place(), next.topology(), Optional.of(opened)));
+          new Waiting(opened.bounds().least(), next.place(), next.topology(), Optional.of(opened)));
     }
     leave(waiting);
     if (best.isEmpty()) {
@@ -88,7 +87,8 @@ final class Search {
    */
   private boolean settledBefore(Waiting next, boolean anyJoined) {
     boolean unjoined = next.opened().filter(Branch::isUnjoined).isPresent();
-    return unjoined && anyJoined || cannotBeat(next.leastCost());
+    RankedCost least = next.leastCost();
+    return unjoined && anyJoined || cannotBeat(least.toSource(), least.units());
   }
 
   private void leave(PriorityQueue<Waiting> waiting) {
@@ -107,10 +107,11 @@ final class Search {
    *
    * @param leastCost no plan in it costs less; without its bridges while it is not opened
    */
-  private record Waiting(double leastCost, int place, Topology topology, Optional<Branch> opened)
+  private record Waiting(
+      RankedCost leastCost, int place, Topology topology, Optional<Branch> opened)
       implements Comparable<Waiting> {
     private static final Comparator<Waiting> CHEAPEST_FIRST =
-        Comparator.comparingDouble(Waiting::leastCost).thenComparingInt(Waiting::place);
+        Comparator.comparing(Waiting::leastCost).thenComparingInt(Waiting::place);
 
     @Override
     public int compareTo(Waiting other) {
@@ -120,7 +121,7 @@ final class Search {
 
   private void searchBranch(Branch topology) {
     tally.topologies++;
-    if (cannotBeat(topology.bounds().leastCost())) {
+    if (cannotBeat(topology.toSource(), topology.bounds().leastCost())) {
       tally.cutByPrice++;
       return;
     }
@@ -134,12 +135,12 @@ final class Search {
       List<List<Choice<List<Placed>>>> choices =
           IntStream.range(0, now.bridges().size()).mapToObj(now::choices).toList();
       combine(now, choices, new ArrayList<>(), now.bounds().leastCost(), 0, now.bounds().budget());
-      growing = now.grown(this::cannotBeat);
+      growing = now.grown(cost -> cannotBeat(topology.toSource(), cost));
     }
   }
 
-  private boolean cannotBeat(double leastCost) {
-    return leastCost > best.costToBeat() + ROUNDING;
+  private boolean cannotBeat(int toSource, double leastCost) {
+    return leastCost > best.costToBeat().leftFor(toSource) + ROUNDING;
   }
 
   /** Chooses a bridge for the next gap, or the lays once every gap has one. */
@@ -159,7 +160,7 @@ final class Search {
     double leastElsewherePsi = topology.leastLossFromPsi(gap + 1) + topology.leastLayLossFromPsi(0);
     for (Choice<List<Placed>> choice : choices) {
       double cost = leastCost - Choice.least(choices) + choice.leastCost();
-      if (cannotBeat(cost)) {
+      if (cannotBeat(topology.toSource(), cost)) {
         return;
       }
       double lostPsi = lossPsi + choice.lossPsi();
@@ -189,8 +190,10 @@ final class Search {
     LegLays lays = topology.lays().get(leg);
     double leastElsewherePsi = topology.leastLayLossFromPsi(leg + 1);
     double elsewhere = leastCost - lays.leastCost();
-    Optional<Choice<Lay>> next = lays.at(0, mostCost(elsewhere));
-    for (int place = 0; next.isPresent() && !cannotBeat(elsewhere + next.get().leastCost()); ) {
+    int toSource = topology.toSource();
+    Optional<Choice<Lay>> next = lays.at(0, mostCost(toSource, elsewhere));
+    for (int place = 0;
+        next.isPresent() && !cannotBeat(toSource, elsewhere + next.get().leastCost()); ) {
       Choice<Lay> choice = next.get();
       double lostPsi = lossPsi + choice.lossPsi();
       PressureBudget left = budget.laying(leg, choice.ratedPsi(), choice.lossPsi());
@@ -199,13 +202,13 @@ final class Search {
         lay(topology, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);
         laid.remove(leg);
       }
-      next = lays.at(++place, mostCost(elsewhere));
+      next = lays.at(++place, mostCost(toSource, elsewhere));
     }
   }
 
   /** What may still be spent, so much being spent elsewhere. */
-  private double mostCost(double elsewhere) {
-    return best.costToBeat() + 2 * ROUNDING - elsewhere;
+  private double mostCost(int toSource, double elsewhere) {
+    return best.costToBeat().leftFor(toSource) + 2 * ROUNDING - elsewhere;
   }
 
   private void consider(Branch topology, List<Choice<List<Placed>>> chosen, List<Lay> lays) {

@@ -10,7 +10,6 @@ import hosewright.line.assembly.HoseLine;
 import hosewright.line.goods.PriceLadders;
 import hosewright.problem.BadInputException;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -95,13 +94,13 @@ public record Shop(Catalogue catalogue, NetPrice prices, LocalDate date, Currenc
     return find(changed).best().filter(Evaluated::passes).filter(plan -> plan.partsToSource() == 0);
   }
 
-  /** Passing plans of every size when the wishes are changed, cheapest first. */
+  /** Passing plans of every size when the wishes are changed, the one to offer first. */
   public List<Evaluated> allWith(Job changed, int lines) {
     Job so = changed.withWishes(changed.wishes().withLines(lines));
     return find(so).groups().stream()
         .map(plans -> plans.get(0))
         .filter(Evaluated::passes)
-        .sorted(Comparator.comparing(Evaluated::total))
+        .sorted(PlanRank.BEST_FIRST)
         .toList();
   }
 }

@@ -7,6 +7,7 @@ import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
 import hosewright.job.question.Asked;
 import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.BridgeGraph;
 import hosewright.line.check.PracticeChecks;
 import hosewright.line.goods.Accessories;
@@ -17,7 +18,9 @@ import hosewright.line.goods.Gaskets;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.model.Check;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
 /** All that a search for a job with so many lines side by side works with, made once. */
@@ -72,7 +75,7 @@ final class Workbench {
       boolean midway = asked.stationFt().isPresent();
       int sideBySide =
           midway ? lines : asked.atAppliance() ? appliances : Math.max(1, job.outlets());
-      devices += sideBySide;
+      devices += Math.max(sideBySide, asked.count().orElse(1));
       bridges += midway ? 2 * sideBySide : sideBySide;
     }
     return bridges * BridgeGraph.MOST_ADAPTERS + devices;
@@ -108,7 +111,38 @@ final class Workbench {
    * @param places how many are wanted that buy different goods
    */
   List<Evaluated> best(List<HoseLine> hoses, int places, SearchTally tally) {
-    return new Search(job, opening, evaluation, tally, places).run(topologies.of(hoses, lines));
+    List<Topology> all = topologies.of(hoses, lines);
+    List<Topology> usual =
+        all.stream().filter(topology -> !PracticeChecks.ranksLast(job, topology)).toList();
+    if (usual.isEmpty()) {
+      return search(all, places, tally);
+    }
+    List<Evaluated> first = search(usual, places, tally);
+    return usual.size() == all.size() || settles(first, places)
+        ? first
+        : better(first, search(all, places, tally), places);
+  }
+
+  private List<Evaluated> search(List<Topology> some, int places, SearchTally tally) {
+    return new Search(job, opening, evaluation, tally, places).run(some);
+  }
+
+  /** Whether no line that a rule ranks last could take a place among these. */
+  private static boolean settles(List<Evaluated> plans, int places) {
+    return plans.size() == places
+        && plans.stream().allMatch(plan -> plan.bestThatCanBe() && plan.partsToSource() == 0);
+  }
+
+  /** Of the best of some lines and the best of all, those to offer first. */
+  private static List<Evaluated> better(List<Evaluated> some, List<Evaluated> all, int places) {
+    List<Evaluated> better = new ArrayList<>();
+    Stream.concat(some.stream(), all.stream())
+        .sorted(PlanRank.BEST_FIRST)
+        .filter(plan -> better.stream().noneMatch(plan::buysTheSame))
+        .filter(plan -> better.isEmpty() || plan.bestThatCanBe())
+        .limit(places)
+        .forEach(better::add);
+    return List.copyOf(better);
   }
 
   /** Adds every plan to a front that belongs on it. */

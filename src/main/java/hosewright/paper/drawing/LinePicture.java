@@ -80,7 +80,7 @@ public final class LinePicture {
     return plan.layout()
         .dividesAt()
         .map(node -> "Behind the wye: " + plan.layout().branches(node) + " such lines.   ")
-        .orElse(abreast > 1 ? abreast + " lines like this one.   " : "");
+        .orElse(abreast > 1 ? plan.layout().sideBySide() + ".   " : "");
   }
 
   /** The other outlets of a wye: short lines that leave it and say where they go. */

@@ -28,7 +28,7 @@ final class LineText {
     }
     int abreast = plan.layout().abreast();
     if (abreast > 1) {
-      text.add("", "(" + abreast + " lines like this one)");
+      text.add("", "(" + plan.layout().sideBySide() + ")");
     }
     return text.lines.stream().collect(Collectors.joining("\n", "", "\n"));
   }

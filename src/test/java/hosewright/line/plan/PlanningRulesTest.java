@@ -430,4 +430,24 @@ class PlanningRulesTest {
               assertThat(e.problems().get(0).nearest()).isEqualTo("wrench");
             });
   }
+
+  // ---- what is asked for besides
+
+  /** Else the other colour is laid, which costs less at every quantity. */
+  @Test
+  void a_section_asked_for_besides_brings_the_one_laid_to_its_price_break() {
+    shop.part("RED", ItemKind.HOSE, "1.5 NH female swivel", "1.5 NH male")
+        .hose(1.5, 50, "H")
+        .at(10_000);
+    shop.price("RED", 2, 5_000);
+    shop.part("YELLOW", ItemKind.HOSE, "1.5 NH female swivel", "1.5 NH male")
+        .hose(1.5, 50, "H")
+        .at(6_000);
+    shop.price("YELLOW", 2, 5_000);
+
+    LinePlan plan = plan("1.5 NH male pump", "1.5 NH female nozzle", "accessories", "RED");
+
+    assertThat(numbers(plan)).containsExactly("RED");
+    assertThat(plan.total()).isEqualTo(usd("100.00"));
+  }
 }

@@ -48,6 +48,9 @@ final class BruteForce {
   private static final Set<CheckId> OF_THE_TRADE =
       EnumSet.of(CheckId.NARROW_FITTING, CheckId.PLAIN_WYE, CheckId.HOSE_TYPE);
 
+  private static final Comparator<Candidate> BEST_FIRST =
+      Comparator.comparing(Candidate::last).thenComparingLong(Candidate::cents);
+
   private final Job job;
   private final PlainPractice practice;
   private final Catalogue catalogue;
@@ -74,10 +77,16 @@ final class BruteForce {
 
   /**
    * @param spare whether a section could be left out
+   * @param last whether a rule ranks it last
    * @param odd whether one is laid that another of its make and length does no worse than
    */
   private record Candidate(
-      Assembly line, boolean spare, boolean odd, List<Basket.Purchase> purchases, long cents) {
+      Assembly line,
+      boolean last,
+      boolean spare,
+      boolean odd,
+      List<Basket.Purchase> purchases,
+      long cents) {
     Map<String, Integer> bought() {
       Map<String, Integer> bought = new TreeMap<>();
       purchases.forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
@@ -101,7 +110,7 @@ final class BruteForce {
     if (lines > mostLines) {
       return Optional.empty();
     }
-    candidates.sort(Comparator.comparingLong(Candidate::cents));
+    candidates.sort(BEST_FIRST);
     Map<Double, Long> cheapest = new TreeMap<>();
     for (Candidate candidate : candidates) {
       double sizeIn = candidate.line().topology().hose().sizeIn();
@@ -112,14 +121,25 @@ final class BruteForce {
     return Optional.of(cheapest);
   }
 
+  /** The cost in cents of the line to offer, whatever its size; after {@link #cheapestBySize}. */
+  Optional<Long> cheapest() {
+    return candidates.stream()
+        .filter(candidate -> !needless(candidate) && passes(candidate))
+        .findFirst()
+        .map(Candidate::cents);
+  }
+
   /**
-   * A section that could be left out never helps a line without stations on even ground. With them
-   * it may, by a hair: the rise is spread over more hose, so a device stands higher or lower; and
-   * on a route a weak section then lies higher. Nobody is sold a section for that.
+   * A section that could be left out never helps a line with nothing in its midst on even ground.
+   * With stations or a wye it may, by a hair: the rise is spread over more hose, so what stands
+   * there stands higher or lower; and on a route a weak section then lies higher. Nobody is sold a
+   * section for that.
    */
   private boolean needless(Candidate candidate) {
     return candidate.spare()
-        && (!job.stationsFt().isEmpty() || job.run().way().route().isPresent());
+        && (!job.stationsFt().isEmpty()
+            || job.attack().isPresent()
+            || job.run().way().route().isPresent());
   }
 
   /**
@@ -132,7 +152,7 @@ final class BruteForce {
     return candidates.stream()
         .filter(candidate -> !candidate.spare() && !candidate.odd())
         .filter(candidate -> !candidate.bought().equals(bought))
-        .sorted(Comparator.comparingLong(Candidate::cents))
+        .sorted(BEST_FIRST)
         .filter(this::passes)
         .map(Candidate::cents)
         .findFirst();
@@ -165,7 +185,12 @@ final class BruteForce {
     if (lines > mostLines) {
       return Optional.empty();
     }
-    List<TradeOff> all = candidates.stream().filter(this::passes).map(this::tradeOff).toList();
+    List<TradeOff> all =
+        candidates.stream()
+            .filter(candidate -> !needless(candidate))
+            .filter(this::passes)
+            .map(this::tradeOff)
+            .toList();
     Set<TradeOff> undominated = new HashSet<>();
     for (TradeOff one : all) {
       if (all.stream().noneMatch(other -> dominates(other, one))) {
@@ -275,7 +300,8 @@ final class BruteForce {
       long cents = purchases.stream().mapToLong(PlainBill::cents).sum();
       boolean spare = PlainLays.hasSpare(topology, lays);
       boolean odd = plainLays.hasOdd(topology, lays, prices);
-      candidates.add(new Candidate(line, spare, odd, purchases, cents));
+      boolean last = practice.ranksLast(line);
+      candidates.add(new Candidate(line, last, spare, odd, purchases, cents));
       return;
     }
     for (List<Placed> chain : overGaps.get(chosen.size())) {

@@ -93,10 +93,12 @@ final class PlainBill {
           .ifPresent(item -> need(needs, item, wrenches));
     }
     for (String wanted : job.accessories()) {
+      String[] counted = wanted.split(" x ");
+      int count = counted.length == 2 ? Integer.parseInt(counted[0]) : 1;
       catalogue
-          .item(wanted)
+          .item(counted[counted.length - 1])
           .filter(item -> item.kind() != ItemKind.VALVE)
-          .ifPresent(item -> need(needs, item, 1));
+          .ifPresent(item -> need(needs, item, count));
     }
   }
 

@@ -81,6 +81,7 @@ final class PlainLays {
         || other.isOwned()
         || one.bill().size() > 1
         || other.bill().size() > 1
+        || job.accessories().contains(other.item().orElseThrow().number())
         || !Availability.of(job).toBeHad(one.item().orElseThrow(), 1_000_000)) {
       return false;
     }

@@ -1,10 +1,12 @@
 package hosewright.line.search;
 
 import hosewright.catalogue.HoseType;
+import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Practice;
+import hosewright.job.question.Use;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Placed;
@@ -27,6 +29,34 @@ final class PlainPractice {
     return (lifted("narrow-fitting") || nothingTooNarrow(line.parts()))
         && (lifted("plain-wye") || eachHandLineHasAGate(line.parts()))
         && (lifted("hose-type") || hoseIsOfItsType(line.parts()));
+  }
+
+  /** Whether any other line is laid before it. */
+  boolean ranksLast(Assembly line) {
+    return madeUp(line) || small(line);
+  }
+
+  /** A hand line of 1.5 in hose flows 125 gpm at the most. */
+  private boolean small(Assembly line) {
+    double lastIn = 0;
+    for (Placed part : line.parts()) {
+      lastIn = part.role() == Role.HOSE ? part.hose().sizeIn() : lastIn;
+    }
+    return job.service().use() == Use.FIRE
+        && inTheHand()
+        && !lifted("small-hand-line")
+        && lastIn < 1.6
+        && job.flowEachGpm() > 125;
+  }
+
+  /** Fire hose that is coupled on the bench. */
+  private boolean madeUp(Assembly line) {
+    return job.service().use() == Use.FIRE
+        && !lifted("made-up-hose")
+        && line.parts().stream()
+            .filter(part -> part.role() == Role.HOSE)
+            .flatMap(part -> part.item().stream())
+            .anyMatch(item -> item.kind() == ItemKind.BULK_HOSE);
   }
 
   /** What does not say whether it has gates is let pass. */

@@ -42,6 +42,8 @@ public final class RandomShop {
 
   static final List<Double> LENGTHS_FT = List.of(25.0, 40.0, 50.0, 75.0, 100.0);
 
+  private static final int MANY = 30;
+
   private final Random random;
   private final SmallShop shop = new SmallShop();
 
@@ -77,6 +79,25 @@ public final class RandomShop {
   static RandomShop withBench(Random random) {
     String[] ends = PAIRS.get(random.nextInt(PAIRS.size())).split(" x ");
     return new RandomShop(random, random.nextBoolean() ? 1.5 : 2.5, ends);
+  }
+
+  /**
+   * A shop whose adapters cost little from thirty on, each beside another that takes its place:
+   * nobody needs so many in a line, but a buyer may ask for them beside it.
+   */
+  static RandomShop withDeepBreaks(Random random) {
+    RandomShop drawn = new RandomShop(random);
+    List<Item> adapters =
+        drawn.shop.items().stream().filter(item -> item.number().startsWith("A")).toList();
+    for (Item adapter : adapters) {
+      String[] ends = adapter.ends().stream().map(End::toString).toArray(String[]::new);
+      drawn.shop.price(adapter.number(), MANY, 200 + random.nextInt(300));
+      drawn
+          .shop
+          .part(adapter.number().replace('A', 'E'), ItemKind.ADAPTER, ends)
+          .at(500 + random.nextInt(1_000));
+    }
+    return drawn;
   }
 
   private void fittings() {
@@ -237,6 +258,11 @@ public final class RandomShop {
   /** A job that makes its parts matter. */
   public Job job() {
     return new RandomShopJobs(this, random).plain();
+  }
+
+  /** A job for which more of one adapter is wanted than any line takes. */
+  Job countedJob() {
+    return new RandomShopJobs(this, random).withMany();
   }
 
   /** A job with one or two valves between sections of its hose. */

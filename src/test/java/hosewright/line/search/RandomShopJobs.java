@@ -80,6 +80,13 @@ final class RandomShopJobs {
     return places.toString();
   }
 
+  /** A job for which more of one adapter is wanted than any line takes. */
+  Job withMany() {
+    Map<String, String> answers = byField(answers());
+    answers.put("accessories", (25 + random.nextInt(20)) + " x A" + random.nextInt(4));
+    return job(answers);
+  }
+
   /** A job with two attack lines behind a wye. */
   Job withWye() {
     Map<String, String> answers = byField(answers());

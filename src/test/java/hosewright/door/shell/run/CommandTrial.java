@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -72,6 +73,17 @@ public final class CommandTrial {
     public JsonNode json() {
       return OneDocument.in(out);
     }
+  }
+
+  /** Runs a line as it is typed, with words that belong together between apostrophes. */
+  public Ended typed(String line) {
+    List<String> words = new ArrayList<>();
+    String[] parts = line.split("'", -1);
+    for (int i = 0; i < parts.length; i++) {
+      words.addAll(i % 2 == 1 ? List.of(parts[i]) : List.of(parts[i].strip().split("\\s+")));
+    }
+    words.removeIf(String::isEmpty);
+    return run(words.toArray(String[]::new));
   }
 
   /** Runs words that are already apart, on a screen of 80 columns. */
