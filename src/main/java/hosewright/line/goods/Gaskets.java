@@ -45,6 +45,19 @@ public final class Gaskets {
         .orElse(0);
   }
 
+  /** The most that one gasket for an end costs; zero where none fits. */
+  double mostEach(End end) {
+    return fitting(end).stream().mapToDouble(item -> floor.ofAll(item, 1)).max().orElse(0);
+  }
+
+  /** The least that one gasket for an end costs however many are bought. */
+  double leastEach(End end) {
+    return fitting(end).stream()
+        .mapToDouble(item -> floor.ofOneOf(item, 1, Integer.MAX_VALUE))
+        .min()
+        .orElse(0);
+  }
+
   /** Whether no gasket serves both ends. */
   public boolean apart(End one, End other) {
     return !alike(one, other) && fitting(one).stream().noneMatch(fitting(other)::contains);

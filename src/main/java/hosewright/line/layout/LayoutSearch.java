@@ -1,0 +1,386 @@
+package hosewright.line.layout;
+
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.Item;
+import hosewright.hydraulics.Inlet;
+import hosewright.hydraulics.Supply;
+import hosewright.hydraulics.law.Physical;
+import hosewright.job.Ends;
+import hosewright.job.Job;
+import hosewright.job.layout.LayoutJob;
+import hosewright.job.layout.LegJob;
+import hosewright.job.question.ApplianceKind;
+import hosewright.job.question.SourceKind;
+import hosewright.line.goods.Eligibility;
+import hosewright.line.goods.SharedCosts;
+import hosewright.line.goods.SharedCosts.Goods;
+import hosewright.line.goods.Wanted;
+import hosewright.line.search.LegWays;
+import hosewright.line.search.Shop;
+import hosewright.thread.End;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Finds the cheapest layout: every leg laid, divided where legs meet.
+ *
+ * <p>Exact, from the ends of the water back to the source. One way of building what lies behind a
+ * place is left out only where another has the same end there, needs no more pressure, bears no
+ * less, lacks no more parts, and is never dearer whatever the rest of the layout buys.
+ */
+public final class LayoutSearch {
+  private static final double HAIR = 1e-9;
+
+  private final LayoutJob layout;
+  private final Shop shop;
+  private final Dividing dividing;
+  private final Optional<Inlet> source;
+  private final Map<Between, LegWays> ways = new HashMap<>();
+  private final Map<Between, List<LegWays.Way>> found = new HashMap<>();
+  private final Map<Place, List<Limb>> limbs = new HashMap<>();
+  private int looked;
+
+  /**
+   * @param limited whether the source's pressure limits what is looked for; without, the layout
+   *     that needs least is among what is found even where none can be fed
+   */
+  public LayoutSearch(LayoutJob layout, Shop shop, boolean limited) {
+    this.layout = layout;
+    this.shop = shop;
+    this.dividing =
+        new Dividing(shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
+    this.source = limited ? layout.supply().map(supply -> at(supply, layout.flowGpm())) : Optional.empty();
+  }
+
+  private static Inlet at(Supply supply, double flowGpm) {
+    return new Inlet(supply.pressurePsi(flowGpm), supply.closedPsi());
+  }
+
+  /** A leg between two ends. */
+  private record Between(String leg, End from, End to) {}
+
+  /** A leg, and the end it hangs on. */
+  private record Place(String leg, End from) {}
+
+  /**
+   * A leg laid one way, with all behind it, added up.
+   *
+   * @param bearsPsi the highest pressure with nothing flowing that it stands where it begins
+   */
+  private record Limb(LaidLeg leg, Goods goods, int toSource, double needsPsi, double bearsPsi) {
+    boolean asGoodAs(Limb other) {
+      return toSource <= other.toSource
+          && needsPsi <= other.needsPsi + HAIR
+          && bearsPsi >= other.bearsPsi - HAIR;
+    }
+  }
+
+  /** What hangs behind a place where water divides, its legs in order. */
+  private record Fork(
+      Optional<Divider> divider,
+      List<LaidLeg> legs,
+      Goods goods,
+      int toSource,
+      double needsPsi,
+      double bearsPsi) {
+    boolean asGoodAs(Fork other) {
+      return toSource <= other.toSource
+          && needsPsi <= other.needsPsi + HAIR
+          && bearsPsi >= other.bearsPsi - HAIR;
+    }
+  }
+
+  /**
+   * A whole layout.
+   *
+   * @param legs those that begin at the source
+   * @param needsPsi what the source must hold, psi
+   */
+  public record Whole(List<LaidLeg> legs, Goods goods, int toSource, double needsPsi) {
+    public Whole {
+      legs = List.copyOf(legs);
+    }
+  }
+
+  /** Every layout that may be the best, the fewest parts to source first. */
+  public List<Whole> all() {
+    Job whole = layout.whole();
+    List<Fork> forks = forks(layout.atSource(), whole.from(), Optional.empty());
+    return forks.stream()
+        .filter(fork -> source.isEmpty() || fed(fork, source.get()))
+        .map(fork -> new Whole(fork.legs, fork.goods, fork.toSource, fork.needsPsi))
+        .sorted(Comparator.comparingInt(Whole::toSource).thenComparingDouble(Whole::needsPsi))
+        .toList();
+  }
+
+  private static boolean fed(Fork fork, Inlet source) {
+    return fork.needsPsi <= source.flowingPsi() + 1e-6
+        && fork.bearsPsi >= source.closedPsi() - 1e-6;
+  }
+
+  /** Legs that no line at all can be laid for between any ends, by name. */
+  public List<String> withoutLine() {
+    return layout.legs().stream()
+        .map(LegJob::name)
+        .filter(name -> found.keySet().stream().anyMatch(at -> at.leg.equals(name)))
+        .filter(
+            name ->
+                found.entrySet().stream()
+                    .filter(at -> at.getKey().leg.equals(name))
+                    .allMatch(at -> at.getValue().isEmpty()))
+        .toList();
+  }
+
+  /** The first leg behind which the catalogue has nothing that divides the water so. */
+  public Optional<LegJob> undivided() {
+    return layout.legs().stream()
+        .filter(leg -> !leg.last())
+        .filter(leg -> dividing.among(layout.whole(), layout.behind(leg)).isEmpty())
+        .findFirst();
+  }
+
+  /** Lines looked at. */
+  public int looked() {
+    return ways.values().stream().mapToInt(LegWays::looked).sum() + looked;
+  }
+
+  private List<Limb> limbs(LegJob leg, End from) {
+    Place place = new Place(leg.name(), from);
+    List<Limb> known = limbs.get(place);
+    if (known == null) {
+      known = leg.last() ? ends(leg, from) : trunks(leg, from);
+      limbs.put(place, known);
+    }
+    return known;
+  }
+
+  private List<Limb> ends(LegJob leg, End from) {
+    Job job = leg.job();
+    List<Limb> all = new ArrayList<>();
+    for (LegWays.Way way : ways(leg, from, job.to())) {
+      LaidLeg laid =
+          new LaidLeg(leg, between(leg, from, job.to()), way, Optional.empty(), List.of(), job.needPsi());
+      all.add(limb(laid, way.goods(), way.toSource(), Double.POSITIVE_INFINITY));
+    }
+    return all;
+  }
+
+  private List<Limb> trunks(LegJob leg, End from) {
+    List<LegJob> behind = layout.behind(leg);
+    Map<End, List<Fork>> byInlet = new LinkedHashMap<>();
+    for (Divider divider : dividing.among(layout.whole(), behind)) {
+      byInlet
+          .computeIfAbsent(divider.inlet(), end -> new ArrayList<>())
+          .addAll(forks(behind, from, Optional.of(divider)));
+    }
+    List<Limb> all = new ArrayList<>();
+    byInlet.forEach(
+        (inlet, forks) -> {
+          if (forks.isEmpty()) {
+            return;
+          }
+          List<LegWays.Way> lines = ways(leg, from, inlet);
+          if (lines.isEmpty()) {
+            return;
+          }
+          SharedCosts costs = costs(leg, from, inlet);
+          for (Fork fork : keptForks(forks, costs)) {
+            for (LegWays.Way way : lines) {
+              looked++;
+              LaidLeg laid =
+                  new LaidLeg(
+                      leg,
+                      between(leg, from, inlet).flowing(leg.job().flowGpm(), fork.needsPsi),
+                      way,
+                      fork.divider,
+                      fork.legs,
+                      fork.needsPsi);
+              add(
+                  limb(
+                      laid,
+                      way.goods().and(fork.goods),
+                      way.toSource() + fork.toSource,
+                      fork.bearsPsi),
+                  all,
+                  costs);
+            }
+          }
+        });
+    return all;
+  }
+
+  private static Limb limb(LaidLeg laid, Goods goods, int toSource, double endBearsPsi) {
+    double risePsi = laid.job().run().riseFt() * Physical.PSI_PER_FT;
+    return new Limb(
+        laid,
+        goods,
+        toSource,
+        laid.needsPsi(),
+        Math.min(laid.way().levels().bearsPsi(), endBearsPsi + risePsi));
+  }
+
+  private static void add(Limb limb, List<Limb> kept, SharedCosts costs) {
+    for (Limb other : kept) {
+      if (other.asGoodAs(limb) && costs.mostOver(other.goods, limb.goods) <= HAIR) {
+        return;
+      }
+    }
+    kept.removeIf(
+        other -> limb.asGoodAs(other) && costs.mostOver(limb.goods, other.goods) <= HAIR);
+    kept.add(limb);
+  }
+
+  private static List<Fork> keptForks(List<Fork> forks, SharedCosts costs) {
+    List<Fork> kept = new ArrayList<>();
+    for (Fork fork : forks) {
+      boolean beaten =
+          kept.stream()
+              .anyMatch(
+                  other ->
+                      other.asGoodAs(fork) && costs.mostOver(other.goods, fork.goods) <= HAIR);
+      if (!beaten) {
+        kept.removeIf(
+            other -> fork.asGoodAs(other) && costs.mostOver(fork.goods, other.goods) <= HAIR);
+        kept.add(fork);
+      }
+    }
+    return kept;
+  }
+
+  /** Every way to lay legs side by side from one place. */
+  private List<Fork> forks(List<LegJob> legs, End from, Optional<Divider> divider) {
+    Goods own =
+        divider
+            .map(one -> new Goods(Wanted.one(one.item()), List.of()))
+            .orElse(Goods.NOTHING);
+    List<Fork> forks = new ArrayList<>();
+    forks.add(
+        new Fork(divider, List.of(), own, 0, Double.NEGATIVE_INFINITY, bearsPsi(divider)));
+    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    for (int i = 0; i < legs.size(); i++) {
+      LegJob leg = legs.get(i);
+      int place = i;
+      double lossPsi =
+          divider.map(one -> one.lossPsi(place, wholeGpm, leg.job().flowGpm())).orElse(0.0);
+      List<Limb> limbs =
+          limbs(leg, divider.map(one -> one.outlets().get(place)).orElse(from));
+      List<Fork> longer = new ArrayList<>();
+      for (Fork fork : forks) {
+        for (Limb limb : limbs) {
+          looked++;
+          longer.add(longer(fork, limb, lossPsi));
+        }
+      }
+      forks = longer;
+      if (!forks.isEmpty() && i > 0) {
+        forks = keptForks(forks, anyCosts());
+      }
+    }
+    return forks;
+  }
+
+  private static Fork longer(Fork fork, Limb limb, double lossPsi) {
+    List<LaidLeg> legs = new ArrayList<>(fork.legs);
+    legs.add(limb.leg);
+    return new Fork(
+        fork.divider,
+        legs,
+        fork.goods.and(limb.goods),
+        fork.toSource + limb.toSource,
+        Math.max(fork.needsPsi, limb.needsPsi + lossPsi),
+        Math.min(fork.bearsPsi, limb.bearsPsi));
+  }
+
+  private double bearsPsi(Optional<Divider> divider) {
+    double temperatureF = layout.whole().service().temperatureOrUsualF();
+    return divider
+        .map(
+            one ->
+                one.item().rating().workingPsiAt(temperatureF).orElse(Double.POSITIVE_INFINITY))
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private SharedCosts anyCosts() {
+    return ways.values().iterator().next().costs();
+  }
+
+  private SharedCosts costs(LegJob leg, End from, End to) {
+    return ways.get(new Between(leg.name(), from, to)).costs();
+  }
+
+  private List<LegWays.Way> ways(LegJob leg, End from, End to) {
+    Between between = new Between(leg.name(), from, to);
+    List<LegWays.Way> known = found.get(between);
+    if (known == null) {
+      LegWays.Place place =
+          new LegWays.Place(leg.copies(), leg.behind().isPresent(), !leg.last());
+      LegWays search = new LegWays(fed(leg, from, to), place, shop, this::restMost);
+      ways.put(between, search);
+      known = search.all();
+      found.put(between, known);
+    }
+    return known;
+  }
+
+  /** With the most that a leg can be fed with where it begins, if that is known. */
+  private Job fed(LegJob leg, End from, End to) {
+    double upPsi = elevationFt(leg) * Physical.PSI_PER_FT;
+    return between(leg, from, to)
+        .withSupply(
+            source.map(
+                most -> new Inlet(most.flowingPsi() - upPsi, most.closedPsi() - upPsi)));
+  }
+
+  private static Job between(LegJob leg, End from, End to) {
+    Job job = leg.job();
+    return job.between(
+            new Ends(
+                leg.behind().isEmpty() ? job.source() : SourceKind.OUTLET,
+                from,
+                leg.last() ? job.appliance() : ApplianceKind.APPLIANCE,
+                to))
+        .withSupply(Optional.empty());
+  }
+
+  /** How much higher than the source a leg begins, ft. */
+  private double elevationFt(LegJob leg) {
+    return leg.behind()
+        .map(
+            name -> {
+              LegJob before =
+                  layout.legs().stream()
+                      .filter(one -> one.name().equals(name))
+                      .findFirst()
+                      .orElseThrow();
+              return elevationFt(before) + before.job().run().riseFt();
+            })
+        .orElse(0.0);
+  }
+
+  /** More than the whole layout can use of an item: a bound for what the rest may buy. */
+  private int restMost(Item item) {
+    double neededFt = 0;
+    int lines = 0;
+    for (LegJob leg : layout.legs()) {
+      int abreast = leg.copies() * leg.job().wishes().fewestLines();
+      neededFt += leg.job().run().neededFt() * abreast;
+      lines += abreast;
+    }
+    double lengthFt = item.hose().map(HoseFacts::lengthFt).orElse(OptionalDouble.empty()).orElse(SHORTEST_SECTION_FT);
+    return switch (item.kind()) {
+      case HOSE -> (int) (neededFt / lengthFt) + 2 * lines;
+      case BULK_HOSE -> (int) neededFt + 100 * lines;
+      case COUPLING, ATTACHMENT, COUPLING_LABOUR, PRESSURE_TEST ->
+          2 * ((int) (neededFt / SHORTEST_SECTION_FT) + 2 * lines);
+      default -> 8 * lines;
+    };
+  }
+
+  private static final double SHORTEST_SECTION_FT = 10;
+}
