@@ -55,10 +55,18 @@ public final class Books implements AutoCloseable {
    * @param remarks told what is worth saying beside an answer
    */
   public Books(BooksPlace place, Consumer<String> remarks, Clock clock) {
+    this(place, remarks, clock, new LastRead());
+  }
+
+  /**
+   * @param remarks told what is worth saying beside an answer
+   * @param lastRead shared with the deeds before and after
+   */
+  public Books(BooksPlace place, Consumer<String> remarks, Clock clock, LastRead lastRead) {
     this.place = place;
     this.remarks = remarks;
     this.clock = clock;
-    this.kept = new KeptCatalogue(this::database, remarks, clock);
+    this.kept = new KeptCatalogue(this::database, remarks, clock, lastRead);
   }
 
   /** The catalogue, whole but for costs: {@link #itemsOf} and {@link #shelf} have those. */

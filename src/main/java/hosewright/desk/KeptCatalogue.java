@@ -11,7 +11,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
- * The catalogue in the dealer's books, read once for each deed that needs all of it.
+ * The catalogue in the dealer's books, read for a deed that needs all of it, unless it stands as it
+ * was last read.
  *
  * <p>Books without a catalogue take the invented demo catalogue, so that a newcomer can quote at
  * once.
@@ -22,16 +23,20 @@ public final class KeptCatalogue {
   private final Supplier<Database> database;
   private final Consumer<String> remarks;
   private final Clock clock;
+  private final LastRead lastRead;
   private Catalogue whole;
 
   /**
    * @param database opened when first asked for
    * @param remarks told what is worth saying beside an answer
+   * @param lastRead what a deed before may have read
    */
-  public KeptCatalogue(Supplier<Database> database, Consumer<String> remarks, Clock clock) {
+  public KeptCatalogue(
+      Supplier<Database> database, Consumer<String> remarks, Clock clock, LastRead lastRead) {
     this.database = database;
     this.remarks = remarks;
     this.clock = clock;
+    this.lastRead = lastRead;
   }
 
   /** All of it but its costs, which a plan and a quote never need. */
@@ -39,7 +44,7 @@ public final class KeptCatalogue {
     if (whole == null) {
       store();
       if (whole == null) {
-        whole = database.get().steadily(books -> new CatalogueStore(books).loadWithoutCosts());
+        whole = database.get().steadily(books -> lastRead.of(new CatalogueStore(books)));
       }
     }
     return whole;

@@ -1,6 +1,7 @@
 package hosewright.door.shell;
 
 import hosewright.desk.Books;
+import hosewright.desk.LastRead;
 import hosewright.door.shell.catalogue.CatalogueCheckCommand;
 import hosewright.door.shell.catalogue.CatalogueFindCommand;
 import hosewright.door.shell.catalogue.CatalogueHistoryCommand;
@@ -145,10 +146,11 @@ public class Commands {
         """);
   }
 
-  /** Opens the dealer's books anew for each deed. */
+  /** Opens the dealer's books anew for each deed; their catalogue is read again when it changed. */
   @Bean
   Supplier<Books> books(Workspace workspace, Notices notices) {
     WorkspacePlace place = new WorkspacePlace(workspace);
-    return () -> new Books(place, notices::say, Clock.systemDefaultZone());
+    LastRead lastRead = new LastRead();
+    return () -> new Books(place, notices::say, Clock.systemDefaultZone(), lastRead);
   }
 }

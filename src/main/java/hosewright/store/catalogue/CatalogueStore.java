@@ -20,11 +20,14 @@ import hosewright.store.database.Database;
 import hosewright.store.database.Turns;
 import hosewright.store.db.tables.CatalogueLoad;
 import hosewright.store.db.tables.records.CatalogueLoadRecord;
+import hosewright.store.order.StockRows;
+import hosewright.store.seal.CatalogueSeals;
 import hosewright.store.seal.SealCheck;
 import hosewright.store.seal.Tally;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.jooq.DSLContext;
@@ -87,6 +90,22 @@ public final class CatalogueStore {
   public Catalogue load(Collection<String> numbers) {
     Optional<Collection<String>> only = Optional.of(numbers);
     return load(context, PriceRows.costs(context, only), only);
+  }
+
+  /**
+   * What tells a catalogue kept from every other: one read under a like mark reads the same.
+   *
+   * @param digests over all rows in use, by the names of tables
+   * @param free what is on hand and promised to nobody, by item number
+   */
+  public record Mark(int load, Map<String, String> digests, Map<String, Integer> free) {}
+
+  /** The mark of the catalogue kept; empty where its load left no digests. */
+  public Optional<Mark> mark() {
+    Map<String, String> digests = CatalogueSeals.digests(context);
+    return digests.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Mark(loadNumber(), digests, StockRows.free(context)));
   }
 
   /** The catalogue kept, without what nobody asks who only plans and quotes. */

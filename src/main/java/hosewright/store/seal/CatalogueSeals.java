@@ -74,11 +74,17 @@ public final class CatalogueSeals {
     return left;
   }
 
-  /** The tables whose rows in use are not those that the last load left. */
-  public static List<Table<?>> unlike(DSLContext context) {
+  /** The digests over what the last load left, by the names of tables; empty before the first. */
+  public static Map<String, String> digests(DSLContext context) {
     Map<String, String> digests = new LinkedHashMap<>();
     rows(context, lastLoad(context))
         .forEach(row -> digests.put(row.getTableName(), row.getRowsDigest()));
+    return digests;
+  }
+
+  /** The tables whose rows in use are not those that the last load left. */
+  public static List<Table<?>> unlike(DSLContext context) {
+    Map<String, String> digests = digests(context);
     List<Table<?>> unlike = new ArrayList<>();
     IN_USE.forEach(
         (table, inUse) -> {

@@ -31,7 +31,7 @@ public final class Seal {
 
   /** Whether the rows of a table are sealed. */
   public static boolean isOn(Table<?> table) {
-    return table.field(COLUMN) != null;
+    return columns(table).sealed();
   }
 
   /** The column of a table that holds the seals. */
@@ -59,11 +59,12 @@ public final class Seal {
    * @param row has all columns of its table; it may lack the document
    */
   public static boolean holds(Record row, Table<?> table) {
-    Long sealed = row.get(COLUMN, Long.class);
-    if (sealed == null || sealed != columns(table).sealOf(row)) {
+    SealedColumns columns = columns(table);
+    Long sealed = columns.kept(row);
+    if (sealed == null || sealed != columns.sealOf(row)) {
       return false;
     }
-    Field<String> document = row.field(DOCUMENT, String.class);
+    Field<String> document = columns.documented() ? row.field(DOCUMENT, String.class) : null;
     return document == null || digest(row.get(document)).equals(row.get(DIGEST, String.class));
   }
 

@@ -1,6 +1,5 @@
 package hosewright.store.seal;
 
-import java.util.stream.IntStream;
 import org.jooq.Record;
 import org.jooq.RecordContext;
 import org.jooq.RecordListener;
@@ -18,7 +17,12 @@ public final class SealCheck implements RecordListener {
 
   /** Of a row that an outer join did not find every value is null, which no key may be. */
   private static boolean isThere(TableRecord<?> row) {
-    return IntStream.range(0, row.size()).anyMatch(i -> row.get(i) != null);
+    for (int i = 0; i < row.size(); i++) {
+      if (row.get(i) != null) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

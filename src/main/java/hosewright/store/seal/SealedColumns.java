@@ -27,10 +27,20 @@ final class SealedColumns {
   private final Field<?>[] fields;
   private final int[] places;
   private final int width;
+  private final Field<Long> kept;
+  private final int keptAt;
+  private final boolean documented;
   private final int[] names;
   private final int[] scales;
 
-  private SealedColumns(Table<?> table, List<Field<?>> fields) {
+  private SealedColumns(Table<?> table, String seal, String document) {
+    List<Field<?>> fields =
+        Arrays.stream(table.fields())
+            .filter(field -> !field.getName().equals(seal) && !field.getName().equals(document))
+            .toList();
+    this.kept = table.field(seal, Long.class);
+    this.keptAt = kept == null ? -1 : table.indexOf(kept);
+    this.documented = table.field(document) != null;
     this.table = table.getName().getBytes(StandardCharsets.UTF_8);
     this.fields = fields.toArray(Field[]::new);
     this.places = fields.stream().mapToInt(table::indexOf).toArray();
@@ -39,16 +49,38 @@ final class SealedColumns {
     this.scales = fields.stream().mapToInt(field -> field.getDataType().scale()).toArray();
   }
 
-  static SealedColumns of(Table<?> table, String... without) {
-    List<String> left = List.of(without);
-    return new SealedColumns(
-        table,
-        Arrays.stream(table.fields()).filter(field -> !left.contains(field.getName())).toList());
+  /**
+   * The columns of a table.
+   *
+   * @param seal the name of the one that keeps the seal
+   * @param document the name of the one that is held by a digest beside it
+   */
+  static SealedColumns of(Table<?> table, String seal, String document) {
+    return new SealedColumns(table, seal, document);
+  }
+
+  /** Whether the rows of the table are sealed. */
+  boolean sealed() {
+    return kept != null;
+  }
+
+  /** Whether a document stands in the rows of the table. */
+  boolean documented() {
+    return documented;
+  }
+
+  /** The seal that a row keeps; null where it keeps none. */
+  Long kept(Record row) {
+    return isWhole(row) ? (Long) row.get(keptAt) : row.get(kept);
+  }
+
+  /** Looking a column up among all would take most of the time, for every row of a catalogue. */
+  private boolean isWhole(Record row) {
+    return row instanceof TableRecord && row.size() == width;
   }
 
   long sealOf(Record row) {
-    // Looking a column up among all would take most of the time, for every row of a catalogue.
-    boolean whole = row instanceof TableRecord && row.size() == width;
+    boolean whole = isWhole(row);
     ByteBuffer bytes = ByteBuffer.allocate(ROOM).put(table);
     for (int i = 0; i < fields.length; i++) {
       Object value = whole ? row.get(places[i]) : row.get(fields[i]);

@@ -16,13 +16,27 @@ public final class Tally implements RecordListener {
   private final DSLContext context;
   private final OptionalInt load;
   private final Map<String, RowSum> left;
-  private final Map<String, RowSum> read = new HashMap<>();
+  private final Map<String, Counted> read = new HashMap<>();
 
   /** Before the first row is read. */
   public Tally(DSLContext context) {
     this.context = context;
     load = CatalogueSeals.lastLoad(context);
     left = CatalogueSeals.left(context, load);
+  }
+
+  /** The rows of one table as they come; a catalogue has too many to ask each for its columns. */
+  private static final class Counted {
+    private final int sealed;
+    private RowSum sum = RowSum.NONE;
+
+    private Counted(Table<?> table) {
+      sealed = table.indexOf(Seal.column(table));
+    }
+
+    private void count(TableRecord<?> row) {
+      sum = sum.with((Long) row.get(sealed));
+    }
   }
 
   /** Where to read, so that rows are counted. */
@@ -32,10 +46,12 @@ public final class Tally implements RecordListener {
 
   @Override
   public void loadEnd(RecordContext loaded) {
-    if (loaded.record() instanceof TableRecord<?> row
-        && left.containsKey(row.getTable().getName())) {
-      long seal = row.get(Seal.column(row.getTable()));
-      read.merge(row.getTable().getName(), RowSum.NONE.with(seal), (sum, one) -> sum.with(seal));
+    if (loaded.record() instanceof TableRecord<?> row) {
+      Table<?> table = row.getTable();
+      String name = table.getName();
+      if (left.containsKey(name)) {
+        read.computeIfAbsent(name, unread -> new Counted(table)).count(row);
+      }
     }
   }
 
@@ -48,11 +64,16 @@ public final class Tally implements RecordListener {
     for (Table<?> table : tables) {
       RowSum wanted = left.get(table.getName());
       if (wanted != null
-          && !wanted.equals(read.getOrDefault(table.getName(), RowSum.NONE))
+          && !wanted.equals(sum(table))
           // Another load may have come between two queries, where they are not read steadily.
           && load.equals(CatalogueSeals.lastLoad(context))) {
         throw BrokenSeal.ofRows(table, "catalogue");
       }
     }
+  }
+
+  private RowSum sum(Table<?> table) {
+    Counted counted = read.get(table.getName());
+    return counted == null ? RowSum.NONE : counted.sum;
   }
 }
