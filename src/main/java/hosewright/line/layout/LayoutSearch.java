@@ -101,8 +101,10 @@ public final class LayoutSearch {
    *
    * @param legs those that begin at the source
    * @param needsPsi what the source must hold, psi
+   * @param bearsPsi the highest that it stands at the source with nothing flowing, psi
    */
-  public record Whole(List<LaidLeg> legs, Goods goods, int toSource, double needsPsi) {
+  public record Whole(
+      List<LaidLeg> legs, Goods goods, int toSource, double needsPsi, double bearsPsi) {
     public Whole {
       legs = List.copyOf(legs);
     }
@@ -114,7 +116,7 @@ public final class LayoutSearch {
     List<Fork> forks = forks(layout.atSource(), whole.from(), Optional.empty());
     return forks.stream()
         .filter(fork -> source.isEmpty() || fed(fork, source.get()))
-        .map(fork -> new Whole(fork.legs, fork.goods, fork.toSource, fork.needsPsi))
+        .map(fork -> new Whole(fork.legs, fork.goods, fork.toSource, fork.needsPsi, fork.bearsPsi))
         .sorted(Comparator.comparingInt(Whole::toSource).thenComparingDouble(Whole::needsPsi))
         .toList();
   }

@@ -11,6 +11,7 @@ import hosewright.door.shell.end.JointCheckCommand;
 import hosewright.door.shell.option.CatalogueChoice;
 import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobFile;
+import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
 import hosewright.thread.Families;
@@ -104,15 +105,27 @@ public final class JobAnswers {
    */
   public static Optional<Map<JobField, String>> gather(
       Invocation in, Supplier<Books> books, boolean forQuote) {
+    return gatherLayout(in, books, forQuote).map(JobFile::oneLine);
+  }
+
+  /**
+   * The same for a command that plans layouts too: the answers, and the legs that a job file lists.
+   *
+   * @return empty when a person was asked and broke off
+   */
+  public static Optional<LayoutText> gatherLayout(
+      Invocation in, Supplier<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote).answers();
+      return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote)
+          .answers()
+          .map(answers -> new LayoutText(answers, List.of()));
     }
-    Map<JobField, String> answers = new TreeMap<>();
-    in.value("job")
-        .ifPresent(
-            file ->
-                answers.putAll(
-                    JobFile.read(NamedPath.of("job", file, "the name of a job file")).answers()));
+    Optional<LayoutText> file =
+        in.value("job")
+            .map(
+                name -> JobFile.read(NamedPath.of("job", name, "the name of a job file")).layout());
+    Map<JobField, String> answers =
+        new TreeMap<>(file.map(LayoutText::answers).orElse(Map.of()));
     for (JobField field : JobField.values()) {
       if (field.isFlag()) {
         if (in.flag(field.word())) {
@@ -122,6 +135,6 @@ public final class JobAnswers {
         in.value(field.word()).ifPresent(value -> answers.put(field, value));
       }
     }
-    return Optional.of(answers);
+    return Optional.of(new LayoutText(answers, file.map(LayoutText::legs).orElse(List.of())));
   }
 }
