@@ -75,6 +75,7 @@ final class ArchitectureTest {
           "Raising",
           "RatingChecks",
           "ShowItem",
+          "Supplying",
           "VelocityChecks");
 
   @ArchTest

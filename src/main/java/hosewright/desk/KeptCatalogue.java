@@ -1,11 +1,14 @@
 package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.order.OrderBook.Counted;
 import hosewright.store.catalogue.CatalogueStore;
 import hosewright.store.database.Database;
 import hosewright.store.quote.CustomerStore;
 import hosewright.store.quote.TermsStore;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -50,6 +53,11 @@ public final class KeptCatalogue {
     return whole;
   }
 
+  /** Each shelf that a load of the folder would count. */
+  public List<Counted> wouldCount(CatalogueFolder folder) {
+    return new CatalogueStore(database.get()).wouldCount(folder.catalogue());
+  }
+
   /** As it is kept, which may be none yet. */
   public Catalogue standing() {
     return new CatalogueStore(database.get()).load();
@@ -73,14 +81,20 @@ public final class KeptCatalogue {
     return new CatalogueStore(database.get()).loadNumber();
   }
 
-  /** Replaces what the folder has of catalogue, customers and terms, all or nothing. */
-  public void load(CatalogueFolder folder) {
+  /**
+   * Replaces what the folder has of catalogue, customers and terms, all or nothing.
+   *
+   * @return each shelf that its stock column counts
+   */
+  public List<Counted> load(CatalogueFolder folder) {
     int items = folder.catalogue().items().size();
     if (items > MANY_ITEMS) {
       remarks.accept(String.format(Locale.ROOT, "Writing %,d items with their prices", items));
     }
-    database.get().together(books -> put(books, folder));
+    List<Counted> counted = new ArrayList<>();
+    database.get().together(books -> counted.addAll(put(books, folder)));
     whole = folder.catalogue();
+    return counted;
   }
 
   private void takeDemo() {
@@ -100,11 +114,13 @@ public final class KeptCatalogue {
             });
   }
 
-  private void put(Database books, CatalogueFolder folder) {
-    new CatalogueStore(books).replace(folder.catalogue(), clock.instant(), folder.source());
+  private List<Counted> put(Database books, CatalogueFolder folder) {
+    List<Counted> counted =
+        new CatalogueStore(books).replace(folder.catalogue(), clock.instant(), folder.source());
     CustomerStore buyers = new CustomerStore(books);
     folder.customers().ifPresent(buyers::replace);
     folder.floors().ifPresent(buyers::replaceFloors);
     folder.terms().ifPresent(new TermsStore(books)::replace);
+    return counted;
   }
 }

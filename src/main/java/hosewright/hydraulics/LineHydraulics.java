@@ -165,7 +165,8 @@ public final class LineHydraulics {
         supply);
   }
 
-  private static void refuseTipLargerThanHose(List<LineElement> elements, Demand demand) {
+  /** Refuses a tip that no hose before it could take. */
+  public static void refuseTipLargerThanHose(List<LineElement> elements, Demand demand) {
     if (demand instanceof Demand.Alike alike) {
       refuseTipLargerThanHose(elements, alike.one());
     }

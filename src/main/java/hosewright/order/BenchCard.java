@@ -52,7 +52,11 @@ public record BenchCard(
 
   /** The card of an order, from the plan its quote froze and the quantities it sells. */
   public static BenchCard of(Order order, Quote quote, Catalogue catalogue) {
-    List<Sections> supplied = SuppliedHose.of(quote);
+    List<Sections> supplied =
+        quote.groups().stream()
+            .filter(group -> !group.optional())
+            .flatMap(group -> SuppliedHose.of(quote, group).stream())
+            .toList();
     int all = supplied.stream().mapToInt(Sections::count).sum();
     List<Make> makes = new ArrayList<>();
     List<String> labels = new ArrayList<>();

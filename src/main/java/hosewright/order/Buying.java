@@ -51,14 +51,27 @@ final class Buying {
     int leadDays() {
       return source.leadDays();
     }
+
+    /** The same from another source. */
+    Want from(Source other) {
+      return new Want(stockCode, description, unit, needed, other, kept);
+    }
   }
 
   /**
    * Where something is bought.
    *
    * @param pack pieces in the supplier's pack
+   * @param freight what the supplier asks for carriage of it all
    */
-  record Source(String supplier, int pack, int leadDays, Optional<Money> unitCost) {}
+  record Source(
+      String supplier, int pack, int leadDays, Optional<Money> unitCost, Optional<Money> freight) {
+
+    /** One that asks nothing for carriage. */
+    Source(String supplier, int pack, int leadDays, Optional<Money> unitCost) {
+      this(supplier, pack, leadDays, unitCost, Optional.empty());
+    }
+  }
 
   /** Where an item is bought; empty when nobody supplies it any more. */
   Optional<Want> want(Item item, int needed) {
@@ -76,7 +89,8 @@ final class Buying {
                 supplier,
                 item.stocking().packSize(),
                 item.stocking().leadDays(),
-                cost(item.number(), supplier)),
+                cost(item.number(), supplier),
+                Optional.empty()),
             true));
   }
 
@@ -104,8 +118,7 @@ final class Buying {
                   orderNumber,
                   code,
                   supplier.map(Supplier::name).orElse(code),
-                  today.plusDays(leadDays),
-                  "",
+                  new PurchaseOrder.Terms(today.plusDays(leadDays), "", freight(wanted)),
                   lines(wanted));
           purchases.add(
               supplier
@@ -114,6 +127,15 @@ final class Buying {
                   .orElse(packs));
         });
     return purchases;
+  }
+
+  /** A supplier answers in one currency; what was agreed in another stands with its own answer. */
+  private static Optional<Money> freight(List<Want> wanted) {
+    List<Money> agreed = wanted.stream().flatMap(want -> want.source().freight().stream()).toList();
+    return agreed.stream()
+        .filter(sum -> sum.isSameCurrency(agreed.get(0)))
+        .reduce(Money::plus)
+        .filter(Money::isPositive);
   }
 
   private static List<PurchaseLine> lines(List<Want> wanted) {
@@ -138,10 +160,10 @@ final class Buying {
   }
 
   private PurchaseOrder reaching(Money minimum, PurchaseOrder bought, List<Want> wanted) {
-    Optional<Money> total = bought.total();
+    Optional<Money> total = bought.goods();
     if (total.isEmpty() || !total.get().isSameCurrency(minimum)) {
-      return remarked(
-          bought, "minimum order " + MoneyWords.of(minimum) + ": not known whether it is reached");
+      return bought.remarked(
+          "minimum order " + MoneyWords.of(minimum) + ": not known whether it is reached");
     }
     if (!total.get().isLessThan(minimum)) {
       return bought;
@@ -149,15 +171,15 @@ final class Buying {
     Money missing = minimum.minus(total.get());
     OptionalInt best = reachMinimum ? leastOver(missing, bought, wanted) : OptionalInt.empty();
     if (best.isEmpty()) {
-      return remarked(
-          bought, MoneyWords.of(missing) + " under the minimum order " + MoneyWords.of(minimum));
+      return bought.remarked(
+          MoneyWords.of(missing) + " under the minimum order " + MoneyWords.of(minimum));
     }
     int line = best.getAsInt();
     int more = packsFor(missing, bought.lines().get(line), wanted.get(line).source().pack());
-    return remarked(
-        withMore(bought, line, more),
-        "%d more of line %d to reach the minimum order %s"
-            .formatted(more, line + 1, MoneyWords.of(minimum)));
+    return withMore(bought, line, more)
+        .remarked(
+            "%d more of line %d to reach the minimum order %s"
+                .formatted(more, line + 1, MoneyWords.of(minimum)));
   }
 
   /** The line of which whole packs reach the minimum with the least spent beyond it. */
@@ -200,24 +222,6 @@ final class Buying {
             0,
             0,
             line.unitCost()));
-    return new PurchaseOrder(
-        "",
-        bought.orderNumber(),
-        bought.supplier(),
-        bought.supplierName(),
-        bought.expectedOn(),
-        bought.remark(),
-        lines);
-  }
-
-  private static PurchaseOrder remarked(PurchaseOrder bought, String remark) {
-    return new PurchaseOrder(
-        "",
-        bought.orderNumber(),
-        bought.supplier(),
-        bought.supplierName(),
-        bought.expectedOn(),
-        remark,
-        bought.lines());
+    return bought.with(lines);
   }
 }

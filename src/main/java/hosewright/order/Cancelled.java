@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * An order taken back before anything was shipped of it.
@@ -30,11 +31,12 @@ public record Cancelled(Order before, Order after) {
   /**
    * Cancels an order.
    *
+   * @param coming who waits for what was bought for it
    * @throws BadInputException when it was cancelled before, something has shipped, or a purchase
    *     order came in part and nobody decided on the rest
    */
-  public static Cancelled of(Order order, Bought bought, Cancellation cancellation) {
-    refuse(order, bought);
+  public static Cancelled of(Order order, Bought bought, Coming coming, Cancellation cancellation) {
+    refuse(order, bought, coming);
     Order after = order.cancelled(cancellation);
     return new Cancelled(
         order,
@@ -67,7 +69,7 @@ public record Cancelled(Order before, Order after) {
         .toList();
   }
 
-  private static void refuse(Order order, Bought bought) {
+  private static void refuse(Order order, Bought bought, Coming coming) {
     order
         .cancellation()
         .ifPresent(
@@ -83,7 +85,7 @@ public record Cancelled(Order before, Order after) {
           "order",
           order.number(),
           "has shipped in part or whole",
-          "what has shipped is taken back by hand");
+          "'order return' takes back what went, and --line cancels what has not gone");
     }
     List<Problem> problems = new ArrayList<>();
     for (PurchaseOrder purchase : order.purchases()) {
@@ -93,6 +95,15 @@ public record Cancelled(Order before, Order after) {
                 "purchases",
                 purchase.number() + ", come in part",
                 "close, if the supplier keeps the rest; keep, to have it come for the shelf"));
+        continue;
+      }
+      Optional<String> other = coming.otherWaitingFor(purchase.number(), order.number());
+      if (bought == Bought.UNDECIDED && other.isPresent()) {
+        problems.add(
+            Problem.of(
+                "purchases",
+                purchase.number() + ", which " + other.get() + " waits for",
+                "keep, to have it come; close, if the supplier keeps it, and buy for that order"));
       }
     }
     if (!problems.isEmpty()) {

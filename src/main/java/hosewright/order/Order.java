@@ -33,7 +33,7 @@ public record Order(
   public enum State {
     /** Goods are still missing. */
     WAITING,
-    /** Everything not shipped yet is reserved. */
+    /** Everything wanted and not shipped yet is reserved. */
     READY,
     PART_SHIPPED,
     SHIPPED,
@@ -51,6 +51,11 @@ public record Order(
     return as(cancellation, lines, bought);
   }
 
+  /** This order with these lines. */
+  Order withLines(List<OrderLine> now) {
+    return as(cancellation, now, purchases);
+  }
+
   /** This order when nothing of it is wanted any more. */
   Order cancelled(Cancellation by) {
     return as(Optional.of(by), lines.stream().map(OrderLine::unwanted).toList(), purchases);
@@ -66,7 +71,7 @@ public record Order(
     if (cancellation.isPresent()) {
       return State.CANCELLED;
     }
-    if (lines.stream().allMatch(line -> line.counts().shipped() == line.counts().quantity())) {
+    if (lines.stream().allMatch(line -> line.open() == 0)) {
       return State.SHIPPED;
     }
     if (lines.stream().anyMatch(line -> line.counts().shipped() > 0)) {
@@ -86,7 +91,15 @@ public record Order(
   /**
    * When it was raised, by whom, and when its goods can go.
    *
-   * @param shipOn the earliest day everything can go, counted in calendar days when it was raised
+   * @param shipOn the earliest day everything can go, counted in calendar days when it was raised;
+   *     empty where nobody supplies some of it
    */
-  public record Timing(LocalDate raisedOn, LocalDate shipOn, Instant raisedAt, String raisedBy) {}
+  public record Timing(
+      LocalDate raisedOn, Optional<LocalDate> shipOn, Instant raisedAt, String raisedBy) {
+
+    /** Where the day is known. */
+    public Timing(LocalDate raisedOn, LocalDate shipOn, Instant raisedAt, String raisedBy) {
+      this(raisedOn, Optional.of(shipOn), raisedAt, raisedBy);
+    }
+  }
 }

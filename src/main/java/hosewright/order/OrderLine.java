@@ -22,6 +22,27 @@ public record OrderLine(int position, int quotePosition, Ware ware, Counts count
     return moved(0, counts.quantity() - counts.cancelled(), counts.cancelled());
   }
 
+  /** This line when so many of what has gone came back. */
+  public OrderLine returning(int back) {
+    return new OrderLine(
+        position,
+        quotePosition,
+        ware,
+        new Counts(
+            counts.quantity(),
+            counts.reserved(),
+            counts.shipped(),
+            counts.cancelled(),
+            counts.returned() + back));
+  }
+
+  /** This line when so many fewer are wanted; what waits goes before what lies there for it. */
+  public OrderLine cancelling(int fewer) {
+    int freed = Math.max(0, fewer - shortage());
+    return moved(
+        Math.max(0, counts.reserved() - freed), counts.shipped(), counts.cancelled() + fewer);
+  }
+
   /** This line when nothing more of it is wanted. */
   OrderLine unwanted() {
     return moved(0, counts.shipped(), counts.quantity() - counts.shipped());
@@ -32,12 +53,22 @@ public record OrderLine(int position, int quotePosition, Ware ware, Counts count
         position,
         quotePosition,
         ware,
-        new Counts(counts.quantity(), nowReserved, nowShipped, nowCancelled));
+        new Counts(counts.quantity(), nowReserved, nowShipped, nowCancelled, counts.returned()));
   }
 
   /** Whether there is something to keep, buy, pick and ship. */
   public boolean isGoods() {
     return !ware.stockCode().isEmpty();
+  }
+
+  /** Whether none of it is wanted any more. */
+  public boolean isCancelled() {
+    return counts.cancelled() == counts.quantity();
+  }
+
+  /** How many are wanted and have not gone. */
+  public int open() {
+    return counts.quantity() - counts.shipped() - counts.cancelled();
   }
 
   /** How many are wanted and neither shipped nor on the shelf for it. */
@@ -60,6 +91,13 @@ public record OrderLine(int position, int quotePosition, Ware ware, Counts count
    * @param reserved on the shelf and promised to this line
    * @param shipped gone to the customer
    * @param cancelled no longer wanted
+   * @param returned of those shipped, come back from the customer
    */
-  public record Counts(int quantity, int reserved, int shipped, int cancelled) {}
+  public record Counts(int quantity, int reserved, int shipped, int cancelled, int returned) {
+
+    /** Where nothing has come back. */
+    public Counts(int quantity, int reserved, int shipped, int cancelled) {
+      this(quantity, reserved, shipped, cancelled, 0);
+    }
+  }
 }

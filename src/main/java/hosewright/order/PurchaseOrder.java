@@ -10,54 +10,137 @@ import org.joda.money.Money;
  * What is bought from one supplier for one order.
  *
  * @param number gapless, for example P-000001
- * @param expectedOn the day the slowest line should be there
- * @param remark what to know, such as a minimum order met by buying more; may be empty
  */
 public record PurchaseOrder(
     String number,
     String orderNumber,
     String supplier,
     String supplierName,
-    LocalDate expectedOn,
-    String remark,
+    Terms terms,
     List<PurchaseLine> lines) {
 
   public PurchaseOrder {
     lines = List.copyOf(lines);
   }
 
+  /** One for which no freight was agreed. */
+  public PurchaseOrder(
+      String number,
+      String orderNumber,
+      String supplier,
+      String supplierName,
+      LocalDate expectedOn,
+      String remark,
+      List<PurchaseLine> lines) {
+    this(
+        number,
+        orderNumber,
+        supplier,
+        supplierName,
+        new Terms(expectedOn, remark, Optional.empty()),
+        lines);
+  }
+
+  /**
+   * What was agreed on for all of it.
+   *
+   * @param expectedOn the day the slowest line should be there
+   * @param remark what to know, such as a minimum order met by buying more; may be empty
+   * @param freight what the supplier asks for carriage; empty where nothing was agreed
+   */
+  public record Terms(LocalDate expectedOn, String remark, Optional<Money> freight) {}
+
+  public LocalDate expectedOn() {
+    return terms.expectedOn();
+  }
+
+  public String remark() {
+    return terms.remark();
+  }
+
+  public Optional<Money> freight() {
+    return terms.freight();
+  }
+
+  /** This purchase order with these lines. */
+  PurchaseOrder with(List<PurchaseLine> now) {
+    return new PurchaseOrder(number, orderNumber, supplier, supplierName, terms, now);
+  }
+
+  /** This purchase order with another remark. */
+  PurchaseOrder remarked(String other) {
+    return new PurchaseOrder(
+        number,
+        orderNumber,
+        supplier,
+        supplierName,
+        new Terms(terms.expectedOn(), other, terms.freight()),
+        lines);
+  }
+
   /**
    * One line.
    *
-   * @param needed how many the order is short of
-   * @param quantity how many are bought: whole packs, and more to reach a minimum order; what is
-   *     over becomes free stock
-   * @param cancelled no longer awaited
    * @param unitCost empty when no cost is in force: to be agreed
    */
-  public record PurchaseLine(
-      int position,
-      Ware ware,
-      int needed,
-      int quantity,
-      int received,
-      int cancelled,
-      Optional<Money> unitCost) {
+  public record PurchaseLine(int position, Ware ware, Counts counts, Optional<Money> unitCost) {
+
+    /** One of which no more came than was bought. */
+    public PurchaseLine(
+        int position,
+        Ware ware,
+        int needed,
+        int quantity,
+        int received,
+        int cancelled,
+        Optional<Money> unitCost) {
+      this(position, ware, new Counts(needed, quantity, received, cancelled, 0), unitCost);
+    }
+
+    /**
+     * How many are bought and where they stand.
+     *
+     * @param needed how many the order is short of
+     * @param quantity how many are bought: whole packs, and more to reach a minimum order; what is
+     *     over becomes free stock
+     * @param received of those bought
+     * @param cancelled no longer awaited
+     * @param overTaken came beyond those bought and were kept
+     */
+    public record Counts(int needed, int quantity, int received, int cancelled, int overTaken) {}
+
+    public int needed() {
+      return counts.needed();
+    }
+
+    public int quantity() {
+      return counts.quantity();
+    }
+
+    public int received() {
+      return counts.received();
+    }
+
+    public int cancelled() {
+      return counts.cancelled();
+    }
 
     /** How many are still to come. */
     public int outstanding() {
-      return quantity - received - cancelled;
+      return quantity() - received() - cancelled();
     }
 
     /** This line for eyes that may not see its cost. */
     public PurchaseLine withoutCost() {
-      return new PurchaseLine(
-          position, ware, needed, quantity, received, cancelled, Optional.empty());
+      return new PurchaseLine(position, ware, counts, Optional.empty());
     }
 
     private PurchaseLine closed() {
       return new PurchaseLine(
-          position, ware, needed, quantity, received, quantity - received, unitCost);
+          position,
+          ware,
+          new Counts(needed(), quantity(), received(), quantity() - received(), counts.overTaken()),
+          unitCost);
     }
 
     /** What is bought. */
@@ -66,19 +149,12 @@ public record PurchaseOrder(
 
   /** This purchase order under a number. */
   public PurchaseOrder numbered(String given) {
-    return new PurchaseOrder(given, orderNumber, supplier, supplierName, expectedOn, remark, lines);
+    return new PurchaseOrder(given, orderNumber, supplier, supplierName, terms, lines);
   }
 
   /** This purchase order when nothing more of it is awaited. */
   PurchaseOrder closed() {
-    return new PurchaseOrder(
-        number,
-        orderNumber,
-        supplier,
-        supplierName,
-        expectedOn,
-        remark,
-        lines.stream().map(PurchaseLine::closed).toList());
+    return with(lines.stream().map(PurchaseLine::closed).toList());
   }
 
   /** Where a purchase order stands. */
@@ -103,8 +179,18 @@ public record PurchaseOrder(
     return lines.stream().anyMatch(line -> line.received() > 0) ? State.PART_RECEIVED : State.OPEN;
   }
 
-  /** What it comes to; empty when a cost is not known or they are in several currencies. */
+  /**
+   * What it comes to with its freight; empty when a cost is not known or they are in several
+   * currencies.
+   */
   public Optional<Money> total() {
+    return goods()
+        .filter(sum -> freight().isEmpty() || freight().get().isSameCurrency(sum))
+        .map(sum -> freight().map(sum::plus).orElse(sum));
+  }
+
+  /** What its goods come to; empty as {@link #total}. */
+  public Optional<Money> goods() {
     if (lines.stream().anyMatch(line -> line.unitCost().isEmpty())) {
       return Optional.empty();
     }

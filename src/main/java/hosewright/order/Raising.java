@@ -4,6 +4,9 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.order.Buying.Source;
 import hosewright.order.Buying.Want;
+import hosewright.order.Coming.Load;
+import hosewright.order.Coming.Waiting;
+import hosewright.order.OrderBook.Shelves;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.time.Instant;
@@ -15,7 +18,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Makes an order of an accepted quote: reserves what is free and buys the rest. */
+/**
+ * Makes an order of an accepted quote: reserves what is free, counts on what comes and nobody waits
+ * for, and buys the rest.
+ */
 public final class Raising {
   private final Catalogue catalogue;
   private final List<SupplierAnswer> answers;
@@ -37,11 +43,11 @@ public final class Raising {
   /**
    * The order, its purchase orders still without numbers.
    *
-   * @param free pieces on the shelf and promised to nobody, by stock code
+   * @param shelves what is there and comes, and is promised to nobody
    */
   public Order raise(
-      String number, Quote quote, Map<String, Integer> free, Instant raisedAt, String raisedBy) {
-    Map<String, Integer> left = new HashMap<>(free);
+      String number, Quote quote, Shelves shelves, Instant raisedAt, String raisedBy) {
+    Map<String, Integer> left = new HashMap<>(shelves.free());
     List<OrderLine> lines = new ArrayList<>();
     for (QuoteLine line : quote.lines()) {
       String code = stockCode(number, line);
@@ -55,12 +61,18 @@ public final class Raising {
                   code, line.goods().item(), line.goods().description(), line.goods().unit()),
               new OrderLine.Counts(line.quantity(), reserved, 0, 0)));
     }
-    List<PurchaseOrder> purchases = buying.buy(number, wants(lines));
+    Coming coming =
+        shelves.coming(lines.stream().map(line -> line.ware().stockCode()).distinct().toList());
+    List<PurchaseOrder> purchases = buying.buy(number, wants(lines, coming));
     return new Order(
         number,
         new Order.Sold(
             quote.number(), quote.revision(), quote.customer().name(), quote.basis().title()),
-        new Order.Timing(today, shipOn(lines, purchases), raisedAt, raisedBy),
+        new Order.Timing(
+            today,
+            shipOn(number, lines, coming.and(waiting(number, lines), loads(purchases))),
+            raisedAt,
+            raisedBy),
         Optional.empty(),
         lines,
         purchases);
@@ -81,8 +93,8 @@ public final class Raising {
         .findFirst();
   }
 
-  /** One want for each stock code, however many lines need it. */
-  private List<Want> wants(List<OrderLine> lines) {
+  /** One want for each stock code, however many lines need it and beyond what comes unasked. */
+  private List<Want> wants(List<OrderLine> lines, Coming coming) {
     Map<String, Integer> missing = new LinkedHashMap<>();
     Map<String, OrderLine> first = new HashMap<>();
     for (OrderLine line : lines) {
@@ -92,7 +104,13 @@ public final class Raising {
       }
     }
     List<Want> wants = new ArrayList<>();
-    missing.forEach((code, needed) -> want(first.get(code), needed).ifPresent(wants::add));
+    missing.forEach(
+        (code, shortage) -> {
+          int comes = coming.free(code).stream().mapToInt(Load::quantity).sum();
+          if (shortage > comes) {
+            want(first.get(code), shortage - comes).ifPresent(wants::add);
+          }
+        });
     return wants;
   }
 
@@ -114,15 +132,45 @@ public final class Raising {
                         answer.offer().supplier(),
                         1,
                         answer.offer().leadDays(),
-                        Optional.of(answer.offer().unitCost())),
+                        Optional.of(answer.offer().unitCost()),
+                        Optional.of(answer.offer().freight())),
                     false));
   }
 
-  /** The day the last goods are there, and then as long as the slowest work takes. */
-  private LocalDate shipOn(List<OrderLine> lines, List<PurchaseOrder> purchases) {
+  private static List<Waiting> waiting(String number, List<OrderLine> lines) {
+    return lines.stream()
+        .map(line -> new Waiting(number, line.position(), line.ware().stockCode(), line.shortage()))
+        .toList();
+  }
+
+  /** What is bought now, numbered after all that was bought before. */
+  private static List<Load> loads(List<PurchaseOrder> purchases) {
+    return purchases.stream()
+        .flatMap(
+            purchase ->
+                purchase.lines().stream()
+                    .map(
+                        line ->
+                            new Load(
+                                "new purchase order",
+                                line.ware().stockCode(),
+                                purchase.expectedOn(),
+                                line.outstanding())))
+        .toList();
+  }
+
+  /**
+   * The day the last goods are there, and then as long as the slowest work takes; empty where
+   * nobody is asked for some of it.
+   */
+  private Optional<LocalDate> shipOn(String number, List<OrderLine> lines, Coming coming) {
+    if (lines.stream().anyMatch(line -> coming.unsupplied(number, line.position()) > 0)) {
+      return Optional.empty();
+    }
     LocalDate goods =
-        purchases.stream()
-            .map(PurchaseOrder::expectedOn)
+        lines.stream()
+            .flatMap(line -> coming.serving(number, line.position()).stream())
+            .map(Load::expectedOn)
             .reduce(today, (one, other) -> one.isAfter(other) ? one : other);
     int workDays =
         lines.stream()
@@ -131,6 +179,6 @@ public final class Raising {
             .mapToInt(item -> item.stocking().leadDays())
             .max()
             .orElse(0);
-    return goods.plusDays(workDays);
+    return Optional.of(goods.plusDays(workDays));
   }
 }

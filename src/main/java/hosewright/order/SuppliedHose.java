@@ -6,6 +6,7 @@ import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.Part;
 import hosewright.quote.Departures;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,16 +39,18 @@ final class SuppliedHose {
   record Sections(Kind kind, int count) {}
 
   private final Quote quote;
+  private final Group group;
   private final Map<Kind, Integer> planned;
 
-  private SuppliedHose(Quote quote) {
+  private SuppliedHose(Quote quote, Group group) {
     this.quote = quote;
-    this.planned = planned(quote.plan());
+    this.group = group;
+    this.planned = planned(group.plan());
   }
 
-  /** Every kind of section in the order laid, spares of other kinds last. */
-  static List<Sections> of(Quote quote) {
-    SuppliedHose hose = new SuppliedHose(quote);
+  /** Every kind of section of a group in the order laid, spares of other kinds last. */
+  static List<Sections> of(Quote quote, Group group) {
+    SuppliedHose hose = new SuppliedHose(quote, group);
     List<Sections> supplied = new ArrayList<>();
     hose.planned.keySet().stream()
         .map(kind -> new Sections(kind, hose.count(kind)))
@@ -80,19 +83,20 @@ final class SuppliedHose {
   private int count(Kind kind) {
     List<Kind> ofItem =
         planned.keySet().stream().filter(other -> other.item().equals(kind.item())).toList();
-    int sold = Departures.sold(quote, kind.item());
+    int sold = Departures.sold(quote, group, kind.item());
     int bought = bought(kind.item());
     if (sold == bought && kind.isMadeUp() || ofItem.size() > 1) {
-      return sold == 0 ? 0 : planned.get(kind);
+      return sold == 0 ? 0 : planned.get(kind) * group.count();
     }
     return kind.isMadeUp() ? sold / kind.cutFt() : sold;
   }
 
-  /** How many of an item the plan buys. */
+  /** How many of an item the plan buys, as often as the group is sold. */
   private int bought(String item) {
-    return quote.plan().items().stream()
-        .filter(one -> one.item().equals(item))
-        .mapToInt(Bill.Item::quantity)
-        .sum();
+    return group.count()
+        * group.plan().items().stream()
+            .filter(one -> one.item().equals(item))
+            .mapToInt(Bill.Item::quantity)
+            .sum();
   }
 }

@@ -1,13 +1,11 @@
 package hosewright.quote;
 
 import hosewright.line.model.Bill;
-import hosewright.line.model.LinePlan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * What people changed about a quote by hand, beside what its plan and the price list say.
@@ -69,22 +67,28 @@ public record Amendments(
    * With the quantities that still fit another plan: one set by hand is forgotten where the plan
    * now needs another number than the one it was set against.
    */
-  public Amendments fitting(LinePlan before, LinePlan after) {
+  public Amendments fitting(List<Group> before, List<Group> after) {
     Map<String, Integer> needed = needed(after);
     Map<String, Integer> set = new LinkedHashMap<>(quantities);
     needed(before)
         .forEach(
-            (item, count) -> {
-              if (!count.equals(needed.get(item))) {
-                set.remove(item);
+            (line, count) -> {
+              if (!count.equals(needed.get(line))) {
+                set.remove(line);
               }
             });
     return new Amendments(reason, set, discounts, extraLines, notes, terms);
   }
 
-  private static Map<String, Integer> needed(LinePlan plan) {
-    return plan.items().stream()
-        .collect(Collectors.toMap(Bill.Item::item, Bill.Item::quantity, Integer::sum));
+  private static Map<String, Integer> needed(List<Group> groups) {
+    Map<String, Integer> needed = new LinkedHashMap<>();
+    for (Group group : groups) {
+      for (Bill.Item item : group.plan().items()) {
+        needed.merge(
+            Group.key(group.number(), item.item()), item.quantity() * group.count(), Integer::sum);
+      }
+    }
+    return needed;
   }
 
   public Amendments withDiscount(String key, Discount discount) {

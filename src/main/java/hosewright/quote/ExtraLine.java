@@ -10,6 +10,7 @@ import org.joda.money.Money;
  * @param description what free text says; empty for an item, whose own description is taken
  * @param unitPrice what one of free text costs; empty for an item, priced as every other line
  * @param insteadOf the {@link Quote.QuoteLine#key} of the line an alternate would replace
+ * @param group number of the group it belongs to
  */
 public record ExtraLine(
     Inclusion standing,
@@ -17,7 +18,19 @@ public record ExtraLine(
     String description,
     int quantity,
     Optional<Money> unitPrice,
-    Optional<String> insteadOf) {
+    Optional<String> insteadOf,
+    int group) {
+
+  /** A line of the first group. */
+  public ExtraLine(
+      Inclusion standing,
+      Optional<String> item,
+      String description,
+      int quantity,
+      Optional<Money> unitPrice,
+      Optional<String> insteadOf) {
+    this(standing, item, description, quantity, unitPrice, insteadOf, Group.FIRST);
+  }
 
   /** Whether a line is part of the total. */
   public enum Inclusion {
@@ -28,16 +41,21 @@ public record ExtraLine(
     ALTERNATE
   }
 
-  /** What names this line among others: the item number, or the text. */
+  /** What names this line among others: its group, and the item number or the text. */
   public String key() {
-    return item.orElse(description);
+    return Group.key(group, item.orElse(description));
+  }
+
+  /** The same line in another group. */
+  public ExtraLine in(int otherGroup) {
+    return new ExtraLine(standing, item, description, quantity, unitPrice, insteadOf, otherGroup);
   }
 
   ExtraLine as(Inclusion other) {
-    return new ExtraLine(other, item, description, quantity, unitPrice, Optional.empty());
+    return new ExtraLine(other, item, description, quantity, unitPrice, Optional.empty(), group);
   }
 
   ExtraLine times(int count) {
-    return new ExtraLine(standing, item, description, count, unitPrice, insteadOf);
+    return new ExtraLine(standing, item, description, count, unitPrice, insteadOf, group);
   }
 }

@@ -1,7 +1,6 @@
 package hosewright.quote;
 
 import hosewright.line.model.Bill;
-import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import hosewright.quote.ExtraLine.Inclusion;
@@ -10,112 +9,181 @@ import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
-/** Writes the lines of a quote: what the plan needs, then what was added by hand. */
+/**
+ * Writes the lines of a quote, group by group: what each plan needs, then what was added by hand.
+ *
+ * <p>A price break is reached by all of an item that the total has, whichever group it is for. What
+ * is offered beside the total is priced as if it were taken: at what the total has and its own.
+ */
 final class LineWriter {
+  private final List<Group> groups;
   private final Amendments amendments;
   private final LinePrices prices;
+  private final Map<String, Integer> inTotal = new HashMap<>();
+  private final List<Problem> problems = new ArrayList<>();
 
-  LineWriter(Amendments amendments, LinePrices prices) {
+  LineWriter(List<Group> groups, Amendments amendments, LinePrices prices) {
+    this.groups = groups;
     this.amendments = amendments;
     this.prices = prices;
   }
+
+  /** What becomes a line once it is priced. */
+  private record Wanted(
+      int group,
+      Optional<String> item,
+      Optional<Priced> free,
+      int quantity,
+      Optional<String> note) {}
 
   /**
    * The lines that make the total.
    *
    * @throws BadInputException naming every item that has no price
    */
-  List<QuoteLine> lines(LinePlan plan) {
+  List<QuoteLine> lines() {
+    List<Wanted> wanted =
+        groups.stream().filter(group -> !group.optional()).flatMap(this::wanted).toList();
+    wanted.forEach(
+        one -> one.item().ifPresent(item -> inTotal.merge(item, one.quantity(), Integer::sum)));
     List<QuoteLine> lines = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    for (Bill.Item bought : plan.items()) {
-      if (bought.unitPrice().isPresent()) {
-        int quantity = amendments.quantities().getOrDefault(bought.item(), bought.quantity());
-        if (quantity > 0) {
-          priced(lines.size() + 1, bought.item(), quantity, spareNote(bought, quantity), problems)
-              .ifPresent(lines::add);
-        }
-      }
+    for (Wanted one : wanted) {
+      int inAll = one.item().map(inTotal::get).orElse(one.quantity());
+      line(lines.size() + 1, one, inAll).ifPresent(lines::add);
     }
-    for (ExtraLine extra : amendments.extraLines()) {
-      if (extra.standing() == Inclusion.INCLUDED) {
-        extra(lines.size() + 1, extra, problems).ifPresent(lines::add);
-      }
-    }
-    throwAny(problems);
+    throwAny();
     return lines;
   }
 
   /** The lines beside the total, numbered on from those in it. */
   List<OfferedLine> offered(List<QuoteLine> lines) {
     List<OfferedLine> offered = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
     for (ExtraLine extra : amendments.extraLines()) {
       if (extra.standing() != Inclusion.INCLUDED) {
-        int position = lines.size() + offered.size() + 1;
         Optional<Integer> insteadOf =
             extra.insteadOf().flatMap(key -> positions(lines, key).findFirst());
-        extra(position, extra, problems)
+        offer(lines.size() + offered.size() + 1, wanted(extra))
             .ifPresent(line -> offered.add(new OfferedLine(extra.standing(), insteadOf, line)));
       }
     }
-    throwAny(problems);
+    for (Group group : groups) {
+      if (group.optional()) {
+        optional(group, lines.size(), offered);
+      }
+    }
+    throwAny();
     return offered;
+  }
+
+  private void optional(Group group, int before, List<OfferedLine> offered) {
+    for (Wanted one : wanted(group).toList()) {
+      offer(before + offered.size() + 1, one)
+          .ifPresent(
+              line -> offered.add(new OfferedLine(Inclusion.OPTIONAL, Optional.empty(), line)));
+    }
+  }
+
+  private Optional<QuoteLine> offer(int position, Wanted one) {
+    int besides = one.item().map(item -> inTotal.getOrDefault(item, 0)).orElse(0);
+    return line(position, one, besides + one.quantity());
   }
 
   private static Stream<Integer> positions(List<QuoteLine> lines, String key) {
     return lines.stream().filter(line -> line.key().equals(key)).map(QuoteLine::position);
   }
 
-  private Optional<QuoteLine> extra(int position, ExtraLine extra, List<Problem> problems) {
-    if (extra.item().isPresent()) {
-      return priced(position, extra.item().get(), extra.quantity(), Optional.empty(), problems);
-    }
-    Money price = extra.unitPrice().orElseThrow();
-    Priced free =
-        new Priced(
-            extra.description(), "each", "EA", 0, price, price, List.of(new Break(1, price)));
-    return Optional.of(line(position, "", extra.quantity(), free, Optional.empty()));
+  private Stream<Wanted> wanted(Group group) {
+    Stream<Wanted> planned =
+        group.plan().items().stream()
+            .filter(bought -> bought.unitPrice().isPresent())
+            .map(bought -> wanted(group, bought))
+            .filter(one -> one.quantity() > 0);
+    Stream<Wanted> added =
+        amendments.extraLines().stream()
+            .filter(extra -> extra.standing() == Inclusion.INCLUDED)
+            .filter(extra -> extra.group() == group.number())
+            .map(LineWriter::wanted);
+    return Stream.concat(planned, added);
   }
 
-  private Optional<QuoteLine> priced(
-      int position, String item, int quantity, Optional<String> note, List<Problem> problems) {
-    Optional<Priced> priced = prices.of(item, quantity);
+  private Wanted wanted(Group group, Bill.Item bought) {
+    int planned = bought.quantity() * group.count();
+    int quantity =
+        amendments.quantities().getOrDefault(Group.key(group.number(), bought.item()), planned);
+    return new Wanted(
+        group.number(),
+        Optional.of(bought.item()),
+        Optional.empty(),
+        quantity,
+        spareNote(planned, bought.spare() * group.count(), quantity));
+  }
+
+  private static Wanted wanted(ExtraLine extra) {
+    Optional<Priced> free =
+        extra
+            .unitPrice()
+            .filter(price -> extra.item().isEmpty())
+            .map(
+                price ->
+                    new Priced(
+                        extra.description(),
+                        "each",
+                        "EA",
+                        0,
+                        price,
+                        price,
+                        List.of(new Break(1, price))));
+    return new Wanted(extra.group(), extra.item(), free, extra.quantity(), Optional.empty());
+  }
+
+  /**
+   * The line at its price.
+   *
+   * @param inAll of its item, which decides the price break
+   */
+  private Optional<QuoteLine> line(int position, Wanted one, int inAll) {
+    Optional<Priced> priced = one.free().or(() -> prices.of(one.item().orElseThrow(), inAll));
     if (priced.isEmpty()) {
       problems.add(
-          Problem.of("item", item, "an item of the catalogue with a price in force on the day"));
+          Problem.of(
+              "item",
+              one.item().orElse(""),
+              "an item of the catalogue with a price in force on the day"));
     }
-    return priced.map(found -> line(position, item, quantity, found, note));
+    return priced.map(found -> line(position, one, found));
   }
 
-  private QuoteLine line(
-      int position, String item, int quantity, Priced priced, Optional<String> note) {
+  private QuoteLine line(int position, Wanted one, Priced priced) {
     QuoteLine.Goods goods =
         new QuoteLine.Goods(
-            item,
+            one.item().orElse(""),
             priced.description(),
             priced.unit(),
             priced.unitCode(),
-            priced.eachLb() * quantity,
+            priced.eachLb() * one.quantity(),
             true);
-    Optional<Discount> discount = Optional.ofNullable(amendments.discounts().get(goods.key()));
+    Optional<Discount> discount =
+        Optional.ofNullable(amendments.discounts().get(Group.key(one.group(), goods.key())));
     Money unitPrice = discount.map(less -> less.off(priced.unitPrice())).orElse(priced.unitPrice());
     return new QuoteLine(
         position,
+        one.group(),
         goods,
-        quantity,
+        one.quantity(),
         new QuoteLine.Price(
             priced.listPrice(),
             unitPrice,
-            unitPrice.multipliedBy(quantity),
+            unitPrice.multipliedBy(one.quantity()),
             priced.breaks(),
             discount),
-        together(note, discount.map(Discount::words)));
+        together(one.note(), discount.map(Discount::words)));
   }
 
   private static Optional<String> together(Optional<String> first, Optional<String> second) {
@@ -124,17 +192,17 @@ final class LineWriter {
         : first.or(() -> second);
   }
 
-  private static Optional<String> spareNote(Bill.Item bought, int quantity) {
-    int needed = bought.quantity() - bought.spare();
+  private static Optional<String> spareNote(int planned, int spare, int quantity) {
+    int needed = planned - spare;
     if (quantity < needed) {
       return Optional.of("the plan needs " + needed);
     }
-    return bought.spare() == 0 || quantity != bought.quantity()
+    return spare == 0 || quantity != planned
         ? Optional.empty()
-        : Optional.of(bought.spare() + " spare: the price break makes more cost less");
+        : Optional.of(spare + " spare: the price break makes more cost less");
   }
 
-  private static void throwAny(List<Problem> problems) {
+  private void throwAny() {
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }

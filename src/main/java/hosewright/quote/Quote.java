@@ -6,8 +6,11 @@ import hosewright.quote.terms.Customer;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -34,14 +37,73 @@ public record Quote(
     return name.revision();
   }
 
-  /** The plan as it stood. */
+  /** The plan of its first group as it stood, which is all of it for most quotes. */
   public LinePlan plan() {
     return basis.plan();
+  }
+
+  /** What it sells, purpose by purpose; one group for most quotes. */
+  public List<Group> groups() {
+    return basis.groups();
   }
 
   /** The lines that make up the total. */
   public List<QuoteLine> lines() {
     return offer.lines();
+  }
+
+  /** The lines of one group: of an optional one those offered, else those in the total. */
+  public List<QuoteLine> lines(Group group) {
+    return (group.optional()
+            ? offer.offered().stream()
+                .filter(offered -> offered.standing() == ExtraLine.Inclusion.OPTIONAL)
+                .map(OfferedLine::line)
+            : offer.lines().stream())
+        .filter(line -> line.group() == group.number())
+        .toList();
+  }
+
+  /** Every line of a group: those of the total, then those of optional groups. */
+  public List<QuoteLine> itemised() {
+    return Stream.concat(
+            lines().stream(),
+            groups().stream().filter(Group::optional).flatMap(group -> lines(group).stream()))
+        .toList();
+  }
+
+  /** Lines the buyer may have that belong to no optional group. */
+  public List<OfferedLine> offeredAlone() {
+    return offer.offered().stream()
+        .filter(offered -> !basis.group(offered.line().group()).optional())
+        .toList();
+  }
+
+  /** What the lines of one group come to. */
+  public Money subtotal(Group group) {
+    return lines(group).stream()
+        .map(line -> line.price().extended())
+        .reduce(Money.zero(total().getCurrencyUnit()), Money::plus);
+  }
+
+  /**
+   * A group with what it comes to, as papers head it.
+   *
+   * @param subtotal of its lines, before freight and tax
+   */
+  public record GroupSum(int group, String title, int count, boolean optional, Money subtotal) {}
+
+  /** Every group with what it comes to. */
+  public List<GroupSum> groupSums() {
+    return groups().stream()
+        .map(
+            group ->
+                new GroupSum(
+                    group.number(),
+                    group.title(),
+                    group.count(),
+                    group.optional(),
+                    subtotal(group)))
+        .toList();
   }
 
   /** What is to be paid. */
@@ -67,9 +129,18 @@ public record Quote(
             .filter(line -> line.standing() == ExtraLine.Inclusion.INCLUDED)
             .map(ExtraLine::description)
             .toList();
-    return basis.plan().bill().unpriced().stream()
-        .filter(lacking -> !priced.contains(lacking.what()))
-        .toList();
+    Map<String, Unpriced> lacking = new LinkedHashMap<>();
+    for (Group group : groups()) {
+      if (!group.optional()) {
+        group
+            .plan()
+            .bill()
+            .unpriced()
+            .forEach(
+                part -> lacking.merge(part.what(), part.times(group.count()), Unpriced::together));
+      }
+    }
+    return lacking.values().stream().filter(part -> !priced.contains(part.what())).toList();
   }
 
   /**
@@ -94,13 +165,19 @@ public record Quote(
    * One line of a quote.
    *
    * @param position 1 for the first
+   * @param group number of the group it belongs to
    */
   public record QuoteLine(
-      int position, Goods goods, int quantity, Price price, Optional<String> note) {
+      int position, int group, Goods goods, int quantity, Price price, Optional<String> note) {
 
-    /** What names this line among others: the item number, or the text of free text. */
+    /** A line of the first group. */
+    public QuoteLine(int position, Goods goods, int quantity, Price price, Optional<String> note) {
+      this(position, Group.FIRST, goods, quantity, price, note);
+    }
+
+    /** What names this line among others: its group, and the item number or the free text. */
     public String key() {
-      return goods.key();
+      return Group.key(group, goods.key());
     }
 
     /** The price breaks as the buyer sees them, after the line discount. */
@@ -187,20 +264,81 @@ public record Quote(
   /**
    * What it was made from.
    *
-   * @param jobYaml the job file the quote was made from, as text
-   * @param plan the plan as it stood
+   * @param title of the whole purchase
+   * @param jobYaml the job file its first group was made from, as text
+   * @param plan of its first group as it stood
    * @param tender the row of a tender it was made for; empty for most
+   * @param firstGroup how its first group is told from the further ones
+   * @param furtherGroups what is sold beside the first group
    */
-  public record Basis(String title, String jobYaml, LinePlan plan, Optional<TenderRow> tender) {
+  public record Basis(
+      String title,
+      String jobYaml,
+      LinePlan plan,
+      Optional<TenderRow> tender,
+      Group.Heading firstGroup,
+      List<Group> furtherGroups) {
 
-    /** Documents kept before tenders were noted have none. */
+    /** Documents kept before tenders were noted, or before there were groups, say nothing of it. */
     public Basis {
       tender = tender == null ? Optional.empty() : tender;
+      firstGroup = firstGroup == null ? Group.Heading.of(title) : firstGroup;
+      furtherGroups = furtherGroups == null ? List.of() : List.copyOf(furtherGroups);
+    }
+
+    /** What a quote of one group was made from. */
+    public Basis(String title, String jobYaml, LinePlan plan, Optional<TenderRow> tender) {
+      this(title, jobYaml, plan, tender, null, null);
     }
 
     /** What a quote asked for alone was made from. */
     public Basis(String title, String jobYaml, LinePlan plan) {
       this(title, jobYaml, plan, Optional.empty());
+    }
+
+    /**
+     * What a purchase of several groups is made from.
+     *
+     * @param groups numbered from 1; at least one
+     */
+    public static Basis of(String title, Optional<TenderRow> tender, List<Group> groups) {
+      Group first = groups.get(0);
+      return new Basis(
+          title,
+          first.jobYaml(),
+          first.plan(),
+          tender,
+          first.heading(),
+          groups.subList(1, groups.size()));
+    }
+
+    /** Every group, the first one first. */
+    public List<Group> groups() {
+      return Stream.concat(
+              Stream.of(new Group(Group.FIRST, firstGroup, jobYaml, plan)), furtherGroups.stream())
+          .toList();
+    }
+
+    /** The group of a number; the first where there is none of it. */
+    public Group group(int number) {
+      return groups().stream()
+          .filter(group -> group.number() == number)
+          .findFirst()
+          .orElseGet(() -> groups().get(0));
+    }
+
+    /** The same purchase with other groups in the place of those there. */
+    public Basis with(List<Group> groups) {
+      return of(title, tender, groups);
+    }
+
+    /** The same purchase under another title; a quote of one group is titled as a whole. */
+    public Basis titled(String other) {
+      Group.Heading heading =
+          furtherGroups.isEmpty()
+              ? new Group.Heading(other, firstGroup.count(), firstGroup.optional())
+              : firstGroup;
+      return new Basis(other, jobYaml, plan, tender, heading, furtherGroups);
     }
   }
 

@@ -57,7 +57,8 @@ public final class QuoteLife {
     DECLINE("declined"),
     EXPIRE("expired"),
     ORDER("ordered"),
-    CANCEL_ORDER("order cancelled");
+    CANCEL_ORDER("order cancelled"),
+    CANCEL_LINES("order lines cancelled");
 
     private final String done;
 

@@ -44,8 +44,8 @@ public final class QuoteMaker {
   /** A draft of any revision, its lines priced by the prices given. */
   public Quote make(Draft draft, LinePrices prices) {
     Customer customer = draft.customer();
-    LineWriter writer = new LineWriter(draft.amendments(), prices);
-    List<QuoteLine> lines = writer.lines(draft.basis().plan());
+    LineWriter writer = new LineWriter(draft.basis().groups(), draft.amendments(), prices);
+    List<QuoteLine> lines = writer.lines();
     CurrencyUnit currency = draft.basis().plan().total().getCurrencyUnit();
     Money subtotal = sum(lines, currency);
     Freight freight = freight(customer, lines, currency);

@@ -1,11 +1,11 @@
 package hosewright.quote;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.line.model.LinePlan;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.DealerTerms;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /** Makes further revisions and copies of a quote; the quote they come from is never touched. */
 public final class Revisions {
@@ -30,11 +30,9 @@ public final class Revisions {
     return new KeptPrices(earlier, new PriceList(catalogue, earlier.customer(), today));
   }
 
-  /** The next revision with the job, plan and amendments given, at the prices quoted before. */
-  public Quote revised(
-      Quote earlier, String title, String jobText, LinePlan plan, Amendments amendments) {
-    return maker.make(
-        next(earlier, earlier.customer(), title, jobText, plan, amendments), kept(earlier));
+  /** The next revision of what is given, at the prices quoted before. */
+  public Quote revised(Quote earlier, Quote.Basis basis, Amendments amendments) {
+    return maker.make(next(earlier, earlier.customer(), basis, amendments), kept(earlier));
   }
 
   /**
@@ -45,51 +43,35 @@ public final class Revisions {
    */
   public Quote repriced(Quote earlier, Customer customer, Amendments amendments) {
     PriceList list = new PriceList(catalogue, customer, today);
-    LinePlan plan = PlanPrices.on(today, earlier.plan(), list);
-    return maker.make(
-        next(
-            earlier,
-            customer,
-            earlier.basis().title(),
-            earlier.basis().jobYaml(),
-            plan,
-            amendments),
-        list);
+    return maker.make(next(earlier, customer, today(earlier.basis(), list), amendments), list);
+  }
+
+  /** The same purchase, its plans at the prices of the day. */
+  private Quote.Basis today(Quote.Basis basis, PriceList list) {
+    return Quote.Basis.of(
+        basis.title(),
+        Optional.empty(),
+        basis.groups().stream()
+            .map(group -> group.with(PlanPrices.on(today, group.plan(), list)))
+            .toList());
   }
 
   /** A new quote of the same parts at today's prices, for the same or another buyer. */
-  public Quote copied(
-      Quote earlier,
-      String number,
-      Customer customer,
-      String title,
-      String jobText,
-      Amendments amendments) {
+  public Quote copied(String number, Customer customer, Quote.Basis basis, Amendments amendments) {
     PriceList list = new PriceList(catalogue, customer, today);
-    LinePlan plan = PlanPrices.on(today, earlier.plan(), list);
     return maker.make(
         new QuoteMaker.Draft(
-            new Quote.Name(number, 1),
-            customer,
-            today,
-            new Quote.Basis(title, jobText, plan),
-            amendments,
-            now),
+            new Quote.Name(number, 1), customer, today, today(basis, list), amendments, now),
         list);
   }
 
   private QuoteMaker.Draft next(
-      Quote earlier,
-      Customer customer,
-      String title,
-      String jobText,
-      LinePlan plan,
-      Amendments amendments) {
+      Quote earlier, Customer customer, Quote.Basis basis, Amendments amendments) {
     return new QuoteMaker.Draft(
         new Quote.Name(earlier.number(), earlier.revision() + 1),
         customer,
         today,
-        new Quote.Basis(title, jobText, plan),
+        Quote.Basis.of(basis.title(), Optional.empty(), basis.groups()),
         amendments,
         now);
   }

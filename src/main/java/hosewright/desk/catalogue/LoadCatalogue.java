@@ -5,8 +5,10 @@ import hosewright.catalogue.CatalogueDifference;
 import hosewright.desk.Books;
 import hosewright.desk.CatalogueFolder;
 import hosewright.desk.Refusals;
+import hosewright.order.OrderBook.Counted;
 import hosewright.quote.terms.ContractPrice;
 import hosewright.quote.terms.FreightBand;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
@@ -25,9 +27,16 @@ public final class LoadCatalogue {
    *
    * @param written false for a dry run
    * @param difference to what stood
+   * @param counted each shelf that the stock column counts, with promises there are no longer
+   *     pieces for
    */
   public record Loaded(
-      int items, int customers, String currency, boolean written, CatalogueDifference difference) {}
+      int items,
+      int customers,
+      String currency,
+      boolean written,
+      CatalogueDifference difference,
+      List<Counted> counted) {}
 
   /**
    * Loads what a dealer handed over.
@@ -42,15 +51,14 @@ public final class LoadCatalogue {
       CatalogueDifference difference =
           CatalogueDifference.between(stands, folder.catalogue(), open.today());
       oneCurrency(open, folder);
-      if (!dryRun) {
-        open.kept().load(folder);
-      }
+      List<Counted> counted = dryRun ? open.kept().wouldCount(folder) : open.kept().load(folder);
       return new Loaded(
           folder.catalogue().items().size(),
           folder.customers().map(given -> given.customers().size()).orElse(0),
           folder.catalogue().currency().map(Object::toString).orElse(""),
           !dryRun,
-          difference);
+          difference,
+          counted);
     }
   }
 

@@ -29,9 +29,10 @@ public final class CancelOrder {
   /**
    * An order cancelled.
    *
+   * @param standing the order as it is afterwards
    * @param waiting numbers of other orders that are short of what was freed
    */
-  public record Outcome(Cancelled cancelled, List<String> waiting) {}
+  public record Outcome(Cancelled cancelled, Standing standing, List<String> waiting) {}
 
   /**
    * The order as it is afterwards, with what became free.
@@ -51,7 +52,7 @@ public final class CancelOrder {
               .filter(other -> other.lines().stream().anyMatch(line -> wants(line, done)))
               .map(Order::number)
               .toList();
-      return new Outcome(done, waiting);
+      return new Outcome(done, Standing.of(done.after(), open), waiting);
     }
   }
 

@@ -12,7 +12,10 @@ import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
 import java.util.function.Supplier;
 
-/** Raises an order from an accepted quote: reserves what is free and buys the rest. */
+/**
+ * Raises an order from an accepted quote: reserves what is free, counts on what comes and nobody
+ * waits for, and buys the rest.
+ */
 public final class RaiseOrder {
   private final Supplier<Books> books;
 
@@ -28,7 +31,7 @@ public final class RaiseOrder {
    * @param by who raises it
    * @throws hosewright.problem.BadInputException when the quote is not accepted, or has an order
    */
-  public Order raise(String quote, boolean topUp, String by) {
+  public Standing raise(String quote, boolean topUp, String by) {
     try (Books open = books.get()) {
       Quote accepted = QuoteChoice.latest(quote, open);
       QuoteLife.take(accepted, Step.ORDER);
@@ -36,11 +39,14 @@ public final class RaiseOrder {
       Catalogue catalogue = open.itemsOf(accepted);
       Raising raising =
           new Raising(catalogue, open.orders().answers(accepted.number()), open.today(), topUp);
-      return open.orders()
-          .raise(
-              accepted,
-              (number, free) -> raising.raise(number, accepted, free, actor.at(), actor.name()),
-              actor);
+      Order raised =
+          open.orders()
+              .raise(
+                  accepted,
+                  (number, shelves) ->
+                      raising.raise(number, accepted, shelves, actor.at(), actor.name()),
+                  actor);
+      return Standing.of(raised, open);
     }
   }
 }

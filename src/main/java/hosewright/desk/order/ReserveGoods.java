@@ -1,7 +1,6 @@
 package hosewright.desk.order;
 
 import hosewright.desk.Books;
-import hosewright.order.Order;
 import java.util.function.Supplier;
 
 /** Reserves for an order what has become free since it was raised. */
@@ -13,9 +12,9 @@ public final class ReserveGoods {
   }
 
   /** The order with what it holds now. */
-  public Order reserve(String number) {
+  public Standing reserve(String number) {
     try (Books open = books.get()) {
-      return open.orders().reserve(OrderChoice.order(number, open).number());
+      return Standing.of(open.orders().reserve(OrderChoice.order(number, open).number()), open);
     }
   }
 }

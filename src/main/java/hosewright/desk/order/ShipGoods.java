@@ -26,11 +26,12 @@ public final class ShipGoods {
    * @throws ConflictException when nothing is reserved
    * @throws hosewright.problem.BadInputException when less of a line than is to go
    */
-  public Order ship(String number, Optional<Map<Integer, Integer>> quantities, String by) {
+  public Standing ship(String number, Optional<Map<Integer, Integer>> quantities, String by) {
     try (Books open = books.get()) {
       Order order = OrderChoice.order(number, open);
       Map<Integer, Integer> going = quantities.orElseGet(() -> reserved(order));
-      boolean onlyWork = order.lines().stream().noneMatch(OrderLine::isGoods);
+      boolean onlyWork =
+          order.lines().stream().filter(OrderLine::isGoods).allMatch(OrderLine::isCancelled);
       if (order.state() == Order.State.SHIPPED
           || order.state() == Order.State.CANCELLED
           || (going.isEmpty() && !onlyWork)) {
@@ -40,7 +41,8 @@ public final class ShipGoods {
             "has nothing reserved that could go",
             "'order show' tells where it stands");
       }
-      return open.orders().ship(order.number(), going, Signing.actor(by, open.now()));
+      return Standing.of(
+          open.orders().ship(order.number(), going, Signing.actor(by, open.now())), open);
     }
   }
 

@@ -1,7 +1,6 @@
 package hosewright.desk.order;
 
 import hosewright.desk.Books;
-import hosewright.order.Order;
 import java.util.function.Supplier;
 
 /** Shows an order: its lines, where their goods stand, what was bought for it. */
@@ -13,9 +12,9 @@ public final class ShowOrder {
   }
 
   /** The order named. */
-  public Order show(String number) {
+  public Standing show(String number) {
     try (Books open = books.get()) {
-      return OrderChoice.order(number, open);
+      return Standing.of(OrderChoice.order(number, open), open);
     }
   }
 }

@@ -45,7 +45,12 @@ public final class ShowStock {
     return all.stream()
         .filter(
             line ->
-                line.moved().received() + line.moved().shipped() + line.reserved() + line.onOrder()
+                line.moved().received()
+                        + line.moved().shipped()
+                        + line.moved().returned()
+                        + line.reserved()
+                        + line.held()
+                        + line.onOrder()
                     > 0)
         .toList();
   }

@@ -12,6 +12,7 @@ import hosewright.quote.Amendments;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
 import hosewright.quote.ExtraLine.Inclusion;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
@@ -28,6 +29,7 @@ final class Amending {
   private final WantedLine wanted;
   private final Refusals refusals = new Refusals();
   private Amendments amendments;
+  private int group = Group.FIRST;
 
   /**
    * @param quote whose lines are named
@@ -45,6 +47,7 @@ final class Amending {
    * @throws BadInputException naming everything that cannot be used
    */
   Amendments after(Changes changes) {
+    group = changes.group().orElse(Group.FIRST);
     each(changes, Kind.TAKE, this::take);
     each(changes, Kind.DROP, this::drop);
     each(changes, Kind.SOURCE, this::source);
@@ -170,7 +173,7 @@ final class Amending {
 
   private Amendments extra(
       String field, String text, Inclusion standing, Optional<String> insteadOf) {
-    ExtraLine line = wanted.read(field, text, standing, insteadOf);
+    ExtraLine line = wanted.read(field, text, standing, insteadOf).in(group);
     boolean left = amendments.quantities().getOrDefault(line.key(), 1) == 0;
     boolean there =
         !left

@@ -6,6 +6,7 @@ import hosewright.desk.Signing;
 import hosewright.intake.JobFile;
 import hosewright.job.question.JobField;
 import hosewright.quote.Amendments;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.terms.Customer;
@@ -56,19 +57,29 @@ public final class CopyQuote {
               .title()
               .map(text -> Signing.text("title", text, LONGEST_TITLE))
               .orElse(seen.basis().title());
-      Map<JobField, String> job = JobFile.parse(seen.basis().jobYaml());
-      job.put(JobField.TITLE, title);
-      job.put(JobField.CUSTOMER, id);
-      job.remove(JobField.DATE);
+
       Amendments amendments = Revising.withTerms(asked.termsFile(), open, kept(seen, customer));
       String from = "from " + seen.number() + "-r" + seen.revision();
       return open.quotes()
           .saveNew(
               number ->
-                  open.revisions()
-                      .copied(seen, number, customer, title, JobFile.write(job), amendments),
+                  open.revisions().copied(number, customer, basis(seen, title, id), amendments),
               Signing.as(asked.by(), Step.COPY, open.now(), from));
     }
+  }
+
+  /** The same purchase, every job of it for this buyer and of no day. */
+  private static Quote.Basis basis(Quote seen, String title, String customer) {
+    Quote.Basis titled = seen.basis().titled(title);
+    return titled.with(titled.groups().stream().map(group -> copied(group, customer)).toList());
+  }
+
+  private static Group copied(Group group, String customer) {
+    Map<JobField, String> job = JobFile.parse(group.jobYaml());
+    job.put(JobField.TITLE, group.title());
+    job.put(JobField.CUSTOMER, customer);
+    job.remove(JobField.DATE);
+    return new Group(group.number(), group.heading(), JobFile.write(job), group.plan());
   }
 
   /** Discounts and notes were for one buyer and do not go to another. */

@@ -28,7 +28,7 @@ final class Costs {
                     () ->
                         answers.stream()
                             .filter(answer -> answer.chosen())
-                            .filter(answer -> answer.wanted().equals(line.key()))
+                            .filter(answer -> answer.wanted().equals(line.goods().key()))
                             .findFirst()
                             .map(Costs::landedEach)));
   }

@@ -90,7 +90,7 @@ public final class IssueQuote {
 
   /** As stock and suppliers have it, with what suppliers answered for parts asked of them. */
   private static int leadDays(Books open, Quote quote) {
-    List<String> keys = quote.lines().stream().map(Quote.QuoteLine::key).toList();
+    List<String> keys = quote.lines().stream().map(line -> line.goods().key()).toList();
     int asked =
         open.orders().answers(quote.number()).stream()
             .filter(answer -> answer.chosen() && keys.contains(answer.wanted()))

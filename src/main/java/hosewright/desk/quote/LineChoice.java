@@ -1,8 +1,10 @@
 package hosewright.desk.quote;
 
+import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The line of a quote that is meant. */
 final class LineChoice {
@@ -15,13 +17,27 @@ final class LineChoice {
    */
   static String key(String field, String text, List<QuoteLine> among) {
     String typed = text.strip();
-    return among.stream()
-        .filter(
-            line ->
-                String.valueOf(line.position()).equals(typed) || line.key().equalsIgnoreCase(typed))
-        .findFirst()
-        .map(QuoteLine::key)
-        .orElseThrow(() -> unknown(field, typed, among));
+    List<QuoteLine> meant =
+        among.stream()
+            .filter(
+                line ->
+                    String.valueOf(line.position()).equals(typed)
+                        || line.goods().key().equalsIgnoreCase(typed)
+                        || line.key().equalsIgnoreCase(typed))
+            .toList();
+    if (meant.isEmpty()) {
+      throw unknown(field, typed, among);
+    }
+    if (meant.stream().map(QuoteLine::group).distinct().count() > 1) {
+      throw new BadInputException(
+          field,
+          typed,
+          "it stands in several groups: name one of the lines "
+              + meant.stream()
+                  .map(line -> String.valueOf(line.position()))
+                  .collect(Collectors.joining(", ")));
+    }
+    return meant.get(0).key();
   }
 
   private static NoSuchThingException unknown(String field, String typed, List<QuoteLine> among) {

@@ -30,9 +30,7 @@ public final class ReopenQuote {
       String reason = Signing.sentence("reason", asked.reason());
       Amendments amendments =
           Revising.withTerms(asked.termsFile(), open, seen.offer().amendments()).because(reason);
-      Quote next =
-          open.revisions()
-              .revised(seen, seen.basis().title(), seen.basis().jobYaml(), seen.plan(), amendments);
+      Quote next = open.revisions().revised(seen, seen.basis(), amendments);
       return Revising.keep(open, seen, next, Step.REOPEN, asked.by());
     }
   }

@@ -12,6 +12,7 @@ import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
@@ -62,34 +63,63 @@ public final class ReviseQuote {
       Quote seen = QuoteChoice.latest(asked.number(), open);
       QuoteLife.take(seen, Step.REVISE);
       String reason = Signing.sentence("reason", asked.reason());
-      Map<JobField, String> before = JobFile.parse(seen.basis().jobYaml());
+      Group of = group(seen, asked.changes().group());
+      Map<JobField, String> before = JobFile.parse(of.jobYaml());
       Map<JobField, String> answers = changed(before, asked.answers());
       // A quote of goods alone was made from no job, and is revised without one.
       boolean goods = !answers.containsKey(JobField.FROM) && answers.equals(before);
       Optional<Job> job = goods ? Optional.empty() : Optional.of(JobForm.read(answers));
-      LinePlan plan =
-          job.map(wanted -> plan(open, seen, answers, before, wanted)).orElse(seen.plan());
+      LinePlan plan = job.map(wanted -> plan(open, seen, of, answers, wanted)).orElse(of.plan());
       if (!plan.feasible()) {
         return new Outcome(plan, Optional.empty());
       }
+      Quote.Basis basis =
+          answers.equals(before)
+              ? seen.basis()
+              : basis(seen, of, job.orElseThrow(), JobFile.write(answers), plan);
       Amendments amendments =
-          new Amending(seen, seen.offer().amendments().fitting(seen.plan(), plan), open.catalogue())
+          new Amending(
+                  seen,
+                  seen.offer().amendments().fitting(seen.groups(), basis.groups()),
+                  open.catalogue())
               .after(asked.changes());
       if (answers.equals(before) && amendments.equals(seen.offer().amendments())) {
         throw new BadInputException(
             "revise", seen.number(), "say what is to be different: see 'help quote revise'");
       }
-      Quote next =
-          open.revisions()
-              .revised(
-                  seen,
-                  answers.equals(before) ? seen.basis().title() : job.orElseThrow().title(),
-                  answers.equals(before) ? seen.basis().jobYaml() : JobFile.write(answers),
-                  plan,
-                  amendments.because(reason));
+      Quote next = open.revisions().revised(seen, basis, amendments.because(reason));
       return new Outcome(
           plan, Optional.of(Revising.keep(open, seen, next, Step.REVISE, asked.by())));
     }
+  }
+
+  /** The group whose job is to be different; the first where none is named. */
+  private static Group group(Quote seen, Optional<Integer> named) {
+    if (named.isEmpty()) {
+      return seen.groups().get(0);
+    }
+    return seen.groups().stream()
+        .filter(group -> named.get() == group.number())
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "group",
+                    named.get().toString(),
+                    "the number of a group of this quote, such as "
+                        + seen.groups().get(seen.groups().size() - 1).number()));
+  }
+
+  /** The purchase with another job in one of its groups; the only group titles the whole. */
+  private static Quote.Basis basis(Quote seen, Group of, Job job, String jobText, LinePlan plan) {
+    boolean alone = seen.groups().size() == 1;
+    Group.Heading heading =
+        new Group.Heading(job.title(), of.heading().count(), of.heading().optional());
+    Group now = new Group(of.number(), heading, jobText, plan);
+    return Quote.Basis.of(
+        alone ? job.title() : seen.basis().title(),
+        Optional.empty(),
+        seen.groups().stream().map(group -> group.number() == of.number() ? now : group).toList());
   }
 
   private static Map<JobField, String> changed(
@@ -102,13 +132,9 @@ public final class ReviseQuote {
 
   /** The plan quoted before, unless the job asks for another. */
   private static LinePlan plan(
-      Books open,
-      Quote seen,
-      Map<JobField, String> answers,
-      Map<JobField, String> before,
-      Job job) {
-    return withoutTitle(answers).equals(withoutTitle(before))
-        ? seen.plan()
+      Books open, Quote seen, Group of, Map<JobField, String> answers, Job job) {
+    return withoutTitle(answers).equals(withoutTitle(JobFile.parse(of.jobYaml())))
+        ? of.plan()
         : new Planning(open).plan(job, open.revisions().kept(seen));
   }
 

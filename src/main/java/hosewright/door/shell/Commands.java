@@ -34,13 +34,16 @@ import hosewright.door.shell.line.LineCompareCommand;
 import hosewright.door.shell.line.LineFlowCommand;
 import hosewright.door.shell.line.LinePlanCommand;
 import hosewright.door.shell.option.WorkspacePlace;
+import hosewright.door.shell.order.OrderBuyCommand;
 import hosewright.door.shell.order.OrderCancelCommand;
+import hosewright.door.shell.order.OrderCountCommand;
 import hosewright.door.shell.order.OrderListCommand;
 import hosewright.door.shell.order.OrderPickCommand;
 import hosewright.door.shell.order.OrderPurchaseCommand;
 import hosewright.door.shell.order.OrderRaiseCommand;
 import hosewright.door.shell.order.OrderReceiveCommand;
 import hosewright.door.shell.order.OrderReserveCommand;
+import hosewright.door.shell.order.OrderReturnCommand;
 import hosewright.door.shell.order.OrderShipCommand;
 import hosewright.door.shell.order.OrderShortagesCommand;
 import hosewright.door.shell.order.OrderShowCommand;
@@ -102,11 +105,14 @@ import org.springframework.context.annotation.Import;
   QuoteShowCommand.class,
   QuoteUpdatePricesCommand.class,
   TenderPriceCommand.class,
+  OrderBuyCommand.class,
   OrderCancelCommand.class,
+  OrderCountCommand.class,
   OrderListCommand.class,
   OrderRaiseCommand.class,
   OrderReceiveCommand.class,
   OrderReserveCommand.class,
+  OrderReturnCommand.class,
   OrderShipCommand.class,
   OrderShortagesCommand.class,
   OrderShowCommand.class,

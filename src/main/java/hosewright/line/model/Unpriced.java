@@ -22,6 +22,16 @@ public record Unpriced(Optional<String> item, String what, int quantity) {
     return new Unpriced(Optional.of(item), item + " has no price in force", quantity);
   }
 
+  /** So many times as many of it. */
+  public Unpriced times(int count) {
+    return new Unpriced(item, what, quantity * count);
+  }
+
+  /** As many of it as both need together. */
+  public Unpriced together(Unpriced other) {
+    return new Unpriced(item, what, quantity + other.quantity);
+  }
+
   /** How many parts that is; what nobody counted is one. */
   public static int parts(List<Unpriced> lacking) {
     return lacking.stream().mapToInt(one -> Math.max(1, one.quantity())).sum();

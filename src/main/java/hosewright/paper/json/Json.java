@@ -92,7 +92,7 @@ public final class Json {
       if (form > FromForm1.RAISED_TO) {
         throw new IllegalArgumentException("kept by a newer Hosewright, in form " + form);
       }
-      return read(form == 1 ? FromForm1.quote(tree) : tree, Quote.class);
+      return read(Grouped.quote(form == 1 ? FromForm1.quote(tree) : tree), Quote.class);
     } catch (JacksonException e) {
       throw new IllegalArgumentException("not a stored Quote", e);
     }

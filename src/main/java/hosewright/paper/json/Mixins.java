@@ -11,7 +11,9 @@ import hosewright.catalogue.WaterFacts;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.line.plan.Planner;
+import hosewright.quote.Quote;
 import hosewright.thread.Verdict;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -63,6 +65,12 @@ final class Mixins {
   interface WithGasket {
     @JsonProperty("gasket")
     String gasket();
+  }
+
+  /** Groups with what they come to are worked out from the lines, and not read back. */
+  interface WithGroups {
+    @JsonProperty(value = "groups", access = JsonProperty.Access.READ_ONLY)
+    List<Quote.GroupSum> groupSums();
   }
 
   interface RecordAlone {

@@ -49,6 +49,7 @@ final class SpreadGroups extends NopAnnotationIntrospector {
           Order.Timing.class,
           OrderLine.Counts.class,
           OrderLine.Ware.class,
+          PurchaseOrder.PurchaseLine.Counts.class,
           PurchaseOrder.PurchaseLine.Ware.class,
           Quote.Basis.class,
           Quote.Charging.class,

@@ -37,6 +37,7 @@ final class TradeModule extends SimpleModule {
     setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
     setMixInAnnotation(Quote.QuoteLine.Price.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);
+    setMixInAnnotation(Quote.class, Mixins.WithGroups.class);
   }
 
   @Override

@@ -8,10 +8,12 @@ import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetNames;
 import hosewright.quote.Departures;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import hosewright.thread.End;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -30,9 +32,10 @@ public final class PickingSheet {
   }
 
   /**
-   * @param firstLineRow row of the first quote line on the first sheet, whose quantities rule here
+   * @param quoteRows rows of the quote's lines on the first sheet, whose quantities rule here, by
+   *     the lines' positions
    */
-  public void write(Quote quote, int firstLineRow) {
+  public void write(Quote quote, Map<Integer, Integer> quoteRows) {
     page.next();
     page.span(0, page.lastColumn(), "To pick", Look.TITLE);
     int heading =
@@ -40,9 +43,13 @@ public final class PickingSheet {
             List.of(
                 "Picked", "Line", "Item", "Description", "Quantity", "Unit", "Weight lb", "Remark"),
             Set.of(4, 6));
-    int row = firstLineRow;
-    for (QuoteLine line : quote.lines()) {
-      pick(line, row++);
+    List<Group> groups = quote.groups().stream().filter(group -> !group.optional()).toList();
+    for (Group group : groups) {
+      if (quote.groups().size() > 1) {
+        page.next();
+        page.span(0, page.lastColumn(), group.heading().words(), Look.STRONG);
+      }
+      quote.lines(group).forEach(line -> pick(line, quoteRows.get(line.position())));
     }
     int last = page.rowNumber();
     page.next();
@@ -52,10 +59,15 @@ public final class PickingSheet {
             last > heading ? "SUM(G" + (heading + 1) + ":G" + last + ")" : "0",
             Look.NUMBER_STRONG)
         .named(6, "picked_weight_lb");
-    if (quote.lines().size() + quote.plan().layout().run().size() > ROWS_ON_A_PAGE) {
+    int steps = groups.stream().mapToInt(group -> group.plan().layout().run().size()).sum();
+    if (quote.lines().size() + steps > ROWS_ON_A_PAGE) {
       page.newSheetOfPaper();
     }
-    assembly(quote.plan(), Departures.of(quote));
+    for (Group group : groups) {
+      if (group.laid() || quote.groups().size() == 1) {
+        assembly(quote, group);
+      }
+    }
     // Two tables: on a further page the heading of the first would stand over the second.
     page.finishedBelow(heading);
   }
@@ -73,10 +85,12 @@ public final class PickingSheet {
         .text(7, line.note().orElse(""), Look.BODY);
   }
 
-  private void assembly(LinePlan plan, List<String> departures) {
+  private void assembly(Quote quote, Group group) {
+    LinePlan plan = group.plan();
+    String which = quote.groups().size() == 1 ? "" : ": " + group.heading().words();
     page.gap(10);
     page.next();
-    page.span(0, page.lastColumn(), "To assemble, from source to appliance", Look.TITLE);
+    page.span(0, page.lastColumn(), "To assemble, from source to appliance" + which, Look.TITLE);
     page.next();
     page.text(0, "Done", Look.HEAD)
         .text(1, "Step", Look.HEAD)
@@ -98,7 +112,7 @@ public final class PickingSheet {
     }
     page.next();
     page.span(0, page.lastColumn(), JointWords.gaskets(plan.bill().gaskets()), Look.TEXT);
-    Stream.concat(plan.layout().remarks().stream(), departures.stream())
+    Stream.concat(plan.layout().remarks().stream(), Departures.of(quote, group).stream())
         .forEach(
             remark -> {
               page.next();

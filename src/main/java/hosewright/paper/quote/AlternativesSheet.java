@@ -4,6 +4,7 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.model.LinePlan.Alternative;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Set;
@@ -18,10 +19,14 @@ final class AlternativesSheet {
     this.page = page;
   }
 
-  void write(Quote quote) {
-    LinePlan plan = quote.plan();
+  void write(Quote quote, Group group) {
+    LinePlan plan = group.plan();
     page.next();
-    page.span(0, page.lastColumn(), "Other ways to do the job", Look.TITLE);
+    page.span(
+        0,
+        page.lastColumn(),
+        "Other ways to do the job" + GroupWords.behind(quote, group),
+        Look.TITLE);
     page.next();
     page.span(
         0,

@@ -6,9 +6,10 @@ import hosewright.paper.sheet.SheetNames;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.QuoteLine;
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** The quote's own frozen price breaks, which the first sheet looks its unit prices up in. */
@@ -41,8 +42,8 @@ public final class BreaksSheet {
     this.page = page;
   }
 
-  /** Writes the sheet and gives the rows of each quote line, in the order of the lines. */
-  List<Rows> write(Quote quote) {
+  /** Writes the sheet and gives the rows of each quote line, by its position. */
+  Map<Integer, Rows> write(Quote quote) {
     page.next();
     page.span(0, page.lastColumn(), "Price breaks of this quote", Look.TITLE);
     page.next();
@@ -58,9 +59,9 @@ public final class BreaksSheet {
     int heading =
         page.heading(
             List.of("Line", "Item", "Description", "From quantity", "Unit price"), Set.of(3, 4));
-    List<Rows> rows = new ArrayList<>();
-    for (QuoteLine line : quote.lines()) {
-      rows.add(write(line));
+    Map<Integer, Rows> rows = new HashMap<>();
+    for (QuoteLine line : quote.itemised()) {
+      rows.put(line.position(), write(line));
     }
     page.finished(heading);
     return rows;

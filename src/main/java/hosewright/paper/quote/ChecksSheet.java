@@ -6,6 +6,8 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.model.Unpriced;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
+import hosewright.quote.Group;
+import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.lang3.StringUtils;
@@ -22,9 +24,10 @@ final class ChecksSheet {
     this.page = page;
   }
 
-  void write(LinePlan plan) {
+  void write(Quote quote, Group group) {
+    LinePlan plan = group.plan();
     page.next();
-    page.span(0, page.lastColumn(), "Checks", Look.TITLE);
+    page.span(0, page.lastColumn(), "Checks" + GroupWords.behind(quote, group), Look.TITLE);
     page.next();
     page.span(0, page.lastColumn(), verdict(plan), Look.STRONG);
     int heading =

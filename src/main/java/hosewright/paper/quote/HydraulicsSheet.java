@@ -8,6 +8,8 @@ import hosewright.line.model.LinePlan;
 import hosewright.paper.sheet.FormulaRows;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
+import hosewright.quote.Group;
+import hosewright.quote.Quote;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -26,16 +28,19 @@ final class HydraulicsSheet {
   private final LinePlan plan;
   private final Hydraulics result;
 
-  HydraulicsSheet(Page page, LinePlan plan) {
+  private final String title;
+
+  HydraulicsSheet(Page page, Quote quote, Group group) {
     this.page = page;
     this.rows = new FormulaRows(page);
-    this.plan = plan;
+    this.plan = group.plan();
+    this.title = "Hydraulics" + GroupWords.behind(quote, group);
     this.result = plan.hydraulics();
   }
 
   void write() {
     page.next();
-    page.span(0, page.lastColumn(), "Hydraulics", Look.TITLE);
+    page.span(0, page.lastColumn(), title, Look.TITLE);
     if (!result.calculated()) {
       page.next();
       page.span(0, page.lastColumn(), "Pressures: " + result.frictionBasis() + ".", Look.TEXT);

@@ -5,6 +5,8 @@ import hosewright.line.model.LinePlan;
 import hosewright.paper.drawing.JointWords;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
+import hosewright.quote.Group;
+import hosewright.quote.Quote;
 import hosewright.thread.Verdict.Outcome;
 import java.util.List;
 import java.util.Set;
@@ -20,9 +22,14 @@ final class JointsSheet {
     this.page = page;
   }
 
-  void write(LinePlan plan) {
+  void write(Quote quote, Group group) {
+    LinePlan plan = group.plan();
     page.next();
-    page.span(0, page.lastColumn(), "Joints from source to appliance", Look.TITLE);
+    page.span(
+        0,
+        page.lastColumn(),
+        "Joints from source to appliance" + GroupWords.behind(quote, group),
+        Look.TITLE);
     int heading =
         page.heading(
             List.of(

@@ -38,7 +38,9 @@ public final class LinesCsv {
               "taxable",
               "weightLb",
               "note",
-              "standing")
+              "standing",
+              "group",
+              "groupTitle")
           .get();
 
   private LinesCsv() {}
@@ -74,6 +76,8 @@ public final class LinesCsv {
         line.goods().taxable() ? "yes" : "no",
         line.goods().weightLb(),
         Cells.inCsv(line.note().orElse("")),
-        standing);
+        standing,
+        line.group(),
+        Cells.inCsv(quote.basis().group(line.group()).title()));
   }
 }

@@ -2,6 +2,7 @@ package hosewright.paper.quote;
 
 import hosewright.paper.page.Lettering;
 import hosewright.paper.page.PdfSheet;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.io.IOException;
@@ -34,14 +35,25 @@ final class PdfLines {
     this.quantityEnd = unit - 8;
   }
 
-  void write() throws IOException {
+  /** Writes these lines under a heading. */
+  void write(List<QuoteLine> lines) throws IOException {
     heading();
-    for (QuoteLine line : quote.lines()) {
+    for (QuoteLine line : lines) {
       line(line);
     }
   }
 
+  /** Writes what a group comes to, under its lines. */
+  void subtotal(Group group) throws IOException {
+    sheet.textEndingAt("Subtotal of " + group.number(), extendedEnd - 80, SIZE, true);
+    sheet.textEndingAt(figure(quote.subtotal(group)), extendedEnd, SIZE, true);
+    sheet.down(LINE + 4);
+  }
+
   private void heading() throws IOException {
+    if (!sheet.hasRoom(4 * LINE)) {
+      sheet.newPage();
+    }
     String currency = quote.total().getCurrencyUnit().getCode();
     sheet.rule(0, sheet.width());
     sheet.down(2);

@@ -1,5 +1,6 @@
 package hosewright.paper.quote;
 
+import hosewright.catalogue.MoneyWords;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Leg;
@@ -11,10 +12,12 @@ import hosewright.paper.drawing.LaidLine;
 import hosewright.paper.drawing.LaidLine.Shape;
 import hosewright.paper.drawing.LaidLine.Step;
 import hosewright.quote.Departures;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.apache.commons.lang3.StringUtils;
 
 /** A quote told to its buyer in plain words: what comes, what it does, what to check on site. */
@@ -32,8 +35,8 @@ public final class PlainSummary {
   public static List<Part> of(Quote quote) {
     return List.of(
         new Part("What you get", goods(quote)),
-        new Part("What it does", work(quote.plan())),
-        new Part("What you must check on site", onSite(quote.plan())),
+        new Part("What it does", ofEach(quote, PlainSummary::work)),
+        new Part("What you must check on site", ofEach(quote, PlainSummary::onSite)),
         new Part("Cautions", PrintedTerms.cautions(quote)),
         new Part("What it costs", cost(quote)));
   }
@@ -55,8 +58,39 @@ public final class PlainSummary {
     return text.toString();
   }
 
+  /** What is to be said of every group, each by its title where there are several. */
+  private static List<String> ofEach(Quote quote, Function<LinePlan, List<String>> sentences) {
+    return quote.groups().stream()
+        .flatMap(
+            group ->
+                sentences.apply(group.plan()).stream()
+                    .map(sentence -> GroupWords.before(quote, group) + sentence))
+        .toList();
+  }
+
   private static List<String> goods(Quote quote) {
-    LinePlan plan = quote.plan();
+    List<String> sentences = new ArrayList<>();
+    for (Group group : quote.groups()) {
+      if (quote.groups().size() > 1) {
+        sentences.add(
+            group.heading().words()
+                + (group.optional() ? ", not in the total" : "")
+                + ", for "
+                + MoneyWords.of(quote.subtotal(group))
+                + ":");
+      }
+      sentences.addAll(goods(group.plan()));
+    }
+    sentences.addAll(Departures.of(quote));
+    sentences.add("The quote lists every item with its price.");
+    quote
+        .stillToSource()
+        .forEach(
+            missing -> sentences.add("Not included, still to be found: " + missing.words() + "."));
+    return sentences;
+  }
+
+  private static List<String> goods(LinePlan plan) {
     List<String> sentences = new ArrayList<>();
     for (Leg leg : plan.layout().hoseLegs()) {
       Leg.Hose hose = leg.hose().orElseThrow();
@@ -84,12 +118,6 @@ public final class PlainSummary {
     if (!plan.joints().isEmpty()) {
       sentences.add(JointWords.gaskets(plan.bill().gaskets()));
     }
-    sentences.addAll(Departures.of(quote));
-    sentences.add("The quote lists every item with its price.");
-    quote
-        .stillToSource()
-        .forEach(
-            missing -> sentences.add("Not included, still to be found: " + missing.words() + "."));
     return sentences;
   }
 

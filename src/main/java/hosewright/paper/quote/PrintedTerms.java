@@ -2,13 +2,17 @@ package hosewright.paper.quote;
 
 import hosewright.catalogue.MoneyWords;
 import hosewright.line.model.Check;
+import hosewright.line.model.LinePlan;
 import hosewright.line.model.Unpriced;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The sentences every paper of a quote carries: terms and cautions. */
 final class PrintedTerms {
@@ -23,7 +27,12 @@ final class PrintedTerms {
         quote.stillToSource().stream().map(Unpriced::words).toList());
     sections.put(
         "Accessories, where each stands and why",
-        quote.plan().bill().accessories().stream().map(one -> one.sentence() + ".").toList());
+        quote.groups().stream()
+            .flatMap(
+                group ->
+                    group.plan().bill().accessories().stream()
+                        .map(one -> GroupWords.before(quote, group) + one.sentence() + "."))
+            .toList());
     sections.put("Notes", quote.offer().amendments().notes());
     sections.put("Terms", of(quote));
     sections.put("Cautions", cautions(quote));
@@ -32,7 +41,7 @@ final class PrintedTerms {
 
   /** Each line beside the total, as a sentence. */
   static List<String> offers(Quote quote) {
-    return quote.offer().offered().stream()
+    return quote.offeredAlone().stream()
         .map(
             offer -> {
               QuoteLine line = offer.line();
@@ -58,7 +67,9 @@ final class PrintedTerms {
             + quote.validity().validUntil()
             + " in "
             + quote.total().getCurrencyUnit().getCode()
-            + ", each at the price break of its quantity.");
+            + (quote.groups().size() == 1
+                ? ", each at the price break of its quantity."
+                : ", each at the price break of all of its item in the total."));
     terms.add(
         quote.validity().leadDays() == 0
             ? "Delivery: from stock."
@@ -84,21 +95,42 @@ final class PrintedTerms {
 
   /** The plan's cautions, with what fails said first. */
   static List<String> cautions(Quote quote) {
-    List<String> cautions = new ArrayList<>();
-    quote
-        .plan()
-        .limitedBy()
-        .ifPresent(limit -> cautions.add("This line falls short: " + ended(limit)));
-    quote.plan().checks().stream()
-        .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .filter(check -> quote.plan().limitedBy().filter(l -> l.contains(check.note())).isEmpty())
-        .map(check -> "Fails a check: " + check.name() + ". " + ended(check.note()))
-        .forEach(cautions::add);
-    cautions.addAll(quote.plan().cautions());
+    Set<String> cautions = new LinkedHashSet<>();
+    for (Group group : quote.groups()) {
+      shortfalls(quote, group).forEach(cautions::add);
+    }
+    for (Group group : quote.groups()) {
+      // What holds for several lines is said once, without a name.
+      group.plan().cautions().stream()
+          .map(
+              sentence ->
+                  (isOfAll(quote, sentence) ? "" : GroupWords.before(quote, group)) + sentence)
+          .forEach(cautions::add);
+    }
     cautions.add(
         "Figures are for planning. Local codes, the authority having jurisdiction and a licensed "
             + "engineer decide where they apply; measure the threads and the pressure on site.");
-    return cautions;
+    return List.copyOf(cautions);
+  }
+
+  private static boolean isOfAll(Quote quote, String caution) {
+    return quote.groups().stream()
+        .filter(Group::laid)
+        .allMatch(group -> group.plan().cautions().contains(caution));
+  }
+
+  private static List<String> shortfalls(Quote quote, Group group) {
+    LinePlan plan = group.plan();
+    String which = GroupWords.before(quote, group);
+    List<String> sentences = new ArrayList<>();
+    plan.limitedBy()
+        .ifPresent(limit -> sentences.add(which + "This line falls short: " + ended(limit)));
+    plan.checks().stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .filter(check -> plan.limitedBy().filter(l -> l.contains(check.note())).isEmpty())
+        .map(check -> which + "Fails a check: " + check.name() + ". " + ended(check.note()))
+        .forEach(sentences::add);
+    return sentences;
   }
 
   static String ended(String sentence) {

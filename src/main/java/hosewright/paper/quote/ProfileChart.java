@@ -1,6 +1,5 @@
 package hosewright.paper.quote;
 
-import hosewright.paper.sheet.SheetNames;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xddf.usermodel.PresetColor;
@@ -22,6 +21,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -44,15 +44,16 @@ final class ProfileChart {
     this.last = last;
   }
 
-  /** Draws the chart under the profile table, whose formulas must have been evaluated. */
+  /** Draws the chart under each profile table, whose formulas must have been evaluated. */
   static void draw(XSSFWorkbook workbook) {
-    if (workbook.getName(ProfileTable.CHART_ROW) == null) {
-      return;
+    for (XSSFName at : workbook.getNames(ProfileTable.CHART_ROW)) {
+      XSSFSheet sheet =
+          workbook.getSheet(new CellReference(at.getRefersToFormula()).getSheetName());
+      int first = row(workbook, ProfileTable.FIRST_ROW, at.getSheetIndex());
+      int last = row(workbook, ProfileTable.LAST_ROW, at.getSheetIndex());
+      new ProfileChart(sheet, first, last)
+          .draw(row(workbook, ProfileTable.CHART_ROW, at.getSheetIndex()));
     }
-    XSSFSheet sheet = workbook.getSheet(SheetNames.HYDRAULICS);
-    new ProfileChart(
-            sheet, row(workbook, ProfileTable.FIRST_ROW), row(workbook, ProfileTable.LAST_ROW))
-        .draw(row(workbook, ProfileTable.CHART_ROW));
   }
 
   private void draw(int atRow) {
@@ -125,8 +126,16 @@ final class ProfileChart {
         sheet, new CellRangeAddress(first, last, column, column));
   }
 
-  /** Row index, from 0, of a named cell. */
-  private static int row(XSSFWorkbook workbook, String name) {
-    return new CellReference(workbook.getName(name).getRefersToFormula()).getRow();
+  /**
+   * Row index, from 0, of a named cell.
+   *
+   * @param scope the sheet the name is kept to; -1 for the whole workbook
+   */
+  private static int row(XSSFWorkbook workbook, String name, int scope) {
+    return workbook.getNames(name).stream()
+        .filter(one -> one.getSheetIndex() == scope)
+        .map(one -> new CellReference(one.getRefersToFormula()).getRow())
+        .findFirst()
+        .orElseThrow();
   }
 }

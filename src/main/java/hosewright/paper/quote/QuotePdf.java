@@ -7,6 +7,7 @@ import hosewright.paper.page.Paper;
 import hosewright.paper.page.PdfSheet;
 import hosewright.paper.page.Picture;
 import hosewright.problem.PlainText;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.terms.Dealer;
 import java.io.IOException;
@@ -75,20 +76,52 @@ public final class QuotePdf {
     head();
     sheet.down(8);
     heading(quote.basis().title());
-    paragraph(quote.plan().summary(), 0);
-    if (!quote.plan().layout().legs().isEmpty()) {
-      Picture drawing = LinePicture.of(quote.plan());
-      keepTogether(drawing.height() * wide / drawing.width());
-      sheet.picture(drawing);
+    if (quote.groups().size() == 1) {
+      Group only = quote.groups().get(0);
+      purpose(only);
+      new PdfLines(sheet, quote).write(quote.lines());
+      totals();
+    } else {
+      paragraph("A purchase of " + quote.groups().size() + " groups.", 0);
+      groups(quote.groups().stream().filter(group -> !group.optional()).toList());
+      totals();
+      besides();
     }
-    sheet.down(6);
-    new PdfLines(sheet, quote).write();
-    totals();
     for (Map.Entry<String, List<String>> part : PrintedTerms.sections(quote).entrySet()) {
       section(part.getKey(), part.getValue());
     }
     signature();
     sheet.finish("Quote " + quote.number() + ", revision " + quote.revision());
+  }
+
+  private void purpose(Group group) throws IOException {
+    paragraph(GroupWords.summary(group), 0);
+    if (group.laid()) {
+      Picture drawing = LinePicture.of(group.plan());
+      keepTogether(drawing.height() * wide / drawing.width());
+      sheet.picture(drawing);
+    }
+    sheet.down(6);
+  }
+
+  private void groups(List<Group> groups) throws IOException {
+    PdfLines lines = new PdfLines(sheet, quote);
+    for (Group group : groups) {
+      sheet.down(8);
+      heading(group.number() + ". " + group.heading().words());
+      purpose(group);
+      lines.write(quote.lines(group));
+      lines.subtotal(group);
+    }
+  }
+
+  private void besides() throws IOException {
+    List<Group> optional = quote.groups().stream().filter(Group::optional).toList();
+    if (!optional.isEmpty()) {
+      sheet.down(8);
+      heading("You may also have, not in the total");
+      groups(optional);
+    }
   }
 
   private void head() throws IOException {

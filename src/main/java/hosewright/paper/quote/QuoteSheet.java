@@ -1,17 +1,24 @@
 package hosewright.paper.quote;
 
+import static hosewright.paper.quote.QuoteTable.DESCRIPTION;
+import static hosewright.paper.quote.QuoteTable.EXTENDED;
+import static hosewright.paper.quote.QuoteTable.NUMBER;
+import static hosewright.paper.quote.QuoteTable.QUANTITY;
+import static hosewright.paper.quote.QuoteTable.TAXED;
+import static hosewright.paper.quote.QuoteTable.UNIT_PRICE;
+
 import hosewright.line.model.Unpriced;
-import hosewright.paper.drawing.LineDrawing;
-import hosewright.paper.drawing.LinePicture;
-import hosewright.paper.page.Picture;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetSetup;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.terms.Dealer;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -27,20 +34,12 @@ final class QuoteSheet {
   static final String TAX = "quote_tax";
   static final String TOTAL = "quote_total";
 
-  private static final int NUMBER = 0;
-  private static final int ITEM = 1;
-  private static final int DESCRIPTION = 2;
-  private static final int QUANTITY = 3;
-  private static final int UNIT = 4;
-  private static final int UNIT_PRICE = 5;
-  private static final int EXTENDED = 6;
-  private static final int TAXED = 7;
-
   private final Page page;
   private final Quote quote;
   private final Dealer dealer;
   private final String currency;
   private final int decimals;
+  private final QuoteTable table;
 
   QuoteSheet(Page page, Quote quote, Dealer dealer) {
     this.page = page;
@@ -48,26 +47,23 @@ final class QuoteSheet {
     this.dealer = dealer;
     this.currency = QuoteWorkbook.currency(quote).getCode();
     this.decimals = QuoteWorkbook.currency(quote).getDecimalPlaces();
+    this.table = new QuoteTable(page, quote);
   }
 
-  /** Writes the sheet and gives the row number of the first quote line. */
-  int write(List<BreaksSheet.Rows> breaks) {
+  /** Writes the sheet and gives the rows of the lines, by their positions. */
+  Map<Integer, Integer> write(Map<Integer, BreaksSheet.Rows> breaks) {
     head();
     job();
-    int heading = tableHeading();
-    int firstLine = heading + 1;
-    for (int i = 0; i < quote.lines().size(); i++) {
-      line(quote.lines().get(i), breaks.get(i));
-    }
-    int lastLine = page.rowNumber();
-    totals(firstLine, lastLine);
+    int heading = table.heading();
+    String subtotal = table.inTotal();
+    totals(subtotal, heading + 1, page.rowNumber());
+    table.besides();
+    table.prices(breaks);
     new QuoteTerms(page, quote).write();
-    if (lastLine >= firstLine) {
-      wholeQuantitiesOnly(firstLine, lastLine);
-    }
+    wholeQuantitiesOnly(table.rows().values());
     SheetSetup.repeated(page.sheet(), heading);
     page.finishedBelow(1);
-    return firstLine;
+    return table.rows();
   }
 
   private void head() {
@@ -106,51 +102,21 @@ final class QuoteSheet {
     page.next();
     page.span(NUMBER, TAXED, quote.basis().title(), Look.SECTION);
     page.next();
-    page.span(NUMBER, TAXED, quote.plan().summary(), Look.TEXT);
-    drawing();
+    if (quote.groups().size() == 1) {
+      Group only = quote.groups().get(0);
+      page.span(NUMBER, TAXED, GroupWords.summary(only), Look.TEXT);
+      table.drawing(only);
+    } else {
+      page.span(NUMBER, TAXED, "A purchase of " + quote.groups().size() + " groups.", Look.TEXT);
+    }
     page.gap(6);
   }
 
-  private void drawing() {
-    if (quote.plan().layout().legs().isEmpty()) {
-      return;
-    }
-    Picture drawing = LinePicture.of(quote.plan());
-    double heightPt = page.widthPt(NUMBER, TAXED) * drawing.height() / drawing.width();
-    page.picture(LineDrawing.png(quote.plan()), NUMBER, TAXED, heightPt);
-  }
-
-  private int tableHeading() {
-    page.next();
-    page.text(NUMBER, "No.", Look.HEAD_CENTRE)
-        .text(ITEM, "Item", Look.HEAD)
-        .text(DESCRIPTION, "Description", Look.HEAD)
-        .text(QUANTITY, "Quantity", Look.HEAD_RIGHT)
-        .text(UNIT, "Unit", Look.HEAD)
-        .text(UNIT_PRICE, "Unit price " + currency, Look.HEAD_RIGHT)
-        .text(EXTENDED, "Extended " + currency, Look.HEAD_RIGHT)
-        .text(TAXED, "Tax", Look.HEAD_CENTRE);
-    return page.rowNumber();
-  }
-
-  private void line(QuoteLine line, BreaksSheet.Rows breaks) {
-    int row = page.next();
-    String note = line.note().map(n -> "\n" + n).orElse("");
-    page.number(NUMBER, line.position(), Look.BODY_ORDER)
-        .text(ITEM, line.goods().item(), Look.BODY)
-        .text(DESCRIPTION, line.goods().description() + note, Look.BODY)
-        .number(QUANTITY, line.quantity(), Look.BODY_INPUT)
-        .text(UNIT, line.goods().unit(), Look.BODY)
-        .formula(UNIT_PRICE, breaks.unitPriceAt("D" + row), Look.BODY_MONEY)
-        .formula(EXTENDED, round("D" + row + "*F" + row), Look.BODY_MONEY)
-        .text(TAXED, line.goods().taxable() ? "T" : "", Look.BODY_CENTRE);
-  }
-
-  private void totals(int firstLine, int lastLine) {
+  private void totals(String subtotal, int firstLine, int lastLine) {
     boolean empty = lastLine < firstLine;
     String extended = "G" + firstLine + ":G" + lastLine;
     String taxed = "H" + firstLine + ":H" + lastLine;
-    total("Subtotal", SUBTOTAL, empty ? "0" : "SUM(" + extended + ")");
+    total("Subtotal", SUBTOTAL, subtotal);
     page.next();
     page.span(QUANTITY, UNIT_PRICE, "Freight", Look.LABEL)
         .money(EXTENDED, quote.totals().freight(), Look.MONEY)
@@ -187,15 +153,33 @@ final class QuoteSheet {
     return "ROUND(" + expression + "," + decimals + ")";
   }
 
-  private void wholeQuantitiesOnly(int firstLine, int lastLine) {
+  private void wholeQuantitiesOnly(Collection<Integer> rows) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    CellRangeAddressList quantities = new CellRangeAddressList();
+    runs(rows)
+        .forEach(run -> quantities.addCellRangeAddress(run[0] - 1, QUANTITY, run[1] - 1, QUANTITY));
     DataValidationHelper helper = page.sheet().getDataValidationHelper();
     DataValidation rule =
         helper.createValidation(
-            helper.createIntegerConstraint(OperatorType.BETWEEN, "0", "1000000"),
-            new CellRangeAddressList(firstLine - 1, lastLine - 1, QUANTITY, QUANTITY));
+            helper.createIntegerConstraint(OperatorType.BETWEEN, "0", "1000000"), quantities);
     rule.setShowErrorBox(true);
     rule.createErrorBox("Quantity", "Give a whole number from 0 to 1,000,000.");
     page.sheet().addValidationData(rule);
+  }
+
+  /** Rows that follow one another, as the first and the last of each run. */
+  private static List<int[]> runs(Collection<Integer> rows) {
+    List<int[]> runs = new ArrayList<>();
+    for (int row : rows) {
+      if (!runs.isEmpty() && runs.get(runs.size() - 1)[1] == row - 1) {
+        runs.get(runs.size() - 1)[1] = row;
+      } else {
+        runs.add(new int[] {row, row});
+      }
+    }
+    return runs;
   }
 
   private static String words(String constant) {

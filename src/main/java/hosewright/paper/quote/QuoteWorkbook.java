@@ -8,12 +8,14 @@ import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetNames;
 import hosewright.paper.sheet.SheetSetup;
 import hosewright.paper.sheet.StableZip;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.terms.Dealer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -59,26 +61,60 @@ public final class QuoteWorkbook {
   private void fill() {
     // A formula may use a name that a later row defines; evaluating them all reads them anyway.
     workbook.setCellFormulaValidation(false);
-    for (String name : SheetNames.IN_ORDER) {
-      workbook.createSheet(name);
+    if (quote.groups().size() == 1) {
+      SheetNames.IN_ORDER.forEach(workbook::createSheet);
+    } else {
+      workbook.createSheet(SheetNames.QUOTE);
+      workbook.createSheet(SheetNames.PICKING);
+      laid().forEach(group -> SheetNames.OF_A_GROUP.forEach(one -> createSheet(one, group)));
+      workbook.createSheet(SheetNames.BREAKS);
     }
-    List<BreaksSheet.Rows> breaks =
+    Map<Integer, BreaksSheet.Rows> breaks =
         new BreaksSheet(page(SheetNames.BREAKS, BreaksSheet.WIDTHS)).write(quote);
-    int firstLineRow =
+    Map<Integer, Integer> rows =
         new QuoteSheet(page(SheetNames.QUOTE, QuoteSheet.WIDTHS), quote, dealer).write(breaks);
-    new JointsSheet(page(SheetNames.JOINTS, JointsSheet.WIDTHS)).write(quote.plan());
-    new HydraulicsSheet(page(SheetNames.HYDRAULICS, HydraulicsSheet.WIDTHS), quote.plan()).write();
-    new PickingSheet(page(SheetNames.PICKING, PickingSheet.WIDTHS)).write(quote, firstLineRow);
-    new AlternativesSheet(page(SheetNames.ALTERNATIVES, AlternativesSheet.WIDTHS)).write(quote);
-    new ChecksSheet(page(SheetNames.CHECKS, ChecksSheet.WIDTHS)).write(quote.plan());
+    new PickingSheet(page(SheetNames.PICKING, PickingSheet.WIDTHS)).write(quote, rows);
+    laid().forEach(this::technical);
     XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
     TotalsCheck.holds(workbook, quote);
     ProfileChart.draw(workbook);
     properties();
   }
 
+  /** The groups that have technical sheets; of parts alone a quote of one group has them too. */
+  private List<Group> laid() {
+    return quote.groups().stream()
+        .filter(group -> group.laid() || quote.groups().size() == 1)
+        .toList();
+  }
+
+  private void createSheet(String sheet, Group group) {
+    workbook.createSheet(nameOf(sheet, group));
+  }
+
+  private String nameOf(String sheet, Group group) {
+    return quote.groups().size() == 1 ? sheet : sheet + " " + group.number();
+  }
+
+  private void technical(Group group) {
+    new JointsSheet(page(SheetNames.JOINTS, group, JointsSheet.WIDTHS)).write(quote, group);
+    Page hydraulics = page(SheetNames.HYDRAULICS, group, HydraulicsSheet.WIDTHS);
+    if (quote.groups().size() > 1) {
+      hydraulics.withNamesOfItsOwn();
+    }
+    new HydraulicsSheet(hydraulics, quote, group).write();
+    new AlternativesSheet(page(SheetNames.ALTERNATIVES, group, AlternativesSheet.WIDTHS))
+        .write(quote, group);
+    new ChecksSheet(page(SheetNames.CHECKS, group, ChecksSheet.WIDTHS)).write(quote, group);
+  }
+
   private Page page(String sheet, int... widths) {
-    boolean landscape = SheetNames.WIDE.contains(sheet);
+    return page(sheet, quote.groups().get(0), widths);
+  }
+
+  private Page page(String kind, Group group, int... widths) {
+    boolean landscape = SheetNames.WIDE.contains(kind);
+    String sheet = SheetNames.OF_A_GROUP.contains(kind) ? nameOf(kind, group) : kind;
     SheetSetup.printed(
         workbook.getSheet(sheet),
         paper,

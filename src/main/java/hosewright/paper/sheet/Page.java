@@ -46,6 +46,7 @@ public final class Page {
   private final int[] widths;
   private final Map<Integer, Double> heights = new HashMap<>();
   private int row = -1;
+  private boolean ownNames;
 
   /**
    * @param widths column widths in digits, first column first
@@ -133,9 +134,23 @@ public final class Page {
     return this;
   }
 
+  /** Sets the formula of a cell that is written already, in the look it has. */
+  public void formulaAt(int rowNumber, int column, String formula) {
+    sheet.getRow(rowNumber - 1).getCell(column).setCellFormula(formula);
+  }
+
+  /** Keeps names given from now on to this sheet, where others of its kind have the same. */
+  public Page withNamesOfItsOwn() {
+    ownNames = true;
+    return this;
+  }
+
   /** Gives the cell of the present row a name that formulas and readers can use. */
   public Page named(int column, String name) {
     XSSFName defined = sheet.getWorkbook().createName();
+    if (ownNames) {
+      defined.setSheetIndex(sheet.getWorkbook().getSheetIndex(sheet));
+    }
     defined.setNameName(name);
     defined.setRefersToFormula(
         "'" + sheet.getSheetName() + "'!$" + Cells.letter(column) + "$" + rowNumber());

@@ -16,6 +16,9 @@ public final class SheetNames {
   public static final List<String> IN_ORDER =
       List.of(QUOTE, JOINTS, HYDRAULICS, PICKING, ALTERNATIVES, CHECKS, BREAKS);
 
+  /** Sheets of which each group that is laid has its own, where there are several. */
+  public static final List<String> OF_A_GROUP = List.of(JOINTS, HYDRAULICS, ALTERNATIVES, CHECKS);
+
   /** Sheets that print on paper turned sideways. */
   public static final Set<String> WIDE = Set.of(JOINTS, PICKING, ALTERNATIVES, CHECKS);
 

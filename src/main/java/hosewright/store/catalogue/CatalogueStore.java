@@ -15,6 +15,7 @@ import hosewright.catalogue.CostRow;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
 import hosewright.catalogue.find.Listing;
+import hosewright.order.OrderBook.Counted;
 import hosewright.store.database.Amounts;
 import hosewright.store.database.Database;
 import hosewright.store.database.Turns;
@@ -26,6 +27,7 @@ import hosewright.store.seal.SealCheck;
 import hosewright.store.seal.Tally;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,14 +61,23 @@ public final class CatalogueStore {
    * Puts a catalogue in the place of the one kept and notes what it came from.
    *
    * @param source file or folder, at most 300 characters of it are kept
+   * @return each shelf that its stock column counts
    */
-  public void replace(Catalogue catalogue, Instant loadedAt, String source) {
-    context.transaction(
+  public List<Counted> replace(Catalogue catalogue, Instant loadedAt, String source) {
+    return context.transactionResult(
         nested -> {
           DSLContext inside = nested.dsl();
           Turns.take(inside, CATALOGUE_LOAD);
-          new CatalogueWriter(inside, lastLoad(inside) + 1, loadedAt).replace(catalogue, source);
+          return new CatalogueWriter(inside, lastLoad(inside) + 1, loadedAt)
+              .replace(catalogue, source);
         });
+  }
+
+  /** Each shelf that a catalogue put here would count. */
+  public List<Counted> wouldCount(Catalogue catalogue) {
+    Map<String, Integer> stated = new HashMap<>();
+    context.selectFrom(ITEM).forEach(item -> stated.put(item.getItemNumber(), item.getOnHand()));
+    return StockRows.wouldCount(context, stated, catalogue.items());
   }
 
   /** Waits until nobody else is putting a catalogue here, and keeps others out until it is done. */

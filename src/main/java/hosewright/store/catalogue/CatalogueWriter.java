@@ -11,6 +11,7 @@ import hosewright.catalogue.CostRow;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.PriceRow;
 import hosewright.catalogue.Supplier;
+import hosewright.order.OrderBook.Counted;
 import hosewright.store.database.Amounts;
 import hosewright.store.database.Rows;
 import hosewright.store.db.tables.records.CatalogueLoadRecord;
@@ -46,7 +47,8 @@ final class CatalogueWriter {
     this.loadedAt = loadedAt.atOffset(ZoneOffset.UTC);
   }
 
-  void replace(Catalogue catalogue, String source) {
+  /** Gives each shelf that the catalogue counts. */
+  List<Counted> replace(Catalogue catalogue, String source) {
     List<PriceRow> prices = new ArrayList<>();
     List<CostRow> costs = new ArrayList<>();
     for (Item item : catalogue.items()) {
@@ -59,10 +61,11 @@ final class CatalogueWriter {
     Map<String, Integer> stated = new HashMap<>();
     kept.forEach((number, item) -> stated.put(number, item.getOnHand()));
     replaceItems(catalogue.items(), kept);
-    StockRows.counted(inside, stated, catalogue.items(), loadedAt);
+    List<Counted> counted = StockRows.counted(inside, stated, catalogue.items(), loadedAt);
     PriceRows.replacePrices(inside, prices, load);
     PriceRows.replaceCosts(inside, costs, load);
     CatalogueSeals.write(inside);
+    return counted;
   }
 
   private void note(String source, int items, int prices) {

@@ -45,6 +45,20 @@ record OrderNumbers(HighWaterMarks marks) {
     return made.with(purchases);
   }
 
+  /** Further purchase orders with their numbers. */
+  List<PurchaseOrder> number(DSLContext inside, List<PurchaseOrder> made, OffsetDateTime now) {
+    OrderCounterRecord counter = inside.selectFrom(ORDER_COUNTER).forUpdate().fetchSingle();
+    int purchase = lastUsed(inside, Series.PURCHASE, counter.getLastPurchase(), now);
+    List<PurchaseOrder> numbered = new ArrayList<>();
+    for (PurchaseOrder bought : made) {
+      purchase++;
+      numbered.add(bought.numbered(Series.PURCHASE.written(purchase)));
+    }
+    counter.setLastPurchase(purchase);
+    Rows.update(inside, ORDER_COUNTER, List.of(counter));
+    return numbered;
+  }
+
   /**
    * Remembers that somebody is about to see an order's numbers. Call when it is kept: a process
    * that dies between the two has told nobody, and the numbers stand in the store.

@@ -37,25 +37,33 @@ final class OrderRows {
             order.sold().customer(),
             order.sold().title(),
             order.timing().raisedOn(),
-            order.timing().shipOn(),
+            order.timing().shipOn().orElse(order.timing().raisedOn()),
             order.timing().raisedAt().atOffset(ZoneOffset.UTC),
             order.timing().raisedBy(),
             null,
             null,
             null,
-            null));
+            null,
+            order.timing().shipOn().isEmpty() ? true : null));
     Rows.insert(inside, ORDER_LINE, order.lines().stream().map(line -> row(order, line)).toList());
-    for (PurchaseOrder purchase : order.purchases()) {
+    insert(inside, order.number(), order.purchases());
+  }
+
+  /** Writes purchase orders made for an order. */
+  static void insert(DSLContext inside, String order, List<PurchaseOrder> purchases) {
+    for (PurchaseOrder purchase : purchases) {
       Rows.insert(
           inside,
           new PurchaseOrderRecord(
               purchase.number(),
-              order.number(),
+              order,
               purchase.supplier(),
               purchase.supplierName(),
               purchase.expectedOn(),
               purchase.remark(),
-              null));
+              null,
+              purchase.freight().map(Money::getAmount).orElse(null),
+              purchase.freight().map(Amounts::code).orElse(null)));
       Rows.insert(
           inside,
           PURCHASE_LINE,
@@ -97,16 +105,30 @@ final class OrderRows {
           row.setReserved(line.counts().reserved());
           row.setShipped(line.counts().shipped());
           row.setCancelled(line.counts().cancelled());
+          row.setReturned(some(line.counts().returned()));
         });
   }
 
-  /** Writes that so many more of a purchase order's line came. */
-  static void received(DSLContext inside, String purchaseNumber, int position, int came) {
+  /** None is empty, as in rows kept before there were any. */
+  private static Integer some(int pieces) {
+    return pieces == 0 ? null : pieces;
+  }
+
+  private static int pieces(Integer some) {
+    return some == null ? 0 : some;
+  }
+
+  /** Writes that so many more of a purchase order's line came, and how many beyond those bought. */
+  static void received(
+      DSLContext inside, String purchaseNumber, int position, int came, int beyond) {
     Rows.change(
         inside,
         PURCHASE_LINE,
         line(purchaseNumber, position),
-        row -> row.setReceived(row.getReceived() + came));
+        row -> {
+          row.setReceived(row.getReceived() + came);
+          row.setOverTaken(some(pieces(row.getOverTaken()) + beyond));
+        });
   }
 
   /** Writes an order as it stands when cancelled. */
@@ -153,7 +175,8 @@ final class OrderRows {
         line.counts().reserved(),
         line.counts().shipped(),
         line.counts().cancelled(),
-        null);
+        null,
+        some(line.counts().returned()));
   }
 
   private static PurchaseLineRecord row(PurchaseOrder purchase, PurchaseLine line) {
@@ -169,7 +192,8 @@ final class OrderRows {
         line.unitCost().map(Money::getAmount).orElse(null),
         line.unitCost().map(Amounts::code).orElse(null),
         line.cancelled(),
-        null);
+        null,
+        some(line.counts().overTaken()));
   }
 
   private static Order order(DSLContext context, CustomerOrderRecord row) {
@@ -179,7 +203,10 @@ final class OrderRows {
         new Order.Sold(
             row.getQuoteNumber(), row.getQuoteRevision(), row.getCustomerName(), row.getTitle()),
         new Order.Timing(
-            row.getRaisedOn(), row.getShipOn(), row.getRaisedAt().toInstant(), row.getRaisedBy()),
+            row.getRaisedOn(),
+            Optional.of(row.getShipOn()).filter(day -> !Boolean.TRUE.equals(row.getShipOpen())),
+            row.getRaisedAt().toInstant(),
+            row.getRaisedBy()),
         Optional.ofNullable(row.getCancelledAt())
             .map(
                 at ->
@@ -203,7 +230,11 @@ final class OrderRows {
         row.getQuotePosition(),
         new OrderLine.Ware(row.getStockCode(), row.getItem(), row.getDescription(), row.getUnit()),
         new OrderLine.Counts(
-            row.getQuantity(), row.getReserved(), row.getShipped(), row.getCancelled()));
+            row.getQuantity(),
+            row.getReserved(),
+            row.getShipped(),
+            row.getCancelled(),
+            pieces(row.getReturned())));
   }
 
   private static PurchaseOrder purchase(DSLContext context, PurchaseOrderRecord row) {
@@ -212,8 +243,11 @@ final class OrderRows {
         row.getOrderNumber(),
         row.getSupplierCode(),
         row.getSupplierName(),
-        row.getExpectedOn(),
-        row.getRemark(),
+        new PurchaseOrder.Terms(
+            row.getExpectedOn(),
+            row.getRemark(),
+            Optional.ofNullable(row.getFreight())
+                .map(freight -> Amounts.money(freight, row.getFreightCurrency()))),
         context
             .selectFrom(PURCHASE_LINE)
             .where(PURCHASE_LINE.PURCHASE_NUMBER.eq(row.getPurchaseNumber()))
@@ -225,10 +259,12 @@ final class OrderRows {
     return new PurchaseLine(
         row.getPosition(),
         new PurchaseLine.Ware(row.getStockCode(), row.getDescription(), row.getUnit()),
-        row.getNeeded(),
-        row.getQuantity(),
-        row.getReceived(),
-        row.getCancelled(),
+        new PurchaseLine.Counts(
+            row.getNeeded(),
+            row.getQuantity(),
+            row.getReceived(),
+            row.getCancelled(),
+            pieces(row.getOverTaken())),
         Optional.ofNullable(row.getUnitCost()).map(cost -> Amounts.money(cost, row.getCurrency())));
   }
 }

@@ -44,7 +44,9 @@ final class StockReport {
                     new StockLine.Moved(
                         moved.get(Kind.COUNTED).getOrDefault(code, 0),
                         moved.get(Kind.RECEIVED).getOrDefault(code, 0),
-                        -moved.get(Kind.SHIPPED).getOrDefault(code, 0)),
+                        -moved.get(Kind.SHIPPED).getOrDefault(code, 0),
+                        moved.get(Kind.RETURNED).getOrDefault(code, 0),
+                        -moved.get(Kind.SENT_BACK).getOrDefault(code, 0)),
                     shelves.containsKey(code) ? shelves.get(code).getOnHand() : 0,
                     shelves.containsKey(code) ? shelves.get(code).getReserved() : 0,
                     held.getOrDefault(code, 0),

@@ -6,12 +6,11 @@ import static hosewright.store.db.Tables.PURCHASE_ORDER;
 import static hosewright.store.db.Tables.QUOTE;
 
 import hosewright.order.Cancelled;
+import hosewright.order.Coming;
 import hosewright.order.Order;
 import hosewright.order.OrderBook;
 import hosewright.order.OrderLine;
-import hosewright.order.Portion;
 import hosewright.order.PurchaseOrder;
-import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.order.SupplierAnswer;
 import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
@@ -19,17 +18,20 @@ import hosewright.quote.QuoteLife;
 import hosewright.quote.Signed;
 import hosewright.store.database.Database;
 import hosewright.store.database.Series;
-import hosewright.store.order.StockRows.Kind;
 import hosewright.store.quote.QuoteRows;
 import hosewright.store.quote.QuoteSteps;
 import hosewright.store.seal.BrokenSeal;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Table;
 
@@ -51,7 +53,7 @@ public final class StoredOrders implements OrderBook {
               stillAccepted(inside, accepted);
               Order order =
                   numbers.number(
-                      inside, number -> raiser.raise(number, StockRows.free(inside)), at(actor));
+                      inside, number -> raiser.raise(number, new Locked(inside)), at(actor));
               OrderRows.insert(inside, order);
               for (OrderLine line : order.lines()) {
                 StockRows.reserve(inside, line.ware().stockCode(), line.counts().reserved());
@@ -63,66 +65,91 @@ public final class StoredOrders implements OrderBook {
     return kept;
   }
 
+  /** What is free while the counter is held. */
+  private record Locked(DSLContext inside) implements Shelves {
+    @Override
+    public Map<String, Integer> free() {
+      return StockRows.free(inside);
+    }
+
+    @Override
+    public Coming coming(Collection<String> stockCodes) {
+      return PromiseRows.coming(inside, stockCodes);
+    }
+  }
+
   @Override
-  public Order receive(String purchaseNumber, Map<Integer, Integer> quantities, Actor actor) {
+  public Received receive(
+      String purchaseNumber, Map<Integer, Integer> quantities, Over over, Actor actor) {
     return locked(
-        inside -> {
-          Order order = OrderRows.byPurchase(inside, purchaseNumber).orElseThrow();
-          PurchaseOrder purchase =
-              order.purchases().stream()
-                  .filter(bought -> bought.number().equals(purchaseNumber))
-                  .findFirst()
-                  .orElseThrow();
-          Portion.check(
-              quantities,
-              purchase.lines(),
-              PurchaseLine::position,
-              PurchaseLine::outstanding,
-              "still to come");
-          for (PurchaseLine line : purchase.lines()) {
-            int came = quantities.getOrDefault(line.position(), 0);
-            if (came > 0) {
-              OrderRows.received(inside, purchaseNumber, line.position(), came);
-              StockRows.move(
-                  inside,
-                  line.ware().stockCode(),
-                  came,
-                  Kind.RECEIVED,
-                  purchaseNumber,
-                  at(actor),
-                  actor.name());
-            }
-          }
-          return reserved(inside, order.number());
-        });
+        inside -> new GoodsMoved(inside, actor).receive(purchaseNumber, quantities, over));
   }
 
   @Override
   public Order ship(String number, Map<Integer, Integer> quantities, Actor actor) {
+    return locked(inside -> new GoodsMoved(inside, actor).ship(number, quantities));
+  }
+
+  @Override
+  public Counted count(String stockCode, int pieces, Actor actor, String reason) {
+    return locked(inside -> new GoodsMoved(inside, actor).count(stockCode, pieces, reason));
+  }
+
+  @Override
+  public Order takeBack(
+      String number, Map<Integer, Integer> quantities, Actor actor, String reason) {
+    return locked(inside -> new GoodsMoved(inside, actor).takeBack(number, quantities, reason));
+  }
+
+  @Override
+  public Order cancelLines(
+      String number, Map<Integer, Integer> quantities, Actor actor, String reason) {
     return locked(
         inside -> {
-          Order order = OrderRows.one(inside, number).orElseThrow();
-          List<OrderLine> goods = order.lines().stream().filter(OrderLine::isGoods).toList();
-          Portion.check(
-              quantities, goods, OrderLine::position, line -> line.counts().reserved(), "reserved");
-          for (OrderLine line : goods) {
-            int gone = quantities.getOrDefault(line.position(), 0);
-            if (gone > 0) {
-              StockRows.reserve(inside, line.ware().stockCode(), -gone);
-              StockRows.move(
-                  inside,
-                  line.ware().stockCode(),
-                  -gone,
-                  Kind.SHIPPED,
-                  number,
-                  at(actor),
-                  actor.name());
-              OrderRows.moved(inside, number, line.shipping(gone));
-            }
-          }
-          shipWorkWithTheLast(inside, number);
-          return OrderRows.one(inside, number).orElseThrow();
+          Order after = new GoodsMoved(inside, actor).cancelLines(number, quantities);
+          log(
+              inside,
+              after,
+              QuoteLife.Step.CANCEL_LINES,
+              actor,
+              number + ", " + pieces(quantities) + ": " + reason);
+          return after;
         });
+  }
+
+  private static String pieces(Map<Integer, Integer> quantities) {
+    return quantities.entrySet().stream()
+        .map(entry -> entry.getValue() + " of line " + entry.getKey())
+        .collect(Collectors.joining(", "));
+  }
+
+  @Override
+  public Order buy(String number, Buyer buyer, Actor actor) {
+    Order kept =
+        locked(
+            inside -> {
+              Order order = OrderRows.one(inside, number).orElseThrow();
+              List<PurchaseOrder> bought =
+                  numbers.number(inside, buyer.buy(order, coming(inside, order)), at(actor));
+              OrderRows.insert(inside, number, bought);
+              return OrderRows.one(inside, number).orElseThrow();
+            });
+    numbers.told(kept);
+    return kept;
+  }
+
+  @Override
+  public Coming coming(Order order) {
+    return coming(context, order);
+  }
+
+  private static Coming coming(DSLContext context, Order order) {
+    Set<String> codes = new TreeSet<>();
+    order.lines().forEach(line -> codes.add(line.ware().stockCode()));
+    order.purchases().stream()
+        .flatMap(purchase -> purchase.lines().stream())
+        .forEach(line -> codes.add(line.ware().stockCode()));
+    return PromiseRows.coming(context, codes);
   }
 
   @Override
@@ -132,7 +159,11 @@ public final class StoredOrders implements OrderBook {
           Order order = OrderRows.one(inside, number).orElseThrow();
           QuoteRows.hold(inside, order.sold().quoteNumber());
           Cancelled cancelled =
-              Cancelled.of(order, bought, new Order.Cancellation(actor.name(), actor.at(), reason));
+              Cancelled.of(
+                  order,
+                  bought,
+                  coming(inside, order),
+                  new Order.Cancellation(actor.name(), actor.at(), reason));
           for (OrderLine line : order.lines()) {
             StockRows.reserve(inside, line.ware().stockCode(), -line.counts().reserved());
           }
@@ -247,19 +278,6 @@ public final class StoredOrders implements OrderBook {
       }
     }
     return OrderRows.one(inside, number).orElseThrow();
-  }
-
-  private static void shipWorkWithTheLast(DSLContext inside, String number) {
-    List<OrderLine> lines = OrderRows.one(inside, number).orElseThrow().lines();
-    boolean allGone =
-        lines.stream()
-            .filter(OrderLine::isGoods)
-            .allMatch(line -> line.counts().shipped() == line.counts().quantity());
-    if (allGone) {
-      lines.stream()
-          .filter(line -> !line.isGoods())
-          .forEach(line -> OrderRows.moved(inside, number, line.done()));
-    }
   }
 
   private static void log(

@@ -12,6 +12,7 @@ import hosewright.desk.quote.QuotesAtTheDesk;
 import hosewright.desk.quote.ReviseQuote;
 import hosewright.order.Cancelled.Bought;
 import hosewright.order.Order;
+import hosewright.order.OrderBook.Over;
 import hosewright.order.OrderLine;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
@@ -43,7 +44,7 @@ final class OrderDeskTest {
     assertThatThrownBy(() -> raise.raise(number, true, "ines"))
         .isInstanceOf(ConflictException.class);
     new AcceptQuote(desk).accept(number, Optional.of("their order 4711"), "ines");
-    Order order = raise.raise(number, true, "ines");
+    Order order = raise.raise(number, true, "ines").order();
 
     assertThat(order.number()).isEqualTo("O-000001");
     assertThat(order.timing().raisedOn()).isEqualTo(LocalDate.parse("2026-11-02"));
@@ -58,9 +59,9 @@ final class OrderDeskTest {
     OrderLine hose = order.lines().get(0);
     ShipGoods ship = new ShipGoods(desk);
 
-    Order part = ship.ship("1", Optional.of(Map.of(hose.position(), 1)), "ines");
+    Order part = ship.ship("1", Optional.of(Map.of(hose.position(), 1)), "ines").order();
     assertThat(part.lines().get(0).counts().shipped()).isEqualTo(1);
-    Order rest = ship.ship("1", Optional.empty(), "ines");
+    Order rest = ship.ship("1", Optional.empty(), "ines").order();
 
     assertThat(rest.lines()).allSatisfy(line -> assertThat(line.counts().reserved()).isZero());
     assertThat(rest.lines().get(0).counts().shipped()).isEqualTo(hose.counts().reserved());
@@ -74,7 +75,7 @@ final class OrderDeskTest {
 
     assertThatThrownBy(() -> new ShipGoods(desk).ship("1", Optional.of(tooMany), "ines"))
         .isInstanceOf(BadInputException.class);
-    assertThat(new ShowOrder(desk).show("1").lines().get(0).counts().shipped()).isZero();
+    assertThat(new ShowOrder(desk).show("1").order().lines().get(0).counts().shipped()).isZero();
   }
 
   @Test
@@ -119,7 +120,7 @@ final class OrderDeskTest {
                 "ines"));
     QuotesAtTheDesk.issue(desk, "1");
     new AcceptQuote(desk).accept("1", Optional.empty(), "ines");
-    Order order = new RaiseOrder(desk).raise("1", true, "ines");
+    Order order = new RaiseOrder(desk).raise("1", true, "ines").order();
     LocalDate expected = order.purchases().get(0).expectedOn();
     ListShortages shortages = new ListShortages(desk);
 
@@ -137,10 +138,13 @@ final class OrderDeskTest {
         .singleElement()
         .satisfies(line -> assertThat(line.awaited().overdue()).isTrue());
 
-    Order received = new ReceiveGoods(desk).receive("P-1", Optional.empty(), "ines");
+    ReceiveGoods receive = new ReceiveGoods(desk);
+    ReceiveGoods.Request all =
+        new ReceiveGoods.Request("P-1", Optional.empty(), Over.REFUSED, "ines");
+    Order received = receive.receive(all).standing().order();
     assertThat(received.lines().get(0).counts().reserved()).isEqualTo(500);
     assertThat(shortages.list()).isEmpty();
-    assertThatThrownBy(() -> new ReceiveGoods(desk).receive("P-1", Optional.empty(), "ines"))
+    assertThatThrownBy(() -> receive.receive(all))
         .isInstanceOf(ConflictException.class)
         .hasMessageContaining("still to come");
   }
@@ -148,6 +152,6 @@ final class OrderDeskTest {
   private Order ordered() {
     String number = QuotesAtTheDesk.issued(desk).number();
     new AcceptQuote(desk).accept(number, Optional.empty(), "ines");
-    return new RaiseOrder(desk).raise(number, true, "ines");
+    return new RaiseOrder(desk).raise(number, true, "ines").order();
   }
 }

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.desk.Books;
 import hosewright.disk.OwnerOnly;
 import hosewright.door.shell.catalogue.CatalogueLoadCommand;
+import hosewright.door.shell.order.OrderBuyCommand;
 import hosewright.door.shell.order.OrderCancelCommand;
+import hosewright.door.shell.order.OrderCountCommand;
 import hosewright.door.shell.order.OrderListCommand;
 import hosewright.door.shell.order.OrderPickCommand;
 import hosewright.door.shell.order.OrderPurchaseCommand;
 import hosewright.door.shell.order.OrderRaiseCommand;
 import hosewright.door.shell.order.OrderReceiveCommand;
 import hosewright.door.shell.order.OrderReserveCommand;
+import hosewright.door.shell.order.OrderReturnCommand;
 import hosewright.door.shell.order.OrderShipCommand;
 import hosewright.door.shell.order.OrderShortagesCommand;
 import hosewright.door.shell.order.OrderShowCommand;
@@ -118,6 +121,9 @@ public final class TradingDesk {
             new OrderReceiveCommand(books),
             new OrderShipCommand(books),
             new OrderCancelCommand(books),
+            new OrderReturnCommand(books),
+            new OrderCountCommand(books),
+            new OrderBuyCommand(books),
             new OrderReserveCommand(books),
             new OrderShortagesCommand(books),
             new OrderStockCommand(books),

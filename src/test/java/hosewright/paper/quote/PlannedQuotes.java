@@ -10,6 +10,7 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
 import hosewright.quote.Amendments;
 import hosewright.quote.Discount;
+import hosewright.quote.Group;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
@@ -147,6 +148,40 @@ public final class PlannedQuotes {
     return quotes;
   }
 
+  /** Two jobs and parts alone in one quote; the last job stands beside the total. */
+  static Quote fitOut() {
+    PlannedQuotes desk = new PlannedQuotes();
+    Customer customer = desk.customers.get("HARLOW-FD");
+    List<Group> groups = new ArrayList<>();
+    for (String text : HARDER_JOBS.subList(0, 2)) {
+      Job job = JobForm.read(JobFile.parse(text));
+      boolean last = groups.size() == 1;
+      groups.add(
+          new Group(
+              groups.size() + 1,
+              new Group.Heading(job.title(), last ? 1 : 2, false),
+              text,
+              desk.plan(job, customer)));
+    }
+    Job beside = JobForm.read(JobFile.parse(HARDER_JOBS.get(0)));
+    groups.add(
+        new Group(
+            groups.size() + 1,
+            new Group.Heading("A line to spare", 1, true),
+            HARDER_JOBS.get(0),
+            desk.plan(beside, customer)));
+    return new QuoteMaker(desk.catalogue, desk.terms)
+        .make(
+            new QuoteMaker.Draft(
+                new Quote.Name("Q-300001", 1),
+                customer,
+                DATE,
+                Quote.Basis.of("Fit-out of an engine", Optional.empty(), groups),
+                Amendments.NONE,
+                MADE_AT),
+            new PriceList(desk.catalogue, customer, DATE));
+  }
+
   /** A quote of which every second line has a discount, each of another percentage. */
   static Quote discounted() {
     PlannedQuotes desk = new PlannedQuotes();
@@ -169,14 +204,7 @@ public final class PlannedQuotes {
   private Quote quote(String number, String text, Amendments amendments) {
     Job job = JobForm.read(JobFile.parse(text));
     Customer customer = customers.get(job.customer().orElse("COUNTER"));
-    LinePlan plan =
-        new Planner(
-                catalogue,
-                new CustomerTerms(catalogue, customer, DATE),
-                DATE,
-                CurrencyUnit.USD,
-                LocalThreads.none())
-            .plan(job);
+    LinePlan plan = plan(job, customer);
     return new QuoteMaker(catalogue, terms)
         .make(
             new QuoteMaker.Draft(
@@ -187,6 +215,16 @@ public final class PlannedQuotes {
                 amendments,
                 MADE_AT),
             new PriceList(catalogue, customer, DATE));
+  }
+
+  private LinePlan plan(Job job, Customer customer) {
+    return new Planner(
+            catalogue,
+            new CustomerTerms(catalogue, customer, DATE),
+            DATE,
+            CurrencyUnit.USD,
+            LocalThreads.none())
+        .plan(job);
   }
 
   private static Map<String, Reader> files(List<String> names) {

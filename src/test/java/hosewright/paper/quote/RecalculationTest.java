@@ -11,9 +11,11 @@ import hosewright.paper.page.Paper;
 import hosewright.paper.sheet.Spreadsheet;
 import hosewright.paper.sheet.WorkbookReader;
 import hosewright.quote.Discount;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Break;
 import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.RandomPackage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -22,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -31,6 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** LibreOffice, which knows nothing of this program, recalculates every workbook. */
 final class RecalculationTest {
+  private static final int FEW = 12;
 
   /**
    * Starting it takes longer than recalculating a workbook: it is started once, for all of them.
@@ -39,6 +43,8 @@ final class RecalculationTest {
 
   private static final List<Quote> QUOTES = new ArrayList<>();
   private static final List<Quote> CHANGED = new ArrayList<>();
+  private static final List<RandomPackage> PACKAGES = new ArrayList<>();
+  private static Quote fitOut;
   private static List<Path> recalculated;
 
   @BeforeAll
@@ -57,6 +63,13 @@ final class RecalculationTest {
       files.add(withOtherQuantities(quote));
     }
     files.add(withAnotherFlow());
+    // A few in the suite; all five hundred in LongPackagesTest.
+    for (int seed = 0; seed < FEW; seed++) {
+      PACKAGES.add(RandomPackage.of(new Random(seed)));
+      files.add(saved(PACKAGES.get(seed).quote(), "package-" + seed + ".xlsx"));
+    }
+    fitOut = PlannedQuotes.fitOut();
+    files.add(saved(fitOut, "fit-out.xlsx"));
     recalculated = spreadsheet.recalculated(files);
   }
 
@@ -69,6 +82,40 @@ final class RecalculationTest {
         holdsNoError(workbook);
       }
     }
+  }
+
+  @Test
+  void every_package_comes_to_what_a_plain_reckoning_says() throws Exception {
+    for (int i = 0; i < FEW; i++) {
+      try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(packages() + i))) {
+        PackageSums.hold(workbook, PACKAGES.get(i));
+        holdsNoError(workbook);
+      }
+    }
+  }
+
+  @Test
+  void each_job_of_a_package_keeps_its_own_pressures_and_the_breaks_are_shared() throws Exception {
+    try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(packages() + FEW))) {
+      holdsNoError(workbook);
+      for (Quote.GroupSum group : fitOut.groupSums()) {
+        assertThat(WorkbookReader.amount(workbook, "quote_subtotal_" + group.group()))
+            .isEqualByComparingTo(group.subtotal().getAmount());
+      }
+      assertThat(WorkbookReader.amount(workbook, "quote_total"))
+          .isEqualByComparingTo(fitOut.total().getAmount());
+      for (Group group : fitOut.groups()) {
+        if (group.laid()) {
+          assertThat(
+                  WorkbookReader.figure(workbook, "required_psi", "Hydraulics " + group.number()))
+              .isCloseTo(group.plan().hydraulics().requiredSourcePsi(), offset(0.01));
+        }
+      }
+    }
+  }
+
+  private static int packages() {
+    return QUOTES.size() + CHANGED.size() + 1;
   }
 
   @Test
@@ -142,7 +189,7 @@ final class RecalculationTest {
 
   @Test
   void a_changed_flow_moves_the_pressures() throws Exception {
-    Path file = recalculated.get(recalculated.size() - 1);
+    Path file = recalculated.get(packages() - 1);
     try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       // C = 15.5 at 150 gpm over 100 ft loses 34.88 psi (common practice, no source): 4.5 times it.
       assertThat(WorkbookReader.figure(workbook, "friction_psi")).isCloseTo(156.94, offset(0.01));

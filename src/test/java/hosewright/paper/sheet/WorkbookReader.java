@@ -30,6 +30,17 @@ public final class WorkbookReader {
     return named(workbook, name).getNumericCellValue();
   }
 
+  /** The figure of a name that is kept to one sheet. */
+  public static double figure(XSSFWorkbook workbook, String name, String sheet) {
+    return workbook.getNames(name).stream()
+        .filter(one -> one.getSheetIndex() == workbook.getSheetIndex(sheet))
+        .map(one -> new CellReference(one.getRefersToFormula()))
+        .map(at -> workbook.getSheet(sheet).getRow(at.getRow()).getCell(at.getCol()))
+        .findFirst()
+        .orElseThrow()
+        .getNumericCellValue();
+  }
+
   /** An amount to the cent; more decimals than float noise explains are refused. */
   public static BigDecimal cents(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);

@@ -22,7 +22,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -74,10 +73,8 @@ final class CompanyLoadTest {
                     inside.dsl(),
                     ITEM,
                     100,
-                    StockRows.Kind.RECEIVED,
-                    "P-0",
-                    Instant.EPOCH.atOffset(ZoneOffset.UTC),
-                    "us");
+                    new StockRows.Movement(StockRows.Kind.RECEIVED, "P-0", ""),
+                    new OrderBook.Actor("us", Instant.EPOCH));
                 shelf = StockRows.free(inside.dsl()).get(ITEM);
               });
     }
@@ -160,8 +157,12 @@ final class CompanyLoadTest {
     orders.add(
         book.raise(
             accepted,
-            (orderNumber, free) ->
-                one(orderNumber, accepted, wanted, Math.min(wanted, free.getOrDefault(ITEM, 0))),
+            (orderNumber, shelves) ->
+                one(
+                    orderNumber,
+                    accepted,
+                    wanted,
+                    Math.min(wanted, shelves.free().getOrDefault(ITEM, 0))),
             new OrderBook.Actor("clerk", Instant.now())));
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.order.Cancelled.Bought;
 import hosewright.order.Order;
 import hosewright.order.OrderBook.Actor;
+import hosewright.order.OrderBook.Over;
 import hosewright.order.OrderBook.StockLine;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
@@ -18,9 +19,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -81,25 +82,35 @@ final class OrderTradeTest {
     List<Order> all = orders.list();
     if (all.isEmpty() || random.nextInt(4) == 0) {
       Quote quote = SampleQuotes.accepted(quotes, NOW);
-      orders.raise(quote, (number, free) -> order(number, quote, free), SAM);
+      orders.raise(quote, (number, shelves) -> order(number, quote, shelves.free()), SAM);
       return;
     }
     Order order = all.get(random.nextInt(all.size()));
-    switch (random.nextInt(5)) {
-      case 0, 1 -> receive(order);
-      case 2 -> ship(order);
-      case 3 -> orders.reserve(order.number());
-      default -> cancel(order);
+    switch (random.nextInt(9)) {
+      case 0, 1, 2 -> receive(order);
+      case 3, 4 -> ship(order);
+      case 5 -> orders.reserve(order.number());
+      case 6 -> takeBack(order);
+      case 7 -> recount();
+      default -> {
+        if (random.nextBoolean()) {
+          cancelLine(order);
+        } else {
+          cancel(order);
+        }
+      }
     }
   }
 
   private void receive(Order order) {
     for (PurchaseOrder purchase : order.purchases()) {
       for (PurchaseLine line : purchase.lines()) {
-        int came = random.nextInt(line.outstanding() + 1);
+        Over over = Over.values()[random.nextInt(Over.values().length)];
+        int came = random.nextInt(line.outstanding() + 1) + (over == Over.REFUSED ? 0 : 2);
         if (came > 0) {
-          orders.receive(purchase.number(), Map.of(line.position(), came), SAM);
-          counted.merge(line.ware().stockCode(), came, Integer::sum);
+          orders.receive(purchase.number(), Map.of(line.position(), came), over, SAM);
+          int kept = over == Over.SENT_BACK ? Math.min(came, line.outstanding()) : came;
+          counted.merge(line.ware().stockCode(), kept, Integer::sum);
         }
       }
     }
@@ -116,6 +127,70 @@ final class OrderTradeTest {
     }
   }
 
+  private void takeBack(Order order) {
+    for (OrderLine line : order.lines()) {
+      int gone = line.counts().shipped() - line.counts().returned();
+      if (gone > 0) {
+        int back = 1 + random.nextInt(gone);
+        orders.takeBack(order.number(), Map.of(line.position(), back), SAM, "too many");
+        counted.merge(line.ware().stockCode(), back, Integer::sum);
+      }
+    }
+  }
+
+  private void recount() {
+    String code = CODES.get(random.nextInt(CODES.size()));
+    int pieces = random.nextInt(30);
+    orders.count(code, pieces, SAM, "counted by two");
+    counted.put(code, pieces);
+  }
+
+  private void cancelLine(Order order) {
+    OrderLine line = order.lines().get(random.nextInt(order.lines().size()));
+    boolean lastOfIt =
+        order.lines().stream()
+            .allMatch(one -> one.counts().shipped() == 0 && (one == line || one.open() == 0));
+    int most = lastOfIt ? line.open() - 1 : line.open();
+    if (most > 0) {
+      int fewer = 1 + random.nextInt(most);
+      orders.cancelLines(order.number(), Map.of(line.position(), fewer), SAM, "a shorter run");
+    }
+  }
+
+  /**
+   * Whether a piece that a purchase order of this order brings is the one another order gets, piece
+   * by piece: all are expected on one day, so the lowest number comes first.
+   */
+  private boolean isAwaitedElsewhere(Order order) {
+    List<String> own = order.purchases().stream().map(PurchaseOrder::number).toList();
+    List<Order> oldestFirst = new ArrayList<>(orders.list());
+    Collections.reverse(oldestFirst);
+    for (String code : CODES) {
+      List<String> brought = new ArrayList<>();
+      List<String> waiting = new ArrayList<>();
+      for (Order one : oldestFirst) {
+        one.purchases().stream()
+            .flatMap(
+                bought ->
+                    bought.lines().stream()
+                        .filter(line -> line.ware().stockCode().equals(code))
+                        .flatMap(
+                            line ->
+                                Collections.nCopies(line.outstanding(), bought.number()).stream()))
+            .forEach(brought::add);
+        one.lines().stream()
+            .filter(line -> line.ware().stockCode().equals(code))
+            .forEach(line -> waiting.addAll(Collections.nCopies(line.shortage(), one.number())));
+      }
+      for (int piece = 0; piece < Math.min(brought.size(), waiting.size()); piece++) {
+        if (own.contains(brought.get(piece)) && !waiting.get(piece).equals(order.number())) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** Refused exactly where a rule says so, and then nothing has changed. */
   private void cancel(Order order) {
     Bought bought = Bought.values()[random.nextInt(Bought.values().length)];
@@ -124,7 +199,9 @@ final class OrderTradeTest {
         order.purchases().stream()
             .anyMatch(purchase -> purchase.state() == PurchaseOrder.State.PART_RECEIVED);
     boolean refused =
-        gone || order.state() == Order.State.CANCELLED || (bought == Bought.UNDECIDED && inPart);
+        gone
+            || order.state() == Order.State.CANCELLED
+            || (bought == Bought.UNDECIDED && (inPart || isAwaitedElsewhere(order)));
     try {
       orders.cancel(order.number(), bought, SAM, "no longer wanted");
       assertThat(refused).isFalse();
@@ -213,9 +290,7 @@ final class OrderTradeTest {
                     nested.dsl(),
                     code,
                     pieces,
-                    StockRows.Kind.COUNTED,
-                    "",
-                    OffsetDateTime.ofInstant(NOW, ZoneOffset.UTC),
-                    "sam"));
+                    new StockRows.Movement(StockRows.Kind.COUNTED, "", ""),
+                    SAM));
   }
 }

@@ -8,6 +8,7 @@ import hosewright.order.Cancelled;
 import hosewright.order.Cancelled.Bought;
 import hosewright.order.Order;
 import hosewright.order.OrderBook.Actor;
+import hosewright.order.OrderBook.Over;
 import hosewright.order.OrderBook.StockLine;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
@@ -24,7 +25,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,11 +109,11 @@ final class StoredOrdersTest {
     assertThat(order.state()).isEqualTo(Order.State.WAITING);
 
     // Bought in packs of 6: 5 are short, 6 come.
-    order = orders.receive("P-000001", Map.of(1, 2), SAM);
+    order = orders.receive("P-000001", Map.of(1, 2), Over.REFUSED, SAM).order();
     assertThat(order.lines().get(0).counts().reserved()).isEqualTo(6);
     order = orders.ship(order.number(), Map.of(1, 5), SAM);
     assertThat(order.state()).isEqualTo(Order.State.PART_SHIPPED);
-    order = orders.receive("P-000001", Map.of(1, 4), SAM);
+    order = orders.receive("P-000001", Map.of(1, 4), Over.REFUSED, SAM).order();
     assertThat(order.lines().get(0).counts().reserved()).isEqualTo(4);
     assertThat(shelf().free()).isEqualTo(1);
     order = orders.ship(order.number(), Map.of(1, 4), SAM);
@@ -121,7 +121,8 @@ final class StoredOrdersTest {
     assertThat(order.state()).isEqualTo(Order.State.SHIPPED);
     // The work line went with the last of the goods.
     assertThat(order.lines().get(1).counts().shipped()).isEqualTo(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 6, 9), 1, 0, 0, 0));
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 6, 9, 0, 0), 1, 0, 0, 0));
     assertThat(shelf().balances()).isTrue();
   }
 
@@ -130,14 +131,15 @@ final class StoredOrdersTest {
     stock(4);
     Order order = raiser(SampleQuotes.accepted(quotes, NOW), 9).call();
 
-    assertThatThrownBy(() -> orders.receive("P-000001", Map.of(1, 7), SAM))
+    assertThatThrownBy(() -> orders.receive("P-000001", Map.of(1, 7), Over.REFUSED, SAM).order())
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("1 to 6");
     assertThatThrownBy(() -> orders.ship(order.number(), Map.of(1, 5, 2, 1), SAM))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("1 to 4")
         .hasMessageContaining("nothing of line 2");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 0), 4, 4, 4, 6));
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 0, 0, 0), 4, 4, 4, 6));
   }
 
   @Test
@@ -184,12 +186,13 @@ final class StoredOrdersTest {
     assertThat(done.after().state()).isEqualTo(Order.State.CANCELLED);
     assertThat(done.after().cancellation())
         .contains(new Order.Cancellation("sam", NOW, "sold the yard"));
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 0), 4, 0, 0, 0));
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 0, 0, 0), 4, 0, 0, 0));
     assertThat(quotes.steps(quote.number()).get(4).step().note())
         .isEqualTo("O-000001: sold the yard");
     assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
         .hasMessageContaining("sam cancelled it: sold the yard");
-    assertThatThrownBy(() -> orders.receive("P-000001", Map.of(1, 1), SAM))
+    assertThatThrownBy(() -> orders.receive("P-000001", Map.of(1, 1), Over.REFUSED, SAM).order())
         .hasMessageContaining("nothing of line 1 is still to come");
     assertThat(orders.reserve(order.number())).isEqualTo(done.after());
 
@@ -203,22 +206,26 @@ final class StoredOrdersTest {
     stock(4);
     Order first = raiser(SampleQuotes.accepted(quotes, NOW), 9).call();
     Order second = raiser(SampleQuotes.accepted(quotes, NOW), 6).call();
-    orders.receive("P-000001", Map.of(1, 2), SAM);
-    orders.receive("P-000002", Map.of(1, 1), SAM);
+    orders.receive("P-000001", Map.of(1, 2), Over.REFUSED, SAM).order();
+    orders.receive("P-000002", Map.of(1, 1), Over.REFUSED, SAM).order();
 
     assertThatThrownBy(() -> cancel(first, Bought.UNDECIDED))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("P-000001, come in part");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 3, 0), 7, 7, 7, 9));
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 3, 0, 0, 0), 7, 7, 7, 9));
 
     Cancelled kept = cancel(first, Bought.KEEP);
     assertThat(kept.stillComing()).hasSize(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 3, 0), 7, 1, 1, 9));
-    orders.receive("P-000001", Map.of(1, 4), SAM);
-    assertThat(shelf().free()).isEqualTo(10);
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 3, 0, 0, 0), 7, 0, 0, 9));
+    orders.receive("P-000001", Map.of(1, 4), Over.REFUSED, SAM).order();
+    // The second order waited for 6.
+    assertThat(shelf().free()).isEqualTo(5);
 
     assertThat(cancel(second, Bought.CLOSE).closed()).hasSize(1);
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 7, 0), 11, 0, 0, 0));
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 7, 0, 0, 0), 11, 0, 0, 0));
   }
 
   @Test
@@ -230,7 +237,8 @@ final class StoredOrdersTest {
     assertThatThrownBy(() -> cancel(order, Bought.CLOSE))
         .isInstanceOf(ConflictException.class)
         .hasMessageContaining("has shipped in part or whole");
-    assertThat(shelf()).isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 1), 3, 3, 3, 6));
+    assertThat(shelf())
+        .isEqualTo(new StockLine(HOSE, new StockLine.Moved(4, 0, 1, 0, 0), 3, 3, 3, 6));
   }
 
   @Test
@@ -264,8 +272,8 @@ final class StoredOrdersTest {
     return () ->
         orders.raise(
             quote,
-            (number, free) -> {
-              int reserved = Math.min(quantity, free.getOrDefault(HOSE, 0));
+            (number, shelves) -> {
+              int reserved = Math.min(quantity, shelves.free().getOrDefault(HOSE, 0));
               return order(number, quote, quantity, reserved);
             },
             SAM);
@@ -314,10 +322,8 @@ final class StoredOrdersTest {
                     nested.dsl(),
                     HOSE,
                     pieces,
-                    StockRows.Kind.COUNTED,
-                    "",
-                    OffsetDateTime.ofInstant(NOW, ZoneOffset.UTC),
-                    "sam"));
+                    new StockRows.Movement(StockRows.Kind.COUNTED, "", ""),
+                    SAM));
   }
 
   private StockLine shelf() {

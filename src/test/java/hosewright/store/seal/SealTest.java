@@ -83,6 +83,7 @@ final class SealTest {
             "",
             OffsetDateTime.parse("2026-03-02T10:00:00.123456789Z"),
             "sam",
+            null,
             null);
     Seal.put(moved, STOCK_MOVEMENT);
     assertThat(moved.getMovedAt()).isEqualTo("2026-03-02T10:00:00.123456Z");

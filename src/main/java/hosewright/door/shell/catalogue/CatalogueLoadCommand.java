@@ -19,6 +19,7 @@ import hosewright.door.shell.option.BadRows;
 import hosewright.door.shell.run.Notices;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
+import hosewright.order.OrderBook.Counted;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -70,8 +71,15 @@ public final class CatalogueLoadCommand extends ShellCommand {
    * What came of a load.
    *
    * @param written false for a dry run
+   * @param counted each shelf that the stock column counts
    */
-  record Document(int items, int customers, String currency, boolean written, Changed changed) {
+  record Document(
+      int items,
+      int customers,
+      String currency,
+      boolean written,
+      Changed changed,
+      List<Counted> counted) {
 
     static Document of(Loaded loaded) {
       return new Document(
@@ -79,7 +87,8 @@ public final class CatalogueLoadCommand extends ShellCommand {
           loaded.customers(),
           loaded.currency(),
           loaded.written(),
-          Changed.of(loaded.difference()));
+          Changed.of(loaded.difference()),
+          loaded.counted());
     }
   }
 
@@ -110,14 +119,18 @@ public final class CatalogueLoadCommand extends ShellCommand {
   }
 
   private static String text(Loaded loaded, boolean all, Screen screen) {
-    return loaded.written()
-        ? "Loaded %d items and %d customers, priced in %s.\n%s"
-            .formatted(
-                loaded.items(),
-                loaded.customers(),
-                loaded.currency(),
-                DifferenceText.summary(loaded.difference()))
-        : "Nothing was written. This load would change:\n"
-            + new DifferenceText(loaded.difference(), all).on(screen);
+    CountsText counts = new CountsText(loaded.counted(), all);
+    String told =
+        loaded.difference().isEmpty() && !loaded.counted().isEmpty()
+            ? "Nothing but stock differs from what stands."
+            : loaded.written()
+                ? DifferenceText.summary(loaded.difference())
+                : new DifferenceText(loaded.difference(), all).on(screen);
+    String did =
+        loaded.written()
+            ? "Loaded %d items and %d customers, priced in %s."
+                .formatted(loaded.items(), loaded.customers(), loaded.currency())
+            : "Nothing was written. This load would change:";
+    return String.join("\n", did, told) + counts.on(screen, loaded.written());
   }
 }

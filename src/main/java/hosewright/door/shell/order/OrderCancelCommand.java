@@ -1,6 +1,7 @@
 package hosewright.door.shell.order;
 
 import hosewright.desk.Books;
+import hosewright.desk.order.CancelLines;
 import hosewright.desk.order.CancelOrder;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
@@ -18,23 +19,28 @@ import hosewright.order.PurchaseOrder;
 import hosewright.problem.BadInputException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** Cancels an order of which nothing has gone, and frees what it held. */
 public final class OrderCancelCommand extends ShellCommand {
   private final CancelOrder cancelOrder;
+  private final CancelLines cancelLines;
 
   public OrderCancelCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "order cancel",
                 Group.BUY,
-                "Cancels an order before anything has shipped and frees what it held",
+                "Cancels an order before anything has shipped, or what has not gone of a line",
                 "order cancel O-000002 --reason \"the yard was sold\"")
             .with(OrderArgument.order(books))
             .with(
                 OptionSpec.value("reason", "TEXT", "why, for the record").asRequired(),
+                OptionSpec.value("line", "LINE=N", "only so many of a line that have not gone")
+                    .withDefaultSaid("the whole order")
+                    .asRepeatable(),
                 OptionSpec.value(
                         "purchases",
                         "WHAT",
@@ -43,6 +49,7 @@ public final class OrderCancelCommand extends ShellCommand {
                     .withDefaultSaid("close, unless some came in part"),
                 SignedBy.option()));
     this.cancelOrder = new CancelOrder(books);
+    this.cancelLines = new CancelLines(books);
   }
 
   /**
@@ -62,6 +69,10 @@ public final class OrderCancelCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
+    Optional<Map<Integer, Integer>> lines = OrderArgument.quantities(in);
+    if (lines.isPresent()) {
+      return cancelled(in, lines.get());
+    }
     Bought bought = in.value("purchases").map(OrderCancelCommand::bought).orElse(Bought.UNDECIDED);
     CancelOrder.Outcome outcome =
         cancelOrder.cancel(
@@ -70,12 +81,24 @@ public final class OrderCancelCommand extends ShellCommand {
     Cancelled done = outcome.cancelled();
     Taken taken =
         new Taken(
-            OrderShowCommand.shown(done.after(), false),
+            OrderShowCommand.shown(outcome.standing(), false),
             done.freed(),
             numbers(done.closed()),
             numbers(done.stillComing()),
             outcome.waiting());
-    return Answer.of(taken, screen -> text(done, outcome.waiting(), screen));
+    return Answer.of(taken, screen -> text(outcome, screen));
+  }
+
+  private Answer cancelled(Invocation in, Map<Integer, Integer> lines) {
+    if (in.given("purchases")) {
+      throw new BadInputException(
+          "purchases", in.required("purchases"), "not with --line: what was bought still comes");
+    }
+    return OrderShowCommand.answer(
+        cancelLines.cancel(
+            new CancelLines.Request(
+                in.argument(0).orElseThrow(), lines, in.required("reason"), SignedBy.name(in))),
+        false);
   }
 
   private static Bought bought(String typed) {
@@ -90,7 +113,8 @@ public final class OrderCancelCommand extends ShellCommand {
     return purchases.stream().map(PurchaseOrder::number).toList();
   }
 
-  private static String text(Cancelled done, List<String> waiting, Screen screen) {
+  private static String text(CancelOrder.Outcome outcome, Screen screen) {
+    Cancelled done = outcome.cancelled();
     Prose prose = new Prose(screen);
     prose.line(
         done.freed().isEmpty()
@@ -112,11 +136,13 @@ public final class OrderCancelCommand extends ShellCommand {
                 prose.line(
                     "%s still comes, for the shelf, expected %s."
                         .formatted(purchase.number(), purchase.expectedOn())));
-    waiting.forEach(
-        number ->
-            prose.line(
-                "%s is short of what was freed: 'order reserve %s' takes it."
-                    .formatted(number, number)));
-    return OrderText.of(done.after(), false, screen) + "\n\n" + prose;
+    outcome
+        .waiting()
+        .forEach(
+            number ->
+                prose.line(
+                    "%s is short of what was freed: 'order reserve %s' takes it."
+                        .formatted(number, number)));
+    return OrderText.of(outcome.standing(), false, screen) + "\n\n" + prose;
   }
 }

@@ -11,6 +11,7 @@ import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Table;
 import hosewright.order.Order;
 import hosewright.order.OrderLine;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -54,7 +55,7 @@ public final class OrderListCommand extends ShellCommand {
                       order.state().word(),
                       order.sold().customer(),
                       order.timing().raisedOn(),
-                      order.timing().shipOn(),
+                      order.timing().shipOn().map(LocalDate::toString).orElse("open"),
                       order.shortage(),
                       order.sold().title()));
           return table.on(screen);

@@ -29,6 +29,15 @@ public final class OrderShortagesCommand extends ShellCommand {
 
   record Shortages(List<Shortage> shortages) {}
 
+  private static String from(Shortage one) {
+    String nobody =
+        one.awaited().unsupplied() > 0 ? one.awaited().unsupplied() + " from nobody" : "";
+    return one.awaited()
+        .purchase()
+        .map(purchase -> nobody.isEmpty() ? purchase : purchase + ", " + nobody)
+        .orElse("nobody");
+  }
+
   @Override
   protected Answer answer(Invocation in) {
     List<Shortage> all = listShortages.list();
@@ -49,7 +58,7 @@ public final class OrderShortagesCommand extends ShellCommand {
                       one.item(),
                       one.description(),
                       one.shortage(),
-                      one.awaited().purchase().orElse("nobody"),
+                      from(one),
                       one.awaited().expectedOn().map(LocalDate::toString).orElse("-")
                           + (one.awaited().overdue() ? " overdue" : "")));
           return table.on(screen);

@@ -3,6 +3,7 @@ package hosewright.door.shell.order;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.order.ShowOrder;
+import hosewright.desk.order.Standing;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -18,6 +19,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.joda.money.Money;
 
 /** Shows an order: its lines, where their goods stand, what was bought for it. */
 public final class OrderShowCommand extends ShellCommand {
@@ -35,8 +37,12 @@ public final class OrderShowCommand extends ShellCommand {
     this.showOrder = new ShowOrder(books);
   }
 
-  /** A line of an order, with what it is short of. */
-  record Line(@JsonUnwrapped OrderLine line, int shortage) {}
+  /**
+   * A line of an order, with what it is short of.
+   *
+   * @param unsupplied how many of that nobody is asked for
+   */
+  record Line(@JsonUnwrapped OrderLine line, int shortage, int unsupplied) {}
 
   /** What was bought; what it cost only where the dealer asked for it. */
   record Purchase(
@@ -46,6 +52,7 @@ public final class OrderShowCommand extends ShellCommand {
       PurchaseOrder.State state,
       LocalDate expectedOn,
       String remark,
+      Optional<Money> freight,
       List<PurchaseLine> lines) {
     static Purchase of(PurchaseOrder purchase, boolean internal) {
       return new Purchase(
@@ -55,6 +62,7 @@ public final class OrderShowCommand extends ShellCommand {
           purchase.state(),
           purchase.expectedOn(),
           purchase.remark(),
+          purchase.freight().filter(agreed -> internal),
           internal
               ? purchase.lines()
               : purchase.lines().stream().map(PurchaseLine::withoutCost).toList());
@@ -76,19 +84,22 @@ public final class OrderShowCommand extends ShellCommand {
   }
 
   /** An order as every command that changes one answers. */
-  static Answer answer(Order order, boolean internal) {
-    return Answer.of(shown(order, internal), screen -> OrderText.of(order, internal, screen));
+  static Answer answer(Standing standing, boolean internal) {
+    return Answer.of(shown(standing, internal), screen -> OrderText.of(standing, internal, screen));
   }
 
   /** An order's document. */
-  static Shown shown(Order order, boolean internal) {
+  static Shown shown(Standing standing, boolean internal) {
+    Order order = standing.order();
     return new Shown(
         order.number(),
         order.sold(),
         order.state(),
         order.timing(),
         order.cancellation(),
-        order.lines().stream().map(line -> new Line(line, line.shortage())).toList(),
+        order.lines().stream()
+            .map(line -> new Line(line, line.shortage(), standing.unsupplied(line.position())))
+            .toList(),
         order.purchases().stream().map(bought -> Purchase.of(bought, internal)).toList());
   }
 }

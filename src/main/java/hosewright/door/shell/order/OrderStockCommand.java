@@ -65,11 +65,13 @@ public final class OrderStockCommand extends ShellCommand {
                       "counted",
                       "received",
                       "shipped",
+                      "returned",
+                      "sent back",
                       "on hand",
                       "reserved",
                       "free",
                       "on order")
-                  .numbers(1, 2, 3, 4, 5, 6, 7);
+                  .numbers(1, 2, 3, 4, 5, 6, 7, 8, 9);
           shelves.forEach(
               shelf ->
                   table.row(
@@ -77,6 +79,8 @@ public final class OrderStockCommand extends ShellCommand {
                       shelf.moved().counted(),
                       shelf.moved().received(),
                       shelf.moved().shipped(),
+                      shelf.moved().returned(),
+                      shelf.moved().sentBack(),
                       shelf.onHand(),
                       shelf.reserved(),
                       shelf.free(),

@@ -1,6 +1,7 @@
 package hosewright.door.shell.order;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.desk.order.Standing;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.door.shell.words.Prose;
@@ -10,6 +11,7 @@ import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.List;
 
 /** An order as a person reads it at a terminal. */
 final class OrderText {
@@ -18,7 +20,8 @@ final class OrderText {
   /**
    * @param internal whether to say what purchases cost
    */
-  static String of(Order order, boolean internal, Screen screen) {
+  static String of(Standing standing, boolean internal, Screen screen) {
+    Order order = standing.order();
     Prose prose = new Prose(screen);
     prose.line(
         "Order %s from %s revision %d, %s, for %s"
@@ -34,7 +37,7 @@ final class OrderText {
                 order.sold().title(),
                 order.timing().raisedOn(),
                 order.timing().raisedBy(),
-                order.timing().shipOn()));
+                ships(order)));
     order
         .cancellation()
         .ifPresent(
@@ -43,6 +46,55 @@ final class OrderText {
                     "Cancelled by %s, %s: %s"
                         .formatted(
                             end.by(), end.at().truncatedTo(ChronoUnit.MINUTES), end.reason())));
+    prose.block(lines(order).on(screen));
+    for (OrderLine line : order.lines()) {
+      if (order.cancellation().isEmpty() && line.counts().cancelled() > 0) {
+        prose.line(
+            "%d of line %d are cancelled.".formatted(line.counts().cancelled(), line.position()));
+      }
+      if (line.counts().returned() > 0) {
+        prose.line("%d of line %d came back.".formatted(line.counts().returned(), line.position()));
+      }
+    }
+    for (PurchaseOrder purchase : order.purchases()) {
+      purchase(prose, purchase, internal, screen);
+    }
+    order.lines().forEach(line -> elsewhere(prose, standing, line));
+    for (OrderLine line : order.lines()) {
+      int lacking = standing.unsupplied(line.position());
+      if (lacking > 0) {
+        prose.line(
+            "Nobody is asked for %d of line %d, %s: 'order buy %s' buys it."
+                .formatted(lacking, line.position(), line.ware().description(), order.number()));
+      }
+    }
+    return prose.toString();
+  }
+
+  /** The day an order can ship, or that nobody can say. */
+  static String ships(Order order) {
+    return order
+        .timing()
+        .shipOn()
+        .map(day -> "can ship " + day)
+        .orElse("ship date open, since nobody supplies some of it");
+  }
+
+  /** What comes for a line with a purchase order that was made for another order. */
+  private static void elsewhere(Prose prose, Standing standing, OrderLine line) {
+    Order order = standing.order();
+    List<String> own = order.purchases().stream().map(PurchaseOrder::number).toList();
+    standing.coming().serving(order.number(), line.position()).stream()
+        .filter(load -> !own.contains(load.purchase()))
+        .forEach(
+            load ->
+                prose.line(
+                    "%d of line %d come with %s, expected %s."
+                        .formatted(
+                            load.quantity(), line.position(), load.purchase(), load.expectedOn())));
+  }
+
+  private static Table lines(Order order) {
     Table table =
         Table.of("#", "item", "description", "qty", "reserved", "shipped", "short")
             .numbers(0, 3, 4, 5, 6);
@@ -56,29 +108,7 @@ final class OrderText {
           line.counts().shipped(),
           line.isGoods() ? line.shortage() : "-");
     }
-    prose.block(table.on(screen));
-    for (PurchaseOrder purchase : order.purchases()) {
-      purchase(prose, purchase, internal, screen);
-    }
-    for (OrderLine line : order.lines()) {
-      if (unsupplied(order, line) > 0) {
-        prose.line(
-            "Nobody is asked for %d of line %d, %s: buy it by hand."
-                .formatted(unsupplied(order, line), line.position(), line.ware().description()));
-      }
-    }
-    return prose.toString();
-  }
-
-  /** How many a line is short of that no purchase order will bring. */
-  static int unsupplied(Order order, OrderLine line) {
-    int coming =
-        order.purchases().stream()
-            .flatMap(purchase -> purchase.lines().stream())
-            .filter(bought -> bought.ware().stockCode().equals(line.ware().stockCode()))
-            .mapToInt(PurchaseLine::outstanding)
-            .sum();
-    return line.isGoods() ? Math.max(0, line.shortage() - coming) : 0;
+    return table;
   }
 
   private static void purchase(
@@ -109,6 +139,18 @@ final class OrderText {
       table.row(internal ? with(cells, line.unitCost().map(MoneyWords::of).orElse("ask")) : cells);
     }
     prose.block(table.on(screen));
+    for (PurchaseLine line : purchase.lines()) {
+      if (line.counts().overTaken() > 0) {
+        prose.line(
+            "%d more of line %d came than were bought, and were kept."
+                .formatted(line.counts().overTaken(), line.position()));
+      }
+    }
+    if (internal) {
+      purchase
+          .freight()
+          .ifPresent(agreed -> prose.line("Freight as agreed: " + MoneyWords.of(agreed)));
+    }
   }
 
   private static String standing(PurchaseOrder purchase) {

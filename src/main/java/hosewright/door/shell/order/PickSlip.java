@@ -39,19 +39,19 @@ final class PickSlip {
         "To pick and assemble for " + order.number(),
         List.of(
             order.sold().customer() + ": " + order.sold().title(),
-            "From %s revision %d, raised %s; can ship %s"
+            "From %s revision %d, raised %s; %s"
                 .formatted(
                     order.sold().quoteNumber(),
                     order.sold().quoteRevision(),
                     order.timing().raisedOn(),
-                    order.timing().shipOn())),
+                    OrderText.ships(order))),
         parts);
   }
 
   private static Part picking(Order order) {
     List<List<String>> rows = new ArrayList<>();
     for (OrderLine line : order.lines()) {
-      if (line.isGoods() && line.counts().shipped() < line.counts().quantity()) {
+      if (line.isGoods() && line.open() > 0) {
         rows.add(
             List.of(
                 BOX,

@@ -34,6 +34,11 @@ final class PurchaseSlip {
             .map(line -> row(line, closed ? line.cancelled() : line.quantity(), internal))
             .toList();
     List<String> remarks = new ArrayList<>();
+    if (!closed) {
+      purchase
+          .freight()
+          .ifPresent(agreed -> remarks.add("Freight as agreed: " + MoneyWords.of(agreed) + "."));
+    }
     if (internal && !closed) {
       purchase.total().ifPresent(total -> remarks.add("In all " + MoneyWords.of(total) + "."));
     }

@@ -7,6 +7,7 @@ import hosewright.desk.quote.LineChange.Kind;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.option.SignedBy;
+import hosewright.problem.BadInputException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +19,10 @@ final class AmendmentOptions {
 
   static OptionSpec[] options() {
     return new OptionSpec[] {
+      OptionSpec.value(
+          "group",
+          "N",
+          "the group that --add and the options of the job speak of; the first if none"),
       OptionSpec.value("quantity", "LINE=N", "set a line's quantity; " + LINE).asRepeatable(),
       OptionSpec.value("discount", "LINE=PERCENT", "take so much off a line; 0% ends it")
           .asRepeatable(),
@@ -43,6 +48,14 @@ final class AmendmentOptions {
     };
   }
 
+  /** The number of a group. */
+  static int group(String typed) {
+    if (!typed.strip().matches("[1-9]\\d{0,3}")) {
+      throw new BadInputException("group", typed, "the number of a group of the quote, such as 2");
+    }
+    return Integer.parseInt(typed.strip());
+  }
+
   static OptionSpec terms() {
     return OptionSpec.value("terms", "FILE", "terms of sale from a text file, one a line")
         .withDefaultSaid("terms.txt in the data folder, where there is one")
@@ -60,7 +73,8 @@ final class AmendmentOptions {
         in.value("discount-reason"),
         in.value("notes"),
         in.values("note"),
-        in.value("terms"));
+        in.value("terms"),
+        in.value("group").map(AmendmentOptions::group));
   }
 
   /** A revision of the same job, and why. */

@@ -5,9 +5,11 @@ import hosewright.desk.Revising.Revised;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.line.model.Unpriced;
+import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.OfferedLine;
 import hosewright.quote.Quote.QuoteLine;
+import java.util.List;
 import java.util.Locale;
 
 /** A quote as a person reads it at a terminal. */
@@ -20,18 +22,6 @@ public final class QuoteText {
   }
 
   public static String of(Quote quote, Screen screen) {
-    Table table =
-        Table.of("#", "item", "description", "qty", "unit", "each", "amount").numbers(0, 3, 5, 6);
-    for (QuoteLine line : quote.lines()) {
-      table.row(
-          line.position(),
-          line.goods().item(),
-          line.goods().description() + line.note().map(note -> " (" + note + ")").orElse(""),
-          line.quantity(),
-          line.goods().unit(),
-          line.price().unitPrice().getAmount().toPlainString(),
-          line.price().extended().getAmount().toPlainString());
-    }
     StringBuilder text = new StringBuilder();
     text.append("Quote ")
         .append(quote.number())
@@ -43,9 +33,8 @@ public final class QuoteText {
         .append(quote.customer().name())
         .append('\n')
         .append(quote.basis().title())
-        .append("\n\n")
-        .append(table.on(screen))
         .append('\n');
+    groups(quote, text, screen);
     Table sums = Table.of("", "").numbers(1);
     sums.row("subtotal", MoneyWords.of(quote.totals().subtotal()));
     sums.row(
@@ -54,7 +43,7 @@ public final class QuoteText {
     sums.row("tax, " + quote.totals().charging().taxNote(), MoneyWords.of(quote.totals().tax()));
     sums.row("total" + Unpriced.beside(quote.stillToSource()), MoneyWords.of(quote.total()));
     text.append(sums.on(screen)).append('\n');
-    for (OfferedLine offer : quote.offer().offered()) {
+    for (OfferedLine offer : quote.offeredAlone()) {
       QuoteLine line = offer.line();
       text.append("Not in the total, line ")
           .append(line.position())
@@ -63,7 +52,7 @@ public final class QuoteText {
           .append(": ")
           .append(line.quantity())
           .append(" x ")
-          .append(line.key())
+          .append(line.goods().key())
           .append(" for ")
           .append(MoneyWords.of(line.price().extended()))
           .append('\n');
@@ -78,6 +67,44 @@ public final class QuoteText {
         .append(ready(quote.validity().leadDays()))
         .append('.')
         .toString();
+  }
+
+  private static void groups(Quote quote, StringBuilder text, Screen screen) {
+    boolean several = quote.groups().size() > 1;
+    for (Group group : quote.groups()) {
+      text.append('\n');
+      if (several) {
+        text.append(group.number())
+            .append(". ")
+            .append(group.heading().words())
+            .append(group.optional() ? ", not in the total" : "")
+            .append('\n');
+      }
+      text.append(lines(quote.lines(group)).on(screen)).append('\n');
+      if (several) {
+        text.append("subtotal of ")
+            .append(group.number())
+            .append(": ")
+            .append(MoneyWords.of(quote.subtotal(group)))
+            .append('\n');
+      }
+    }
+  }
+
+  private static Table lines(List<QuoteLine> lines) {
+    Table table =
+        Table.of("#", "item", "description", "qty", "unit", "each", "amount").numbers(0, 3, 5, 6);
+    for (QuoteLine line : lines) {
+      table.row(
+          line.position(),
+          line.goods().item(),
+          line.goods().description() + line.note().map(note -> " (" + note + ")").orElse(""),
+          line.quantity(),
+          line.goods().unit(),
+          line.price().unitPrice().getAmount().toPlainString(),
+          line.price().extended().getAmount().toPlainString());
+    }
+    return table;
   }
 
   private static String ready(int days) {

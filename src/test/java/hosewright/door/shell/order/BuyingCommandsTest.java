@@ -105,7 +105,9 @@ final class BuyingCommandsTest {
     assertThat(purchase.get("remark").asString())
         .isEqualTo("11.30 USD under the minimum order 75.00 USD");
     assertThat(desk.run("order", "purchase", "P-1").out()).doesNotContain("61.50");
-    assertThat(desk.run("order", "purchase", "P-1", "--internal").out()).contains("61.50 USD");
+    assertThat(desk.run("order", "purchase", "P-1", "--internal").out())
+        .contains("61.50 USD", "Freight as agreed: 12.00 USD.", "In all 75.70 USD.");
+    assertThat(desk.run("order", "purchase", "P-1").out()).contains("Freight as agreed: 12.00 USD");
     desk.done("order", "receive", "P-1");
     assertThat(desk.done("order", "ship", "1").get("state").asString()).isEqualTo("shipped");
     assertThat(desk.done("order", "stock").get("balanced").asBoolean()).isTrue();

@@ -1,0 +1,172 @@
+package hosewright.paper.quote;
+
+import hosewright.paper.drawing.LineDrawing;
+import hosewright.paper.drawing.LinePicture;
+import hosewright.paper.page.Picture;
+import hosewright.paper.sheet.Look;
+import hosewright.paper.sheet.Page;
+import hosewright.quote.Group;
+import hosewright.quote.Quote;
+import hosewright.quote.Quote.QuoteLine;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The itemised lines of the first sheet. Of a quote of several groups each stands under its title
+ * with its own drawing and subtotal; unit prices look up the quantity of the whole quote.
+ */
+final class QuoteTable {
+  static final int NUMBER = 0;
+  static final int ITEM = 1;
+  static final int DESCRIPTION = 2;
+  static final int QUANTITY = 3;
+  static final int UNIT = 4;
+  static final int UNIT_PRICE = 5;
+  static final int EXTENDED = 6;
+  static final int TAXED = 7;
+
+  private final Page page;
+  private final Quote quote;
+  private final int decimals;
+
+  /** Rows of the lines written, by the lines' positions. */
+  private final Map<Integer, Integer> rows = new LinkedHashMap<>();
+
+  QuoteTable(Page page, Quote quote) {
+    this.page = page;
+    this.quote = quote;
+    this.decimals = QuoteWorkbook.currency(quote).getDecimalPlaces();
+  }
+
+  /** Rows of the lines written so far, by the lines' positions. */
+  Map<Integer, Integer> rows() {
+    return rows;
+  }
+
+  /** Writes the heading and gives its row. */
+  int heading() {
+    String currency = QuoteWorkbook.currency(quote).getCode();
+    page.next();
+    page.text(NUMBER, "No.", Look.HEAD_CENTRE)
+        .text(ITEM, "Item", Look.HEAD)
+        .text(DESCRIPTION, "Description", Look.HEAD)
+        .text(QUANTITY, "Quantity", Look.HEAD_RIGHT)
+        .text(UNIT, "Unit", Look.HEAD)
+        .text(UNIT_PRICE, "Unit price " + currency, Look.HEAD_RIGHT)
+        .text(EXTENDED, "Extended " + currency, Look.HEAD_RIGHT)
+        .text(TAXED, "Tax", Look.HEAD_CENTRE);
+    return page.rowNumber();
+  }
+
+  /** Writes the lines of the total and gives the formula of their sum. */
+  String inTotal() {
+    if (quote.groups().size() == 1) {
+      quote.lines().forEach(this::line);
+      return quote.lines().isEmpty() ? "0" : "SUM(G%d:G%d)".formatted(firstRow(), page.rowNumber());
+    }
+    return quote.groups().stream()
+        .filter(group -> !group.optional())
+        .map(group -> "G" + group(group))
+        .collect(Collectors.joining("+"));
+  }
+
+  /** Writes the groups that the buyer may have beside the total. */
+  void besides() {
+    List<Group> optional = quote.groups().stream().filter(Group::optional).toList();
+    if (optional.isEmpty()) {
+      return;
+    }
+    page.gap(8);
+    page.next();
+    page.span(NUMBER, TAXED, "You may also have, not in the total", Look.SECTION);
+    optional.forEach(this::group);
+  }
+
+  /** Has each unit price look up its break, now that the rows of all lines are known. */
+  void prices(Map<Integer, BreaksSheet.Rows> breaks) {
+    rows.forEach(
+        (position, row) -> {
+          QuoteLine line = line(position);
+          page.formulaAt(row, UNIT_PRICE, breaks.get(position).unitPriceAt(quantityOf(line)));
+        });
+  }
+
+  /** The first row of a line. */
+  int firstRow() {
+    return rows.values().stream().mapToInt(Integer::intValue).min().orElseThrow();
+  }
+
+  /** The cells that together hold how many of a line's item the quote has. */
+  private String quantityOf(QuoteLine line) {
+    if (line.goods().item().isEmpty()) {
+      return "D" + rows.get(line.position());
+    }
+    return Stream.concat(
+            quote.lines().stream()
+                .filter(other -> other.position() != line.position())
+                .filter(other -> other.goods().item().equals(line.goods().item())),
+            Stream.of(line))
+        .map(QuoteLine::position)
+        .sorted()
+        .map(position -> "D" + rows.get(position))
+        .collect(Collectors.joining("+"));
+  }
+
+  private QuoteLine line(int position) {
+    return quote.itemised().stream()
+        .filter(line -> line.position() == position)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Writes a group and gives the row of its subtotal. */
+  private int group(Group group) {
+    page.gap(6);
+    page.next();
+    page.span(NUMBER, TAXED, group.number() + ". " + group.heading().words(), Look.SECTION);
+    page.next();
+    page.span(NUMBER, TAXED, GroupWords.summary(group), Look.TEXT);
+    drawing(group);
+    quote.lines(group).forEach(this::line);
+    page.next();
+    List<QuoteLine> lines = quote.lines(group);
+    String sum =
+        lines.isEmpty()
+            ? "0"
+            : "SUM(G%d:G%d)"
+                .formatted(
+                    rows.get(lines.get(0).position()),
+                    rows.get(lines.get(lines.size() - 1).position()));
+    page.span(QUANTITY, UNIT_PRICE, "Subtotal of " + group.number(), Look.LABEL)
+        .formula(EXTENDED, sum, Look.MONEY)
+        .named(EXTENDED, QuoteSheet.SUBTOTAL + "_" + group.number());
+    return page.rowNumber();
+  }
+
+  /** The drawing of what a group lays, where it lays anything. */
+  void drawing(Group group) {
+    if (!group.laid()) {
+      return;
+    }
+    Picture drawing = LinePicture.of(group.plan());
+    double heightPt = page.widthPt(NUMBER, TAXED) * drawing.height() / drawing.width();
+    page.picture(LineDrawing.png(group.plan()), NUMBER, TAXED, heightPt);
+  }
+
+  private void line(QuoteLine line) {
+    int row = page.next();
+    rows.put(line.position(), row);
+    String note = line.note().map(n -> "\n" + n).orElse("");
+    page.number(NUMBER, line.position(), Look.BODY_ORDER)
+        .text(ITEM, line.goods().item(), Look.BODY)
+        .text(DESCRIPTION, line.goods().description() + note, Look.BODY)
+        .number(QUANTITY, line.quantity(), Look.BODY_INPUT)
+        .text(UNIT, line.goods().unit(), Look.BODY)
+        .text(UNIT_PRICE, "", Look.BODY_MONEY)
+        .formula(EXTENDED, "ROUND(D" + row + "*F" + row + "," + decimals + ")", Look.BODY_MONEY)
+        .text(TAXED, line.goods().taxable() ? "T" : "", Look.BODY_CENTRE);
+  }
+}
