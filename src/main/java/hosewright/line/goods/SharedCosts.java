@@ -3,11 +3,14 @@ package hosewright.line.goods;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
 import hosewright.line.assembly.GasketCount;
+import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -23,48 +26,67 @@ public final class SharedCosts {
   private final Gaskets gaskets;
   private final double sealantCost;
   private final ToIntFunction<Item> restMost;
-  private final Map<Counts, Double> known = new HashMap<>();
+  private final ToIntFunction<Item> allMost;
+  private final Map<String, Map<Long, Double>> known = new HashMap<>();
+  private final Map<String, Double> leastEach = new HashMap<>();
+  private final Map<String, Double> saved = new HashMap<>();
   private final Map<String, Map<Integer, Double>> costs = new HashMap<>();
 
   /**
    * @param restMost how many of an item the rest may buy at the most
+   * @param allMost how many of it the whole layout may
    */
   public SharedCosts(
       NetPrice prices,
       Availability availability,
       Gaskets gaskets,
       Billing billing,
-      ToIntFunction<Item> restMost) {
+      ToIntFunction<Item> restMost,
+      ToIntFunction<Item> allMost) {
     this.prices = prices;
     this.availability = availability;
     this.gaskets = gaskets;
     this.sealantCost = billing.sealantCost();
     this.restMost = restMost;
+    this.allMost = allMost;
   }
 
   /** Goods of a part of a layout. */
-  public record Goods(Wanted wanted, List<GasketCount> gaskets) {
+  public static final class Goods {
     public static final Goods NOTHING = new Goods(Wanted.NOTHING, List.of());
 
-    public Goods and(Goods other) {
-      return new Goods(wanted.and(other.wanted), GasketCount.together(gaskets, other.gaskets));
-    }
+    private final Wanted wanted;
+    private final List<GasketCount> gaskets;
 
     /** How many of each item, what was asked for besides the line included. */
-    Map<String, Basket.Need> counts() {
-      Map<String, Basket.Need> counts = new TreeMap<>();
-      wanted.needs().forEach(need -> merge(counts, need.item(), need.quantity()));
+    private final Map<String, Basket.Need> counts = new HashMap<>();
+
+    public Goods(Wanted wanted, List<GasketCount> gaskets) {
+      this.wanted = wanted;
+      this.gaskets = List.copyOf(gaskets);
+      wanted.needs().forEach(need -> count(need.item(), need.quantity()));
       for (Piece piece : wanted.pieces()) {
-        piece.item().ifPresent(item -> merge(counts, item, piece.count()));
+        piece.item().filter(item -> piece.count() > 0).ifPresent(item -> count(item, piece.count()));
       }
-      return counts;
     }
 
-    private static void merge(Map<String, Basket.Need> counts, Item item, int quantity) {
+    private void count(Item item, int quantity) {
       counts.merge(
           item.number(),
           new Basket.Need(item, quantity),
           (a, b) -> new Basket.Need(item, a.quantity() + b.quantity()));
+    }
+
+    public Wanted wanted() {
+      return wanted;
+    }
+
+    public List<GasketCount> gaskets() {
+      return gaskets;
+    }
+
+    public Goods and(Goods other) {
+      return new Goods(wanted.and(other.wanted), GasketCount.together(gaskets, other.gaskets));
     }
   }
 
@@ -75,10 +97,52 @@ public final class SharedCosts {
             .filter(piece -> piece.count() > 0 && piece.item().isEmpty())
             .count();
     long unpriced =
-        goods.counts().values().stream()
+        goods.counts.values().stream()
             .filter(need -> prices.unitPrice(need.item(), need.quantity()).isEmpty())
             .count();
     return (int) (goods.wanted().lacking().size() + pieces + unpriced);
+  }
+
+  /**
+   * What goods cost at the least, each at the lowest price that any quantity has: no layout costs
+   * less than the sum of this over its parts. In the currency's major unit.
+   */
+  public double least(Goods goods) {
+    double least = 0;
+    for (Basket.Need need : goods.counts.values()) {
+      least += leastEach(need.item()) * need.quantity();
+    }
+    for (GasketCount gasket : goods.gaskets) {
+      least += gaskets.leastEach(gasket.end()) * gasket.bought();
+    }
+    return least;
+  }
+
+  /**
+   * The least that one of an item can cost where no more than so many are needed, rounded down;
+   * empty without a price. A break beyond may be bought up to, and costs what it costs in all.
+   */
+  public static Optional<Money> leastEach(NetPrice prices, Item item, int most) {
+    return Stream.concat(Stream.of(1), prices.breakQuantities(item).stream())
+        .flatMap(
+            quantity ->
+                prices.unitPrice(item, quantity).stream()
+                    .map(
+                        each ->
+                            quantity <= most
+                                ? each
+                                : each.multipliedBy(quantity)
+                                    .dividedBy(Math.max(1, most), RoundingMode.DOWN)))
+        .min(Comparator.naturalOrder());
+  }
+
+  private double leastEach(Item item) {
+    return leastEach.computeIfAbsent(
+        item.number(),
+        number ->
+            leastEach(prices, item, allMost.applyAsInt(item))
+                .map(price -> price.getAmount().doubleValue())
+                .orElse(0.0));
   }
 
   /**
@@ -87,8 +151,8 @@ public final class SharedCosts {
    */
   public double mostOver(Goods one, Goods other) {
     double over = one.wanted().sealant() && !other.wanted().sealant() ? sealantCost : 0;
-    Map<String, Basket.Need> ours = one.counts();
-    Map<String, Basket.Need> theirs = other.counts();
+    Map<String, Basket.Need> ours = one.counts;
+    Map<String, Basket.Need> theirs = other.counts;
     for (Map.Entry<String, Basket.Need> our : ours.entrySet()) {
       Basket.Need their = theirs.get(our.getKey());
       int quantity = their == null ? 0 : their.quantity();
@@ -104,11 +168,12 @@ public final class SharedCosts {
 
   /** The most that buying some of an item may save on what the rest buys of it. */
   public double mostSaved(Item item) {
+    return saved.computeIfAbsent(item.number(), number -> findMostSaved(item));
+  }
+
+  private double findMostSaved(Item item) {
     int rest = restMost.applyAsInt(item);
-    double leastEach = Double.POSITIVE_INFINITY;
-    for (int quantity : prices.breakQuantities(item)) {
-      leastEach = Math.min(leastEach, cost(item, quantity) / quantity);
-    }
+    double leastEach = leastEach(item);
     double most = 0;
     for (int quantity = 1; quantity <= rest && leastEach < cost(item, 1); quantity++) {
       most = Math.max(most, cost(item, quantity) - quantity * leastEach);
@@ -116,14 +181,13 @@ public final class SharedCosts {
     return most;
   }
 
-  private record Counts(String item, int one, int other) {}
-
   private double most(Item item, int one, int other) {
     if (one == other) {
       return 0;
     }
-    Counts counts = new Counts(item.number(), one, other);
-    Double so = known.get(counts);
+    Map<Long, Double> ofItem = known.computeIfAbsent(item.number(), number -> new HashMap<>());
+    long counts = (long) one << Integer.SIZE | other;
+    Double so = ofItem.get(counts);
     if (so == null) {
       double most = Double.NEGATIVE_INFINITY;
       int rest = restMost.applyAsInt(item);
@@ -131,7 +195,7 @@ public final class SharedCosts {
         most = Math.max(most, cost(item, besides + one) - cost(item, besides + other));
       }
       so = most;
-      known.put(counts, so);
+      ofItem.put(counts, so);
     }
     return so;
   }

@@ -57,17 +57,19 @@ public final class LayoutPlanner {
 
   public Found find() {
     LayoutSearch search = new LayoutSearch(layout, shop, true);
-    Optional<FedLayout> best =
-        search.all().stream()
-            .map(this::fed)
-            .sorted(FedLayout.BY_MERIT)
-            .filter(FedLayout::bestThatCanBe)
-            .findFirst();
+    Optional<FedLayout> best = best(search.some());
+    if (best.isPresent()) {
+      FedLayout good = best.get();
+      best =
+          best(
+              search.better(
+                  good.total().getAmount().doubleValue(), good.bill().partsToSource()));
+    }
     int looked = search.looked();
     if (best.isEmpty()) {
       search = new LayoutSearch(layout, shop, false);
       best =
-          search.all().stream()
+          search.some().stream()
               .map(this::fed)
               .min(
                   Comparator.<FedLayout>comparingInt(one -> one.bill().partsToSource())
@@ -76,6 +78,14 @@ public final class LayoutPlanner {
       looked += search.looked();
     }
     return new Found(best, search.undivided(), search.withoutLine(), looked);
+  }
+
+  private Optional<FedLayout> best(List<LayoutSearch.Whole> wholes) {
+    return wholes.stream()
+        .map(this::fed)
+        .sorted(FedLayout.BY_MERIT)
+        .filter(FedLayout::bestThatCanBe)
+        .findFirst();
   }
 
   private FedLayout fed(LayoutSearch.Whole whole) {

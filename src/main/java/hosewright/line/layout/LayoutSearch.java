@@ -11,6 +11,7 @@ import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.SourceKind;
+import hosewright.line.bridge.BridgeGraph;
 import hosewright.line.goods.Eligibility;
 import hosewright.line.goods.SharedCosts;
 import hosewright.line.goods.SharedCosts.Goods;
@@ -19,13 +20,18 @@ import hosewright.line.search.LegWays;
 import hosewright.line.search.Shop;
 import hosewright.thread.End;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Finds the cheapest layout: every leg laid, divided where legs meet.
@@ -37,6 +43,12 @@ import java.util.OptionalDouble;
 public final class LayoutSearch {
   private static final double HAIR = 1e-9;
 
+  /** Far below a cent, far above what adding up prices may lose. */
+  private static final double ROUNDING = 1e-4;
+
+  private static final double SHORTEST_SECTION_FT = 10;
+  private static final int FEW_DIVIDERS = 3;
+
   private final LayoutJob layout;
   private final Shop shop;
   private final Dividing dividing;
@@ -44,6 +56,8 @@ public final class LayoutSearch {
   private final Map<Between, LegWays> ways = new HashMap<>();
   private final Map<Between, List<LegWays.Way>> found = new HashMap<>();
   private final Map<Place, List<Limb>> limbs = new HashMap<>();
+  private Optional<SharedCosts> allCosts = Optional.empty();
+  private Cut cut = Cut.TO_A_FEW;
   private int looked;
 
   /**
@@ -110,8 +124,181 @@ public final class LayoutSearch {
     }
   }
 
-  /** Every layout that may be the best, the fewest parts to source first. */
-  public List<Whole> all() {
+  /**
+   * What is left aside.
+   *
+   * @param width how many ways of each part are kept: the cheapest, and those that need least
+   * @param fewDividers whether only the likeliest dividers are tried
+   * @param mostCost what a layout already found costs, in the currency's major unit
+   * @param mostToSource how many parts it lacks
+   * @param leastOfAll what all legs and dividers cost at the least, by name of the leg
+   */
+  private record Cut(
+      int width,
+      boolean fewDividers,
+      double mostCost,
+      int mostToSource,
+      Map<String, Least> leastOfAll) {
+    static final Cut TO_A_FEW = toAFew(true);
+
+    static Cut toAFew(boolean fewDividers) {
+      return new Cut(6, fewDividers, Double.POSITIVE_INFINITY, Integer.MAX_VALUE, Map.of());
+    }
+
+    /** What one leg may cost at the most, all others costing the least. */
+    double mostOf(String leg) {
+      double others =
+          ofAll() - Optional.ofNullable(leastOfAll.get(leg)).map(Least::line).orElse(0.0);
+      return mostCost - others + ROUNDING;
+    }
+
+    double ofAll() {
+      return leastOfAll.values().stream().mapToDouble(one -> one.line + one.divider).sum();
+    }
+  }
+
+  /** What a leg costs at the least, and what divides the water behind it. */
+  private record Least(double line, double divider) {}
+
+  /** Some good layouts, found quickly; if any can be fed, one of them can. */
+  public List<Whole> some() {
+    List<Whole> some = all();
+    if (some.isEmpty()) {
+      cut = Cut.toAFew(false);
+      limbs.clear();
+      some = all();
+    }
+    return some;
+  }
+
+  /**
+   * Every layout that may be better than one of {@link #some}.
+   *
+   * @param mostCost what that one costs, in the currency's major unit
+   * @param mostToSource how many parts it lacks
+   */
+  public List<Whole> better(double mostCost, int mostToSource) {
+    Map<String, Least> least = new HashMap<>();
+    for (LegJob leg : layout.legs()) {
+      least.put(leg.name(), leastOf(leg));
+    }
+    cut = new Cut(Integer.MAX_VALUE, false, mostCost, mostToSource, least);
+    limbs.clear();
+    found.clear();
+    return all();
+  }
+
+  /** What a leg and what divides the water behind it cost at the least. */
+  private Least leastOf(LegJob leg) {
+    double line = Double.POSITIVE_INFINITY;
+    for (End from : begins(leg)) {
+      for (End to : ends(leg)) {
+        line = Math.min(line, way(leg, from, to).leastCost());
+      }
+    }
+    double divider =
+        leg.last()
+            ? 0
+            : dividers(leg).stream().mapToDouble(this::leastOf).min().orElse(0);
+    return new Least(line, divider);
+  }
+
+  private double leastOf(Divider divider) {
+    return anyCosts().least(new Goods(Wanted.one(divider.item()), List.of()));
+  }
+
+  private List<Divider> dividers(LegJob leg) {
+    return dividing.among(layout.whole(), layout.behind(leg));
+  }
+
+  /** Every end that a leg may begin at. */
+  private Set<End> begins(LegJob leg) {
+    if (leg.behind().isEmpty()) {
+      return Set.of(layout.whole().from());
+    }
+    LegJob before = leg(leg.behind().get());
+    int place = layout.behind(before).indexOf(leg);
+    Set<End> begins = new LinkedHashSet<>();
+    dividers(before).forEach(divider -> begins.add(divider.outlets().get(place)));
+    return begins;
+  }
+
+  /** Every end that a leg may end at. */
+  private Set<End> ends(LegJob leg) {
+    Set<End> ends = new LinkedHashSet<>();
+    if (leg.last()) {
+      ends.add(leg.job().to());
+    } else {
+      dividers(leg).forEach(divider -> ends.add(divider.inlet()));
+    }
+    return ends;
+  }
+
+  private LegJob leg(String name) {
+    return layout.legs().stream()
+        .filter(one -> one.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * What divides the water behind a leg, the likeliest to be cheap first; only a few where a few
+   * are wanted.
+   */
+  private List<Divider> likeliest(LegJob leg, End from) {
+    List<Divider> all = dividers(leg);
+    if (!cut.fewDividers) {
+      return all;
+    }
+    List<LegJob> behind = layout.behind(leg);
+    return all.stream()
+        .sorted(
+            Comparator.comparingDouble(
+                (Divider divider) -> {
+                  double cost = leastOf(divider, leg, from);
+                  for (int i = 0; i < behind.size(); i++) {
+                    LegJob next = behind.get(i);
+                    for (End to : ends(next)) {
+                      cost += way(next, divider.outlets().get(i), to).leastCost();
+                      break;
+                    }
+                  }
+                  return cost;
+                }))
+        .limit(FEW_DIVIDERS)
+        .toList();
+  }
+
+  private double leastOf(Divider divider, LegJob leg, End from) {
+    return way(leg, from, divider.inlet()).leastCost() + leastOf(divider);
+  }
+
+  /**
+   * Whether goods for some legs leave too little for the others.
+   *
+   * @param behind the leg behind which the legs are divided, if the goods hold what divides them
+   */
+  private boolean tooDear(
+      Goods goods, int toSource, List<LaidLeg> legs, Optional<String> behind) {
+    if (toSource > cut.mostToSource) {
+      return true;
+    }
+    if (toSource < cut.mostToSource || cut.leastOfAll.isEmpty()) {
+      return false;
+    }
+    double others =
+        cut.ofAll() - behind.map(leg -> cut.leastOfAll.get(leg).divider).orElse(0.0);
+    for (LaidLeg leg : legs) {
+      others -=
+          leg.all()
+              .map(one -> cut.leastOfAll.get(one.asked().name()))
+              .mapToDouble(one -> one.line + one.divider)
+              .sum();
+    }
+    return anyCosts().least(goods) + others > cut.mostCost + ROUNDING;
+  }
+
+  private List<Whole> all() {
     Job whole = layout.whole();
     List<Fork> forks = forks(layout.atSource(), whole.from(), Optional.empty());
     return forks.stream()
@@ -156,7 +343,10 @@ public final class LayoutSearch {
     Place place = new Place(leg.name(), from);
     List<Limb> known = limbs.get(place);
     if (known == null) {
-      known = leg.last() ? ends(leg, from) : trunks(leg, from);
+      known =
+          few(
+              leg.last() ? ends(leg, from) : trunks(leg, from),
+              limb -> new Weight(limb.toSource, anyCosts().least(limb.goods), limb.needsPsi));
       limbs.put(place, known);
     }
     return known;
@@ -168,7 +358,9 @@ public final class LayoutSearch {
     for (LegWays.Way way : ways(leg, from, job.to())) {
       LaidLeg laid =
           new LaidLeg(leg, between(leg, from, job.to()), way, Optional.empty(), List.of(), job.needPsi());
-      all.add(limb(laid, way.goods(), way.toSource(), Double.POSITIVE_INFINITY));
+      if (!tooDear(way.goods(), way.toSource(), List.of(laid), Optional.empty())) {
+        all.add(limb(laid, way.goods(), way.toSource(), Double.POSITIVE_INFINITY));
+      }
     }
     return all;
   }
@@ -176,7 +368,7 @@ public final class LayoutSearch {
   private List<Limb> trunks(LegJob leg, End from) {
     List<LegJob> behind = layout.behind(leg);
     Map<End, List<Fork>> byInlet = new LinkedHashMap<>();
-    for (Divider divider : dividing.among(layout.whole(), behind)) {
+    for (Divider divider : likeliest(leg, from)) {
       byInlet
           .computeIfAbsent(divider.inlet(), end -> new ArrayList<>())
           .addAll(forks(behind, from, Optional.of(divider)));
@@ -203,14 +395,11 @@ public final class LayoutSearch {
                       fork.divider,
                       fork.legs,
                       fork.needsPsi);
-              add(
-                  limb(
-                      laid,
-                      way.goods().and(fork.goods),
-                      way.toSource() + fork.toSource,
-                      fork.bearsPsi),
-                  all,
-                  costs);
+              Goods goods = way.goods().and(fork.goods);
+              int toSource = way.toSource() + fork.toSource;
+              if (!tooDear(goods, toSource, List.of(laid), Optional.empty())) {
+                add(limb(laid, goods, toSource, fork.bearsPsi), all, costs);
+              }
             }
           }
         });
@@ -227,7 +416,11 @@ public final class LayoutSearch {
         Math.min(laid.way().levels().bearsPsi(), endBearsPsi + risePsi));
   }
 
-  private static void add(Limb limb, List<Limb> kept, SharedCosts costs) {
+  private void add(Limb limb, List<Limb> kept, SharedCosts costs) {
+    if (cut.width < Integer.MAX_VALUE) {
+      kept.add(limb);
+      return;
+    }
     for (Limb other : kept) {
       if (other.asGoodAs(limb) && costs.mostOver(other.goods, limb.goods) <= HAIR) {
         return;
@@ -238,7 +431,10 @@ public final class LayoutSearch {
     kept.add(limb);
   }
 
-  private static List<Fork> keptForks(List<Fork> forks, SharedCosts costs) {
+  private List<Fork> keptForks(List<Fork> forks, SharedCosts costs) {
+    if (cut.width < Integer.MAX_VALUE) {
+      return forks;
+    }
     List<Fork> kept = new ArrayList<>();
     for (Fork fork : forks) {
       boolean beaten =
@@ -276,15 +472,42 @@ public final class LayoutSearch {
       for (Fork fork : forks) {
         for (Limb limb : limbs) {
           looked++;
-          longer.add(longer(fork, limb, lossPsi));
+          Fork next = longer(fork, limb, lossPsi);
+          if (!tooDear(next.goods, next.toSource, next.legs, divider.flatMap(one -> leg.behind()))) {
+            longer.add(next);
+          }
         }
       }
-      forks = longer;
-      if (!forks.isEmpty() && i > 0) {
-        forks = keptForks(forks, anyCosts());
-      }
+      forks =
+          few(
+              i == 0 || longer.size() <= 1 ? longer : keptForks(longer, anyCosts()),
+              fork -> new Weight(fork.toSource, anyCosts().least(fork.goods), fork.needsPsi));
     }
     return forks;
+  }
+
+  private record Weight(int toSource, double cost, double needsPsi) {
+    static final Comparator<Weight> CHEAPEST =
+        Comparator.comparingInt(Weight::toSource).thenComparingDouble(Weight::cost);
+    static final Comparator<Weight> LEAST_NEED =
+        Comparator.comparingDouble(Weight::needsPsi).thenComparing(CHEAPEST);
+  }
+
+  /** The cheapest and those that need least, where only a few are wanted. */
+  private <T> List<T> few(List<T> all, Function<T, Weight> weight) {
+    if (all.size() <= cut.width) {
+      return all;
+    }
+    Set<T> few = Collections.newSetFromMap(new IdentityHashMap<>());
+    all.stream()
+        .sorted(Comparator.comparing(weight, Weight.CHEAPEST))
+        .limit(cut.width)
+        .forEach(few::add);
+    all.stream()
+        .sorted(Comparator.comparing(weight, Weight.LEAST_NEED))
+        .limit(cut.width)
+        .forEach(few::add);
+    return all.stream().filter(few::contains).toList();
   }
 
   private static Fork longer(Fork fork, Limb limb, double lossPsi) {
@@ -309,23 +532,32 @@ public final class LayoutSearch {
   }
 
   private SharedCosts anyCosts() {
-    return ways.values().iterator().next().costs();
+    return allCosts.orElseThrow();
   }
 
   private SharedCosts costs(LegJob leg, End from, End to) {
-    return ways.get(new Between(leg.name(), from, to)).costs();
+    return way(leg, from, to).costs();
   }
 
   private List<LegWays.Way> ways(LegJob leg, End from, End to) {
+    return found.computeIfAbsent(
+        new Between(leg.name(), from, to),
+        between -> way(leg, from, to).all(cut.mostOf(leg.name())));
+  }
+
+  private LegWays way(LegJob leg, End from, End to) {
     Between between = new Between(leg.name(), from, to);
-    List<LegWays.Way> known = found.get(between);
+    LegWays known = ways.get(between);
     if (known == null) {
       LegWays.Place place =
           new LegWays.Place(leg.copies(), leg.behind().isPresent(), !leg.last());
-      LegWays search = new LegWays(fed(leg, from, to), place, shop, this::restMost);
-      ways.put(between, search);
-      known = search.all();
-      found.put(between, known);
+      known =
+          new LegWays(fed(leg, from, to), place, shop, item -> restMost(item, leg.name()),
+              item -> restMost(item, ""));
+      if (allCosts.isEmpty()) {
+        allCosts = Optional.of(known.costs(item -> restMost(item, "")));
+      }
+      ways.put(between, known);
     }
     return known;
   }
@@ -355,34 +587,40 @@ public final class LayoutSearch {
     return leg.behind()
         .map(
             name -> {
-              LegJob before =
-                  layout.legs().stream()
-                      .filter(one -> one.name().equals(name))
-                      .findFirst()
-                      .orElseThrow();
+              LegJob before = leg(name);
               return elevationFt(before) + before.job().run().riseFt();
             })
         .orElse(0.0);
   }
 
-  /** More than the whole layout can use of an item: a bound for what the rest may buy. */
-  private int restMost(Item item) {
+  /** More than all legs but one can use of an item: a bound for what the rest may buy. */
+  private int restMost(Item item, String except) {
     double neededFt = 0;
     int lines = 0;
     for (LegJob leg : layout.legs()) {
-      int abreast = leg.copies() * leg.job().wishes().fewestLines();
-      neededFt += leg.job().run().neededFt() * abreast;
-      lines += abreast;
+      if (!leg.name().equals(except) && mayUse(leg, item)) {
+        int abreast = leg.copies() * leg.job().wishes().fewestLines();
+        neededFt += leg.job().run().neededFt() * abreast;
+        lines += abreast;
+      }
     }
-    double lengthFt = item.hose().map(HoseFacts::lengthFt).orElse(OptionalDouble.empty()).orElse(SHORTEST_SECTION_FT);
+    double lengthFt =
+        item.hose()
+            .map(HoseFacts::lengthFt)
+            .orElse(OptionalDouble.empty())
+            .orElse(SHORTEST_SECTION_FT);
     return switch (item.kind()) {
       case HOSE -> (int) (neededFt / lengthFt) + 2 * lines;
       case BULK_HOSE -> (int) neededFt + 100 * lines;
       case COUPLING, ATTACHMENT, COUPLING_LABOUR, PRESSURE_TEST ->
           2 * ((int) (neededFt / SHORTEST_SECTION_FT) + 2 * lines);
+      case NOZZLE -> lines;
+      case ADAPTER -> 2 * BridgeGraph.MOST_ADAPTERS * lines;
       default -> 8 * lines;
     };
   }
 
-  private static final double SHORTEST_SECTION_FT = 10;
+  private static boolean mayUse(LegJob leg, Item item) {
+    return item.hose().map(hose -> leg.job().wishes().allows(hose.sizeIn())).orElse(true);
+  }
 }

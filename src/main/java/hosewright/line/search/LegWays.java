@@ -22,17 +22,21 @@ import hosewright.line.bridge.GapBridges;
 import hosewright.line.check.PracticeChecks;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.Basket;
+import hosewright.line.goods.PriceLadders;
 import hosewright.line.goods.SharedCosts;
 import hosewright.line.goods.SharedCosts.Goods;
 import hosewright.line.goods.Wanted;
 import hosewright.line.hose.LegLays;
 import hosewright.line.water.PlanHydraulics;
 import hosewright.line.water.SeenPressure;
+import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -49,7 +53,10 @@ public final class LegWays {
   private final Workbench bench;
   private final SharedCosts costs;
   private final List<Way> kept = new ArrayList<>();
+  private Optional<List<Branch>> opened = Optional.empty();
+  private double mostCost = Double.POSITIVE_INFINITY;
   private final Shop shop;
+  private final ToIntFunction<Item> allMost;
   private OptionalDouble mostSavedOnBridges = OptionalDouble.empty();
   private int looked;
 
@@ -90,31 +97,46 @@ public final class LegWays {
   /**
    * @param job the leg between its ends, with the most it is fed with where that is known
    * @param restMost how many of an item other legs may buy at the most
+   * @param allMost how many of it the whole layout may
    */
-  public LegWays(Job job, Place place, Shop shop, ToIntFunction<Item> restMost) {
+  public LegWays(
+      Job job,
+      Place place,
+      Shop shop,
+      ToIntFunction<Item> restMost,
+      ToIntFunction<Item> allMost) {
     this.job = job;
     this.place = place;
     this.shop = shop;
     NetPrice prices = shop.prices();
     this.bench =
         new Workbench(
-            job, job.wishes().fewestLines(), shop.catalogue(), atBest(prices), shop.currency());
-    this.costs =
-        new SharedCosts(prices, Availability.of(job), bench.gaskets(), bench.billing(), restMost);
+            job, job.wishes().fewestLines(), shop.catalogue(), new PriceLadders(atBest(prices, allMost)), shop.currency());
+    this.allMost = allMost;
+    this.costs = costs(restMost);
+  }
+
+  /**
+   * Compares goods at the prices of this leg's buyer.
+   *
+   * @param restMost how many of an item may be bought besides at the most
+   */
+  public SharedCosts costs(ToIntFunction<Item> restMost) {
+    return new SharedCosts(
+        shop.prices(), Availability.of(job), bench.gaskets(), bench.billing(), restMost, allMost);
   }
 
   /** Prices as if everything were bought by the most: no purchase has any of it for less. */
-  private static NetPrice atBest(NetPrice prices) {
+  private static NetPrice atBest(NetPrice prices, ToIntFunction<Item> allMost) {
     return new NetPrice() {
       @Override
       public Optional<Money> unitPrice(Item item, int quantity) {
-        int most = breakQuantities(item).stream().mapToInt(Integer::intValue).max().orElse(1);
-        return prices.unitPrice(item, most);
+        return SharedCosts.leastEach(prices, item, allMost.applyAsInt(item));
       }
 
       @Override
       public List<Integer> breakQuantities(Item item) {
-        return prices.breakQuantities(item);
+        return List.of();
       }
     };
   }
@@ -129,19 +151,45 @@ public final class LegWays {
     return looked;
   }
 
-  /** Every line worth laying; none where nothing can be laid so. */
-  public List<Way> all() {
-    for (Branch branch : bench.opened()) {
-      if (!place.beginsAtNode && !place.endsAtNode || nodesWide(branch)) {
+  /** No line adds less to the sum of least prices; infinite where nothing can be laid so. */
+  public double leastCost() {
+    return opened().stream().mapToDouble(this::leastCost).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Every line worth laying that may cost no more than a limit; none where there is none. */
+  public List<Way> all(double limit) {
+    kept.clear();
+    mostCost = limit;
+    for (Branch branch : opened()) {
+      if (leastCost(branch) <= mostCost) {
         search(branch);
       }
     }
     return List.copyOf(kept);
   }
 
+  private List<Branch> opened() {
+    if (opened.isEmpty()) {
+      opened = Optional.of(bench.opened().stream().filter(this::nodesWide).toList());
+    }
+    return opened.get();
+  }
+
+  private double leastCost(Branch branch) {
+    return branch.bounds().leastCost() * place.copies;
+  }
+
+  private double mostSaved(HoseLine hose) {
+    return hose.options().stream()
+        .flatMap(option -> option.bill().keySet().stream())
+        .distinct()
+        .mapToDouble(costs::mostSaved)
+        .sum();
+  }
+
   /** Ports of what divides the water are as wide as the hose that hangs on them. */
   private boolean nodesWide(Branch branch) {
-    if (PracticeChecks.anyWidth(job)) {
+    if (PracticeChecks.anyWidth(job) || !place.beginsAtNode && !place.endsAtNode) {
       return true;
     }
     boolean in =
@@ -155,46 +203,94 @@ public final class LegWays {
 
   private void search(Branch branch) {
     double mostPsi = PressureBudget.enoughPsi(job, branch.topology()).orElse(Double.MAX_VALUE);
-    List<List<Placed>> chosen = new ArrayList<>();
-    List<List<List<Placed>>> bridges = new ArrayList<>();
+    List<List<Choice<List<Placed>>>> bridges = new ArrayList<>();
     for (GapBridges gap : branch.bridges()) {
       bridges.add(bridges(gap, mostPsi));
     }
-    lays(branch, new ArrayList<>(), bridges, chosen);
+    List<List<Choice<Lay>>> lays = new ArrayList<>();
+    for (int leg = 0; leg < branch.lays().size(); leg++) {
+      lays.add(lays(branch.topology().legs().get(leg), branch.lays().get(leg)));
+    }
+    new Branched(branch, lays, bridges).lay(leastCost(branch));
   }
 
   /**
-   * The bridges over a gap up to the first that is dearer, however the rest is bought, than one that
-   * takes as little as any and stands as much as is ever asked.
+   * A lay or a bridge that may be worth taking.
+   *
+   * @param goods what it takes
    */
-  private List<List<Placed>> bridges(GapBridges gap, double mostPsi) {
-    List<List<Placed>> bridges = new ArrayList<>();
-    double mostCost = Double.POSITIVE_INFINITY;
-    Optional<Choice<List<Placed>>> next = gap.at(0);
-    while (next.isPresent() && next.get().leastCost() * place.copies <= mostCost) {
-      Choice<List<Placed>> choice = next.get();
-      bridges.add(choice.value());
-      if (choice.lossPsi() <= gap.leastLossPsi() + HAIR && choice.ratedPsi() >= mostPsi) {
-        mostCost = Math.min(mostCost, mostCost(choice.value()) + mostSavedOnBridges());
+  private record Part<T>(Choice<T> choice, Goods goods) {}
+
+  /**
+   * Adds a part unless another loses no more, stands as much, and is never dearer.
+   *
+   * @param mostPsi what nothing is asked to stand more than
+   * @param others what the other may cost besides its goods
+   */
+  private <T> void add(
+      Part<T> part, List<Part<T>> parts, double mostPsi, ToDoubleFunction<T> others) {
+    for (Part<T> other : parts) {
+      Choice<T> choice = other.choice();
+      if (choice.lossPsi() <= part.choice().lossPsi() + HAIR
+          && choice.ratedPsi() >= Math.min(mostPsi, part.choice().ratedPsi()) - HAIR
+          && costs.mostOver(other.goods(), part.goods())
+                  + others.applyAsDouble(choice.value())
+              <= HAIR) {
+        return;
       }
-      next = gap.at(bridges.size());
     }
-    return bridges;
+    parts.add(part);
   }
 
-  private double mostCost(List<Placed> bridge) {
-    List<Basket.Need> needs =
+  /**
+   * The bridges over a gap that are worth taking, up to the first that is dearer, however the rest
+   * is bought, than one that takes as little as any and stands as much as is ever asked.
+   */
+  private List<Choice<List<Placed>>> bridges(GapBridges gap, double mostPsi) {
+    List<Part<List<Placed>>> bridges = new ArrayList<>();
+    double enough = Double.POSITIVE_INFINITY;
+    int at = 0;
+    Optional<Choice<List<Placed>>> next = gap.at(at);
+    while (next.isPresent() && next.get().leastCost() * place.copies <= enough) {
+      Choice<List<Placed>> choice = next.get();
+      add(new Part<>(choice, goods(choice.value())), bridges, mostPsi, this::mostGaskets);
+      if (choice.lossPsi() <= gap.leastLossPsi() + HAIR && choice.ratedPsi() >= mostPsi) {
+        enough =
+            Math.min(
+                enough,
+                costs.mostOver(goods(choice.value()), Goods.NOTHING)
+                    + mostGaskets(choice.value())
+                    + mostSavedOnBridges());
+      }
+      next = gap.at(++at);
+    }
+    return bridges.stream().map(Part::choice).toList();
+  }
+
+  private Goods goods(List<Placed> bridge) {
+    return goods(
         bridge.stream()
             .flatMap(
                 part ->
                     part.item().stream()
                         .map(item -> new Basket.Need(item, part.lines() * place.copies)))
-            .toList();
-    return costs.mostOver(goods(needs), Goods.NOTHING);
+            .toList(),
+        List.of());
   }
 
-  private static Goods goods(List<Basket.Need> needs) {
-    return new Goods(new Wanted(needs, List.of(), false, List.of()), List.of());
+  /** What gaskets in and at a bridge cost at the most, each with one to spare. */
+  private double mostGaskets(List<Placed> bridge) {
+    return bridge.stream()
+        .flatMap(part -> Stream.of(part.upstream(), part.downstream()))
+        .flatMap(Optional::stream)
+        .filter(End::carriesGasket)
+        .mapToDouble(
+            end -> bench.gaskets().mostEach(end) * (place.copies * job.wishes().fewestLines() + 1))
+        .sum();
+  }
+
+  private static Goods goods(List<Basket.Need> needs, List<GasketCount> gaskets) {
+    return new Goods(new Wanted(needs, List.of(), false, List.of()), gaskets);
   }
 
   /** No bridge saves more than this on what the rest buys of its adapters. */
@@ -210,64 +306,87 @@ public final class LegWays {
     return mostSavedOnBridges.getAsDouble();
   }
 
-  private void lays(
-      Branch branch,
-      List<Lay> laid,
-      List<List<List<Placed>>> bridges,
-      List<List<Placed>> chosen) {
-    if (laid.size() == branch.lays().size()) {
-      bridge(branch, laid, bridges, chosen);
-      return;
-    }
-    LegLays lays = branch.lays().get(laid.size());
-    LegShape leg = branch.topology().legs().get(laid.size());
+  /** The lays of a leg that are worth taking. */
+  private List<Choice<Lay>> lays(LegShape leg, LegLays lays) {
     Choice<Lay> shortest = lays.shortest();
-    boolean strongest =
+    double mostPsi =
         leg.hose().options().stream()
-            .allMatch(
-                option ->
-                    PressureBudget.carriedPsi(job, option.rating()) <= shortest.ratedPsi() + HAIR);
-    double enough = strongest ? mostCost(leg, shortest.value()) : Double.POSITIVE_INFINITY;
+            .mapToDouble(option -> PressureBudget.carriedPsi(job, option.rating()))
+            .max()
+            .orElseThrow();
+    double saved = mostSaved(leg.hose());
+    double enough =
+        shortest.ratedPsi() >= mostPsi
+            ? costs.mostOver(goods(leg, shortest.value()), Goods.NOTHING) + saved
+            : Double.POSITIVE_INFINITY;
+    List<Part<Lay>> kept = new ArrayList<>();
+    kept.add(new Part<>(shortest, goods(leg, shortest.value())));
     lays.each(
         begun -> begun.cost() * place.copies > enough,
-        choice -> {
-          laid.add(choice.value());
-          lays(branch, laid, bridges, chosen);
-          laid.remove(laid.size() - 1);
-        });
+        choice ->
+            add(new Part<>(choice, goods(leg, choice.value())), kept, mostPsi, lay -> 0));
+    return kept.stream().map(Part::choice).distinct().toList();
   }
 
-  /** What a lay costs at the most, and may save beside its likes: all that cost more lose more. */
-  private double mostCost(LegShape leg, Lay lay) {
-    HoseLine hose = leg.hose();
+  private Goods goods(LegShape leg, Lay lay) {
     int lines = leg.lines() * place.copies;
     Basket basket = new Basket();
-    basket.addSections(hose, lay, lines, job.conditions().spareSections());
-    List<GasketCount> gaskets =
-        GasketCount.between(hose, lay.sections() * lines).stream().toList();
-    double saved =
-        hose.options().stream()
-            .flatMap(option -> option.bill().keySet().stream())
-            .distinct()
-            .mapToDouble(costs::mostSaved)
-            .sum();
-    Goods goods = new Goods(goods(basket.needs()).wanted(), gaskets);
-    return costs.mostOver(goods, Goods.NOTHING) + saved;
+    basket.addSections(leg.hose(), lay, lines, job.conditions().spareSections());
+    return goods(
+        basket.needs(),
+        GasketCount.between(leg.hose(), lay.sections() * lines).stream().toList());
   }
 
-  private void bridge(
-      Branch branch,
-      List<Lay> laid,
-      List<List<List<Placed>>> bridges,
-      List<List<Placed>> chosen) {
-    if (chosen.size() == bridges.size()) {
-      weigh(Assembly.of(job, branch.topology(), laid, chosen));
-      return;
+  /** What is left to choose in a topology: its lays, then its bridges. */
+  private final class Branched {
+    private final Branch branch;
+    private final List<List<Choice<Lay>>> lays;
+    private final List<List<Choice<List<Placed>>>> bridges;
+    private final List<Lay> laid = new ArrayList<>();
+    private final List<List<Placed>> bridged = new ArrayList<>();
+
+    Branched(
+        Branch branch,
+        List<List<Choice<Lay>>> lays,
+        List<List<Choice<List<Placed>>>> bridges) {
+      this.branch = branch;
+      this.lays = lays;
+      this.bridges = bridges;
     }
-    for (List<Placed> choice : bridges.get(chosen.size())) {
-      chosen.add(choice);
-      bridge(branch, laid, bridges, chosen);
-      chosen.remove(chosen.size() - 1);
+
+    /**
+     * @param leastCost no line with what is chosen costs less
+     */
+    void lay(double leastCost) {
+      if (laid.size() == lays.size()) {
+        bridge(leastCost);
+        return;
+      }
+      double least = branch.lays().get(laid.size()).leastCost();
+      for (Choice<Lay> choice : lays.get(laid.size())) {
+        double cost = leastCost + (choice.leastCost() - least) * place.copies;
+        if (cost <= mostCost) {
+          laid.add(choice.value());
+          lay(cost);
+          laid.remove(laid.size() - 1);
+        }
+      }
+    }
+
+    private void bridge(double leastCost) {
+      if (bridged.size() == bridges.size()) {
+        weigh(Assembly.of(job, branch.topology(), laid, bridged));
+        return;
+      }
+      double least = branch.bridges().get(bridged.size()).leastCost();
+      for (Choice<List<Placed>> choice : bridges.get(bridged.size())) {
+        double cost = leastCost + (choice.leastCost() - least) * place.copies;
+        if (cost <= mostCost) {
+          bridged.add(choice.value());
+          bridge(cost);
+          bridged.remove(bridged.size() - 1);
+        }
+      }
     }
   }
 
@@ -322,7 +441,8 @@ public final class LegWays {
     List<Station> profile = LineHydraulics.profile(elements, job.flowGpm(), 0, 0);
     double lowestPsi =
         profile.stream().mapToDouble(Station::flowingPsi).min().orElseThrow();
-    double bearsPsi = Double.POSITIVE_INFINITY;
+    // What a source never puts on it, nothing need bear.
+    double bearsPsi = job.supply().map(Supply::closedPsi).orElse(Double.POSITIVE_INFINITY);
     for (SeenPressure seen : SeenPressure.along(line, PlanHydraulics.stations(profile))) {
       double carriedPsi = carriedPsi(seen.part());
       bearsPsi = Math.min(bearsPsi, carriedPsi - seen.highestPsi());
