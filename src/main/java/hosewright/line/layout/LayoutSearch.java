@@ -31,7 +31,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Finds the cheapest layout: every leg laid, divided where legs meet.
@@ -48,6 +50,7 @@ public final class LayoutSearch {
 
   private static final double SHORTEST_SECTION_FT = 10;
   private static final int FEW_DIVIDERS = 3;
+  private static final int MOST_COMPARED = 30;
 
   private final LayoutJob layout;
   private final Shop shop;
@@ -67,9 +70,9 @@ public final class LayoutSearch {
   public LayoutSearch(LayoutJob layout, Shop shop, boolean limited) {
     this.layout = layout;
     this.shop = shop;
-    this.dividing =
-        new Dividing(shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
-    this.source = limited ? layout.supply().map(supply -> at(supply, layout.flowGpm())) : Optional.empty();
+    this.dividing = new Dividing(shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
+    this.source =
+        limited ? layout.supply().map(supply -> at(supply, layout.flowGpm())) : Optional.empty();
   }
 
   private static Inlet at(Supply supply, double flowGpm) {
@@ -197,9 +200,7 @@ public final class LayoutSearch {
       }
     }
     double divider =
-        leg.last()
-            ? 0
-            : dividers(leg).stream().mapToDouble(this::leastOf).min().orElse(0);
+        leg.last() ? 0 : dividers(leg).stream().mapToDouble(this::leastOf).min().orElse(0);
     return new Least(line, divider);
   }
 
@@ -235,10 +236,7 @@ public final class LayoutSearch {
   }
 
   private LegJob leg(String name) {
-    return layout.legs().stream()
-        .filter(one -> one.name().equals(name))
-        .findFirst()
-        .orElseThrow();
+    return layout.legs().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
   }
 
   /**
@@ -278,16 +276,14 @@ public final class LayoutSearch {
    *
    * @param behind the leg behind which the legs are divided, if the goods hold what divides them
    */
-  private boolean tooDear(
-      Goods goods, int toSource, List<LaidLeg> legs, Optional<String> behind) {
+  private boolean tooDear(Goods goods, int toSource, List<LaidLeg> legs, Optional<String> behind) {
     if (toSource > cut.mostToSource) {
       return true;
     }
     if (toSource < cut.mostToSource || cut.leastOfAll.isEmpty()) {
       return false;
     }
-    double others =
-        cut.ofAll() - behind.map(leg -> cut.leastOfAll.get(leg).divider).orElse(0.0);
+    double others = cut.ofAll() - behind.map(leg -> cut.leastOfAll.get(leg).divider).orElse(0.0);
     for (LaidLeg leg : legs) {
       others -=
           leg.all()
@@ -357,7 +353,8 @@ public final class LayoutSearch {
     List<Limb> all = new ArrayList<>();
     for (LegWays.Way way : ways(leg, from, job.to())) {
       LaidLeg laid =
-          new LaidLeg(leg, between(leg, from, job.to()), way, Optional.empty(), List.of(), job.needPsi());
+          new LaidLeg(
+              leg, between(leg, from, job.to()), way, Optional.empty(), List.of(), job.needPsi());
       if (!tooDear(way.goods(), way.toSource(), List.of(laid), Optional.empty())) {
         all.add(limb(laid, way.goods(), way.toSource(), Double.POSITIVE_INFINITY));
       }
@@ -384,6 +381,7 @@ public final class LayoutSearch {
             return;
           }
           SharedCosts costs = costs(leg, from, inlet);
+          List<Limb> of = new ArrayList<>();
           for (Fork fork : keptForks(forks, costs)) {
             for (LegWays.Way way : lines) {
               looked++;
@@ -398,10 +396,11 @@ public final class LayoutSearch {
               Goods goods = way.goods().and(fork.goods);
               int toSource = way.toSource() + fork.toSource;
               if (!tooDear(goods, toSource, List.of(laid), Optional.empty())) {
-                add(limb(laid, goods, toSource, fork.bearsPsi), all, costs);
+                of.add(limb(laid, goods, toSource, fork.bearsPsi));
               }
             }
           }
+          all.addAll(leg.behind().isEmpty() ? of : keptLimbs(of, costs));
         });
     return all;
   }
@@ -416,36 +415,32 @@ public final class LayoutSearch {
         Math.min(laid.way().levels().bearsPsi(), endBearsPsi + risePsi));
   }
 
-  private void add(Limb limb, List<Limb> kept, SharedCosts costs) {
-    if (cut.width < Integer.MAX_VALUE) {
-      kept.add(limb);
-      return;
-    }
-    for (Limb other : kept) {
-      if (other.asGoodAs(limb) && costs.mostOver(other.goods, limb.goods) <= HAIR) {
-        return;
-      }
-    }
-    kept.removeIf(
-        other -> limb.asGoodAs(other) && costs.mostOver(limb.goods, other.goods) <= HAIR);
-    kept.add(limb);
+  private List<Limb> keptLimbs(List<Limb> limbs, SharedCosts costs) {
+    return kept(
+        limbs,
+        limb -> costs.least(limb.goods),
+        (one, other) -> one.asGoodAs(other) && costs.mostOver(one.goods, other.goods) <= HAIR);
   }
 
   private List<Fork> keptForks(List<Fork> forks, SharedCosts costs) {
+    return kept(
+        forks,
+        fork -> costs.least(fork.goods),
+        (one, other) -> one.asGoodAs(other) && costs.mostOver(one.goods, other.goods) <= HAIR);
+  }
+
+  /**
+   * Those that none of the cheapest is as good as. Comparing with every other would leave out a few
+   * more, and take longer than it saves.
+   */
+  private <T> List<T> kept(List<T> all, ToDoubleFunction<T> least, BiPredicate<T, T> asGoodAs) {
     if (cut.width < Integer.MAX_VALUE) {
-      return forks;
+      return all;
     }
-    List<Fork> kept = new ArrayList<>();
-    for (Fork fork : forks) {
-      boolean beaten =
-          kept.stream()
-              .anyMatch(
-                  other ->
-                      other.asGoodAs(fork) && costs.mostOver(other.goods, fork.goods) <= HAIR);
-      if (!beaten) {
-        kept.removeIf(
-            other -> fork.asGoodAs(other) && costs.mostOver(fork.goods, other.goods) <= HAIR);
-        kept.add(fork);
+    List<T> kept = new ArrayList<>();
+    for (T one : all.stream().sorted(Comparator.comparingDouble(least)).toList()) {
+      if (kept.stream().limit(MOST_COMPARED).noneMatch(other -> asGoodAs.test(other, one))) {
+        kept.add(one);
       }
     }
     return kept;
@@ -454,26 +449,23 @@ public final class LayoutSearch {
   /** Every way to lay legs side by side from one place. */
   private List<Fork> forks(List<LegJob> legs, End from, Optional<Divider> divider) {
     Goods own =
-        divider
-            .map(one -> new Goods(Wanted.one(one.item()), List.of()))
-            .orElse(Goods.NOTHING);
+        divider.map(one -> new Goods(Wanted.one(one.item()), List.of())).orElse(Goods.NOTHING);
     List<Fork> forks = new ArrayList<>();
-    forks.add(
-        new Fork(divider, List.of(), own, 0, Double.NEGATIVE_INFINITY, bearsPsi(divider)));
+    forks.add(new Fork(divider, List.of(), own, 0, Double.NEGATIVE_INFINITY, bearsPsi(divider)));
     double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     for (int i = 0; i < legs.size(); i++) {
       LegJob leg = legs.get(i);
       int place = i;
       double lossPsi =
           divider.map(one -> one.lossPsi(place, wholeGpm, leg.job().flowGpm())).orElse(0.0);
-      List<Limb> limbs =
-          limbs(leg, divider.map(one -> one.outlets().get(place)).orElse(from));
+      List<Limb> limbs = limbs(leg, divider.map(one -> one.outlets().get(place)).orElse(from));
       List<Fork> longer = new ArrayList<>();
       for (Fork fork : forks) {
         for (Limb limb : limbs) {
           looked++;
           Fork next = longer(fork, limb, lossPsi);
-          if (!tooDear(next.goods, next.toSource, next.legs, divider.flatMap(one -> leg.behind()))) {
+          if (!tooDear(
+              next.goods, next.toSource, next.legs, divider.flatMap(one -> leg.behind()))) {
             longer.add(next);
           }
         }
@@ -525,9 +517,7 @@ public final class LayoutSearch {
   private double bearsPsi(Optional<Divider> divider) {
     double temperatureF = layout.whole().service().temperatureOrUsualF();
     return divider
-        .map(
-            one ->
-                one.item().rating().workingPsiAt(temperatureF).orElse(Double.POSITIVE_INFINITY))
+        .map(one -> one.item().rating().workingPsiAt(temperatureF).orElse(Double.POSITIVE_INFINITY))
         .orElse(Double.POSITIVE_INFINITY);
   }
 
@@ -549,10 +539,13 @@ public final class LayoutSearch {
     Between between = new Between(leg.name(), from, to);
     LegWays known = ways.get(between);
     if (known == null) {
-      LegWays.Place place =
-          new LegWays.Place(leg.copies(), leg.behind().isPresent(), !leg.last());
+      LegWays.Place place = new LegWays.Place(leg.copies(), leg.behind().isPresent(), !leg.last());
       known =
-          new LegWays(fed(leg, from, to), place, shop, item -> restMost(item, leg.name()),
+          new LegWays(
+              fed(leg, from, to),
+              place,
+              shop,
+              item -> restMost(item, leg.name()),
               item -> restMost(item, ""));
       if (allCosts.isEmpty()) {
         allCosts = Optional.of(known.costs(item -> restMost(item, "")));
@@ -567,8 +560,7 @@ public final class LayoutSearch {
     double upPsi = elevationFt(leg) * Physical.PSI_PER_FT;
     return between(leg, from, to)
         .withSupply(
-            source.map(
-                most -> new Inlet(most.flowingPsi() - upPsi, most.closedPsi() - upPsi)));
+            source.map(most -> new Inlet(most.flowingPsi() - upPsi, most.closedPsi() - upPsi)));
   }
 
   private static Job between(LegJob leg, End from, End to) {
