@@ -10,6 +10,7 @@ import hosewright.quote.terms.CustomerTerms;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Plans a job on the dealer's books, at the customer's prices on the day. */
 public final class Planning {
@@ -27,21 +28,32 @@ public final class Planning {
   public record Planned(LinePlan plan, Optional<Customer> customer, LocalDate date) {}
 
   public Planned plan(Job job) {
+    return planned(job, planner -> planner.plan(job));
+  }
+
+  public Planned plan(WrittenJob written) {
+    return planned(
+        written.job(),
+        planner -> written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job())));
+  }
+
+  private Planned planned(Job job, Function<Planner, LinePlan> planned) {
     LocalDate date = date(job);
     Optional<Customer> customer = customer(job, date);
-    LinePlan plan = planner(books.catalogue(), customer, date, books.localThreads()).plan(job);
-    return new Planned(plan, customer, date);
+    Planner planner = planner(books.catalogue(), customer, date, books.localThreads());
+    return new Planned(planned.apply(planner), customer, date);
   }
 
   /** A plan at prices that stand already, such as those of an earlier revision. */
-  public LinePlan plan(Job job, NetPrice prices) {
-    return new Planner(
+  public LinePlan plan(WrittenJob written, NetPrice prices) {
+    Planner planner =
+        new Planner(
             books.catalogue(),
             prices,
             books.today(),
             books.catalogue().currencyNeeded(),
-            books.localThreads())
-        .plan(job);
+            books.localThreads());
+    return written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job()));
   }
 
   /** A planner at the prices of the job's customer and day. */

@@ -36,9 +36,9 @@ public final class Revising {
   public static QuoteDiff diff(Quote before, Quote after) {
     return QuoteDiff.between(
         before,
-        JobFile.parse(before.basis().jobYaml()),
+        JobFile.layout(before.basis().jobYaml()).words(),
         after,
-        JobFile.parse(after.basis().jobYaml()));
+        JobFile.layout(after.basis().jobYaml()).words());
   }
 
   /**

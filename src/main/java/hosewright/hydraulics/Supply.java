@@ -1,7 +1,7 @@
 package hosewright.hydraulics;
 
 /** What pressure a source gives at a flow; never rises with flow. */
-public sealed interface Supply permits FixedPressure, PumpCurve, Hydrant {
+public sealed interface Supply permits FixedPressure, PumpCurve, Hydrant, Inlet {
 
   /**
    * Pressure at the outlet, psi gauge.

@@ -1,6 +1,7 @@
 package hosewright.intake;
 
 import hosewright.disk.WholeFile;
+import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Route;
 import hosewright.problem.BadInputException;
@@ -41,8 +42,18 @@ public final class JobFile {
 
   private JobFile() {}
 
-  /** The answers in a job file, with the text they were read from. */
-  public record Read(Map<JobField, String> answers, String text) {}
+  /** A job file as it was read, with its text. */
+  public record Read(LayoutText layout, String text) {
+
+    /**
+     * The answers of a file of one line.
+     *
+     * @throws BadInputException when the file lists legs
+     */
+    public Map<JobField, String> answers() {
+      return oneLine(layout);
+    }
+  }
 
   /**
    * The answers in a file.
@@ -61,7 +72,7 @@ public final class JobFile {
                       new BadInputException(
                           "job", file.toString(), "a job file of at most 64 KiB"));
       Optional<Path> folder = Optional.ofNullable(file.toAbsolutePath().getParent());
-      return new Read(RouteFile.putInto(parse(text), folder), text);
+      return new Read(withRoutes(layout(text), folder), text);
     } catch (CharacterCodingException e) {
       throw new BadInputException("job", file.toString(), "a job file in UTF-8");
     } catch (IOException e) {
@@ -70,6 +81,14 @@ public final class JobFile {
               new Problem(
                   "job", file.toString(), "a job file that is there to be read", beside(file))));
     }
+  }
+
+  private static LayoutText withRoutes(LayoutText layout, Optional<Path> folder) {
+    return new LayoutText(
+        RouteFile.putInto(layout.answers(), folder),
+        layout.legs().stream()
+            .map(leg -> leg.saying(RouteFile.putInto(leg.answers(), folder)))
+            .toList());
   }
 
   /** The job file in the same folder that was probably meant. */
@@ -93,8 +112,32 @@ public final class JobFile {
     }
   }
 
-  /** The answers in the text of a job file. */
+  /**
+   * The answers in the text of a job file.
+   *
+   * @throws BadInputException when it lists legs
+   */
   public static Map<JobField, String> parse(String text) {
+    return oneLine(layout(text));
+  }
+
+  /**
+   * The answers of a job of one line.
+   *
+   * @throws BadInputException when legs are listed
+   */
+  public static Map<JobField, String> oneLine(LayoutText layout) {
+    if (!layout.legs().isEmpty()) {
+      throw new BadInputException(
+          LegList.WORD,
+          layout.legs().size() + " legs",
+          "left out: one line is asked about here; line plan and quote make take legs");
+    }
+    return layout.answers();
+  }
+
+  /** The answers and legs in the text of a job file. */
+  public static LayoutText layout(String text) {
     Node root;
     try {
       root = YamlText.root(text, "job file", DEEPEST);
@@ -107,35 +150,52 @@ public final class JobFile {
     if (!(root instanceof MappingNode mapping)) {
       throw notYaml("line 1", "a job file has lines such as 'length: 400 ft'");
     }
-    return answers(mapping);
-  }
-
-  private static Map<JobField, String> answers(MappingNode mapping) {
-    Map<JobField, String> answers = new TreeMap<>();
     List<Problem> problems = new ArrayList<>();
+    LegList legs = new LegList(problems);
+    Map<JobField, String> answers = new TreeMap<>();
     for (NodeTuple entry : mapping.getValue()) {
-      String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
-      int line = entry.getKeyNode().getStartMark().getLine() + 1;
-      JobField.of(word)
-          .ifPresentOrElse(
-              field -> {
-                if (answers.put(field, value(entry.getValueNode(), field, problems)) != null) {
-                  problems.add(
-                      Problem.of("job file line " + line, word, "a field stands only once"));
-                }
-              },
-              () ->
-                  problems.add(
-                      new Problem(
-                          "job file line " + line,
-                          word,
-                          "a field such as " + String.join(", ", JobField.words()),
-                          Nearest.to(word, JobField.words()))));
+      if (entry.getKeyNode() instanceof ScalarNode key && key.getValue().equals(LegList.WORD)) {
+        legs.read(entry.getValueNode());
+      } else {
+        answer(entry, answers, List.of(LegList.WORD), problems);
+      }
     }
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
-    return answers;
+    return new LayoutText(answers, legs.legs());
+  }
+
+  /**
+   * Reads one line of a job file.
+   *
+   * @param besides words that may stand there as well
+   */
+  static void answer(
+      NodeTuple entry,
+      Map<JobField, String> answers,
+      List<String> besides,
+      List<Problem> problems) {
+    String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
+    int line = entry.getKeyNode().getStartMark().getLine() + 1;
+    JobField.of(word)
+        .ifPresentOrElse(
+            field -> {
+              if (answers.put(field, value(entry.getValueNode(), field, problems)) != null) {
+                problems.add(
+                    Problem.of("job file line " + line, word, "a field stands only once"));
+              }
+            },
+            () -> {
+              List<String> words =
+                  Stream.concat(besides.stream(), JobField.words().stream()).toList();
+              problems.add(
+                  new Problem(
+                      "job file line " + line,
+                      word,
+                      "a field such as " + String.join(", ", words),
+                      Nearest.to(word, words)));
+            });
   }
 
   /** A plain value as written, or a list joined as its field parts it. */
@@ -159,20 +219,34 @@ public final class JobFile {
 
   /** The text of a job file that says these answers. */
   public static String write(Map<JobField, String> answers) {
+    return write(new LayoutText(answers, List.of()));
+  }
+
+  /** The text of a job file that says these answers and lists these legs. */
+  public static String write(LayoutText layout) {
     StringBuilder text = new StringBuilder("# A Hosewright job.\n");
-    answers.forEach(
-        (field, answer) -> {
-          text.append(field.word()).append(':');
-          if (field.equals(JobField.ROUTE) && Route.listedIn(answer)) {
-            for (String place : answer.split(";")) {
-              text.append("\n  - ").append(quoted(place.strip()));
-            }
-          } else {
-            text.append(' ').append(quoted(answer));
-          }
-          text.append('\n');
-        });
+    new TreeMap<>(layout.answers())
+        .forEach((field, answer) -> answered(text, "", field, answer));
+    if (!layout.legs().isEmpty()) {
+      text.append(LegList.WORD).append(":\n");
+      layout.legs().forEach(leg -> LegList.write(leg, text));
+    }
     return text.toString();
+  }
+
+  static void answered(StringBuilder text, String indent, JobField field, String answer) {
+    if (!field.equals(JobField.ROUTE) || !Route.listedIn(answer)) {
+      line(text, indent, field.word(), answer);
+      return;
+    }
+    text.append(indent).append(field.word()).append(":\n");
+    for (String place : answer.split(";")) {
+      text.append(indent).append("  - ").append(quoted(place.strip())).append('\n');
+    }
+  }
+
+  static void line(StringBuilder text, String indent, String word, String answer) {
+    text.append(indent).append(word).append(": ").append(quoted(answer)).append('\n');
   }
 
   /**

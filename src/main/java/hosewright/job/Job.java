@@ -128,6 +128,11 @@ public record Job(
         .toList();
   }
 
+  /** This job between other ends. */
+  public Job between(Ends other) {
+    return new Job(heading, other, run, water, equipment, conditions, answers);
+  }
+
   public Job withWishes(Wishes changed) {
     return new Job(heading, ends, run, water, equipment.withWishes(changed), conditions, answers);
   }

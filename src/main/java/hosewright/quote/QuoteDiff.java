@@ -1,15 +1,16 @@
 package hosewright.quote;
 
 import hosewright.catalogue.MoneyWords;
-import hosewright.job.question.JobField;
 import hosewright.line.model.Unpriced;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.Optional;
 import java.util.Set;
 import org.joda.money.Money;
@@ -62,7 +63,7 @@ public record QuoteDiff(
    * @throws BadInputException when the two are in different currencies
    */
   public static QuoteDiff between(
-      Quote before, Map<JobField, String> jobBefore, Quote after, Map<JobField, String> jobAfter) {
+      Quote before, Map<String, String> jobBefore, Quote after, Map<String, String> jobAfter) {
     if (!before.total().isSameCurrency(after.total())) {
       throw new BadInputException(
           "quote",
@@ -85,10 +86,12 @@ public record QuoteDiff(
   }
 
   private static List<Change> jobChanges(
-      Map<JobField, String> before, Map<JobField, String> after) {
+      Map<String, String> before, Map<String, String> after) {
     List<Change> changes = new ArrayList<>();
-    for (JobField field : JobField.values()) {
-      note(changes, field.word(), before.getOrDefault(field, ""), after.getOrDefault(field, ""));
+    Set<String> words = new LinkedHashSet<>(before.keySet());
+    words.addAll(after.keySet());
+    for (String word : words) {
+      note(changes, word, before.getOrDefault(word, ""), after.getOrDefault(word, ""));
     }
     return changes;
   }

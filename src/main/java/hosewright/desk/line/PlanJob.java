@@ -2,11 +2,11 @@ package hosewright.desk.line;
 
 import hosewright.desk.Books;
 import hosewright.desk.Planning;
-import hosewright.job.Job;
+import hosewright.desk.WrittenJob;
 import hosewright.line.model.LinePlan;
 import java.util.function.Supplier;
 
-/** Plans the line for a job, at its customer's prices. */
+/** Plans the line or the layout for a job, at its customer's prices. */
 public final class PlanJob {
   private final Supplier<Books> books;
 
@@ -19,9 +19,9 @@ public final class PlanJob {
    *
    * @throws hosewright.problem.BadInputException when the job names what the books do not know
    */
-  public LinePlan plan(Job job) {
+  public LinePlan plan(WrittenJob job) {
     try (Books open = books.get()) {
-      return new Planning(open).planner(job).plan(job);
+      return new Planning(open).plan(job).plan();
     }
   }
 }

@@ -4,6 +4,7 @@ import hosewright.desk.Books;
 import hosewright.desk.Revising;
 import hosewright.desk.Signing;
 import hosewright.intake.JobFile;
+import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.quote.Amendments;
 import hosewright.quote.Group;
@@ -13,6 +14,7 @@ import hosewright.quote.terms.Customer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -99,11 +101,12 @@ public final class CopyQuote {
   }
 
   private static Group copied(Group group, String customer) {
-    Map<JobField, String> job = JobFile.parse(group.jobYaml());
+    LayoutText before = JobFile.layout(group.jobYaml());
+    Map<JobField, String> job = new TreeMap<>(before.answers());
     job.put(JobField.TITLE, group.title());
     job.put(JobField.CUSTOMER, customer);
     job.remove(JobField.DATE);
-    return new Group(group.number(), group.heading(), JobFile.write(job), group.plan());
+    return new Group(group.number(), group.heading(), JobFile.write(before.saying(job)), group.plan());
   }
 
   /** Discounts and notes were for one buyer and do not go to another. */

@@ -68,7 +68,7 @@ public final class MakeQuote {
       if (asked.job().job().customer().isEmpty()) {
         throw open.customers().noneNamed();
       }
-      Planned planned = new Planning(open).plan(asked.job().job());
+      Planned planned = new Planning(open).plan(asked.job());
       if (!planned.plan().feasible()) {
         return new Made(planned.plan(), Optional.empty(), List.of());
       }

@@ -5,9 +5,9 @@ import hosewright.desk.Planning;
 import hosewright.desk.Revising;
 import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
+import hosewright.desk.WrittenJob;
 import hosewright.intake.JobFile;
-import hosewright.job.Job;
-import hosewright.job.JobForm;
+import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
@@ -64,12 +64,12 @@ public final class ReviseQuote {
       QuoteLife.take(seen, Step.REVISE);
       String reason = Signing.sentence("reason", asked.reason());
       Group of = group(seen, asked.changes().group());
-      Map<JobField, String> before = JobFile.parse(of.jobYaml());
-      Map<JobField, String> answers = changed(before, asked.answers());
+      LayoutText before = JobFile.layout(of.jobYaml());
+      LayoutText answers = before.saying(changed(before.answers(), asked.answers()));
       // A quote of goods alone was made from no job, and is revised without one.
-      boolean goods = !answers.containsKey(JobField.FROM) && answers.equals(before);
-      Optional<Job> job = goods ? Optional.empty() : Optional.of(JobForm.read(answers));
-      LinePlan plan = job.map(wanted -> plan(open, seen, of, answers, wanted)).orElse(of.plan());
+      boolean goods = !answers.answers().containsKey(JobField.FROM) && answers.equals(before);
+      Optional<WrittenJob> job = goods ? Optional.empty() : Optional.of(WrittenJob.of(answers));
+      LinePlan plan = job.map(wanted -> plan(open, seen, of, answers, before, wanted)).orElse(of.plan());
       if (!plan.feasible()) {
         return new Outcome(plan, Optional.empty());
       }
@@ -77,7 +77,7 @@ public final class ReviseQuote {
           GroupTaken.into(
               answers.equals(before)
                   ? seen.basis()
-                  : basis(seen, of, job.orElseThrow(), JobFile.write(answers), plan),
+                  : basis(seen, of, job.orElseThrow(), plan),
               asked.changes().of(LineChange.Kind.TAKE));
       Amendments amendments =
           new Amending(
@@ -113,13 +113,13 @@ public final class ReviseQuote {
   }
 
   /** The purchase with another job in one of its groups; the only group titles the whole. */
-  private static Quote.Basis basis(Quote seen, Group of, Job job, String jobText, LinePlan plan) {
+  private static Quote.Basis basis(Quote seen, Group of, WrittenJob job, LinePlan plan) {
     boolean alone = seen.groups().size() == 1;
     Group.Heading heading =
-        new Group.Heading(job.title(), of.heading().count(), of.heading().optional());
-    Group now = new Group(of.number(), heading, jobText, plan);
+        new Group.Heading(job.job().title(), of.heading().count(), of.heading().optional());
+    Group now = new Group(of.number(), heading, job.text(), plan);
     return Quote.Basis.of(
-        alone ? job.title() : seen.basis().title(),
+        alone ? job.job().title() : seen.basis().title(),
         Optional.empty(),
         seen.groups().stream().map(group -> group.number() == of.number() ? now : group).toList());
   }
@@ -133,8 +133,13 @@ public final class ReviseQuote {
 
   /** The plan quoted before, unless the job asks for another. */
   private static LinePlan plan(
-      Books open, Quote seen, Group of, Map<JobField, String> answers, Job job) {
-    return withoutTitle(answers).equals(withoutTitle(JobFile.parse(of.jobYaml())))
+      Books open,
+      Quote seen,
+      Group of,
+      LayoutText answers,
+      LayoutText before,
+      WrittenJob job) {
+    return withoutTitle(answers.answers()).equals(withoutTitle(before.answers()))
         ? of.plan()
         : new Planning(open).plan(job, open.revisions().kept(seen));
   }

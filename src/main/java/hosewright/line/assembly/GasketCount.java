@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Gaskets of one size and family in a line.
@@ -14,18 +15,55 @@ import java.util.Optional;
  * @param end an end that takes this gasket
  * @param fitted come fitted in parts that are bought, not charged again
  * @param bought must be added to parts that come without
- * @param spare for the bag: a share of all, and at least one of each kind
+ * @param owned are in what the buyer has; the line brings spares for them
  */
-public record GasketCount(End end, int fitted, int bought, int spare) {
+public record GasketCount(End end, int fitted, int bought, int owned) {
+
+  /** For the bag: a share of all, and at least one of each kind. */
+  public int spare() {
+    return Math.max(1, (int) Math.ceil(all() * Limit.SPARE_GASKETS_SHARE.value()));
+  }
+
+  /** Every gasket of its kind that stands in the line. */
+  public int all() {
+    return fitted + bought + owned;
+  }
+
+  /** The gaskets of several lines together, kind by kind, so that they share their spares. */
+  public static List<GasketCount> together(List<GasketCount> one, List<GasketCount> other) {
+    Map<Kind, GasketCount> kinds = new LinkedHashMap<>();
+    Stream.concat(one.stream(), other.stream())
+        .forEach(count -> kinds.merge(count.kind(), count, GasketCount::and));
+    return List.copyOf(kinds.values());
+  }
+
+  private GasketCount and(GasketCount other) {
+    return new GasketCount(end, fitted + other.fitted, bought + other.bought, owned + other.owned);
+  }
+
+  /** What one gasket of the catalogue serves. */
+  public Kind kind() {
+    return new Kind(end.family(), end.sizeIn());
+  }
+
   /**
    * Gaskets of a line, one for each gasketed end that a joint closes or a spare section has, kind
    * by kind.
    */
   public static List<GasketCount> of(Assembly line, int spareSections) {
+    return of(line, 1, spareSections);
+  }
+
+  /**
+   * The same of a line that is laid several times.
+   *
+   * @param copies how many times
+   */
+  public static List<GasketCount> of(Assembly line, int copies, int spareSections) {
     Map<Kind, int[]> counts = new LinkedHashMap<>();
     Map<Kind, End> ends = new LinkedHashMap<>();
     for (Assembly.MadeJoint joint : line.joints()) {
-      int times = joint.count() * joint.lines();
+      int times = joint.count() * joint.lines() * copies;
       count(joint.upstream(), false, joint.upstreamPart(), times, counts, ends);
       count(joint.downstream(), true, joint.downstreamPart(), times, counts, ends);
     }
@@ -34,10 +72,9 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
     }
     List<GasketCount> gaskets = new ArrayList<>();
     counts.forEach(
-        (kind, tally) -> {
-          int all = tally[FITTED] + tally[BOUGHT] + tally[OWNED];
-          gaskets.add(new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], spares(all)));
-        });
+        (kind, tally) ->
+            gaskets.add(
+                new GasketCount(ends.get(kind), tally[FITTED], tally[BOUGHT], tally[OWNED])));
     return gaskets;
   }
 
@@ -63,11 +100,7 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
     int bought = joints * (perJoint - fitted);
     return perJoint == 0
         ? Optional.empty()
-        : Optional.of(new GasketCount(hose.inlet(), all - bought, bought, spares(all)));
-  }
-
-  private static int spares(int gaskets) {
-    return Math.max(1, (int) Math.ceil(gaskets * Limit.SPARE_GASKETS_SHARE.value()));
+        : Optional.of(new GasketCount(hose.inlet(), all - bought, bought, 0));
   }
 
   private static final int FITTED = 0;
@@ -104,5 +137,6 @@ public record GasketCount(End end, int fitted, int bought, int spare) {
     };
   }
 
-  private record Kind(String family, double sizeIn) {}
+  /** Gaskets that are alike. */
+  public record Kind(String family, double sizeIn) {}
 }

@@ -17,7 +17,6 @@ public final class PressureChecks {
   private PressureChecks() {}
 
   public static List<Check> of(Job job, Assembly line, Hydraulics hydraulics) {
-    SourceChecks source = new SourceChecks(job);
     FlowChecks flow = new FlowChecks(job, line, hydraulics);
     RatingChecks ratings = new RatingChecks(job, line, hydraulics);
     List<Check> all = new ArrayList<>();
@@ -32,10 +31,7 @@ public final class PressureChecks {
     ratings.nozzlePressure().ifPresent(all::add);
     flow.tipFits().ifPresent(all::add);
     all.add(flow.delivered());
-    source.hydrantResidual().ifPresent(all::add);
-    source.hydrantLossKnown().ifPresent(all::add);
-    source.hydrantTested().ifPresent(all::add);
-    source.suctionLift().ifPresent(all::add);
+    all.addAll(SourceChecks.of(job));
     ratings.workingPressure(Role.HOSE, CheckId.HOSE_WORKING_PRESSURE).ifPresent(all::add);
     ratings.workingPressure(Role.ADAPTER, CheckId.FITTING_WORKING_PRESSURE).ifPresent(all::add);
     ratings.serviceTest().ifPresent(all::add);

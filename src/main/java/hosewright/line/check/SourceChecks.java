@@ -10,14 +10,28 @@ import hosewright.job.Limit;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Checks on what the line is fed from. */
-final class SourceChecks {
+public final class SourceChecks {
   private final Job job;
 
   SourceChecks(Job job) {
     this.job = job;
+  }
+
+  /** All of them, for the flow that a job asks for. */
+  public static List<Check> of(Job job) {
+    SourceChecks source = new SourceChecks(job);
+    return Stream.of(
+            source.hydrantResidual(),
+            source.hydrantLossKnown(),
+            source.hydrantTested(),
+            source.suctionLift())
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   Optional<Check> hydrantResidual() {

@@ -24,6 +24,7 @@ public final class Billing {
   private final Gaskets gaskets;
   private final Accessories accessories;
   private final Optional<Item> sealant;
+  private final PriceFloor floor;
 
   public Billing(
       Job job,
@@ -37,6 +38,7 @@ public final class Billing {
     this.availability = Availability.of(job);
     this.gaskets = gaskets;
     this.accessories = accessories;
+    this.floor = floor;
     this.sealant =
         catalogue.ofKind(ItemKind.SEALANT).stream()
             .filter(new Eligibility(job, prices)::wetted)
@@ -57,20 +59,38 @@ public final class Billing {
       List<Piece> pieces) {}
 
   public Priced of(Assembly line, List<GasketCount> gasketCounts) {
+    return price(wanted(line, 1), gasketCounts);
+  }
+
+  /** What a line takes, its gaskets left out, laid so many times. */
+  public Wanted wanted(Assembly line, int copies) {
     Basket basket = new Basket();
-    List<Unpriced> unpriced = new ArrayList<>();
+    List<Unpriced> lacking = new ArrayList<>();
     int spares = job.conditions().spareSections();
     for (int i = 0; i < line.lays().size(); i++) {
       LegShape leg = line.topology().legs().get(i);
-      basket.addSections(leg.hose(), line.lays().get(i), leg.lines(), spares);
+      basket.addSections(leg.hose(), line.lays().get(i), leg.lines() * copies, spares);
     }
-    addFittings(line, basket, unpriced);
+    addFittings(line, copies, basket, lacking);
+    List<Piece> pieces =
+        accessories.of(line).stream()
+            .map(piece -> copies == 1 ? piece : piece.counting(piece.count() * copies))
+            .toList();
+    return new Wanted(basket.needs(), lacking, sealedOnThreads(line), pieces);
+  }
+
+  /** The same goods priced, with gaskets and sealant. */
+  public Priced price(Wanted wanted, List<GasketCount> gasketCounts) {
+    Basket basket = new Basket();
+    wanted.needs().forEach(need -> basket.add(need.item(), need.quantity()));
+    List<Unpriced> unpriced = new ArrayList<>(wanted.lacking());
     int fittings = unpriced.size();
     gasketCounts.forEach(gasket -> addGasket(gasket, basket, unpriced));
-    addSealant(line, basket, unpriced);
+    if (wanted.sealant()) {
+      addSealant(basket, unpriced);
+    }
     int seals = unpriced.size() - fittings;
-    List<Piece> pieces = accessories.of(line);
-    for (Piece piece : pieces) {
+    for (Piece piece : wanted.pieces()) {
       if (piece.count() > 0) {
         piece
             .item()
@@ -84,17 +104,23 @@ public final class Billing {
         .filter(purchase -> purchase.unitPrice().isEmpty())
         .forEach(
             purchase -> unpriced.add(Unpriced.item(purchase.bought(), purchase.item().number())));
-    return new Priced(purchases, List.copyOf(unpriced), unpriced.size() - seals, pieces);
+    return new Priced(purchases, List.copyOf(unpriced), unpriced.size() - seals, wanted.pieces());
   }
 
-  private static void addFittings(Assembly line, Basket basket, List<Unpriced> unpriced) {
+  /** What one sealant for all threads costs, in the currency's major unit. */
+  double sealantCost() {
+    return sealant.map(item -> floor.ofAll(item, 1)).orElse(0.0);
+  }
+
+  private static void addFittings(
+      Assembly line, int copies, Basket basket, List<Unpriced> lacking) {
     for (Placed part : line.parts()) {
       switch (part.role()) {
         case ADAPTER, DEVICE, SPLIT, JOIN ->
             part.item()
                 .ifPresentOrElse(
-                    item -> basket.add(item, part.lines()),
-                    () -> unpriced.add(Unpriced.part(part.lines(), part.description())));
+                    item -> basket.add(item, part.lines() * copies),
+                    () -> lacking.add(Unpriced.part(part.lines() * copies, part.description())));
         case SOURCE, HOSE, APPLIANCE -> {}
       }
     }
@@ -109,13 +135,13 @@ public final class Billing {
             () -> unpriced.add(Unpriced.part(quantity, "gasket for " + gasket.end())));
   }
 
-  private void addSealant(Assembly line, Basket basket, List<Unpriced> unpriced) {
-    boolean sealedOnThreads =
-        line.joints().stream().anyMatch(joint -> joint.verdict().seal() == Verdict.Seal.THREAD);
-    if (sealedOnThreads) {
-      sealant.ifPresentOrElse(
-          item -> basket.add(item, 1),
-          () -> unpriced.add(Unpriced.part(1, "thread sealant for pipe threads")));
-    }
+  private static boolean sealedOnThreads(Assembly line) {
+    return line.joints().stream().anyMatch(joint -> joint.verdict().seal() == Verdict.Seal.THREAD);
+  }
+
+  private void addSealant(Basket basket, List<Unpriced> unpriced) {
+    sealant.ifPresentOrElse(
+        item -> basket.add(item, 1),
+        () -> unpriced.add(Unpriced.part(1, "thread sealant for pipe threads")));
   }
 }

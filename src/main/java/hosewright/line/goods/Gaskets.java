@@ -17,6 +17,8 @@ public final class Gaskets {
   private final PriceFloor floor;
   private final Map<End, List<Item>> fitting = new HashMap<>();
   private final Map<Wanted, Optional<Item>> cheapest = new HashMap<>();
+  private final Map<End, Double> mostEach = new HashMap<>();
+  private final Map<End, Double> leastEach = new HashMap<>();
 
   public Gaskets(Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.catalogue = catalogue;
@@ -41,6 +43,27 @@ public final class Gaskets {
   public double leastCost(End end, int quantity) {
     return fitting(end).stream()
         .mapToDouble(item -> floor.ofAtLeast(item, quantity))
+        .min()
+        .orElse(0);
+  }
+
+  /** The most that one gasket for an end costs; zero where none fits. */
+  public double mostEach(End end) {
+    return mostEach.computeIfAbsent(end, this::findMostEach);
+  }
+
+  private double findMostEach(End end) {
+    return fitting(end).stream().mapToDouble(item -> floor.ofAll(item, 1)).max().orElse(0);
+  }
+
+  /** The least that one gasket for an end costs however many are bought. */
+  double leastEach(End end) {
+    return leastEach.computeIfAbsent(end, this::findLeastEach);
+  }
+
+  private double findLeastEach(End end) {
+    return fitting(end).stream()
+        .mapToDouble(item -> floor.ofOneOf(item, 1, Integer.MAX_VALUE))
         .min()
         .orElse(0);
   }

@@ -21,7 +21,7 @@ final class PlanSentence {
   }
 
   /** The rules of the trade that the buyer lifts, so that every paper says so. */
-  private static String leftAside(Job job) {
+  static String leftAside(Job job) {
     return job.conditions().allowed().stream()
         .map(rule -> " The buyer allows " + rule.about() + " (" + rule.id() + ").")
         .collect(Collectors.joining());
@@ -112,7 +112,7 @@ final class PlanSentence {
         .toPlainString();
   }
 
-  private static String withArticle(String thing) {
+  static String withArticle(String thing) {
     return ("aeiou".indexOf(thing.charAt(0)) < 0 ? "a " : "an ") + thing;
   }
 }

@@ -1,25 +1,18 @@
 package hosewright.line.plan;
 
-import hosewright.catalogue.Item;
 import hosewright.job.Job;
 import hosewright.job.question.Practice;
 import hosewright.line.assembly.Assembly;
-import hosewright.line.assembly.GasketCount;
-import hosewright.line.assembly.Lay;
-import hosewright.line.assembly.LegShape;
-import hosewright.line.assembly.SectionOption;
 import hosewright.line.check.DistrictCheck;
 import hosewright.line.check.OneShutCheck;
 import hosewright.line.check.TaughtChecks;
 import hosewright.line.explain.EasedTerms;
-import hosewright.line.goods.Basket;
 import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Layout;
 import hosewright.line.model.LinePlan;
-import hosewright.line.model.Part;
 import hosewright.line.search.Evaluated;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
@@ -121,58 +114,8 @@ final class PlanWriter {
   }
 
   private Bill bill(Evaluated plan, List<Accessory> accessories) {
-    return new Bill(
-        plan.purchases().stream().map(PlanWriter::item).toList(),
-        plan.unpriced(),
-        plan.total(),
-        date,
-        gaskets(plan),
-        spares(plan.assembly()),
-        accessories);
-  }
-
-  private List<Bill.Spare> spares(Assembly line) {
-    List<Bill.Spare> spares = new ArrayList<>();
-    for (int i = 0; i < line.lays().size(); i++) {
-      LegShape leg = line.topology().legs().get(i);
-      Lay lay = line.lays().get(i);
-      int count = leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
-      leg.hose().spare(lay).stream()
-          .filter(option -> count > 0)
-          .forEach(option -> spares.add(spare(leg, option, count)));
-    }
-    return spares;
-  }
-
-  private static Bill.Spare spare(LegShape leg, SectionOption option, int count) {
-    return new Bill.Spare(
-        option.item().map(Item::number).orElse(""),
-        leg.hose().sizeIn(),
-        new Part.Ends(Optional.of(leg.inlet()), Optional.of(leg.outlet())),
-        new Part.Section(option.lengthFt(), option.cutFt()),
-        count);
-  }
-
-  private static Bill.Gaskets gaskets(Evaluated plan) {
-    int fitted = 0;
-    int bought = 0;
-    int spare = 0;
-    for (GasketCount gasket : plan.gaskets()) {
-      fitted += gasket.fitted();
-      bought += gasket.bought();
-      spare += gasket.spare();
-    }
-    return new Bill.Gaskets(fitted, bought, spare);
-  }
-
-  private static Bill.Item item(Basket.Purchase purchase) {
-    return new Bill.Item(
-        purchase.item().number(),
-        purchase.item().description(),
-        purchase.bought(),
-        purchase.bought() - purchase.needed(),
-        purchase.item().unit().word(),
-        purchase.unitPrice(),
-        purchase.item().weightLb() * purchase.bought());
+    int spareSections = job.conditions().spareSections();
+    return new BillWriter(plan.bill(), plan.total(), date, spareSections)
+        .of(List.of(new BillWriter.Laid(plan.assembly(), 1)), plan.gaskets(), accessories);
   }
 }

@@ -5,11 +5,13 @@ import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
 import hosewright.job.SoughtFlow;
+import hosewright.job.layout.LayoutJob;
 import hosewright.job.question.JobField;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.explain.ReasonWriter;
 import hosewright.line.explain.Remedies;
 import hosewright.line.hose.HoseLines;
+import hosewright.line.layout.LayoutPlanner;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.LinePlan.Alternative;
 import hosewright.line.model.Reasoning;
@@ -64,6 +66,13 @@ public final class Planner {
    */
   public LinePlan plan(Job job) {
     return write(job, shop.find(job));
+  }
+
+  /** The plan for a layout of legs. */
+  public LinePlan plan(LayoutJob layout) {
+    shop.dated(layout.whole());
+    LayoutJob so = layout.on(shop.date());
+    return new LayoutPlanWriter(so, shop, register).write(new LayoutPlanner(so, shop).find());
   }
 
   /** The plan for a job, with how it came to be chosen. */

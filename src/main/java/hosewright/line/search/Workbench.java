@@ -4,8 +4,10 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
+import hosewright.hydraulics.Supply;
 import hosewright.job.Job;
 import hosewright.job.question.Asked;
+import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.BridgeGraph;
@@ -19,7 +21,9 @@ import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.model.Check;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
@@ -30,6 +34,8 @@ final class Workbench {
   private final Catalogue catalogue;
   private final NetPrice prices;
   private final CurrencyUnit currency;
+  private final Billing billing;
+  private final Gaskets gaskets;
   private final Evaluation evaluation;
   private final Branching opening;
   private final Topologies topologies;
@@ -43,9 +49,9 @@ final class Workbench {
     PriceFloor floor = new PriceFloor(prices, Availability.of(job), mostAlike(job, lines));
     Eligibility eligibility = new Eligibility(job, prices);
     Accessories accessories = new Accessories(job, catalogue, eligibility, floor);
-    Gaskets gaskets = new Gaskets(catalogue, eligibility, floor);
+    this.gaskets = new Gaskets(catalogue, eligibility, floor);
     BridgeChoices bridges = new BridgeChoices(job, adapters(catalogue, eligibility), floor);
-    Billing billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
+    this.billing = new Billing(job, catalogue, prices, floor, gaskets, accessories);
     this.evaluation = new Evaluation(job, billing, currency);
     this.opening =
         new Branching(job, floor, bridges, new LayChoices(job, floor, gaskets), accessories);
@@ -150,5 +156,32 @@ final class Workbench {
     int centsPerUnit = (int) Math.pow(10, currency.getDecimalPlaces());
     new FrontSearch(job, opening, evaluation, centsPerUnit, front)
         .run(topologies.of(hoses(), lines));
+  }
+
+  /** Every topology that some choice may make pass, with its choices, cheapest first. */
+  List<Branch> opened() {
+    List<Branch> opened =
+        topologies.of(hoses(), lines).stream()
+            .filter(topology -> opening.leastCost(topology).isPresent())
+            .map(topology -> opening.open(opening.look(topology)))
+            .filter(Branch::mayPass)
+            .sorted(Comparator.comparingDouble(branch -> branch.bounds().leastCost()))
+            .toList();
+    List<Branch> joined = opened.stream().filter(branch -> !branch.isUnjoined()).toList();
+    return joined.isEmpty() ? opened : joined;
+  }
+
+  Billing billing() {
+    return billing;
+  }
+
+  Gaskets gaskets() {
+    return gaskets;
+  }
+
+  /** A line with its checks, with another source than the job's. */
+  Evaluated evaluated(Assembly line, Supply supply) {
+    Evaluation so = new Evaluation(job.withSupply(Optional.of(supply)), billing, currency);
+    return so.check(so.price(line));
   }
 }

@@ -3,6 +3,7 @@ package hosewright.desk.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.desk.OpenDesk;
+import hosewright.desk.WrittenJob;
 import hosewright.intake.JobFile;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
@@ -27,7 +28,7 @@ final class AskLineTest {
 
   @Test
   void the_reasons_are_given_for_the_very_plan_that_is_made() {
-    var plan = new PlanJob(books).plan(job(Map.of()));
+    var plan = new PlanJob(books).plan(written(Map.of()));
 
     assertThat(plan.feasible()).isTrue();
     assertThat(new ExplainPlan(books).explain(job(Map.of())).plan().total())
@@ -36,15 +37,15 @@ final class AskLineTest {
 
   @Test
   void a_customer_with_terms_pays_less_than_the_list() {
-    var atList = new PlanJob(books).plan(job(Map.of()));
-    var agreed = new PlanJob(books).plan(job(Map.of(JobField.CUSTOMER, "HARLOW-FD")));
+    var atList = new PlanJob(books).plan(written(Map.of()));
+    var agreed = new PlanJob(books).plan(written(Map.of(JobField.CUSTOMER, "HARLOW-FD")));
 
     assertThat(agreed.total()).isLessThan(atList.total());
   }
 
   @Test
   void the_cheapest_size_that_does_it_is_the_one_planned() {
-    var plan = new PlanJob(books).plan(job(Map.of()));
+    var plan = new PlanJob(books).plan(written(Map.of()));
     var sizes = new CompareSizes(books).compare(job(Map.of()));
 
     assertThat(sizes.anyFeasible()).isTrue();
@@ -61,7 +62,7 @@ final class AskLineTest {
     assertThat(front.rows()).hasSizeBetween(1, TradeOffs.MOST_ROWS);
     assertThat(front.rows().get(0).bestIn()).contains("price");
     assertThat(front.rows().get(0).total())
-        .isEqualTo(new PlanJob(books).plan(job(Map.of())).total());
+        .isEqualTo(new PlanJob(books).plan(written(Map.of())).total());
   }
 
   @Test
@@ -80,11 +81,19 @@ final class AskLineTest {
     assertThat(found.noPlan()).isEmpty();
   }
 
-  private static Job job(Map<JobField, String> changed) {
+  private static Map<JobField, String> answers(Map<JobField, String> changed) {
     Map<JobField, String> answers = new TreeMap<>();
     answers.putAll(JobFile.read(Path.of("quotes/hydrant-to-nozzle.yaml")).answers());
     answers.remove(JobField.SIZE);
     answers.putAll(changed);
-    return JobForm.read(answers);
+    return answers;
+  }
+
+  private static WrittenJob written(Map<JobField, String> changed) {
+    return WrittenJob.of(answers(changed));
+  }
+
+  private static Job job(Map<JobField, String> changed) {
+    return JobForm.read(answers(changed));
   }
 }

@@ -12,6 +12,7 @@ import hosewright.door.shell.option.CatalogueChoice;
 import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobFile;
 import hosewright.intake.RouteFile;
+import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
 import hosewright.thread.Families;
@@ -105,14 +106,25 @@ public final class JobAnswers {
    */
   public static Optional<Map<JobField, String>> gather(
       Invocation in, Supplier<Books> books, boolean forQuote) {
+    return gatherLayout(in, books, forQuote).map(JobFile::oneLine);
+  }
+
+  /**
+   * The same for a command that plans layouts too: the answers, and the legs that a job file lists.
+   *
+   * @return empty when a person was asked and broke off
+   */
+  public static Optional<LayoutText> gatherLayout(
+      Invocation in, Supplier<Books> books, boolean forQuote) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote).answers();
+      return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote)
+          .answers()
+          .map(answers -> new LayoutText(answers, List.of()));
     }
-    Map<JobField, String> answers =
+    Optional<LayoutText> file =
         in.value("job")
-            .map(file -> NamedPath.of("job", file, "the name of a job file"))
-            .map(file -> JobFile.read(file).answers())
-            .orElse(Map.of());
+            .map(
+                name -> JobFile.read(NamedPath.of("job", name, "the name of a job file")).layout());
     Map<JobField, String> options = new TreeMap<>();
     for (JobField field : JobField.values()) {
       if (field.isFlag()) {
@@ -123,6 +135,10 @@ public final class JobAnswers {
         in.value(field.word()).ifPresent(value -> options.put(field, value));
       }
     }
-    return Optional.of(RouteFile.putInto(JobField.over(answers, options), Optional.empty()));
+    Map<JobField, String> answers =
+        RouteFile.putInto(
+            JobField.over(file.map(LayoutText::answers).orElse(Map.of()), options),
+            Optional.empty());
+    return Optional.of(new LayoutText(answers, file.map(LayoutText::legs).orElse(List.of())));
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.door.shell.line;
 
 import hosewright.desk.Books;
+import hosewright.desk.WrittenJob;
 import hosewright.desk.line.ExplainPlan;
 import hosewright.desk.line.PlanJob;
 import hosewright.door.shell.command.CommandSpec;
@@ -11,9 +12,9 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.words.ShownUnits;
-import hosewright.job.Job;
+import hosewright.intake.JobFile;
 import hosewright.job.JobForm;
-import hosewright.job.question.JobField;
+import hosewright.job.layout.LayoutText;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
 import hosewright.measure.UnitSystem;
@@ -53,17 +54,16 @@ public final class LinePlanCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
+    Optional<LayoutText> answers = JobAnswers.gatherLayout(in, books, false);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was planned.");
     }
-    Job job = JobForm.read(answers.get());
     boolean working = in.flag(WorkingText.NAME);
     if (!in.flag(EXPLAIN)) {
-      LinePlan plan = planJob.plan(job);
+      LinePlan plan = planJob.plan(WrittenJob.of(answers.get()));
       return answer(plan, plan, screen -> text(plan, "", screen, units, working));
     }
-    Planner.Explained explained = explainPlan.explain(job);
+    Planner.Explained explained = explainPlan.explain(JobForm.read(JobFile.oneLine(answers.get())));
     LinePlan plan = explained.plan();
     return answer(
         plan,

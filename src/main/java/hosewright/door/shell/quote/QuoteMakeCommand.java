@@ -16,7 +16,7 @@ import hosewright.door.shell.line.PlanText;
 import hosewright.door.shell.option.PaperOptions;
 import hosewright.door.shell.option.SignedBy;
 import hosewright.door.shell.screen.Answer;
-import hosewright.job.question.JobField;
+import hosewright.job.layout.LayoutText;
 import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +84,7 @@ public final class QuoteMakeCommand extends ShellCommand {
   }
 
   private Answer job(Invocation in) {
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, true);
+    Optional<LayoutText> answers = JobAnswers.gatherLayout(in, books, true);
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }

@@ -1,0 +1,116 @@
+package hosewright.intake;
+
+import hosewright.job.layout.LegText;
+import hosewright.job.question.JobField;
+import hosewright.problem.Problem;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** The legs that a job file lists: each a name, where it begins, and answers of its own. */
+final class LegList {
+  /** Legs stand under it. */
+  static final String WORD = "legs";
+
+  private static final String NAME = "leg";
+  private static final String BEHIND = "behind";
+  private static final String COPIES = "copies";
+
+  /** Goods for the end of a leg: another word for what is asked for besides it. */
+  private static final String BUY = "buy";
+
+  private static final List<String> WORDS = List.of(NAME, BEHIND, COPIES, BUY);
+
+  private final List<LegText> legs = new ArrayList<>();
+  private final List<Problem> problems;
+
+  LegList(List<Problem> problems) {
+    this.problems = problems;
+  }
+
+  List<LegText> legs() {
+    return legs;
+  }
+
+  void read(Node node) {
+    if (!(node instanceof SequenceNode list) || list.getValue().isEmpty()) {
+      problems.add(Problem.of(WORD, "", "a list of legs, each beginning '- leg: NAME'"));
+      return;
+    }
+    list.getValue().forEach(this::leg);
+  }
+
+  private void leg(Node node) {
+    int line = node.getStartMark().getLine() + 1;
+    if (!(node instanceof MappingNode mapping)) {
+      problems.add(
+          Problem.of("job file line " + line, "", "a leg such as '- leg: yard' with its answers"));
+      return;
+    }
+    Map<String, String> said = new HashMap<>();
+    Map<JobField, String> answers = new TreeMap<>();
+    for (NodeTuple entry : mapping.getValue()) {
+      String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
+      if (!WORDS.contains(word)) {
+        JobFile.answer(entry, answers, WORDS, problems);
+      } else if (said.put(word, text(entry.getValueNode(), word)) != null) {
+        problems.add(
+            Problem.of(
+                "job file line " + (entry.getKeyNode().getStartMark().getLine() + 1),
+                word,
+                "said once in each leg"));
+      }
+    }
+    Optional.ofNullable(said.get(BUY))
+        .ifPresent(
+            buy -> answers.merge(JobField.ACCESSORIES, buy, (one, other) -> one + ", " + other));
+    String name = said.getOrDefault(NAME, "").strip();
+    if (name.isEmpty()) {
+      problems.add(Problem.of("job file line " + line, "", "a name for the leg: 'leg: yard'"));
+    }
+    legs.add(
+        new LegText(
+            name,
+            Optional.ofNullable(said.get(BEHIND)).map(String::strip),
+            said.getOrDefault(COPIES, ""),
+            answers));
+  }
+
+  private String text(Node node, String word) {
+    if (node instanceof ScalarNode scalar) {
+      return scalar.getValue();
+    }
+    if (word.equals(BUY)
+        && node instanceof SequenceNode list
+        && list.getValue().stream().allMatch(ScalarNode.class::isInstance)) {
+      return String.join(
+          ", ", list.getValue().stream().map(item -> ((ScalarNode) item).getValue()).toList());
+    }
+    problems.add(
+        Problem.of(
+            "job file line " + (node.getStartMark().getLine() + 1),
+            word,
+            word.equals(BEHIND)
+                ? "one leg: where legs join is not planned yet"
+                : "one value on the line"));
+    return "";
+  }
+
+  static void write(LegText leg, StringBuilder text) {
+    JobFile.line(text, "  - ", NAME, leg.name());
+    leg.behind().ifPresent(name -> JobFile.line(text, "    ", BEHIND, name));
+    if (!leg.copies().isBlank()) {
+      JobFile.line(text, "    ", COPIES, leg.copies());
+    }
+    new TreeMap<>(leg.answers())
+        .forEach((field, answer) -> JobFile.answered(text, "    ", field, answer));
+  }
+}

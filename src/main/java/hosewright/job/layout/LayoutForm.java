@@ -1,0 +1,274 @@
+package hosewright.job.layout;
+
+import hosewright.job.Job;
+import hosewright.job.JobForm;
+import hosewright.job.question.JobField;
+import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Reads a layout, or names everything wrong with it and the leg it is wrong in. */
+public final class LayoutForm {
+  /** No layout of more legs is planned. */
+  public static final int MOST_LEGS = 40;
+
+  /** What a leg says for itself; all else is said once for the whole layout. */
+  public static final List<JobField> OF_A_LEG =
+      List.of(
+          JobField.TO,
+          JobField.LENGTH,
+          JobField.RISE,
+          JobField.ROUTE,
+          JobField.FLOW,
+          JobField.NEED,
+          JobField.TIP,
+          JobField.SIZE,
+          JobField.COUPLING_SIZE,
+          JobField.HOSE_THREAD,
+          JobField.SECTION,
+          JobField.LINES,
+          JobField.FRICTION_COEFFICIENT,
+          JobField.ACCESSORIES);
+
+  /** What only the end of a way has. */
+  private static final List<JobField> OF_AN_END =
+      List.of(JobField.TO, JobField.FLOW, JobField.NEED, JobField.TIP);
+
+  /** What cannot be said where legs are listed, since legs say it. */
+  private static final List<JobField> SHORT_WORDS =
+      List.of(
+          JobField.OUTLETS,
+          JobField.ATTACK_LINES,
+          JobField.ATTACK_LENGTH,
+          JobField.ATTACK_SIZE,
+          JobField.OWNED,
+          JobField.LIFT);
+
+  private static final int MOST_COPIES = 6;
+
+  private static final String UNTIL_PLANNED = "2.5 NH female appliance";
+
+  private final Map<JobField, String> shared;
+  private final Map<String, LegText> texts = new LinkedHashMap<>();
+  private final Map<String, LegJob> read = new HashMap<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  private LayoutForm(LayoutText text) {
+    this.shared = text.answers();
+    for (LegText leg : text.legs()) {
+      if (texts.put(leg.name(), leg) != null) {
+        problems.add(
+            Problem.of("leg", leg.name(), "a name of its own: another leg is called the same"));
+      }
+    }
+    if (text.legs().size() > MOST_LEGS) {
+      problems.add(
+          Problem.of("legs", text.legs().size() + " legs", "at most " + MOST_LEGS + " legs"));
+    }
+  }
+
+  /**
+   * The layout that a text states.
+   *
+   * @throws BadInputException naming every leg and answer that cannot be used
+   */
+  public static LayoutJob read(LayoutText text) {
+    LayoutForm form = new LayoutForm(text);
+    form.words();
+    form.places();
+    form.stopIfWrong();
+    form.texts.keySet().forEach(form::leg);
+    form.stopIfWrong();
+    return new LayoutJob(form.inOrder());
+  }
+
+  private void stopIfWrong() {
+    if (!problems.isEmpty()) {
+      throw new BadInputException(problems);
+    }
+  }
+
+  /** Each answer stands where it belongs. */
+  private void words() {
+    shared.forEach(
+        (field, answer) -> {
+          if (OF_A_LEG.contains(field)) {
+            problems.add(Problem.of(field.word(), answer, "said in the leg that it is about"));
+          } else if (SHORT_WORDS.contains(field)) {
+            problems.add(Problem.of(field.word(), answer, "left out where legs are listed"));
+          }
+        });
+    for (LegText leg : texts.values()) {
+      leg.answers()
+          .forEach(
+              (field, answer) -> {
+                if (!OF_A_LEG.contains(field)) {
+                  problems.add(
+                      Problem.of(
+                          in(leg.name(), field.word()),
+                          answer,
+                          "said once for all legs, above them"));
+                }
+              });
+    }
+  }
+
+  /** Every leg begins at the source or where another ends, and ends at an appliance or at legs. */
+  private void places() {
+    for (LegText leg : texts.values()) {
+      leg.behind().filter(name -> !texts.containsKey(name)).ifPresent(name -> noSuch(leg, name));
+      if (isRing(leg)) {
+        problems.add(
+            Problem.of(
+                in(leg.name(), "behind"),
+                leg.behind().orElse(""),
+                "a leg that leads back to the source: this one runs in a ring"));
+      }
+      boolean ends = behind(leg.name()).isEmpty();
+      for (JobField field : OF_AN_END) {
+        if (!ends && leg.answers().containsKey(field)) {
+          problems.add(
+              Problem.of(
+                  in(leg.name(), field.word()),
+                  leg.answers().get(field),
+                  "left out: other legs begin where this one ends ("
+                      + String.join(", ", behind(leg.name()).stream().map(LegText::name).toList())
+                      + "), so nothing else can stand there"));
+        }
+      }
+    }
+  }
+
+  private void noSuch(LegText leg, String name) {
+    List<String> others =
+        texts.keySet().stream().filter(other -> !other.equals(leg.name())).toList();
+    problems.add(
+        new Problem(
+            in(leg.name(), "behind"),
+            name,
+            others.isEmpty()
+                ? "left out: there is no other leg"
+                : "another leg: " + String.join(", ", others),
+            Nearest.to(name, others)));
+  }
+
+  private boolean isRing(LegText leg) {
+    Set<String> passed = new LinkedHashSet<>();
+    Optional<LegText> at = Optional.of(leg);
+    while (at.isPresent()) {
+      if (!passed.add(at.get().name())) {
+        return true;
+      }
+      at = at.get().behind().map(texts::get);
+    }
+    return false;
+  }
+
+  private List<LegText> behind(String name) {
+    return texts.values().stream().filter(leg -> leg.behind().equals(Optional.of(name))).toList();
+  }
+
+  /** Reads a leg, once those behind it are read, for their flow is its own. */
+  private Optional<LegJob> leg(String name) {
+    if (read.containsKey(name)) {
+      return Optional.of(read.get(name));
+    }
+    LegText text = texts.get(name);
+    List<LegText> behind = behind(name);
+    double flowGpm = 0;
+    for (LegText one : behind) {
+      Optional<LegJob> leg = leg(one.name());
+      if (leg.isEmpty()) {
+        return Optional.empty();
+      }
+      flowGpm += leg.get().flowGpm();
+    }
+    Map<JobField, String> answers = new TreeMap<>(shared);
+    answers.putAll(text.answers());
+    if (!behind.isEmpty()) {
+      answers.put(JobField.TO, UNTIL_PLANNED);
+      answers.put(JobField.FLOW, flowGpm + " gpm");
+      answers.put(JobField.NEED, "0 psi");
+    }
+    Optional<Job> job = job(name, answers);
+    int copies = copies(text, behind);
+    job.ifPresent(
+        one -> read.put(name, new LegJob(name, text.behind(), copies, one, behind.isEmpty())));
+    return Optional.ofNullable(read.get(name));
+  }
+
+  private Optional<Job> job(String leg, Map<JobField, String> answers) {
+    try {
+      return Optional.of(JobForm.read(answers));
+    } catch (BadInputException e) {
+      for (Problem problem : e.problems()) {
+        boolean ofAll =
+            JobField.of(problem.field()).filter(field -> !OF_A_LEG.contains(field)).isPresent();
+        Problem named =
+            ofAll
+                ? problem
+                : new Problem(
+                    in(leg, problem.field()),
+                    problem.value(),
+                    problem.allowed(),
+                    problem.nearest());
+        if (!problems.contains(named)) {
+          problems.add(named);
+        }
+      }
+      return Optional.empty();
+    }
+  }
+
+  private int copies(LegText text, List<LegText> behind) {
+    if (text.copies().isBlank()) {
+      return 1;
+    }
+    String allowed = "a whole number from 1 to " + MOST_COPIES;
+    try {
+      int copies = Integer.parseInt(text.copies().strip());
+      if (copies > 1 && !behind.isEmpty()) {
+        problems.add(
+            Problem.of(
+                in(text.name(), "copies"),
+                text.copies(),
+                "left out: legs begin where this one ends, so each copy is a leg of its own"));
+      }
+      if (copies >= 1 && copies <= MOST_COPIES) {
+        return copies;
+      }
+    } catch (NumberFormatException e) {
+      // Told below.
+    }
+    problems.add(Problem.of(in(text.name(), "copies"), text.copies(), allowed));
+    return 1;
+  }
+
+  private List<LegJob> inOrder() {
+    List<LegJob> order = new ArrayList<>();
+    for (LegText leg : texts.values()) {
+      if (leg.behind().isEmpty()) {
+        add(leg.name(), order);
+      }
+    }
+    return order;
+  }
+
+  private void add(String name, List<LegJob> order) {
+    order.add(read.get(name));
+    behind(name).forEach(leg -> add(leg.name(), order));
+  }
+
+  private static String in(String leg, String field) {
+    return "leg " + leg + ": " + field;
+  }
+}

@@ -1,0 +1,52 @@
+package hosewright.job.layout;
+
+import hosewright.hydraulics.Supply;
+import hosewright.job.Job;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Water that divides: legs from one source to an appliance each.
+ *
+ * @param legs each stands after the leg it begins behind
+ */
+public record LayoutJob(List<LegJob> legs) {
+  public LayoutJob {
+    legs = List.copyOf(legs);
+  }
+
+  /** What holds for all legs: heading, source, service, terms. */
+  public Job whole() {
+    return legs.get(0).job();
+  }
+
+  /** Legs that begin at the source. */
+  public List<LegJob> atSource() {
+    return legs.stream().filter(leg -> leg.behind().isEmpty()).toList();
+  }
+
+  /** Legs that begin where a leg ends. */
+  public List<LegJob> behind(LegJob leg) {
+    return legs.stream().filter(one -> one.behind().equals(Optional.of(leg.name()))).toList();
+  }
+
+  /** Flow of everything together, US gal/min. */
+  public double flowGpm() {
+    return atSource().stream().mapToDouble(LegJob::flowGpm).sum();
+  }
+
+  public Optional<Supply> supply() {
+    return whole().supply();
+  }
+
+  /** This layout with its prices of a day, where it names none. */
+  public LayoutJob on(java.time.LocalDate day) {
+    return new LayoutJob(
+        legs.stream()
+            .map(
+                leg ->
+                    new LegJob(
+                        leg.name(), leg.behind(), leg.copies(), leg.job().on(day), leg.last()))
+            .toList());
+  }
+}

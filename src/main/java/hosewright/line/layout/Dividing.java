@@ -1,0 +1,92 @@
+package hosewright.line.layout;
+
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Stated;
+import hosewright.hydraulics.law.Physical;
+import hosewright.job.Job;
+import hosewright.job.layout.LegJob;
+import hosewright.job.question.Practice;
+import hosewright.line.goods.Eligibility;
+import hosewright.line.model.CheckId;
+import hosewright.line.water.OuterVelocity;
+import hosewright.thread.End;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What the catalogue has to divide water among given legs. */
+final class Dividing {
+  private static final Practice PLAIN_WYE = Practice.named(CheckId.PLAIN_WYE.word());
+
+  private final List<Item> items;
+
+  Dividing(Catalogue catalogue, Eligibility eligibility) {
+    this.items =
+        catalogue.ofKind(ItemKind.WYE).stream().filter(eligibility::wetted).toList();
+  }
+
+  /** Every way to hang legs on one item; none where nothing of the kind is sold. */
+  List<Divider> among(Job whole, List<LegJob> legs) {
+    int outlets = legs.stream().mapToInt(LegJob::copies).sum();
+    boolean gates = legs.stream().anyMatch(leg -> handLine(leg)) && !whole.lifts(PLAIN_WYE);
+    List<Divider> all = new ArrayList<>();
+    for (Item item : items) {
+      int spare = item.ends().size() - 1 - outlets;
+      if (spare < 0
+          || spare > 0 && item.form().gated() != Stated.YES
+          || gates && item.form().gated() == Stated.NO) {
+        continue;
+      }
+      // Water enters by the first end.
+      List<End> free = new ArrayList<>(item.ends().subList(1, item.ends().size()));
+      hang(item, legs, free, new ArrayList<>(), all);
+    }
+    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    return all.stream().filter(divider -> !tooFast(whole, divider, legs, wholeGpm)).toList();
+  }
+
+  private static boolean handLine(LegJob leg) {
+    return leg.last()
+        && leg.job().appliance().handHeld()
+        && leg.job().service().use().isFire();
+  }
+
+  private static void hang(
+      Item item, List<LegJob> legs, List<End> free, List<End> chosen, List<Divider> all) {
+    if (chosen.size() == legs.size()) {
+      all.add(new Divider(item, item.ends().get(0), chosen));
+      return;
+    }
+    int copies = legs.get(chosen.size()).copies();
+    Set<End> kinds = new LinkedHashSet<>(free);
+    for (End end : kinds) {
+      if (free.stream().filter(end::equals).count() >= copies) {
+        List<End> left = new ArrayList<>(free);
+        for (int i = 0; i < copies; i++) {
+          left.remove(end);
+        }
+        chosen.add(end);
+        hang(item, legs, left, chosen, all);
+        chosen.remove(chosen.size() - 1);
+      }
+    }
+  }
+
+  private static boolean tooFast(
+      Job whole, Divider divider, List<LegJob> legs, double wholeGpm) {
+    if (!whole.service().isWater() || whole.lifts(OuterVelocity.FITTINGS)) {
+      return false;
+    }
+    double most = OuterVelocity.FITTINGS.limit().orElseThrow();
+    for (int i = 0; i < legs.size(); i++) {
+      double portIn = divider.towards(i).portIn(divider.outlets().get(i));
+      if (Physical.velocityFtPerS(legs.get(i).job().flowGpm(), portIn) > most) {
+        return true;
+      }
+    }
+    return Physical.velocityFtPerS(wholeGpm, divider.towards(0).portIn(divider.inlet())) > most;
+  }
+}

@@ -1,0 +1,112 @@
+package hosewright.line.layout;
+
+import hosewright.hydraulics.Inlet;
+import hosewright.hydraulics.law.Physical;
+import hosewright.job.Job;
+import hosewright.line.assembly.Assembly;
+import hosewright.line.check.Checks;
+import hosewright.line.goods.Basket;
+import hosewright.line.model.Check;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.water.PlanHydraulics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A laid leg with the water in it.
+ *
+ * @param job the leg as it is fed
+ * @param begins how much higher than the source it begins, ft, and how far along the hose
+ * @param before the leg where whose end it begins; empty at the source
+ * @param dividerPsi what the divider between the two takes, psi
+ */
+public record FedLeg(
+    LaidLeg laid,
+    Job job,
+    Hydraulics hydraulics,
+    Begins begins,
+    Optional<FedLeg> before,
+    double dividerPsi) {
+
+  /**
+   * Where a leg begins.
+   *
+   * @param elevationFt above the source, ft
+   * @param distanceFt hose laid up to there, ft
+   */
+  public record Begins(double elevationFt, double distanceFt) {
+    static final Begins SOURCE = new Begins(0, 0);
+  }
+
+  public Assembly line() {
+    return laid.way().line();
+  }
+
+  public String name() {
+    return laid.asked().name();
+  }
+
+  /** Pressure where it ends with the planned flow running, psi. */
+  public double outletPsi() {
+    return inlet().flowingPsi() - laid.way().levels().lostPsi();
+  }
+
+  /** What is left at its end over what is needed there, psi. */
+  public double sparePsi() {
+    return outletPsi() - laid.needPsi();
+  }
+
+  private Inlet inlet() {
+    return (Inlet) job.supply().orElseThrow();
+  }
+
+  /** The legs from the source to this one. */
+  public List<FedLeg> way() {
+    List<FedLeg> way = new ArrayList<>(before.map(FedLeg::way).orElse(List.of()));
+    way.add(this);
+    return way;
+  }
+
+  List<Check> checks(List<Basket.Purchase> purchases) {
+    return Checks.of(job, line(), hydraulics, purchases);
+  }
+
+  /** Every leg from the source on, fed with what the source holds. */
+  static List<FedLeg> of(List<LaidLeg> atSource, Inlet source) {
+    List<FedLeg> fed = new ArrayList<>();
+    for (LaidLeg leg : atSource) {
+      feed(leg, source, Begins.SOURCE, Optional.empty(), 0, fed);
+    }
+    return List.copyOf(fed);
+  }
+
+  private static void feed(
+      LaidLeg laid,
+      Inlet inlet,
+      Begins begins,
+      Optional<FedLeg> before,
+      double dividerPsi,
+      List<FedLeg> all) {
+    Job job = laid.job().withSupply(Optional.of(inlet));
+    FedLeg leg =
+        new FedLeg(
+            laid,
+            job,
+            PlanHydraulics.of(job, laid.way().line()),
+            begins,
+            before,
+            dividerPsi);
+    all.add(leg);
+    double riseFt = job.run().riseFt();
+    Begins ends =
+        new Begins(begins.elevationFt() + riseFt, begins.distanceFt() + leg.line().laidFt());
+    for (int i = 0; i < laid.behind().size(); i++) {
+      double takenPsi = laid.dividerPsi(i);
+      Inlet next =
+          new Inlet(
+              leg.outletPsi() - takenPsi, inlet.closedPsi() - riseFt * Physical.PSI_PER_FT);
+      feed(laid.behind().get(i), next, ends, Optional.of(leg), takenPsi, all);
+    }
+  }
+}

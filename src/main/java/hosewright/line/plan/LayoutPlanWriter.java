@@ -1,0 +1,204 @@
+package hosewright.line.plan;
+
+import static hosewright.line.check.Checks.text;
+
+import hosewright.job.Job;
+import hosewright.job.layout.LayoutJob;
+import hosewright.job.question.Practice;
+import hosewright.line.check.DistrictCheck;
+import hosewright.line.goods.Billing;
+import hosewright.line.layout.FedLayout;
+import hosewright.line.layout.FedLeg;
+import hosewright.line.layout.LayoutChecks;
+import hosewright.line.layout.LayoutPlanner;
+import hosewright.line.model.Accessory;
+import hosewright.line.model.Bill;
+import hosewright.line.model.Check;
+import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Layout;
+import hosewright.line.model.LinePlan;
+import hosewright.line.search.Evaluated;
+import hosewright.line.search.Shop;
+import hosewright.thread.LocalThreads;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.joda.money.Money;
+
+/** Writes a layout that was found down as the record that papers and scripts read. */
+final class LayoutPlanWriter {
+  /** Less than a gauge shows. */
+  private static final double LEAST_THROTTLED_PSI = 1;
+
+  private final LayoutJob layout;
+  private final Shop shop;
+  private final LocalThreads register;
+
+  LayoutPlanWriter(LayoutJob layout, Shop shop, LocalThreads register) {
+    this.layout = layout;
+    this.shop = shop;
+    this.register = register;
+  }
+
+  LinePlan write(LayoutPlanner.Found found) {
+    return found.best().map(best -> write(best, found)).orElseGet(() -> nothing(found));
+  }
+
+  private LinePlan write(FedLayout fed, LayoutPlanner.Found found) {
+    List<Check> checks = new ArrayList<>(LayoutChecks.of(layout, fed));
+    Set<String> cautions = new LinkedHashSet<>();
+    List<Accessory> accessories = new ArrayList<>();
+    for (FedLeg leg : fed.legs()) {
+      Evaluated alone = alone(fed, leg, checks);
+      DistrictCheck.of(leg.job(), leg.line(), register).stream()
+          .filter(check -> checks.stream().noneMatch(other -> other.note().equals(check.note())))
+          .forEach(checks::add);
+      List<Check> ofLeg =
+          checks.stream()
+              .filter(check -> check.leg().equals(Optional.of(leg.name())))
+              .toList();
+      cautions.addAll(Caution.forPlan(leg.job(), alone, ofLeg));
+      accessories.addAll(AccessoryWriter.of(leg.job(), alone));
+    }
+    throttles(fed).forEach(cautions::add);
+    accessories.forEach(one -> one.care().ifPresent(care -> cautions.add(care + ".")));
+    Optional<Check> failed =
+        checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
+    return new LinePlan(
+        asked(),
+        new LinePlan.Answer(
+            failed.isEmpty(),
+            failed.map(LayoutPlanWriter::limit),
+            failed.isEmpty() ? List.of() : instead(fed),
+            List.copyOf(cautions)),
+        TreeWriter.of(fed),
+        TreeWater.of(layout, fed),
+        checks,
+        bill(fed, accessories),
+        weighed(found));
+  }
+
+  private static String limit(Check failed) {
+    return failed.leg().map(leg -> leg + ": ").orElse("") + failed.name() + ": " + failed.note();
+  }
+
+  private static Evaluated alone(FedLayout fed, FedLeg leg, List<Check> checks) {
+    Billing.Priced whole = fed.bill();
+    Billing.Priced ofLeg =
+        new Billing.Priced(
+            whole.purchases(),
+            whole.unpriced(),
+            whole.partsToSource(),
+            leg.laid().way().goods().wanted().pieces());
+    return new Evaluated(
+        leg.line(), leg.laid().way().goods().gaskets(), ofLeg, fed.total(), leg.hydraulics(), checks);
+  }
+
+  /** By how much a gate must be closed, so that an appliance passes no more than is planned. */
+  private List<String> throttles(FedLayout fed) {
+    List<String> sentences = new ArrayList<>();
+    for (FedLeg leg : fed.legs()) {
+      if (leg.laid().asked().last()
+          && leg.hydraulics().calculated()
+          && leg.before().isPresent()
+          && leg.sparePsi() >= LEAST_THROTTLED_PSI) {
+        sentences.add(
+            text(
+                "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and would get"
+                    + " %.1f psi, and more water, with the gate open.",
+                leg.name(),
+                leg.sparePsi(),
+                leg.laid().needPsi(),
+                leg.job().flowGpm(),
+                leg.outletPsi()));
+      }
+    }
+    return sentences;
+  }
+
+  private List<String> instead(FedLayout fed) {
+    List<String> instead = new ArrayList<>();
+    if (fed.whole().needsPsi() > fed.source().flowingPsi()
+        && fed.whole().needsPsi() <= fed.whole().bearsPsi()) {
+      instead.add(
+          text(
+              "a source that gives %.1f psi at %.0f gpm would feed the layout shown",
+              Math.ceil(fed.whole().needsPsi() * 10) / 10, layout.flowGpm()));
+    }
+    return instead;
+  }
+
+  private LinePlan.Asked asked() {
+    Job whole = layout.whole();
+    return new LinePlan.Asked(
+        LayoutSentence.of(layout),
+        layout.flowGpm(),
+        layout.legs().stream()
+            .filter(leg -> leg.last())
+            .mapToDouble(leg -> leg.job().needPsi())
+            .max()
+            .orElse(0),
+        whole.conditions().allowed().stream().map(Practice::id).toList());
+  }
+
+  private Bill bill(FedLayout fed, List<Accessory> accessories) {
+    return new BillWriter(
+            fed.bill(), fed.total(), shop.date(), layout.whole().conditions().spareSections())
+        .of(
+            fed.legs().stream()
+                .map(leg -> new BillWriter.Laid(leg.line(), leg.laid().asked().copies()))
+                .toList(),
+            fed.gaskets(),
+            accessories);
+  }
+
+  private static LinePlan.Weighed weighed(LayoutPlanner.Found found) {
+    return new LinePlan.Weighed(
+        List.of(), new LinePlan.Searched(found.looked(), 0, 0, found.looked()));
+  }
+
+  /** The answer where the catalogue cannot lay the layout at all. */
+  private LinePlan nothing(LayoutPlanner.Found found) {
+    String limit =
+        found
+            .undivided()
+            .map(
+                leg ->
+                    text(
+                        "leg %s: nothing that is sold for this use divides the water among %s",
+                        leg.name(),
+                        String.join(
+                            " and ",
+                            layout.behind(leg).stream()
+                                .map(
+                                    one ->
+                                        one.copies() > 1
+                                            ? one.copies() + " x " + one.name()
+                                            : one.name())
+                                .toList())))
+            .orElseGet(
+                () ->
+                    found.withoutLine().isEmpty()
+                        ? "the catalogue has no layout that joins these legs"
+                        : "leg "
+                            + found.withoutLine().get(0)
+                            + ": the catalogue has no hose that may be laid so");
+    return new LinePlan(
+        asked(),
+        new LinePlan.Answer(false, Optional.of(limit), List.of(), List.of()),
+        Layout.NONE,
+        Hydraulics.notCalculated("not calculated: there is no line"),
+        List.of(),
+        new Bill(
+            List.of(),
+            List.of(),
+            Money.zero(shop.currency()),
+            shop.date(),
+            Bill.Gaskets.NONE,
+            List.of(),
+            List.of()),
+        weighed(found));
+  }
+}

@@ -1,0 +1,74 @@
+package hosewright.line.plan;
+
+import hosewright.job.Job;
+import hosewright.job.layout.LayoutJob;
+import hosewright.job.layout.LegJob;
+import hosewright.line.assembly.Assembly;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** A layout in a few sentences of plain words. */
+final class LayoutSentence {
+  private LayoutSentence() {}
+
+  static String of(LayoutJob layout) {
+    Job whole = layout.whole();
+    StringBuilder text = new StringBuilder();
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "From %s (%s), %d legs, %s gpm of %s in all, plus %.0f %% slack.",
+            PlanSentence.withArticle(Assembly.describe(whole.source())),
+            whole.from(),
+            layout.legs().size(),
+            tenths(layout.flowGpm()),
+            whole.service().fluid(),
+            whole.run().slack() * 100));
+    layout.legs().forEach(leg -> text.append(' ').append(leg(leg)));
+    return text + PlanSentence.leftAside(whole);
+  }
+
+  private static String leg(LegJob leg) {
+    Job job = leg.job();
+    double riseFt = job.run().riseFt();
+    String rise =
+        riseFt == 0
+            ? ""
+            : String.format(
+                Locale.ROOT, ", %s ft %s", tenths(Math.abs(riseFt)), riseFt > 0 ? "up" : "down");
+    String where = leg.behind().map(name -> " behind " + name).orElse("");
+    String copies = leg.copies() > 1 ? leg.copies() + " lines of " : "";
+    String ends =
+        leg.last()
+            ? String.format(
+                Locale.ROOT,
+                " to %s (%s): %s gpm at %s psi%s",
+                PlanSentence.withArticle(Assembly.describe(job.appliance())),
+                job.to(),
+                tenths(job.flowGpm()),
+                tenths(job.needPsi()),
+                leg.copies() > 1 ? " each" : "")
+            : "";
+    return sentence(leg.name())
+        + where
+        + ": "
+        + copies
+        + tenths(job.run().lengthFt())
+        + " ft"
+        + rise
+        + ends
+        + ".";
+  }
+
+  private static String sentence(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
+  private static String tenths(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}
