@@ -4,6 +4,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.desk.Books;
 import hosewright.intake.JobFile;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.quote.Amendments;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
@@ -83,7 +84,9 @@ final class TenderQuotes {
             String.valueOf(load),
             "the catalogue was replaced while this tender was being priced with load "
                 + basis.catalogueLoad()
-                + "; give --restart to begin anew");
+                + "; give "
+                + Given.as("restart")
+                + " to begin anew");
       }
       QuoteStore store = open.quotes();
       if (!lookedBack) {
