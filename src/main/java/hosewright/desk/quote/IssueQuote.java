@@ -153,7 +153,9 @@ public final class IssueQuote {
         "quote",
         quote.name().words(),
         "some cost is not known, so nobody can tell whether the margin floor is kept; see 'quote"
-            + " show --internal', or name who says yes with --unknown-margin-by NAME");
+            + " show --internal', or name who says yes with "
+            + Given.as("unknown-margin-by")
+            + " NAME");
   }
 
   /** A quote dated ahead holds from its own day on. */

@@ -154,7 +154,7 @@ final class TenderQuotes {
   private void tellEarlier(Books open) {
     if (earlier > 0) {
       open.say(
-          "This file was priced with --quotes before: its %d quotes stand and none is made twice; 'quote update-prices' brings one to today's prices."
+          "This file was priced into quotes before: its %d quotes stand and none is made twice; 'quote update-prices' brings one to today's prices."
               .formatted(earlier));
     }
   }
