@@ -20,7 +20,7 @@ final class OptionsAtTheDoorTest {
 
   /** A whole command to be typed is one of the shell's, wherever it is named. */
   private static final Pattern COMMAND =
-      Pattern.compile("'[a-z]+ [^']*('|$)|[a-z]+ show --internal'|data mark .*");
+      Pattern.compile("'[a-z]+ [^']*('|$)|show --internal'|data mark .*");
 
   /** Speaks to a person at a terminal; prints which command takes the strip's figure. */
   private static final Set<String> AT_A_TERMINAL = Set.of("Interview.java", "StripPdf.java");
