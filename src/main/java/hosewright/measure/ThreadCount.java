@@ -1,6 +1,7 @@
 package hosewright.measure;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.util.List;
@@ -9,7 +10,8 @@ import java.util.Locale;
 /** Reads threads per inch, which are counted and so carry no unit that could be mistaken. */
 final class ThreadCount {
   private static final String ALLOWED =
-      "give threads per inch such as 9 or 11-1/2, from 2 up to 30; a pitch in mm goes with --pitch";
+      "give threads per inch such as 9 or 11-1/2, from 2 up to 30; a pitch in mm goes with "
+          + Given.as("pitch");
   private static final List<String> LABELS = List.of("", "tpi", "threads per inch", "per inch");
 
   private ThreadCount() {}

@@ -3,6 +3,7 @@ package hosewright.order;
 import hosewright.order.Order.Cancellation;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
+import hosewright.problem.Given;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -85,7 +86,9 @@ public record Cancelled(Order before, Order after) {
           "order",
           order.number(),
           "has shipped in part or whole",
-          "'order return' takes back what went, and --line cancels what has not gone");
+          "'order return' takes back what went, and "
+              + Given.as("line")
+              + " cancels what has not gone");
     }
     List<Problem> problems = new ArrayList<>();
     for (PurchaseOrder purchase : order.purchases()) {

@@ -1,6 +1,7 @@
 package hosewright.order;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.Problem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -59,8 +60,8 @@ public record Comparison(List<Line> lines) {
                     Problem.of(
                         "rate",
                         "",
-                        "a supplier answered in %1$s: say what one %1$s is in %2$s, as --rate %1$s=0.73, or put it on record with 'rate set'"
-                            .formatted(foreign, currency))));
+                        "a supplier answered in %1$s: say what one %1$s is in %2$s, as %3$s %1$s=0.73, or put it on record with 'rate set'"
+                            .formatted(foreign, currency, Given.as("rate")))));
     if (!overrides.isEmpty() && reason.isEmpty()) {
       problems.add(Problem.of("reason", "", "say why the cheapest landed is not taken"));
     }

@@ -111,7 +111,7 @@ public final class TenderPricing {
           Problem.of(
               "Hosewright",
               String.valueOf(e),
-              "it failed on this row, and it is not your input: plan it alone with --verbose");
+              "it failed on this row, and it is not your input: plan it alone to learn more");
       return refused(row, answers, Outcome.OUR_FAULT, List.of(ours));
     }
   }

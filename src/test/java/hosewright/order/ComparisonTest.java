@@ -53,7 +53,7 @@ final class ComparisonTest {
             () ->
                 Comparison.of(
                     ASKED, ANSWERS, CurrencyUnit.USD, Map.of(), Map.of(), Optional.empty()))
-        .hasMessageContaining("--rate CAD=");
+        .hasMessageContaining("‹rate› CAD=");
     assertThatThrownBy(() -> compared(Map.of(1, "WEAVE"), Optional.of("x"), ANSWERS))
         .hasMessageContaining("BRASS, COUPL");
   }

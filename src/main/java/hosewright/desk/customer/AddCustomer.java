@@ -2,6 +2,7 @@ package hosewright.desk.customer;
 
 import hosewright.desk.Books;
 import hosewright.desk.Refusals;
+import hosewright.problem.Given;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.quote.terms.ContractPrice;
@@ -87,13 +88,16 @@ public final class AddCustomer {
       refusals.add(
           field, id, "an id that differs in more than its letters' case from " + same.get());
     } else if (same.isPresent() && !replace) {
-      refusals.add(field, id, "an id nobody has yet, or --replace to change that customer");
+      refusals.add(
+          field,
+          id,
+          "an id nobody has yet, or " + Given.as("replace") + " to change that customer");
     } else if (same.isEmpty() && replace) {
       refusals.add(
           new Problem(
               field,
               id,
-              "the id of a customer on file, since --replace is given",
+              "the id of a customer on file, since " + Given.as("replace") + " is given",
               Nearest.to(id, before.customers().stream().map(Customer::id).toList())));
     }
   }

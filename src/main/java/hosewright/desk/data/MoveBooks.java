@@ -2,6 +2,7 @@ package hosewright.desk.data;
 
 import hosewright.desk.BooksPlace;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.store.database.Database;
 import hosewright.store.database.Move;
 import hosewright.store.database.Server;
@@ -36,7 +37,9 @@ public final class MoveBooks {
     Path folder = place.where();
     if (!Files.exists(folder.resolve(STORE))) {
       throw new BadInputException(
-          "data folder", folder.toString(), "a folder with books in it: name it with --data");
+          "data folder",
+          folder.toString(),
+          "a folder with books in it: name it with " + Given.as("data"));
     }
     try (Database from = Database.open(folder);
         Database to = Database.open(server, folder)) {

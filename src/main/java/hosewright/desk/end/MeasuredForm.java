@@ -3,6 +3,7 @@ package hosewright.desk.end;
 import hosewright.desk.Refusals;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.thread.Gender;
@@ -48,7 +49,10 @@ final class MeasuredForm {
             text -> Measures.pitchMm("pitch", text),
             Measurement::withPitchMm);
     if (said.containsKey(MeasuredField.TPI) && said.containsKey(MeasuredField.PITCH)) {
-      refusals.add("pitch", said.get(MeasuredField.PITCH), "give --tpi or --pitch, not both");
+      refusals.add(
+          "pitch",
+          said.get(MeasuredField.PITCH),
+          "give " + Given.as("tpi") + " or " + Given.as("pitch") + ", not both");
     }
     Measurement shaped =
         with(pitched, MeasuredField.TAPER, MeasuredForm::tapered, Measurement::withTaper);
@@ -89,9 +93,9 @@ final class MeasuredForm {
           "od",
           od.orElse(""),
           od.isPresent()
-              ? "give --od or --wrap, not both"
-              : "measure over the male thread and give --od 1.99in, or the paper strip --wrap"
-                  + " 6.25in");
+              ? "give " + Given.as("od") + " or " + Given.as("wrap") + ", not both"
+              : "measure over the male thread and give %s 1.99in, or the paper strip %s 6.25in"
+                  .formatted(Given.as("od"), Given.as("wrap")));
     }
     return od.isPresent()
         ? Measurement.caliper(Measures.measuredIn("od", od.get()))

@@ -9,6 +9,7 @@ import hosewright.fleet.record.Retirement;
 import hosewright.fleet.record.SectionLife;
 import hosewright.fleet.record.ServiceRecord;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.Problem;
 import hosewright.store.fleet.FleetStore;
 import java.time.LocalDate;
@@ -59,7 +60,8 @@ public final class RetireSections {
    */
   public Retired retire(Request asked) {
     if (asked.sections().isEmpty() != asked.byRules()) {
-      throw new BadInputException("SECTION", "", "sections to retire, or --by-rules, not both");
+      throw new BadInputException(
+          "SECTION", "", "sections to retire, or " + Given.as("by-rules") + ", not both");
     }
     AtomicReference<Retired> retired = new AtomicReference<>();
     try (Books open = books.get()) {

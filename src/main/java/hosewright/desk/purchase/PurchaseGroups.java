@@ -12,6 +12,7 @@ import hosewright.job.question.JobField;
 import hosewright.line.model.Bill;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.quote.ExtraLine;
 import hosewright.quote.Group;
 import hosewright.quote.PriceList;
@@ -67,7 +68,9 @@ final class PurchaseGroups {
             .toList();
     if (asked.customer().isEmpty() && named.size() > 1) {
       throw new BadInputException(
-          "customer", String.join(", ", named), "one buyer for all jobs: name it with --customer");
+          "customer",
+          String.join(", ", named),
+          "one buyer for all jobs: name it with " + Given.as("customer"));
     }
     return asked
         .customer()

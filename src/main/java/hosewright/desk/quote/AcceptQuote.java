@@ -3,6 +3,7 @@ package hosewright.desk.quote;
 import hosewright.desk.Books;
 import hosewright.desk.Signing;
 import hosewright.problem.ConflictException;
+import hosewright.problem.Given;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;
@@ -60,7 +61,7 @@ public final class AcceptQuote {
               "quote",
               seen.name().words(),
               "is a draft that the buyer has not seen",
-              "--revision " + earlier + " accepts the offer that stands");
+              Given.as("revision") + " " + earlier + " accepts the offer that stands");
         }
       }
     }

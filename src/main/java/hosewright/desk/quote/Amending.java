@@ -7,6 +7,7 @@ import hosewright.desk.quote.LineChange.Kind;
 import hosewright.measure.Measures;
 import hosewright.order.RequestForPrice;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.quote.Amendments;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
@@ -256,7 +257,9 @@ final class Amending {
                 .anyMatch(line.key()::equals);
     if (there) {
       throw new BadInputException(
-          field, text, "a line the quote has not yet; change one it has with --quantity");
+          field,
+          text,
+          "a line the quote has not yet; change one it has with " + Given.as("quantity"));
     }
     return amendments.withLine(line);
   }

@@ -5,6 +5,7 @@ import hosewright.desk.Papers;
 import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
+import hosewright.problem.Given;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
@@ -71,7 +72,9 @@ public final class IssueQuote {
     public Validity {
       if (days.isPresent() && until.isPresent()) {
         throw new BadInputException(
-            "valid-until", until.get().toString(), "say this or --valid-days, not both");
+            "valid-until",
+            until.get().toString(),
+            "say this or " + Given.as("valid-days") + ", not both");
       }
     }
   }
@@ -131,7 +134,8 @@ public final class IssueQuote {
           quote.number() + "-r" + quote.revision(),
           "it earns less than the floor for "
               + quote.customer().pricing().customerClass()
-              + " customers; see 'quote show --internal', or say --allow-below-floor");
+              + " customers; see 'quote show --internal', or say "
+              + Given.as("allow-below-floor"));
     }
     if (standing == Margin.Floor.UNKNOWN) {
       String who =
@@ -149,7 +153,9 @@ public final class IssueQuote {
         "quote",
         quote.name().words(),
         "some cost is not known, so nobody can tell whether the margin floor is kept; see 'quote"
-            + " show --internal', or name who says yes with --unknown-margin-by NAME");
+            + " show --internal', or name who says yes with "
+            + Given.as("unknown-margin-by")
+            + " NAME");
   }
 
   /** A quote dated ahead holds from its own day on. */

@@ -4,6 +4,7 @@ import hosewright.catalogue.Item;
 import hosewright.csv.WrittenNumber;
 import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.quote.ExtraLine;
@@ -52,7 +53,7 @@ public final class WantedLine {
     }
     if (item.isPresent() && price.isPresent()) {
       throw new BadInputException(
-          field, text, "an item without a price: it has its own; see --discount");
+          field, text, "an item without a price: it has its own; see " + Given.as("discount"));
     }
     return new ExtraLine(
         standing,

@@ -2,6 +2,7 @@ package hosewright.desk.tender;
 
 import hosewright.paper.json.Json;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.Problem;
 import hosewright.store.database.LineJournal;
 import hosewright.tender.TenderBasis;
@@ -98,7 +99,7 @@ final class TenderJournal implements AutoCloseable {
           changed(
               "quotes",
               wanted.quotes() ? "yes" : "no",
-              "that run began " + (kept.quotes() ? "with" : "without") + " --quotes"));
+              "that run began " + (kept.quotes() ? "with" : "without") + " " + Given.as("quotes")));
     }
     if (!changed.isEmpty()) {
       throw new BadInputException(changed);
@@ -114,7 +115,9 @@ final class TenderJournal implements AutoCloseable {
             + lines.file()
             + ", and "
             + why
-            + "; give --restart to begin anew");
+            + "; give "
+            + Given.as("restart")
+            + " to begin anew");
   }
 
   /** What the run rests on: what it began with. */

@@ -4,6 +4,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.desk.Books;
 import hosewright.intake.JobFile;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.quote.Amendments;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
@@ -83,7 +84,9 @@ final class TenderQuotes {
             String.valueOf(load),
             "the catalogue was replaced while this tender was being priced with load "
                 + basis.catalogueLoad()
-                + "; give --restart to begin anew");
+                + "; give "
+                + Given.as("restart")
+                + " to begin anew");
       }
       QuoteStore store = open.quotes();
       if (!lookedBack) {
@@ -151,7 +154,7 @@ final class TenderQuotes {
   private void tellEarlier(Books open) {
     if (earlier > 0) {
       open.say(
-          "This file was priced with --quotes before: its %d quotes stand and none is made twice; 'quote update-prices' brings one to today's prices."
+          "This file was priced into quotes before: its %d quotes stand and none is made twice; 'quote update-prices' brings one to today's prices."
               .formatted(earlier));
     }
   }

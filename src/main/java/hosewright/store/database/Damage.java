@@ -25,6 +25,8 @@ record Damage(Path folder) implements ExecuteListener {
           ErrorCode.FILE_CORRUPTED_1,
           ErrorCode.FILE_VERSION_ERROR_1,
           ErrorCode.GENERAL_ERROR_1,
+          // A value of another type than its column has: no statement of ours converts any.
+          ErrorCode.DATA_CONVERSION_ERROR_1,
           ErrorCode.ROW_NOT_FOUND_IN_PRIMARY_INDEX,
           ErrorCode.ROW_NOT_FOUND_WHEN_DELETING_1);
 

@@ -14,6 +14,7 @@ import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
+import hosewright.problem.Given;
 import hosewright.store.order.StockRows.Kind;
 import hosewright.store.order.StockRows.Movement;
 import java.util.ArrayList;
@@ -46,7 +47,7 @@ final class GoodsMoved {
         purchase.lines(),
         PurchaseLine::position,
         line -> more ? MOST_ON_A_SHELF : line.outstanding(),
-        more ? "bought" : "still to come; --over says what becomes of more");
+        more ? "bought" : "still to come; " + Given.as("over") + " says what becomes of more");
     List<String> codes = new ArrayList<>();
     for (PurchaseLine line : purchase.lines()) {
       int came = quantities.getOrDefault(line.position(), 0);
@@ -146,7 +147,10 @@ final class GoodsMoved {
             .toList();
     if (after.stream().allMatch(line -> line.open() == 0 && line.counts().shipped() == 0)) {
       throw ConflictException.stateForbids(
-          "order", number, "would have nothing left", "cancel it whole, without --line");
+          "order",
+          number,
+          "would have nothing left",
+          "cancel it whole, without " + Given.as("line"));
     }
     for (OrderLine line : order.lines()) {
       OrderLine now = after.get(line.position() - 1);

@@ -1,6 +1,7 @@
 package hosewright.door.shell.run;
 
 import hosewright.door.shell.command.GlobalOptions;
+import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.command.Words;
 import hosewright.door.shell.screen.Output;
 import hosewright.door.shell.screen.Screen;
@@ -56,26 +57,33 @@ final class CommandRunner {
       refuseStores(GlobalOptions.of(typed));
       words.addAll(typed);
     } catch (BadInputException e) {
-      return failed(e, session.json(), session.verbose(), where, out.screen());
+      return new Outcome(
+          failures.of(e, TypedNames.NONE, session.json(), session.verbose(), where, out.screen()),
+          false);
     }
     return run(words, out, reader, where, out.screen());
   }
 
   private Outcome run(
       List<String> words, Output out, InputReader reader, String where, Screen errors) {
+    TypedNames names = TypedNames.NONE;
     try {
       ParsedInput input = parser.parse(words);
+      names = names(input);
       CommandContext context = new CommandContext(input, registry, out, reader);
       int exitCode = new CommandExecutor(registry).execute(context).code();
       return new Outcome(exitCode, leaves(input));
     } catch (Exception | StackOverflowError | OutOfMemoryError e) {
-      return failed(e, said("--json", words), said("--verbose", words), where, errors);
+      return new Outcome(
+          failures.of(e, names, said("--json", words), said("--verbose", words), where, errors),
+          false);
     }
   }
 
-  private Outcome failed(
-      Throwable failure, boolean json, boolean verbose, String where, Screen screen) {
-    return new Outcome(failures.of(failure, json, verbose, where, screen), false);
+  private TypedNames names(ParsedInput input) {
+    return registry.getCommandByName(input.commandName()) instanceof ShellCommand command
+        ? TypedNames.of(command.spec())
+        : TypedNames.NONE;
   }
 
   private static boolean leaves(ParsedInput input) {

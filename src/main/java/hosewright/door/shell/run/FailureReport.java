@@ -54,20 +54,32 @@ final class FailureReport {
   /**
    * Reports a failure.
    *
+   * @param names how the command's fields are typed
    * @param json whether a JSON document is also owed on standard output
    * @param verbose whether the details are kept in the log
    * @param where put before each sentence, for example "line 3: "
    * @param screen where the sentences are read
    * @return the exit code
    */
-  int of(Throwable failure, boolean json, boolean verbose, String where, Screen screen) {
+  int of(
+      Throwable failure,
+      TypedNames names,
+      boolean json,
+      boolean verbose,
+      String where,
+      Screen screen) {
     Optional<RefusalException> refusal = refusal(failure);
     Told told = refusal.map(RefusalException::kind).map(Told::of).orElse(Told.OUR_FAULT);
     Failed failed =
         new Failed(
             told.kind(),
-            refusal.map(RefusalException::getMessage).orElseGet(() -> sentence(failure)),
-            refusal.map(RefusalException::problems).orElse(List.of()));
+            refusal
+                .map(RefusalException::getMessage)
+                .map(names::in)
+                .orElseGet(() -> sentence(failure)),
+            refusal.map(RefusalException::problems).orElse(List.of()).stream()
+                .map(one -> allowed(one, names))
+                .toList());
     failed
         .message()
         .lines()
@@ -82,6 +94,13 @@ final class FailureReport {
       standard.out().println(Json.write(new Failure(failed)));
     }
     return told.exitCode();
+  }
+
+  private static Problem allowed(Problem one, TypedNames names) {
+    String allowed = names.in(one.allowed());
+    return allowed.equals(one.allowed())
+        ? one
+        : new Problem(one.field(), one.value(), allowed, one.nearest());
   }
 
   private static Optional<RefusalException> refusal(Throwable failure) {

@@ -55,7 +55,12 @@ final class SessionRunner {
       return run(words);
     } catch (Exception e) {
       return failures.of(
-          e, words.contains("--json"), words.contains("--verbose"), "", standard.screen());
+          e,
+          TypedNames.NONE,
+          words.contains("--json"),
+          words.contains("--verbose"),
+          "",
+          standard.screen());
     }
   }
 

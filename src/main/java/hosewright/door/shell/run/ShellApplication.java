@@ -36,6 +36,7 @@ public final class ShellApplication {
       return new FailureReport(new Workspace(System.getenv()), standard)
           .of(
               failure,
+              TypedNames.NONE,
               words.contains("--json"),
               words.contains("--verbose"),
               "",

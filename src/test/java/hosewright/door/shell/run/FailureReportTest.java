@@ -36,7 +36,8 @@ final class FailureReportTest {
     System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
     try {
       Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
-      new FailureReport(new Workspace(Map.of()), standard).of(LONG, true, false, "", Screen.PIPED);
+      new FailureReport(new Workspace(Map.of()), standard)
+          .of(LONG, TypedNames.NONE, true, false, "", Screen.PIPED);
     } finally {
       System.setOut(before);
     }
@@ -50,7 +51,8 @@ final class FailureReportTest {
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
       Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
-      new FailureReport(new Workspace(Map.of()), standard).of(LONG, false, false, "", screen);
+      new FailureReport(new Workspace(Map.of()), standard)
+          .of(LONG, TypedNames.NONE, false, false, "", screen);
     } finally {
       System.setErr(before);
     }
