@@ -8,6 +8,7 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.job.Job;
 import hosewright.job.question.Practice;
+import hosewright.job.question.Use;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Between;
 import hosewright.line.assembly.HoseLine;
@@ -191,8 +192,10 @@ public final class PracticeChecks {
     return job.service().use().isFire() && !job.lifts(MADE_UP);
   }
 
+  /** Attack lines of the fire service; wildland hose is small and light on purpose. */
   private static boolean isSmall(Job job, LegShape leg) {
-    return job.service().use().isFire()
+    Use use = job.service().use();
+    return (use == Use.FIRE || use == Use.ATTACK)
         && job.appliance().handHeld()
         && leg.hose().sizeIn() <= SMALL_HOSE_IN
         && job.flowEachGpm() > SMALL.limit().getAsDouble();
