@@ -73,7 +73,7 @@ final class PrintedTerms {
     if (quote.savedTogether().isPositive()) {
       terms.add(
           "Bought together these goods cost "
-              + MoneyWords.of(quote.savedTogether())
+              + PrintedMoney.words(quote.savedTogether())
               + " less than group by group.");
     }
     terms.add(
