@@ -2,13 +2,13 @@ package hosewright.paper.quote;
 
 import hosewright.paper.page.Lettering;
 import hosewright.paper.page.PdfSheet;
+import hosewright.paper.page.PrintedMoney;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import org.joda.money.Money;
 
 /** The itemised table of a quote on PDF pages, its heading repeated on each. */
 final class PdfLines {
@@ -62,7 +62,7 @@ final class PdfLines {
   /** Writes what a group comes to, under its lines. */
   void subtotal(Group group) throws IOException {
     sheet.textEndingAt("Subtotal of " + group.number(), extendedEnd - 80, SIZE, true);
-    sheet.textEndingAt(figure(quote.subtotal(group)), extendedEnd, SIZE, true);
+    sheet.textEndingAt(PrintedMoney.figure(quote.subtotal(group)), extendedEnd, SIZE, true);
     sheet.down(LINE + 4);
   }
 
@@ -100,8 +100,8 @@ final class PdfLines {
     sheet.textEndingAt(
         String.format(Locale.ROOT, "%,d", line.quantity()), quantityEnd, SIZE, false);
     sheet.text(line.goods().unit(), unit, SIZE, false);
-    sheet.textEndingAt(figure(line.price().unitPrice()), unitPriceEnd, SIZE, false);
-    sheet.textEndingAt(figure(line.price().extended()), extendedEnd, SIZE, false);
+    sheet.textEndingAt(PrintedMoney.figure(line.price().unitPrice()), unitPriceEnd, SIZE, false);
+    sheet.textEndingAt(PrintedMoney.figure(line.price().extended()), extendedEnd, SIZE, false);
     sheet.textEndingAt(line.goods().taxable() ? "T" : "", sheet.width() - 8, SIZE, false);
     for (int i = 0; i < height; i++) {
       sheet.text(i < item.size() ? item.get(i) : "", ITEM, SIZE, false);
@@ -111,11 +111,6 @@ final class PdfLines {
     sheet.down(2);
     sheet.rule(0, sheet.width());
     sheet.down(2);
-  }
-
-  /** An amount with its thousands parted. */
-  static String figure(Money money) {
-    return String.format(Locale.ROOT, "%,." + money.getScale() + "f", money.getAmount());
   }
 
   private static List<String> wrapped(String text, double widthPt) {

@@ -1,6 +1,5 @@
 package hosewright.paper.quote;
 
-import hosewright.catalogue.MoneyWords;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Leg;
@@ -10,6 +9,7 @@ import hosewright.paper.drawing.JointWords;
 import hosewright.paper.drawing.LaidLine;
 import hosewright.paper.drawing.LaidLine.Shape;
 import hosewright.paper.drawing.LaidLine.Step;
+import hosewright.paper.page.PrintedMoney;
 import hosewright.quote.Departures;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
@@ -75,7 +75,7 @@ public final class PlainSummary {
             group.heading().words()
                 + (group.optional() ? ", not in the total" : "")
                 + ", for "
-                + MoneyWords.of(quote.subtotal(group))
+                + PrintedMoney.words(quote.subtotal(group))
                 + ":");
       }
       sentences.addAll(goods(group.plan()));
@@ -204,24 +204,16 @@ public final class PlainSummary {
   }
 
   private static List<String> cost(Quote quote) {
-    String currency = quote.total().getCurrencyUnit().getCode() + " ";
     List<String> sentences = new ArrayList<>();
     sentences.add(
         "Goods "
-            + currency
-            + quote.totals().subtotal().getAmount()
+            + PrintedMoney.words(quote.totals().subtotal())
             + ", freight "
-            + quote
-                .totals()
-                .knownFreight()
-                .map(known -> currency + known.getAmount())
-                .orElse("to be quoted")
+            + quote.totals().knownFreight().map(PrintedMoney::words).orElse("to be quoted")
             + ", tax "
-            + currency
-            + quote.totals().tax().getAmount()
+            + PrintedMoney.words(quote.totals().tax())
             + ": in all "
-            + currency
-            + quote.total().getAmount()
+            + PrintedMoney.words(quote.total())
             + quote.besideTotal()
             + ".");
     sentences.add("The prices hold until " + quote.validity().validUntil() + ".");

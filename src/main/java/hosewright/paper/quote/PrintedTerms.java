@@ -1,9 +1,9 @@
 package hosewright.paper.quote;
 
-import hosewright.catalogue.MoneyWords;
 import hosewright.line.model.Check;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.Unpriced;
+import hosewright.paper.page.PrintedMoney;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
@@ -53,8 +53,8 @@ final class PrintedTerms {
                       line.goods().unit(),
                       line.goods().item().isEmpty() ? "" : line.goods().item() + ", ",
                       line.goods().description(),
-                      MoneyWords.of(line.price().unitPrice()),
-                      MoneyWords.of(line.price().extended()),
+                      PrintedMoney.words(line.price().unitPrice()),
+                      PrintedMoney.words(line.price().extended()),
                       line.note().map(note -> " (" + note + ")").orElse(""));
             })
         .toList();
@@ -73,7 +73,7 @@ final class PrintedTerms {
     if (quote.savedTogether().isPositive()) {
       terms.add(
           "Bought together these goods cost "
-              + MoneyWords.of(quote.savedTogether())
+              + PrintedMoney.words(quote.savedTogether())
               + " less than group by group.");
     }
     terms.add(

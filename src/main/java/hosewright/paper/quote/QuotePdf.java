@@ -5,6 +5,7 @@ import hosewright.paper.page.Lettering;
 import hosewright.paper.page.Paper;
 import hosewright.paper.page.PdfSheet;
 import hosewright.paper.page.Picture;
+import hosewright.paper.page.PrintedMoney;
 import hosewright.problem.PlainText;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
@@ -136,7 +137,8 @@ public final class QuotePdf {
 
   private void head() throws IOException {
     sheet.text(dealer.name(), 0, 16, true);
-    sheet.textEndingAt("Total " + amount(quote.total()) + quote.besideTotal(), wide, 12, true);
+    sheet.textEndingAt(
+        "Total " + PrintedMoney.words(quote.total()) + quote.besideTotal(), wide, 12, true);
     sheet.down(24);
     List<String> left = new ArrayList<>();
     left.add(String.join(", ", dealer.addressLines()));
@@ -178,7 +180,7 @@ public final class QuotePdf {
     total("Subtotal", quote.totals().subtotal(), false);
     total(
         quote.totals().charging().freightTaxed() ? "Freight (taxed)" : "Freight",
-        quote.totals().knownFreight().map(PdfLines::figure).orElse("to be quoted"),
+        quote.totals().knownFreight().map(PrintedMoney::figure).orElse("to be quoted"),
         false);
     String percent =
         quote
@@ -198,7 +200,7 @@ public final class QuotePdf {
   }
 
   private void total(String label, Money money, boolean bold) throws IOException {
-    total(label, PdfLines.figure(money), bold);
+    total(label, PrintedMoney.figure(money), bold);
   }
 
   private void total(String label, String figure, boolean bold) throws IOException {
@@ -255,9 +257,5 @@ public final class QuotePdf {
     if (!sheet.hasRoom(points)) {
       sheet.newPage();
     }
-  }
-
-  private static String amount(Money money) {
-    return money.getCurrencyUnit().getCode() + " " + PdfLines.figure(money);
   }
 }

@@ -61,7 +61,7 @@ final class OtherPapersTest {
       assertThat(text).contains(String.format("%,.2f", line.price().extended().getAmount()));
     }
     assertThat(text)
-        .contains("Total USD " + String.format("%,.2f", quote.total().getAmount()))
+        .contains("Total " + String.format("%,.2f", quote.total().getAmount()) + " USD")
         .contains("Quote " + quote.number())
         .contains("Page " + pages + " of " + pages)
         .contains("Valid until " + quote.validity().validUntil());
@@ -117,7 +117,7 @@ final class OtherPapersTest {
         .contains("95 gallons a minute arrive with 57.29 psi; 50 psi is needed.")
         .contains("That the source ends in 2.5 NH male")
         .contains("Sudden closure: Upper bound with the fastest wave; close slowly.")
-        .contains("in all USD 1701.17.");
+        .contains("in all 1,701.17 USD.");
   }
 
   @Test

@@ -1,6 +1,6 @@
 package hosewright.door.shell.order;
 
-import hosewright.catalogue.MoneyWords;
+import hosewright.paper.page.PrintedMoney;
 import hosewright.desk.order.ShowPurchase.Purchase;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
@@ -102,10 +102,10 @@ final class PurchaseSlip {
     if (!closed) {
       order
           .freight()
-          .ifPresent(agreed -> remarks.add("Freight as agreed: " + MoneyWords.of(agreed) + "."));
+          .ifPresent(agreed -> remarks.add("Freight as agreed: " + PrintedMoney.words(agreed) + "."));
     }
     if (prices && !closed) {
-      order.total().ifPresent(total -> remarks.add("In all " + MoneyWords.of(total) + "."));
+      order.total().ifPresent(total -> remarks.add("In all " + PrintedMoney.words(total) + "."));
     }
     return new Part(
         closed ? "No longer to deliver" : "To deliver",
@@ -146,6 +146,6 @@ final class PurchaseSlip {
   }
 
   private static String words(Money money, boolean bare) {
-    return bare ? money.getAmount().toPlainString() : MoneyWords.of(money);
+    return bare ? money.getAmount().toPlainString() : PrintedMoney.words(money);
   }
 }

@@ -31,7 +31,7 @@ final class FitOutYearTest {
     assertThat(quote.get("groups").size()).isEqualTo(6);
     assertThat(quote.get("lines").size() + quote.get("offered").size()).isGreaterThanOrEqualTo(30);
     String number = quote.get("number").asString();
-    desk.done("quote", "issue", number, "--allow-below-floor");
+    desk.done("quote", "issue", number, "--allow-below-floor", "--unknown-margin-by", "olga");
     desk.done("quote", "accept", number);
 
     JsonNode order = desk.done("order", "raise", number);
