@@ -5,6 +5,7 @@ import hosewright.desk.Planning;
 import hosewright.desk.Revising;
 import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
+import hosewright.desk.words.ItemWords;
 import hosewright.intake.JobFile;
 import hosewright.job.Job;
 import hosewright.job.JobForm;

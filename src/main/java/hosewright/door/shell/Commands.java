@@ -30,6 +30,8 @@ import hosewright.door.shell.fleet.FleetRetireCommand;
 import hosewright.door.shell.fleet.FleetStatusCommand;
 import hosewright.door.shell.fleet.FleetTestCommand;
 import hosewright.door.shell.fleet.FleetTraceCommand;
+import hosewright.door.shell.kit.KitAddCommand;
+import hosewright.door.shell.kit.KitShowCommand;
 import hosewright.door.shell.line.LineCompareCommand;
 import hosewright.door.shell.line.LineFlowCommand;
 import hosewright.door.shell.line.LinePlanCommand;
@@ -91,6 +93,8 @@ import org.springframework.context.annotation.Import;
   FleetBudgetCommand.class,
   JointBridgeCommand.class,
   JointCheckCommand.class,
+  KitAddCommand.class,
+  KitShowCommand.class,
   LineCompareCommand.class,
   LineFlowCommand.class,
   LinePlanCommand.class,
