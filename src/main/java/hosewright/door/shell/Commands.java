@@ -57,6 +57,7 @@ import hosewright.door.shell.quote.QuoteCopyCommand;
 import hosewright.door.shell.quote.QuoteDeclineCommand;
 import hosewright.door.shell.quote.QuoteDiffCommand;
 import hosewright.door.shell.quote.QuoteDiscardCommand;
+import hosewright.door.shell.quote.QuoteEditCommand;
 import hosewright.door.shell.quote.QuoteExportCommand;
 import hosewright.door.shell.quote.QuoteHistoryCommand;
 import hosewright.door.shell.quote.QuoteIssueCommand;
@@ -103,6 +104,7 @@ import org.springframework.context.annotation.Import;
   QuoteDeclineCommand.class,
   QuoteDiffCommand.class,
   QuoteDiscardCommand.class,
+  QuoteEditCommand.class,
   QuoteExportCommand.class,
   QuoteHistoryCommand.class,
   QuoteIssueCommand.class,
