@@ -2,7 +2,7 @@ package hosewright.door.shell.quote;
 
 import hosewright.desk.Books;
 import hosewright.desk.NamedPath;
-import hosewright.desk.quote.EditQuote;
+import hosewright.desk.edit.EditQuote;
 import hosewright.desk.quote.ReviseQuote;
 import hosewright.disk.WholeFile;
 import hosewright.door.shell.command.CommandSpec;

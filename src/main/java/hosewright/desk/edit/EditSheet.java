@@ -1,5 +1,7 @@
-package hosewright.desk.quote;
+package hosewright.desk.edit;
 
+import hosewright.desk.quote.Changes;
+import hosewright.desk.quote.LineChange;
 import hosewright.desk.quote.LineChange.Kind;
 import hosewright.problem.BadInputException;
 import hosewright.problem.PlainText;

@@ -1,6 +1,8 @@
-package hosewright.desk.quote;
+package hosewright.desk.edit;
 
 import hosewright.desk.Books;
+import hosewright.desk.quote.QuoteChoice;
+import hosewright.desk.quote.ReviseQuote;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLife;
 import hosewright.quote.QuoteLife.Step;

@@ -1,4 +1,4 @@
-package hosewright.desk.quote;
+package hosewright.desk.edit;
 
 import static hosewright.desk.quote.QuotesAtTheDesk.draft;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.desk.OpenDesk;
 import hosewright.desk.Revising.Revised;
+import hosewright.desk.quote.ReviseQuote;
+import hosewright.desk.quote.ShowQuote;
 import hosewright.quote.Quote;
 import java.nio.file.Path;
 import java.util.Optional;
