@@ -1,5 +1,6 @@
 package hosewright.desk;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
@@ -82,7 +83,7 @@ public final class Kits {
           "kit", typed, "a name that is not taken, or --overwrite; quotes made before stay");
     }
     try {
-      Files.createDirectories(folder);
+      OwnerOnly.folder(folder);
       WholeFile.put(file(name), String.join("\n", lines) + "\n", true);
     } catch (IOException e) {
       throw new BadInputException("kit", folder.toString(), "a folder that can be written to");
