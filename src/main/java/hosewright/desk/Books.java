@@ -187,6 +187,11 @@ public final class Books implements AutoCloseable {
     return TermsOfSale.in(place.where());
   }
 
+  /** The dealer's kits; none until somebody keeps one. */
+  public Kits kits() {
+    return Kits.in(place.where());
+  }
+
   /** Where an interview keeps its answers while it lasts. */
   public Path jobInProgress() {
     return place.folder().resolve("job-in-progress.yaml");

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.joda.money.Money;
 
 /**
@@ -98,6 +100,7 @@ public record QuoteDiff(
 
   private static List<Change> rest(Quote before, Quote after) {
     List<Change> changes = new ArrayList<>();
+    groups(before, after, changes);
     note(changes, "customer", before.customer().name(), after.customer().name());
     note(
         changes,
@@ -128,6 +131,33 @@ public record QuoteDiff(
         joined(before.offer().amendments().terms()),
         joined(after.offer().amendments().terms()));
     return changes;
+  }
+
+  /**
+   * Groups that came, went, or have another job, count or standing; of one group its job says it.
+   */
+  private static void groups(Quote before, Quote after, List<Change> changes) {
+    if (before.groups().size() == 1 && after.groups().size() == 1) {
+      return;
+    }
+    Map<Integer, String> was = told(before);
+    Map<Integer, String> is = told(after);
+    Set<Integer> numbers = new TreeSet<>(was.keySet());
+    numbers.addAll(is.keySet());
+    for (int number : numbers) {
+      note(changes, "group " + number, was.getOrDefault(number, ""), is.getOrDefault(number, ""));
+    }
+  }
+
+  private static Map<Integer, String> told(Quote quote) {
+    return quote.groups().stream()
+        .collect(
+            Collectors.toMap(
+                Group::number,
+                group ->
+                    group.heading().words()
+                        + (group.optional() ? ", optional: " : ": ")
+                        + group.plan().summary()));
   }
 
   private static void note(List<Change> changes, String what, String before, String after) {

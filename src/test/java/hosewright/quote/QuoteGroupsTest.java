@@ -88,6 +88,23 @@ final class QuoteGroupsTest {
     assertThat(Json.readQuote(before)).isEqualTo(quote);
   }
 
+  @Test
+  void a_group_taken_into_the_total_is_told_among_the_differences() {
+    Group engine = parts("Engine set", 1, false, Map.of("HOSE", 6));
+    QuoteDiff diff =
+        QuoteDiff.between(
+            of(engine, parts("Station", 1, true, Map.of("WRENCH", 2))),
+            Map.of(),
+            of(engine, parts("Station", 1, false, Map.of("WRENCH", 2))),
+            Map.of());
+    assertThat(diff.rest())
+        .filteredOn(change -> change.what().equals("group 2"))
+        .singleElement()
+        .satisfies(change -> assertThat(change.before()).contains("optional"));
+    // Two wrenches at 15.40.
+    assertThat(diff.lines()).singleElement().extracting("difference").isEqualTo(usd("30.80"));
+  }
+
   /** The third part of this proof is the workbook: RecalculationTest. */
   @Test
   void five_hundred_random_packages_come_to_what_a_plain_reckoning_says_in_store_and_json() {

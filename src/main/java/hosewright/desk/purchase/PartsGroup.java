@@ -3,7 +3,7 @@ package hosewright.desk.purchase;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.desk.Refusals;
-import hosewright.desk.quote.WantedLine;
+import hosewright.desk.words.WantedLine;
 import hosewright.line.goods.GoodsPlan;
 import hosewright.line.model.Bill;
 import hosewright.line.model.LinePlan;

@@ -4,9 +4,10 @@ import hosewright.desk.Books;
 import hosewright.desk.Refusals;
 import hosewright.desk.WrittenJob;
 import hosewright.desk.interview.Asker;
+import hosewright.desk.kit.KitPart;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
-import hosewright.desk.quote.ItemWords;
-import hosewright.desk.quote.WantedLine;
+import hosewright.desk.words.ItemWords;
+import hosewright.desk.words.WantedLine;
 import hosewright.intake.JobFile;
 import hosewright.job.question.JobField;
 import hosewright.line.model.Bill;
@@ -54,8 +55,11 @@ final class PurchaseGroups {
    */
   static PurchaseGroups of(AskedPurchase asked, Books open, Optional<Asker> asker) {
     PurchaseGroups groups = new PurchaseGroups(asked, open);
-    groups.read(asker);
-    groups.plan();
+    groups.readJobs();
+    List<Integer> numbers = List.copyOf(groups.jobs.keySet());
+    groups.planAlone(numbers);
+    groups.readParts(asker);
+    groups.planTogether(numbers);
     return groups;
   }
 
@@ -78,25 +82,51 @@ final class PurchaseGroups {
         .orElseThrow(() -> open.customers().noneNamed());
   }
 
-  private void read(Optional<Asker> asker) {
+  private void readJobs() {
+    Refusals refusals = new Refusals();
+    for (int i = 0; i < asked.groups().size(); i++) {
+      AskedGroup group = asked.groups().get(i);
+      int number = i + 1;
+      if (group.job().isPresent()) {
+        refusals.read(() -> job(group)).ifPresent(job -> jobs.put(number, job));
+      } else if (group.parts().isEmpty() && group.kits().isEmpty()) {
+        refusals.add("group", group.title(), "a job or at least one line: a group sells something");
+      }
+      group.kits().forEach(kit -> refusals.read(() -> open.kits().get(kit)));
+    }
+    refusals.throwAny();
+  }
+
+  /** Parts are read when the jobs are planned, since a kit may be counted by the hose laid. */
+  private void readParts(Optional<Asker> asker) {
     Refusals refusals = new Refusals();
     WantedLine wanted =
         new WantedLine(ItemWords.in(open, asker), open.catalogue().currencyNeeded());
     PriceList prices = new PriceList(open.catalogue(), customer, date);
     for (int i = 0; i < asked.groups().size(); i++) {
       AskedGroup group = asked.groups().get(i);
-      int number = i + 1;
-      if (group.job().isPresent()) {
-        refusals.read(() -> job(group)).ifPresent(job -> jobs.put(number, job));
-      } else if (group.parts().isEmpty()) {
-        refusals.add("group", group.title(), "a job or at least one line: a group sells something");
-      } else {
+      if (group.job().isEmpty()) {
         parts.put(
-            number,
-            PartsGroup.read(group.parts(), wanted, open.catalogue(), prices, date, refusals));
+            i + 1, PartsGroup.read(lines(group), wanted, open.catalogue(), prices, date, refusals));
       }
     }
     refusals.throwAny();
+  }
+
+  /** The lines of a group, those of its kits written out for what is laid in the total. */
+  private List<String> lines(AskedGroup group) {
+    KitPart.Laid laid = KitPart.Laid.NOTHING;
+    for (Map.Entry<Integer, LinePlan> plan : plans.entrySet()) {
+      if (!asked(plan.getKey()).optional()) {
+        laid = laid.and(plan.getValue(), asked(plan.getKey()).count());
+      }
+    }
+    KitPart.Laid all = laid;
+    return Stream.concat(
+            group.parts().stream(),
+            group.kits().stream().flatMap(kit -> open.kits().get(kit).lines().stream()))
+        .flatMap(line -> KitPart.of(line).forLaid(all).stream())
+        .toList();
   }
 
   /** A job for the purchase's buyer, and of its day. */
@@ -110,18 +140,23 @@ final class PurchaseGroups {
     return WrittenJob.of(answers);
   }
 
-  private void plan() {
-    PlanPackage planner =
-        new PlanPackage(
-            open.catalogue(),
-            new CustomerTerms(open.catalogue(), customer, date),
-            date,
-            open.localThreads());
-    List<Integer> numbers = List.copyOf(jobs.keySet());
-    List<LinePlan> alone = planner.alone(numbers.stream().map(this::wanted).toList());
+  private PlanPackage planner() {
+    return new PlanPackage(
+        open.catalogue(),
+        new CustomerTerms(open.catalogue(), customer, date),
+        date,
+        open.localThreads());
+  }
+
+  private void planAlone(List<Integer> numbers) {
+    List<LinePlan> alone = planner().alone(numbers.stream().map(this::wanted).toList());
     for (int i = 0; i < numbers.size(); i++) {
       plans.put(numbers.get(i), alone.get(i));
     }
+  }
+
+  private void planTogether(List<Integer> numbers) {
+    PlanPackage planner = planner();
     List<Integer> together = numbers.stream().filter(number -> !asked(number).optional()).toList();
     if (stuck().isPresent() || together.isEmpty() || asked.groups().size() == 1) {
       return;
@@ -187,7 +222,7 @@ final class PurchaseGroups {
     for (int number = 1; number <= asked.groups().size(); number++) {
       AskedGroup one = asked(number);
       boolean job = jobs.containsKey(number);
-      String title = job ? jobs.get(number).job().title() : one.title();
+      String title = job ? jobs.get(number).job().title() : titleOfParts(one);
       groups.add(
           new Group(
               number,
@@ -198,6 +233,10 @@ final class PurchaseGroups {
               job ? plans.get(number) : parts.get(number).plan()));
     }
     return groups;
+  }
+
+  private static String titleOfParts(AskedGroup group) {
+    return group.title().isEmpty() ? "Kit " + String.join(", ", group.kits()) : group.title();
   }
 
   /** Lines in free text, in the groups they belong to. */

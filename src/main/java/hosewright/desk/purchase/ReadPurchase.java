@@ -27,15 +27,18 @@ public final class ReadPurchase {
    * @param jobs names of job files
    * @param partsFile name of a text file of parts, one a line
    * @param parts lines typed
+   * @param kits names of kits
    */
   public record Sources(
       Optional<String> packageFile,
       List<String> jobs,
       Optional<String> partsFile,
-      List<String> parts) {
+      List<String> parts,
+      List<String> kits) {
     public Sources {
       jobs = List.copyOf(jobs);
       parts = List.copyOf(parts);
+      kits = List.copyOf(kits);
     }
   }
 
@@ -69,6 +72,7 @@ public final class ReadPurchase {
     if (!sources.parts().isEmpty()) {
       groups.add(AskedGroup.of(PARTS, sources.parts()));
     }
+    sources.kits().forEach(name -> groups.add(AskedGroup.ofKit(name)));
     refusals.throwAny();
     return new AskedPurchase(
         title.or(() -> file.flatMap(PackageFile.Read::title)),
@@ -81,11 +85,12 @@ public final class ReadPurchase {
         entry.job().flatMap(path -> refusals.read(() -> job(path)));
     groups.add(
         new AskedGroup(
-            entry.title().isEmpty() && entry.job().isEmpty() ? PARTS : entry.title(),
+            entry.title().isEmpty() && !entry.parts().isEmpty() ? PARTS : entry.title(),
             entry.count(),
             entry.optional(),
             job,
-            entry.parts()));
+            entry.parts(),
+            entry.kits()));
   }
 
   private static Map<JobField, String> job(Path file) {

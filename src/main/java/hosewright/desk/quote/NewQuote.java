@@ -1,6 +1,7 @@
 package hosewright.desk.quote;
 
 import hosewright.desk.Books;
+import hosewright.desk.words.ItemWords;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;

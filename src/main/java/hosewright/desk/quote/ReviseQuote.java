@@ -6,6 +6,7 @@ import hosewright.desk.Revising;
 import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.words.ItemWords;
 import hosewright.intake.JobFile;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;

@@ -30,6 +30,8 @@ import hosewright.door.shell.fleet.FleetRetireCommand;
 import hosewright.door.shell.fleet.FleetStatusCommand;
 import hosewright.door.shell.fleet.FleetTestCommand;
 import hosewright.door.shell.fleet.FleetTraceCommand;
+import hosewright.door.shell.kit.KitAddCommand;
+import hosewright.door.shell.kit.KitShowCommand;
 import hosewright.door.shell.line.LineCompareCommand;
 import hosewright.door.shell.line.LineFlowCommand;
 import hosewright.door.shell.line.LinePlanCommand;
@@ -55,6 +57,7 @@ import hosewright.door.shell.quote.QuoteCopyCommand;
 import hosewright.door.shell.quote.QuoteDeclineCommand;
 import hosewright.door.shell.quote.QuoteDiffCommand;
 import hosewright.door.shell.quote.QuoteDiscardCommand;
+import hosewright.door.shell.quote.QuoteEditCommand;
 import hosewright.door.shell.quote.QuoteExportCommand;
 import hosewright.door.shell.quote.QuoteHistoryCommand;
 import hosewright.door.shell.quote.QuoteIssueCommand;
@@ -91,6 +94,8 @@ import org.springframework.context.annotation.Import;
   FleetBudgetCommand.class,
   JointBridgeCommand.class,
   JointCheckCommand.class,
+  KitAddCommand.class,
+  KitShowCommand.class,
   LineCompareCommand.class,
   LineFlowCommand.class,
   LinePlanCommand.class,
@@ -99,6 +104,7 @@ import org.springframework.context.annotation.Import;
   QuoteDeclineCommand.class,
   QuoteDiffCommand.class,
   QuoteDiscardCommand.class,
+  QuoteEditCommand.class,
   QuoteExportCommand.class,
   QuoteHistoryCommand.class,
   QuoteIssueCommand.class,

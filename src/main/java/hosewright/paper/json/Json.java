@@ -45,7 +45,8 @@ public final class Json {
   }
 
   private static final class Kept {
-    static final JsonMapper MAPPER = settings().build();
+    static final JsonMapper MAPPER =
+        settings().addMixIn(Quote.QuoteLine.Price.class, Mixins.QuoteLineSums.class).build();
   }
 
   private static JsonMapper.Builder settings() {

@@ -37,7 +37,6 @@ final class TradeModule extends SimpleModule {
     setMixInAnnotation(HoseFacts.class, Mixins.HoseAlike.class);
     setMixInAnnotation(Hydraulics.Station.class, Mixins.StationPlace.class);
     setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
-    setMixInAnnotation(Quote.QuoteLine.Price.class, Mixins.QuoteLineSums.class);
     setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);
     setMixInAnnotation(Quote.class, Mixins.WithGroups.class);
   }

@@ -203,7 +203,11 @@ final class PurchaseDeskTest {
         new ReadPurchase()
             .read(
                 new ReadPurchase.Sources(
-                    Optional.of(file.toString()), List.of(), Optional.empty(), List.of()),
+                    Optional.of(file.toString()),
+                    List.of(),
+                    Optional.empty(),
+                    List.of(),
+                    List.of()),
                 Optional.empty(),
                 Optional.of("COUNTER"));
     Quote quote =
@@ -229,7 +233,11 @@ final class PurchaseDeskTest {
                 new ReadPurchase()
                     .read(
                         new ReadPurchase.Sources(
-                            Optional.of(file.toString()), List.of(), Optional.empty(), List.of()),
+                            Optional.of(file.toString()),
+                            List.of(),
+                            Optional.empty(),
+                            List.of(),
+                            List.of()),
                         Optional.empty(),
                         Optional.empty()))
         .hasMessageContaining("line 4")

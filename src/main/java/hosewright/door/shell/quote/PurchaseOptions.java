@@ -43,6 +43,7 @@ final class PurchaseOptions {
                     .asRepeatable(),
                 OptionSpec.value("parts", "FILE", "parts from a text file, one a line")
                     .completingFiles(),
+                OptionSpec.value("kit", "NAME", "the parts of a kit; see kit show").asRepeatable(),
                 OptionSpec.flag(ASK, "be asked for parts, one after another")))
         .toArray(OptionSpec[]::new);
   }
@@ -50,7 +51,7 @@ final class PurchaseOptions {
   /** Whether more is asked for than one job. */
   static boolean isPurchase(Invocation in) {
     return in.values("job").size() > 1
-        || Stream.of("package", "add", "parts", ASK).anyMatch(in::given);
+        || Stream.of("package", "add", "parts", "kit", ASK).anyMatch(in::given);
   }
 
   /**
@@ -79,7 +80,7 @@ final class PurchaseOptions {
     return new ReadPurchase()
         .read(
             new ReadPurchase.Sources(
-                in.value("package"), in.values("job"), in.value("parts"), parts),
+                in.value("package"), in.values("job"), in.value("parts"), parts, in.values("kit")),
             in.value(JobField.TITLE.word()),
             in.value(JobField.CUSTOMER.word()));
   }

@@ -1,4 +1,4 @@
-package hosewright.desk.quote;
+package hosewright.desk.words;
 
 import hosewright.desk.Refusals;
 import hosewright.desk.Signing;
@@ -15,7 +15,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Reads prices set by hand: {@code 2=150.00}, {@code H175-DJ-50-15NH=150}, {@code 2=list}. */
-final class HandPrices {
+public final class HandPrices {
   private static final String FIELD = "price";
   private static final String LIST = "list";
 
@@ -27,7 +27,7 @@ final class HandPrices {
    * @param lines those of the quote
    * @param reason why prices are set
    */
-  HandPrices(CurrencyUnit currency, List<QuoteLine> lines, Optional<String> reason) {
+  public HandPrices(CurrencyUnit currency, List<QuoteLine> lines, Optional<String> reason) {
     this.currency = currency;
     this.lines = lines;
     this.reason = reason;
@@ -38,7 +38,7 @@ final class HandPrices {
    *
    * @throws BadInputException naming all that cannot be used: an item has one price in a quote
    */
-  ByHand set(ByHand before, List<String> typed) {
+  public ByHand set(ByHand before, List<String> typed) {
     Refusals refusals = new Refusals();
     Map<String, String> given = new HashMap<>();
     ByHand set = before;

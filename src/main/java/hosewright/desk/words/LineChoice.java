@@ -1,4 +1,4 @@
-package hosewright.desk.quote;
+package hosewright.desk.words;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** The line of a quote that is meant. */
-final class LineChoice {
+public final class LineChoice {
   private LineChoice() {}
 
   /**
@@ -16,7 +16,7 @@ final class LineChoice {
    *
    * @throws NoSuchThingException naming the lines there are and the nearest
    */
-  static String goods(String field, String text, List<QuoteLine> among) {
+  public static String goods(String field, String text, List<QuoteLine> among) {
     String typed = text.strip();
     return among.stream()
         .filter(line -> isNamed(line, typed))
@@ -36,7 +36,7 @@ final class LineChoice {
    *
    * @throws NoSuchThingException naming the lines there are and the nearest
    */
-  static String key(String field, String text, List<QuoteLine> among) {
+  public static String key(String field, String text, List<QuoteLine> among) {
     String typed = text.strip();
     List<QuoteLine> meant = among.stream().filter(line -> isNamed(line, typed)).toList();
     if (meant.isEmpty()) {

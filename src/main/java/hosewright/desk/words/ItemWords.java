@@ -1,4 +1,4 @@
-package hosewright.desk.quote;
+package hosewright.desk.words;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;

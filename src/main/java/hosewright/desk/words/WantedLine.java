@@ -1,4 +1,4 @@
-package hosewright.desk.quote;
+package hosewright.desk.words;
 
 import hosewright.catalogue.Item;
 import hosewright.csv.WrittenNumber;
@@ -80,7 +80,7 @@ public final class WantedLine {
   }
 
   /** An amount such as {@code 35.00} or {@code 35 USD}, never rounded. */
-  static Money money(String field, String typed, CurrencyUnit currency) {
+  public static Money money(String field, String typed, CurrencyUnit currency) {
     String code = currency.getCode();
     String amount = typed.strip().replaceAll("(?i)\\s*" + code + "$", "");
     int places = currency.getDecimalPlaces();
