@@ -7,6 +7,8 @@ import hosewright.hydraulics.law.Water;
 public final class Suction {
   private static final double KPA_IN_PSI = 6.894757;
 
+  private static final double DEPENDABLE_SHARE = StatedLimit.named("suction lift share");
+
   private Suction() {}
 
   /**
@@ -40,6 +42,17 @@ public final class Suction {
   public static double limitFt(double altitudeFt, double temperatureF) {
     double psi = atmosphericPsia(altitudeFt) - vapourPsia(temperatureF);
     return Math.max(0, psi) * 144 / Water.atF(temperatureF).densityLbPerFt3();
+  }
+
+  /**
+   * The lift a pump manages dependably, ft, where nothing but where it stands is known of it and of
+   * its suction hose: two thirds of {@link #limitFt}. A rule of thumb; {@link SuctionLine} asks the
+   * pump and the hose.
+   *
+   * <p>Source: common practice, no source.
+   */
+  public static double dependableLiftFt(double altitudeFt, double temperatureF) {
+    return DEPENDABLE_SHARE * limitFt(altitudeFt, temperatureF);
   }
 
   /**

@@ -124,6 +124,16 @@ class PublishedExamplesTest {
         Water water = Water.atF(in.get("temperatureF"));
         yield water.kinematicViscosityFt2PerS() * water.densityLbPerFt3();
       }
+      case "branchFlow" ->
+          PublishedNetworks.branchFlowM3PerS((int) in.get("end"), in.get("metersToSplit"));
+      case "junctionLevel" ->
+          PublishedNetworks.junctionLevelM(
+              in.get("from"),
+              in.get("k1"),
+              List.of(in.get("to2"), in.get("to3")),
+              List.of(in.get("k2"), in.get("k3")));
+      case "standpipe" -> PublishedNetworks.standpipePsi(in.get("riseFt"));
+      case "longLine" -> PublishedNetworks.longLinePsi(in.get("psiPer100Ft"), in.get("lengthFt"));
       default -> throw new IllegalArgumentException(quantity);
     };
   }

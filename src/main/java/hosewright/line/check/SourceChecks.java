@@ -90,8 +90,8 @@ public final class SourceChecks {
         .map(
             suction -> {
               double limitFt =
-                  Limit.SUCTION_LIFT_SHARE.value()
-                      * Suction.limitFt(suction.altitudeFt(), job.service().temperatureOrUsualF());
+                  Suction.dependableLiftFt(
+                      suction.altitudeFt(), job.service().temperatureOrUsualF());
               boolean holds = suction.liftFt() <= limitFt;
               return check(
                   CheckId.SUCTION_LIFT,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.HoseLeg;
+import hosewright.hydraulics.Hydrant;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.PumpCurve;
 import hosewright.hydraulics.law.CoefficientLaw;
@@ -136,6 +137,55 @@ class NetworkHydraulicsTest {
     assertThat(kept.sourcePsi("engine")).isCloseTo(47, within(1e-9));
     assertThat(kept.throttlePsi("second")).isCloseTo(78, within(1e-9));
     assertThat(kept.throttlePsi("first")).isZero();
+  }
+
+  @Test
+  void take_offs_along_a_header_each_need_what_is_left_behind_them() {
+    Demand.FlowAndPressure tap = new Demand.FlowAndPressure(100, 50);
+    Network header =
+        new Network(
+            List.of(
+                Node.Source.unknown("pump"),
+                new Node.Junction("first"),
+                new Node.Junction("second"),
+                new Node.End("near tap", tap),
+                new Node.End("middle tap", tap),
+                new Node.End("far tap", tap)),
+            List.of(
+                new Link("1", "pump", "first", wide(100)),
+                new Link("2", "first", "second", wide(100)),
+                new Link("3", "second", "far tap", wide(100)),
+                new Link("near", "first", "near tap", List.of()),
+                new Link("middle", "second", "middle tap", List.of())));
+    Required required =
+        NetworkHydraulics.required(
+            header, Map.of("near tap", 100.0, "middle tap", 100.0, "far tap", 100.0));
+
+    // By hand, from the far end: 2 x 1² = 2 psi, 2 x 2² = 8 psi, 2 x 3² = 18 psi.
+    assertThat(required.needPsi("second")).isCloseTo(52, within(1e-9));
+    assertThat(required.needPsi("first")).isCloseTo(60, within(1e-9));
+    assertThat(required.sourcePsi("pump")).isCloseTo(78, within(1e-9));
+    assertThat(required.throttlePsi("near")).isCloseTo(10, within(1e-9));
+    assertThat(required.throttlePsi("middle")).isCloseTo(2, within(1e-9));
+    assertThat(required.throttlePsi("3")).isZero();
+  }
+
+  @Test
+  void outlets_of_one_hydrant_share_its_one_curve() {
+    Hydrant hydrant = new Hydrant(80, 40, 1_000);
+    Network network =
+        new Network(
+            List.of(new Node.Source("hydrant", hydrant), nozzle("left"), nozzle("right")),
+            List.of(
+                new Link("left line", "hydrant", "left", wide(200)),
+                new Link("right line", "hydrant", "right", wide(200))));
+    NetworkState state = NetworkHydraulics.arriving(network);
+
+    NetworkState.AtSource source = state.source("hydrant");
+    assertThat(source.flowGpm()).isCloseTo(2 * state.end("left").oneGpm(), within(0.01));
+    assertThat(source.psi()).isCloseTo(hydrant.pressurePsi(source.flowGpm()), within(0.001));
+    assertThat(NetworkHydraulics.alone(network, "left").end("left").oneGpm())
+        .isGreaterThan(state.end("left").oneGpm() + 1);
   }
 
   @Test
