@@ -107,7 +107,9 @@ public final class Remedies {
    * takes of a source that gives what is wanted.
    */
   private void strongerSource(Evaluated failed, List<String> instead) {
-    if (job.supply().isEmpty() || !fails(failed, CheckId.DELIVERED_PRESSURE)) {
+    boolean lacks =
+        fails(failed, CheckId.DELIVERED_PRESSURE) || fails(failed, CheckId.SUMMIT_PRESSURE);
+    if (job.supply().isEmpty() || !lacks) {
       return;
     }
     double requiredPsi = failed.hydraulics().requiredSourcePsi();

@@ -13,6 +13,7 @@ import hosewright.desk.Papers;
 import hosewright.desk.Revising.Revised;
 import hosewright.desk.WrittenJob;
 import hosewright.desk.quote.LineChange.Kind;
+import hosewright.intake.RouteFile;
 import hosewright.job.question.JobField;
 import hosewright.paper.page.Paper;
 import hosewright.problem.BadInputException;
@@ -118,6 +119,32 @@ final class QuoteDeskTest {
                     "ines"));
 
     assertThat(made.files()).hasSize(2).allSatisfy(file -> assertThat(Path.of(file)).exists());
+  }
+
+  @Test
+  void a_quote_keeps_the_whole_route_of_its_job_and_is_revised_from_that() throws IOException {
+    Path survey = folder.resolve("survey.csv");
+    Files.writeString(survey, "distance (ft),elevation (ft)\n0,40\n200,10\n400,44\n");
+    Map<JobField, String> answers = handLine("COUNTER");
+    answers.remove(JobField.LENGTH);
+    answers.put(JobField.ROUTE, survey.toString());
+    Quote quote =
+        new MakeQuote(desk)
+            .make(request(RouteFile.putInto(answers, Optional.empty())))
+            .quote()
+            .orElseThrow();
+    Files.delete(survey);
+
+    assertThat(quote.basis().jobYaml())
+        .contains("route:\n  - 40 ft at 0 ft\n  - 10 ft at 200 ft\n  - 44 ft at 400 ft\n");
+    Quote next = revise("1", Map.of(JobField.NEED, "60 psi"), Changes.NONE).quote();
+    assertThat(next.plan().hydraulics().profile())
+        .as("the hollow is still known")
+        .anyMatch(at -> Math.abs(at.elevationFt() + 30) < 0.001);
+    Quote straight = revise("1", Map.of(JobField.LENGTH, "400 ft"), Changes.NONE).quote();
+    assertThat(straight.basis().jobYaml())
+        .as("a length stands for the route from now on")
+        .doesNotContain("route:");
   }
 
   @Test

@@ -125,6 +125,7 @@ class RouteTest {
     assertThat(summit.limit()).isPositive();
     assertThat(summit.note()).contains("120 ft above the source");
     assertThat(high.limitedBy().orElseThrow()).startsWith("pressure at a summit");
+    assertThat(high.instead()).anyMatch(instead -> instead.startsWith("a source that holds"));
   }
 
   @Test

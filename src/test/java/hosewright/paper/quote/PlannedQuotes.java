@@ -113,6 +113,17 @@ public final class PlannedQuotes {
           need: 80 psi
           accessories: valve at 100 ft
           customer: COUNTER
+          """,
+          """
+          title: Over a summit, by whatever pump it takes
+          from: 2.5 NH male pump
+          to: 2.5 NH male tank
+          route: 0 ft at 0 ft; 120 ft at 500 ft; -200 ft at 1000 ft
+          flow: 100 gpm
+          need: 5 psi
+          size: 2.5 in
+          use: water
+          customer: COUNTER
           """);
 
   private static final Map<Asked, LinePlan> PLANS = new ConcurrentHashMap<>();
@@ -137,7 +148,7 @@ public final class PlannedQuotes {
     List<String> jobs = new ArrayList<>();
     try (Stream<Path> files = Files.list(Path.of("quotes"))) {
       for (Path file : files.filter(path -> path.toString().endsWith(".yaml")).sorted().toList()) {
-        jobs.add(Files.readString(file));
+        jobs.add(JobFile.write(JobFile.read(file).answers()));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
