@@ -34,7 +34,8 @@ public final class Planning {
   public Planned plan(WrittenJob written) {
     return planned(
         written.job(),
-        planner -> written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job())));
+        planner ->
+            written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job())));
   }
 
   private Planned planned(Job job, Function<Planner, LinePlan> planned) {

@@ -182,8 +182,7 @@ public final class JobFile {
         .ifPresentOrElse(
             field -> {
               if (answers.put(field, value(entry.getValueNode(), field, problems)) != null) {
-                problems.add(
-                    Problem.of("job file line " + line, word, "a field stands only once"));
+                problems.add(Problem.of("job file line " + line, word, "a field stands only once"));
               }
             },
             () -> {
@@ -225,8 +224,7 @@ public final class JobFile {
   /** The text of a job file that says these answers and lists these legs. */
   public static String write(LayoutText layout) {
     StringBuilder text = new StringBuilder("# A Hosewright job.\n");
-    new TreeMap<>(layout.answers())
-        .forEach((field, answer) -> answered(text, "", field, answer));
+    new TreeMap<>(layout.answers()).forEach((field, answer) -> answered(text, "", field, answer));
     if (!layout.legs().isEmpty()) {
       text.append(LegList.WORD).append(":\n");
       layout.legs().forEach(leg -> LegList.write(leg, text));

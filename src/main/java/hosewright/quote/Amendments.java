@@ -18,7 +18,8 @@ import org.joda.money.Money;
  * @param extraLines lines beside those the plan needs
  * @param notes sentences for this buyer
  * @param terms the dealer's terms of sale as they stood
- * @param byHand prices, order, words and shipping set by hand; none in documents kept before there were any
+ * @param byHand prices, order, words and shipping set by hand; none in documents kept before there
+ *     were any
  */
 public record Amendments(
     String reason,

@@ -227,9 +227,7 @@ public record Quote(
           price.agreed().map(agreed -> List.of(new Break(1, agreed))).orElse(price.breaks());
       return price
           .discount()
-          .map(
-              less ->
-                  breaks.stream().map(step -> step.at(less.off(step.unitPrice()))).toList())
+          .map(less -> breaks.stream().map(step -> step.at(less.off(step.unitPrice()))).toList())
           .orElse(breaks);
     }
 

@@ -7,10 +7,8 @@ import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -87,8 +85,7 @@ public record QuoteDiff(
             after.total().minus(before.total())));
   }
 
-  private static List<Change> jobChanges(
-      Map<String, String> before, Map<String, String> after) {
+  private static List<Change> jobChanges(Map<String, String> before, Map<String, String> after) {
     List<Change> changes = new ArrayList<>();
     Set<String> words = new LinkedHashSet<>(before.keySet());
     words.addAll(after.keySet());

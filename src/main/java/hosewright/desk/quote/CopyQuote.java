@@ -68,8 +68,7 @@ public final class CopyQuote {
           open.quotes()
               .saveNew(
                   number ->
-                      open.revisions()
-                          .copied(number, customer, basis(seen, title, id), amendments),
+                      open.revisions().copied(number, customer, basis(seen, title, id), amendments),
                   Signing.as(asked.by(), Step.COPY, open.now(), from));
       LapsedPrices.tell(open, copy);
       return copy;
@@ -106,7 +105,8 @@ public final class CopyQuote {
     job.put(JobField.TITLE, group.title());
     job.put(JobField.CUSTOMER, customer);
     job.remove(JobField.DATE);
-    return new Group(group.number(), group.heading(), JobFile.write(before.saying(job)), group.plan());
+    return new Group(
+        group.number(), group.heading(), JobFile.write(before.saying(job)), group.plan());
   }
 
   /** Discounts and notes were for one buyer and do not go to another. */

@@ -70,15 +70,14 @@ public final class ReviseQuote {
       // A quote of goods alone was made from no job, and is revised without one.
       boolean goods = !answers.answers().containsKey(JobField.FROM) && answers.equals(before);
       Optional<WrittenJob> job = goods ? Optional.empty() : Optional.of(WrittenJob.of(answers));
-      LinePlan plan = job.map(wanted -> plan(open, seen, of, answers, before, wanted)).orElse(of.plan());
+      LinePlan plan =
+          job.map(wanted -> plan(open, seen, of, answers, before, wanted)).orElse(of.plan());
       if (!plan.feasible()) {
         return new Outcome(plan, Optional.empty());
       }
       Quote.Basis basis =
           GroupTaken.into(
-              answers.equals(before)
-                  ? seen.basis()
-                  : basis(seen, of, job.orElseThrow(), plan),
+              answers.equals(before) ? seen.basis() : basis(seen, of, job.orElseThrow(), plan),
               asked.changes().of(LineChange.Kind.TAKE));
       Amendments amendments =
           new Amending(
@@ -134,12 +133,7 @@ public final class ReviseQuote {
 
   /** The plan quoted before, unless the job asks for another. */
   private static LinePlan plan(
-      Books open,
-      Quote seen,
-      Group of,
-      LayoutText answers,
-      LayoutText before,
-      WrittenJob job) {
+      Books open, Quote seen, Group of, LayoutText answers, LayoutText before, WrittenJob job) {
     return withoutTitle(answers.answers()).equals(withoutTitle(before.answers()))
         ? of.plan()
         : new Planning(open).plan(job, open.revisions().kept(seen));

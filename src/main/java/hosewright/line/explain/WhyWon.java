@@ -183,7 +183,7 @@ final class WhyWon {
                                 + " made up on the bench from hose by the foot come to %s less than"
                                 + " the best bought coupled (%s)."
                             : "Hose bought coupled comes to %s less than the best made up on the"
-                                  + " bench (%s).",
+                                + " bench (%s).",
                         MoneyWords.of(plan.total().minus(best.total())),
                         plan.assembly().topology().hose().series()));
   }

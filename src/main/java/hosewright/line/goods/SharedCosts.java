@@ -66,7 +66,10 @@ public final class SharedCosts {
       this.gaskets = List.copyOf(gaskets);
       wanted.needs().forEach(need -> count(need.item(), need.quantity()));
       for (Piece piece : wanted.pieces()) {
-        piece.item().filter(item -> piece.count() > 0).ifPresent(item -> count(item, piece.count()));
+        piece
+            .item()
+            .filter(item -> piece.count() > 0)
+            .ifPresent(item -> count(item, piece.count()));
       }
     }
 

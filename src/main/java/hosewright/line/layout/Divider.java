@@ -33,7 +33,6 @@ public record Divider(Item item, End inlet, List<End> outlets) {
   public double lossPsi(int leg, double wholeGpm, double legGpm) {
     Placed part = towards(leg);
     double likeGpm = legGpm * part.branches();
-    return Math.max(
-        FittingLoss.of(part).lossPsi(wholeGpm), FittingLoss.of(part).lossPsi(likeGpm));
+    return Math.max(FittingLoss.of(part).lossPsi(wholeGpm), FittingLoss.of(part).lossPsi(likeGpm));
   }
 }

@@ -24,8 +24,7 @@ final class Dividing {
   private final List<Item> items;
 
   Dividing(Catalogue catalogue, Eligibility eligibility) {
-    this.items =
-        catalogue.ofKind(ItemKind.WYE).stream().filter(eligibility::wetted).toList();
+    this.items = catalogue.ofKind(ItemKind.WYE).stream().filter(eligibility::wetted).toList();
   }
 
   /** Every way to hang legs on one item; none where nothing of the kind is sold. */
@@ -49,9 +48,7 @@ final class Dividing {
   }
 
   private static boolean handLine(LegJob leg) {
-    return leg.last()
-        && leg.job().appliance().handHeld()
-        && leg.job().service().use().isFire();
+    return leg.last() && leg.job().appliance().handHeld() && leg.job().service().use().isFire();
   }
 
   private static void hang(
@@ -75,8 +72,7 @@ final class Dividing {
     }
   }
 
-  private static boolean tooFast(
-      Job whole, Divider divider, List<LegJob> legs, double wholeGpm) {
+  private static boolean tooFast(Job whole, Divider divider, List<LegJob> legs, double wholeGpm) {
     if (!whole.service().isWater() || whole.lifts(OuterVelocity.FITTINGS)) {
       return false;
     }

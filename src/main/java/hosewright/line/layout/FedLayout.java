@@ -9,9 +9,9 @@ import hosewright.line.goods.Billing;
 import hosewright.line.goods.SharedCosts.Goods;
 import hosewright.line.model.Check;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.LinkedHashMap;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -21,11 +21,7 @@ import org.joda.money.Money;
  * @param source what its source gives at the flow of everything together
  */
 public record FedLayout(
-    LayoutSearch.Whole whole,
-    List<FedLeg> legs,
-    Inlet source,
-    Billing.Priced bill,
-    Money total) {
+    LayoutSearch.Whole whole, List<FedLeg> legs, Inlet source, Billing.Priced bill, Money total) {
 
   /** With the fewest parts to source first, then cheapest, then fewest couplings and adapters. */
   static final Comparator<FedLayout> BY_MERIT =
@@ -43,9 +39,7 @@ public record FedLayout(
     Inlet source =
         layout
             .supply()
-            .map(
-                supply ->
-                    new Inlet(supply.pressurePsi(layout.flowGpm()), supply.closedPsi()))
+            .map(supply -> new Inlet(supply.pressurePsi(layout.flowGpm()), supply.closedPsi()))
             .orElseGet(() -> new Inlet(whole.needsPsi(), whole.needsPsi()));
     return new FedLayout(
         whole,
@@ -70,8 +64,7 @@ public record FedLayout(
   boolean bestThatCanBe() {
     return checks().values().stream()
         .flatMap(List::stream)
-        .noneMatch(
-            check -> check.outcome() == Check.Outcome.FAIL && !check.id().isOfTheJob());
+        .noneMatch(check -> check.outcome() == Check.Outcome.FAIL && !check.id().isOfTheJob());
   }
 
   /** By how much it misses what the source gives and what its parts bear, psi. */

@@ -91,12 +91,7 @@ public record FedLeg(
     Job job = laid.job().withSupply(Optional.of(inlet));
     FedLeg leg =
         new FedLeg(
-            laid,
-            job,
-            PlanHydraulics.of(job, laid.way().line()),
-            begins,
-            before,
-            dividerPsi);
+            laid, job, PlanHydraulics.of(job, laid.way().line()), begins, before, dividerPsi);
     all.add(leg);
     double riseFt = job.run().riseFt();
     Begins ends =
@@ -104,8 +99,7 @@ public record FedLeg(
     for (int i = 0; i < laid.behind().size(); i++) {
       double takenPsi = laid.dividerPsi(i);
       Inlet next =
-          new Inlet(
-              leg.outletPsi() - takenPsi, inlet.closedPsi() - riseFt * Physical.PSI_PER_FT);
+          new Inlet(leg.outletPsi() - takenPsi, inlet.closedPsi() - riseFt * Physical.PSI_PER_FT);
       feed(laid.behind().get(i), next, ends, Optional.of(leg), takenPsi, all);
     }
   }

@@ -37,7 +37,9 @@ public final class LayoutChecks {
                 checks.stream()
                     .filter(check -> speaksOf(leg, check.id()))
                     .map(check -> check.in(leg.name()))
-                    .forEach(check -> byId.computeIfAbsent(check.id(), id -> new ArrayList<>()).add(check)));
+                    .forEach(
+                        check ->
+                            byId.computeIfAbsent(check.id(), id -> new ArrayList<>()).add(check)));
     List<Check> all = new ArrayList<>();
     byId.forEach(
         (id, checks) -> {
@@ -49,7 +51,9 @@ public final class LayoutChecks {
     return all;
   }
 
-  /** What is said of ends is said of the source and of appliances, not of what divides the water. */
+  /**
+   * What is said of ends is said of the source and of appliances, not of what divides the water.
+   */
   private static boolean speaksOf(FedLeg leg, CheckId id) {
     boolean first = leg.before().isEmpty();
     boolean last = leg.laid().asked().last();
@@ -70,8 +74,7 @@ public final class LayoutChecks {
   }
 
   private static List<Check> worst(List<Check> checks) {
-    List<Check> told =
-        checks.stream().filter(check -> check.outcome() != Outcome.PASS).toList();
+    List<Check> told = checks.stream().filter(check -> check.outcome() != Outcome.PASS).toList();
     if (told.isEmpty()) {
       return checks.stream().min(Comparator.comparingDouble(LayoutChecks::room)).stream().toList();
     }

@@ -50,10 +50,7 @@ public final class LayoutPlanner {
    * @param looked ways of legs and their joinings that were looked at
    */
   public record Found(
-      Optional<FedLayout> best,
-      Optional<LegJob> undivided,
-      List<String> withoutLine,
-      int looked) {}
+      Optional<FedLayout> best, Optional<LegJob> undivided, List<String> withoutLine, int looked) {}
 
   public Found find() {
     LayoutSearch search = new LayoutSearch(layout, shop, true);
@@ -61,9 +58,7 @@ public final class LayoutPlanner {
     if (best.isPresent()) {
       FedLayout good = best.get();
       best =
-          best(
-              search.better(
-                  good.total().getAmount().doubleValue(), good.bill().partsToSource()));
+          best(search.better(good.total().getAmount().doubleValue(), good.bill().partsToSource()));
     }
     int looked = search.looked();
     if (best.isEmpty()) {

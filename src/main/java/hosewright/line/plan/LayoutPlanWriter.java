@@ -56,9 +56,7 @@ final class LayoutPlanWriter {
           .filter(check -> checks.stream().noneMatch(other -> other.note().equals(check.note())))
           .forEach(checks::add);
       List<Check> ofLeg =
-          checks.stream()
-              .filter(check -> check.leg().equals(Optional.of(leg.name())))
-              .toList();
+          checks.stream().filter(check -> check.leg().equals(Optional.of(leg.name()))).toList();
       cautions.addAll(Caution.forPlan(leg.job(), alone, ofLeg));
       accessories.addAll(AccessoryWriter.of(leg.job(), alone));
     }
@@ -93,7 +91,12 @@ final class LayoutPlanWriter {
             whole.partsToSource(),
             leg.laid().way().goods().wanted().pieces());
     return new Evaluated(
-        leg.line(), leg.laid().way().goods().gaskets(), ofLeg, fed.total(), leg.hydraulics(), checks);
+        leg.line(),
+        leg.laid().way().goods().gaskets(),
+        ofLeg,
+        fed.total(),
+        leg.hydraulics(),
+        checks);
   }
 
   /** By how much a gate must be closed, so that an appliance passes no more than is planned. */

@@ -68,8 +68,7 @@ final class TreeWater {
 
   private double ofAll(ToDoubleFunction<Hydraulics> figure) {
     return fed.legs().stream()
-        .mapToDouble(
-            leg -> figure.applyAsDouble(leg.hydraulics()) * leg.laid().asked().copies())
+        .mapToDouble(leg -> figure.applyAsDouble(leg.hydraulics()) * leg.laid().asked().copies())
         .sum();
   }
 
@@ -94,8 +93,7 @@ final class TreeWater {
                 sum.roughnessIn(),
                 sum.waterTemperatureF(),
                 sum.boreIn(),
-                sum.frictionLossPsi()
-                    + leg.hydraulics().crossCheck().get(i).frictionLossPsi()));
+                sum.frictionLossPsi() + leg.hydraulics().crossCheck().get(i).frictionLossPsi()));
       }
     }
     return sums;
@@ -146,8 +144,7 @@ final class TreeWater {
     List<Working.Step> steps = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
       Hydraulics shown =
-          PlanWorking.shown(
-              leg.job().withSupply(Optional.empty()), leg.line(), leg.hydraulics());
+          PlanWorking.shown(leg.job().withSupply(Optional.empty()), leg.line(), leg.hydraulics());
       for (Working.Step step : shown.working()) {
         steps.add(
             new Working.Step(

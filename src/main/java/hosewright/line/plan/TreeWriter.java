@@ -131,8 +131,7 @@ final class TreeWriter {
   }
 
   /** Where a joint is with what divides the water, that is named. */
-  private static Joint joint(
-      FedLeg leg, Layout alone, boolean first, boolean last, Joint joint) {
+  private static Joint joint(FedLeg leg, Layout alone, boolean first, boolean last, Joint joint) {
     Optional<FedLeg> before = first ? leg.before() : Optional.empty();
     Optional<FedLeg> behind =
         last ? Optional.of(leg).filter(one -> one.laid().divider().isPresent()) : Optional.empty();

@@ -100,18 +100,18 @@ public final class LegWays {
    * @param allMost how many of it the whole layout may
    */
   public LegWays(
-      Job job,
-      Place place,
-      Shop shop,
-      ToIntFunction<Item> restMost,
-      ToIntFunction<Item> allMost) {
+      Job job, Place place, Shop shop, ToIntFunction<Item> restMost, ToIntFunction<Item> allMost) {
     this.job = job;
     this.place = place;
     this.shop = shop;
     NetPrice prices = shop.prices();
     this.bench =
         new Workbench(
-            job, job.wishes().fewestLines(), shop.catalogue(), new PriceLadders(atBest(prices, allMost)), shop.currency());
+            job,
+            job.wishes().fewestLines(),
+            shop.catalogue(),
+            new PriceLadders(atBest(prices, allMost)),
+            shop.currency());
     this.allMost = allMost;
     this.costs = costs(restMost);
   }
@@ -233,8 +233,7 @@ public final class LegWays {
       Choice<T> choice = other.choice();
       if (choice.lossPsi() <= part.choice().lossPsi() + HAIR
           && choice.ratedPsi() >= Math.min(mostPsi, part.choice().ratedPsi()) - HAIR
-          && costs.mostOver(other.goods(), part.goods())
-                  + others.applyAsDouble(choice.value())
+          && costs.mostOver(other.goods(), part.goods()) + others.applyAsDouble(choice.value())
               <= HAIR) {
         return;
       }
@@ -296,11 +295,12 @@ public final class LegWays {
   /** No bridge saves more than this on what the rest buys of its adapters. */
   private double mostSavedOnBridges() {
     if (mostSavedOnBridges.isEmpty()) {
-      double most = shop.catalogue().ofKind(ItemKind.ADAPTER).stream()
-          .filter(item -> shop.prices().breakQuantities(item).size() > 1)
-          .mapToDouble(costs::mostSaved)
-          .max()
-          .orElse(0);
+      double most =
+          shop.catalogue().ofKind(ItemKind.ADAPTER).stream()
+              .filter(item -> shop.prices().breakQuantities(item).size() > 1)
+              .mapToDouble(costs::mostSaved)
+              .max()
+              .orElse(0);
       mostSavedOnBridges = OptionalDouble.of(most * BridgeGraph.MOST_ADAPTERS);
     }
     return mostSavedOnBridges.getAsDouble();
@@ -323,8 +323,7 @@ public final class LegWays {
     kept.add(new Part<>(shortest, goods(leg, shortest.value())));
     lays.each(
         begun -> begun.cost() * place.copies > enough,
-        choice ->
-            add(new Part<>(choice, goods(leg, choice.value())), kept, mostPsi, lay -> 0));
+        choice -> add(new Part<>(choice, goods(leg, choice.value())), kept, mostPsi, lay -> 0));
     return kept.stream().map(Part::choice).distinct().toList();
   }
 
@@ -333,8 +332,7 @@ public final class LegWays {
     Basket basket = new Basket();
     basket.addSections(leg.hose(), lay, lines, job.conditions().spareSections());
     return goods(
-        basket.needs(),
-        GasketCount.between(leg.hose(), lay.sections() * lines).stream().toList());
+        basket.needs(), GasketCount.between(leg.hose(), lay.sections() * lines).stream().toList());
   }
 
   /** What is left to choose in a topology: its lays, then its bridges. */
@@ -346,9 +344,7 @@ public final class LegWays {
     private final List<List<Placed>> bridged = new ArrayList<>();
 
     Branched(
-        Branch branch,
-        List<List<Choice<Lay>>> lays,
-        List<List<Choice<List<Placed>>>> bridges) {
+        Branch branch, List<List<Choice<Lay>>> lays, List<List<Choice<List<Placed>>>> bridges) {
       this.branch = branch;
       this.lays = lays;
       this.bridges = bridges;
@@ -429,8 +425,7 @@ public final class LegWays {
   }
 
   private static boolean wide(Between between, double hoseIn) {
-    return between.parts().stream()
-        .allMatch(part -> Between.wideEnough(part.waterwayIn(), hoseIn));
+    return between.parts().stream().allMatch(part -> Between.wideEnough(part.waterwayIn(), hoseIn));
   }
 
   private Levels levels(Assembly line) {
@@ -439,8 +434,7 @@ public final class LegWays {
     }
     List<LineElement> elements = PlanHydraulics.elements(job, line);
     List<Station> profile = LineHydraulics.profile(elements, job.flowGpm(), 0, 0);
-    double lowestPsi =
-        profile.stream().mapToDouble(Station::flowingPsi).min().orElseThrow();
+    double lowestPsi = profile.stream().mapToDouble(Station::flowingPsi).min().orElseThrow();
     // What a source never puts on it, nothing need bear.
     double bearsPsi = job.supply().map(Supply::closedPsi).orElse(Double.POSITIVE_INFINITY);
     for (SeenPressure seen : SeenPressure.along(line, PlanHydraulics.stations(profile))) {

@@ -89,10 +89,7 @@ public final class QuoteRows {
 
   /** The quote of one row; what was decided after it was written stands in columns. */
   Optional<Quote> find(DSLContext context, Condition which) {
-    return context
-        .selectFrom(QUOTE)
-        .where(which)
-        .fetchOptional(this::quote);
+    return context.selectFrom(QUOTE).where(which).fetchOptional(this::quote);
   }
 
   /** The quotes of some rows, by number. */

@@ -293,10 +293,9 @@ public final class StoredQuotes implements QuoteStore {
   @Override
   public List<Quote> ofTender(String sha256) {
     // Only says which documents are worth reading: it may stand anywhere in them.
-    return rows
-        .all(context, QUOTE.REVISION.eq(1).and(QUOTE.DOCUMENT.contains(sha256)))
-        .stream()
-        .filter(quote -> quote.basis().tender().filter(row -> row.sha256().equals(sha256)).isPresent())
+    return rows.all(context, QUOTE.REVISION.eq(1).and(QUOTE.DOCUMENT.contains(sha256))).stream()
+        .filter(
+            quote -> quote.basis().tender().filter(row -> row.sha256().equals(sha256)).isPresent())
         .toList();
   }
 

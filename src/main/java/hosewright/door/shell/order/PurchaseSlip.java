@@ -1,11 +1,11 @@
 package hosewright.door.shell.order;
 
-import hosewright.paper.page.PrintedMoney;
 import hosewright.desk.order.ShowPurchase.Purchase;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.paper.order.Slip;
 import hosewright.paper.order.Slip.Part;
+import hosewright.paper.page.PrintedMoney;
 import hosewright.quote.terms.Dealer;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,7 +102,8 @@ final class PurchaseSlip {
     if (!closed) {
       order
           .freight()
-          .ifPresent(agreed -> remarks.add("Freight as agreed: " + PrintedMoney.words(agreed) + "."));
+          .ifPresent(
+              agreed -> remarks.add("Freight as agreed: " + PrintedMoney.words(agreed) + "."));
     }
     if (prices && !closed) {
       order.total().ifPresent(total -> remarks.add("In all " + PrintedMoney.words(total) + "."));
