@@ -145,8 +145,7 @@ public final class RouteFile implements CellRows.Taker {
       return false;
     }
     try {
-      reader.apply(at, cell.get());
-      return true;
+      return Double.isFinite(reader.apply(at, cell.get()));
     } catch (BadInputException e) {
       problems.addAll(e.problems());
       return false;

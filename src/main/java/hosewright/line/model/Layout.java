@@ -73,6 +73,11 @@ public record Layout(
     return nodes.stream().filter(node -> node.role() == Role.APPLIANCE).mapToInt(Node::count).sum();
   }
 
+  /** Whether unlike lines end at appliances of their own. */
+  public boolean endsApart() {
+    return nodes.stream().filter(node -> node.role() == Role.APPLIANCE).count() > 1;
+  }
+
   /** How many outlets of the source a line starts from. */
   public int outlets() {
     return nodes.stream().filter(node -> node.role() == Role.SOURCE).mapToInt(Node::count).sum();

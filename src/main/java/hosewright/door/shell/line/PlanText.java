@@ -94,6 +94,11 @@ public final class PlanText {
   }
 
   private String laid() {
+    if (plan.layout().endsApart()) {
+      return plan.layout().hoseLegs().stream()
+          .map(leg -> leg.name() + " " + hose(leg))
+          .collect(Collectors.joining("; "));
+    }
     Leg first = plan.layout().firstHoseLeg().orElseThrow();
     String abreast = first.lines() > 1 ? first.lines() + " lines, in all " : "";
     return abreast

@@ -1,0 +1,145 @@
+package hosewright.door.shell.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hosewright.door.shell.DemoBooks;
+import hosewright.door.shell.run.CommandTrial;
+import hosewright.door.shell.run.CommandTrial.Ended;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** Unlike lines behind one supply line, planned from the legs that a job file lists. */
+final class LayoutPlanTest {
+  private static final String MILL = "quotes/unlike-hand-lines.yaml";
+
+  /** One set of books for all: questions do not change them. */
+  @TempDir private static Path data;
+
+  @TempDir private Path folder;
+  private CommandTrial shell;
+
+  @BeforeEach
+  void open() {
+    shell = CommandTrial.of(data, trial -> List.of(new LinePlanCommand(DemoBooks.of(trial))));
+  }
+
+  @Test
+  void unlike_hand_lines_hang_on_a_gated_wye_and_each_gets_what_it_needs() {
+    JsonNode plan = shell.run("line", "plan", "--job", MILL, "--json").json();
+
+    assertThat(plan.path("feasible").asBoolean()).isTrue();
+    assertThat(plan.path("legs"))
+        .extracting(leg -> leg.path("leg").asString())
+        .containsExactly("yard", "ground floor", "roof");
+    assertThat(plan.path("legs"))
+        .extracting(leg -> leg.path("begins").asString())
+        .containsExactly("source", "wye behind yard", "wye behind yard");
+    // A wye passes on what it gets: 150 + 95 gpm.
+    assertThat(leg(plan, "yard").path("flowGpm").asDouble()).isEqualTo(245);
+    // Coefficient law, C from the catalogue's rows: 2 (2.45)² 2.5 = 30.0 psi; 15.5 (1.5)² 2 for
+    // 200 ft of 1.75 in; 24 (0.95)² 2.5 for 250 ft of 1.5 in.
+    assertThat(leg(plan, "yard").path("frictionLossPsi").asDouble()).isCloseTo(30.0, within(0.1));
+    assertThat(leg(plan, "ground floor").path("frictionLossPsi").asDouble())
+        .isCloseTo(15.5 * 2.25 * 2, within(0.1));
+    assertThat(leg(plan, "roof").path("frictionLossPsi").asDouble())
+        .isCloseTo(24 * 0.9025 * 2.5, within(0.1));
+    assertThat(plan.path("joints"))
+        .allMatch(joint -> joint.path("verdict").asString().length() > 0);
+    assertThat(plan.path("items"))
+        .extracting(item -> item.path("item").asString())
+        .contains("Y-25-15-G", "N-FOG-15NH-150L", "N-FOG-15NH-95L");
+  }
+
+  @Test
+  void a_branch_with_pressure_to_spare_is_throttled_at_its_gate() {
+    assertThat(flat(shell.run("line", "plan", "--job", MILL)))
+        .contains("Throttle ground floor by 4")
+        .contains("Throttle roof by 4");
+  }
+
+  @Test
+  void a_source_too_weak_for_the_worst_off_is_told_with_what_would_do() throws IOException {
+    Ended ended =
+        plan(
+            """
+            use: fire
+            from: 2.5 NH male pump
+            source-pressure: 100 psi
+            legs:
+              - { leg: yard, length: 200 ft, size: 2.5 in }
+              - { leg: left, behind: yard, length: 150 ft, size: 1.75 in, to: 1.5 NH nozzle, flow: 150 gpm, need: 50 psi }
+              - { leg: right, behind: yard, length: 100 ft, size: 1.75 in, to: 1.5 NH nozzle, flow: 95 gpm, need: 50 psi }
+            """);
+
+    assertThat(ended.exitCode()).isEqualTo(3);
+    assertThat(flat(ended))
+        .contains("left: delivered pressure")
+        .containsPattern("a source that gives 1[0-9]{2}\\.[0-9] psi at 245 gpm would feed");
+  }
+
+  @Test
+  void a_ring_an_orphan_and_an_end_that_goes_on_are_each_named_with_their_leg() throws IOException {
+    Ended ended =
+        plan(
+            """
+            from: 2.5 NH male pump
+            legs:
+              - { leg: yard, length: 200 ft, to: 1.5 NH nozzle }
+              - { leg: left, behind: yrad, length: 150 ft }
+              - { leg: east, behind: west, length: 10 ft }
+              - { leg: west, behind: east, length: 10 ft }
+              - { leg: right, behind: yard, length: 100 ft, flow: 95 gpm, need: 50 psi, to: 1.5 NH nozzle }
+            """);
+
+    assertThat(ended.exitCode()).isEqualTo(2);
+    assertThat(ended.err())
+        .contains("leg left: behind cannot be 'yrad'")
+        .contains("yard")
+        .contains("leg east: behind cannot be 'west'")
+        .contains("runs in a ring")
+        .contains("leg yard: to cannot be '1.5 NH nozzle'")
+        .contains("other legs begin where this one ends (right)");
+  }
+
+  @Test
+  void what_nothing_sold_divides_is_an_answer_that_names_the_leg() throws IOException {
+    Ended ended =
+        plan(
+            """
+            use: fire
+            from: 2.5 NH male pump
+            source-pressure: 150 psi
+            legs:
+              - { leg: yard, length: 100 ft, size: 2.5 in }
+              - { leg: lines, behind: yard, copies: 6, length: 50 ft, size: 1.5 in, to: 1.5 NH nozzle, flow: 30 gpm, need: 50 psi }
+            """);
+
+    assertThat(ended.exitCode()).isEqualTo(3);
+    assertThat(flat(ended)).contains("leg yard: nothing that is sold").contains("6 x lines");
+  }
+
+  private Ended plan(String job) throws IOException {
+    Path file = Files.writeString(folder.resolve("job.yaml"), job);
+    return shell.run("line", "plan", "--job", file.toString());
+  }
+
+  private static JsonNode leg(JsonNode plan, String name) {
+    for (JsonNode leg : plan.path("legs")) {
+      if (leg.path("leg").asString().equals(name)) {
+        return leg;
+      }
+    }
+    throw new AssertionError("no leg " + name);
+  }
+
+  private static String flat(Ended ended) {
+    return ended.out().replaceAll("\\s+", " ");
+  }
+}
