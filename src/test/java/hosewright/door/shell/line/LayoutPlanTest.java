@@ -31,7 +31,7 @@ final class LayoutPlanTest {
   }
 
   @Test
-  void unlike_hand_lines_hang_on_a_gated_wye_and_each_gets_what_it_needs() {
+  void unlike_hand_lines_hang_on_a_gated_wye_and_are_throttled_to_what_each_needs() {
     JsonNode plan = shell.run("line", "plan", "--job", MILL, "--json").json();
 
     assertThat(plan.path("feasible").asBoolean()).isTrue();
@@ -55,11 +55,8 @@ final class LayoutPlanTest {
     assertThat(plan.path("items"))
         .extracting(item -> item.path("item").asString())
         .contains("Y-25-15-G", "N-FOG-15NH-150L", "N-FOG-15NH-95L");
-  }
-
-  @Test
-  void a_branch_with_pressure_to_spare_is_throttled_at_its_gate() {
-    assertThat(flat(shell.run("line", "plan", "--job", MILL)))
+    // 200.3 psi at 245 gpm by the pump's curve leaves some 45 psi over for each at the wye.
+    assertThat(plan.path("cautions").toString())
         .contains("Throttle ground floor by 4")
         .contains("Throttle roof by 4");
   }
