@@ -3,6 +3,7 @@ package hosewright.desk;
 import hosewright.disk.OwnerOnly;
 import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Given;
 import hosewright.problem.NoSuchThingException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -80,7 +81,9 @@ public final class Kits {
     }
     if (Files.exists(file(name)) && !overwrite) {
       throw new BadInputException(
-          "kit", typed, "a name that is not taken, or --overwrite; quotes made before stay");
+          "kit",
+          typed,
+          "a name that is not taken, or " + Given.as("overwrite") + "; quotes made before stay");
     }
     try {
       OwnerOnly.folder(folder);

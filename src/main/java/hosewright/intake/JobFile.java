@@ -133,7 +133,7 @@ public final class JobFile {
           layout.legs().size() + " legs",
           "left out: one line is asked about here; line plan and quote make take legs");
     }
-    return layout.answers();
+    return new TreeMap<>(layout.answers());
   }
 
   /** The answers and legs in the text of a job file. */
