@@ -151,11 +151,19 @@ final class Workbench {
     return List.copyOf(better);
   }
 
-  /** Adds every plan to a front that belongs on it. */
+  /**
+   * Adds every plan to a front that belongs on it; those that a rule ranks last only where there is
+   * no other.
+   */
   void addTo(Front front) {
     int centsPerUnit = (int) Math.pow(10, currency.getDecimalPlaces());
-    new FrontSearch(job, opening, evaluation, centsPerUnit, front)
-        .run(topologies.of(hoses(), lines));
+    FrontSearch search = new FrontSearch(job, opening, evaluation, centsPerUnit, front);
+    List<Topology> all = topologies.of(hoses(), lines);
+    search.run(
+        all.stream().filter(topology -> !PracticeChecks.ranksLast(job, topology)).toList());
+    if (front.isEmpty()) {
+      search.run(all);
+    }
   }
 
   /** Every topology that some choice may make pass, with its choices, cheapest first. */

