@@ -159,8 +159,7 @@ final class Workbench {
     int centsPerUnit = (int) Math.pow(10, currency.getDecimalPlaces());
     FrontSearch search = new FrontSearch(job, opening, evaluation, centsPerUnit, front);
     List<Topology> all = topologies.of(hoses(), lines);
-    search.run(
-        all.stream().filter(topology -> !PracticeChecks.ranksLast(job, topology)).toList());
+    search.run(all.stream().filter(topology -> !PracticeChecks.ranksLast(job, topology)).toList());
     if (front.isEmpty()) {
       search.run(all);
     }
