@@ -32,10 +32,7 @@ public final class Planning {
   }
 
   public Planned plan(WrittenJob written) {
-    return planned(
-        written.job(),
-        planner ->
-            written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job())));
+    return planned(written.job(), planner -> plan(planner, written));
   }
 
   private Planned planned(Job job, Function<Planner, LinePlan> planned) {
@@ -54,6 +51,10 @@ public final class Planning {
             books.today(),
             books.catalogue().currencyNeeded(),
             books.localThreads());
+    return plan(planner, written);
+  }
+
+  private static LinePlan plan(Planner planner, WrittenJob written) {
     return written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job()));
   }
 

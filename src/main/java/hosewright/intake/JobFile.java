@@ -198,7 +198,7 @@ public final class JobFile {
   }
 
   /** A plain value as written, or a list joined as its field parts it. */
-  private static String value(Node node, JobField field, List<Problem> problems) {
+  static String value(Node node, JobField field, List<Problem> problems) {
     if (node instanceof ScalarNode scalar) {
       return scalar.getValue();
     }

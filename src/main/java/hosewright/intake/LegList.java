@@ -85,14 +85,11 @@ final class LegList {
   }
 
   private String text(Node node, String word) {
+    if (word.equals(BUY)) {
+      return JobFile.value(node, JobField.ACCESSORIES, problems);
+    }
     if (node instanceof ScalarNode scalar) {
       return scalar.getValue();
-    }
-    if (word.equals(BUY)
-        && node instanceof SequenceNode list
-        && list.getValue().stream().allMatch(ScalarNode.class::isInstance)) {
-      return String.join(
-          ", ", list.getValue().stream().map(item -> ((ScalarNode) item).getValue()).toList());
     }
     problems.add(
         Problem.of(

@@ -1,7 +1,9 @@
 package hosewright.job.layout;
 
+import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.Supply;
 import hosewright.job.Job;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,8 +41,13 @@ public record LayoutJob(List<LegJob> legs) {
     return whole().supply();
   }
 
+  /** What the source gives while everything flows, and shut; empty where it is not stated. */
+  public Optional<Inlet> fed() {
+    return supply().map(source -> new Inlet(source.pressurePsi(flowGpm()), source.closedPsi()));
+  }
+
   /** This layout with its prices of a day, where it names none. */
-  public LayoutJob on(java.time.LocalDate day) {
+  public LayoutJob on(LocalDate day) {
     return new LayoutJob(
         legs.stream()
             .map(

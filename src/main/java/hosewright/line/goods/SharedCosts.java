@@ -1,17 +1,11 @@
 package hosewright.line.goods;
 
 import hosewright.catalogue.Item;
-import hosewright.catalogue.NetPrice;
 import hosewright.line.assembly.GasketCount;
-import java.math.RoundingMode;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToIntFunction;
-import java.util.stream.Stream;
-import org.joda.money.Money;
 
 /**
  * Compares what goods cost beside whatever the rest of a layout buys: price breaks are reached
@@ -21,76 +15,22 @@ public final class SharedCosts {
   /** Spares are a share rounded up: together they may be one less or one more than apart. */
   private static final int ROUNDED_GASKETS = 1;
 
-  private final NetPrice prices;
-  private final Availability availability;
+  private final BuyingCosts buying;
   private final Gaskets gaskets;
   private final double sealantCost;
   private final ToIntFunction<Item> restMost;
-  private final ToIntFunction<Item> allMost;
   private final Map<String, Map<Long, Double>> known = new HashMap<>();
-  private final Map<String, Double> leastEach = new HashMap<>();
   private final Map<String, Double> saved = new HashMap<>();
-  private final Map<String, Map<Integer, Double>> costs = new HashMap<>();
 
   /**
    * @param restMost how many of an item the rest may buy at the most
-   * @param allMost how many of it the whole layout may
    */
   public SharedCosts(
-      NetPrice prices,
-      Availability availability,
-      Gaskets gaskets,
-      Billing billing,
-      ToIntFunction<Item> restMost,
-      ToIntFunction<Item> allMost) {
-    this.prices = prices;
-    this.availability = availability;
+      BuyingCosts buying, Gaskets gaskets, Billing billing, ToIntFunction<Item> restMost) {
+    this.buying = buying;
     this.gaskets = gaskets;
     this.sealantCost = billing.sealantCost();
     this.restMost = restMost;
-    this.allMost = allMost;
-  }
-
-  /** Goods of a part of a layout. */
-  public static final class Goods {
-    public static final Goods NOTHING = new Goods(Wanted.NOTHING, List.of());
-
-    private final Wanted wanted;
-    private final List<GasketCount> gaskets;
-
-    /** How many of each item, what was asked for besides the line included. */
-    private final Map<String, Basket.Need> counts = new HashMap<>();
-
-    public Goods(Wanted wanted, List<GasketCount> gaskets) {
-      this.wanted = wanted;
-      this.gaskets = List.copyOf(gaskets);
-      wanted.needs().forEach(need -> count(need.item(), need.quantity()));
-      for (Piece piece : wanted.pieces()) {
-        piece
-            .item()
-            .filter(item -> piece.count() > 0)
-            .ifPresent(item -> count(item, piece.count()));
-      }
-    }
-
-    private void count(Item item, int quantity) {
-      counts.merge(
-          item.number(),
-          new Basket.Need(item, quantity),
-          (a, b) -> new Basket.Need(item, a.quantity() + b.quantity()));
-    }
-
-    public Wanted wanted() {
-      return wanted;
-    }
-
-    public List<GasketCount> gaskets() {
-      return gaskets;
-    }
-
-    public Goods and(Goods other) {
-      return new Goods(wanted.and(other.wanted), GasketCount.together(gaskets, other.gaskets));
-    }
   }
 
   /** Parts of goods that have no price. */
@@ -100,8 +40,8 @@ public final class SharedCosts {
             .filter(piece -> piece.count() > 0 && piece.item().isEmpty())
             .count();
     long unpriced =
-        goods.counts.values().stream()
-            .filter(need -> prices.unitPrice(need.item(), need.quantity()).isEmpty())
+        goods.counts().values().stream()
+            .filter(need -> !buying.priced(need.item(), need.quantity()))
             .count();
     return (int) (goods.wanted().lacking().size() + pieces + unpriced);
   }
@@ -112,40 +52,13 @@ public final class SharedCosts {
    */
   public double least(Goods goods) {
     double least = 0;
-    for (Basket.Need need : goods.counts.values()) {
-      least += leastEach(need.item()) * need.quantity();
+    for (Basket.Need need : goods.counts().values()) {
+      least += buying.leastEach(need.item()) * need.quantity();
     }
-    for (GasketCount gasket : goods.gaskets) {
+    for (GasketCount gasket : goods.gaskets()) {
       least += gaskets.leastEach(gasket.end()) * gasket.bought();
     }
     return least;
-  }
-
-  /**
-   * The least that one of an item can cost where no more than so many are needed, rounded down;
-   * empty without a price. A break beyond may be bought up to, and costs what it costs in all.
-   */
-  public static Optional<Money> leastEach(NetPrice prices, Item item, int most) {
-    return Stream.concat(Stream.of(1), prices.breakQuantities(item).stream())
-        .flatMap(
-            quantity ->
-                prices.unitPrice(item, quantity).stream()
-                    .map(
-                        each ->
-                            quantity <= most
-                                ? each
-                                : each.multipliedBy(quantity)
-                                    .dividedBy(Math.max(1, most), RoundingMode.DOWN)))
-        .min(Comparator.naturalOrder());
-  }
-
-  private double leastEach(Item item) {
-    return leastEach.computeIfAbsent(
-        item.number(),
-        number ->
-            leastEach(prices, item, allMost.applyAsInt(item))
-                .map(price -> price.getAmount().doubleValue())
-                .orElse(0.0));
   }
 
   /**
@@ -153,9 +66,9 @@ public final class SharedCosts {
    * below where it is never dearer, in the currency's major unit.
    */
   public double mostOver(Goods one, Goods other) {
-    double over = one.wanted().sealant() && !other.wanted().sealant() ? sealantCost : 0;
-    Map<String, Basket.Need> ours = one.counts;
-    Map<String, Basket.Need> theirs = other.counts;
+    double over = one.sealant() && !other.sealant() ? sealantCost : 0;
+    Map<String, Basket.Need> ours = one.counts();
+    Map<String, Basket.Need> theirs = other.counts();
     for (Map.Entry<String, Basket.Need> our : ours.entrySet()) {
       Basket.Need their = theirs.get(our.getKey());
       int quantity = their == null ? 0 : their.quantity();
@@ -176,10 +89,10 @@ public final class SharedCosts {
 
   private double findMostSaved(Item item) {
     int rest = restMost.applyAsInt(item);
-    double leastEach = leastEach(item);
+    double leastEach = buying.leastEach(item);
     double most = 0;
-    for (int quantity = 1; quantity <= rest && leastEach < cost(item, 1); quantity++) {
-      most = Math.max(most, cost(item, quantity) - quantity * leastEach);
+    for (int quantity = 1; quantity <= rest && leastEach < buying.of(item, 1); quantity++) {
+      most = Math.max(most, buying.of(item, quantity) - quantity * leastEach);
     }
     return most;
   }
@@ -195,27 +108,12 @@ public final class SharedCosts {
       double most = Double.NEGATIVE_INFINITY;
       int rest = restMost.applyAsInt(item);
       for (int besides = 0; besides <= rest; besides++) {
-        most = Math.max(most, cost(item, besides + one) - cost(item, besides + other));
+        most = Math.max(most, buying.of(item, besides + one) - buying.of(item, besides + other));
       }
       so = most;
       ofItem.put(counts, so);
     }
     return so;
-  }
-
-  private double cost(Item item, int quantity) {
-    return quantity == 0
-        ? 0
-        : costs
-            .computeIfAbsent(item.number(), number -> new HashMap<>())
-            .computeIfAbsent(
-                quantity,
-                count ->
-                    Basket.cheapest(item, count, prices, availability)
-                        .extended()
-                        .map(Money::getAmount)
-                        .map(Number::doubleValue)
-                        .orElse(0.0));
   }
 
   private double gasketsOver(List<GasketCount> ours, List<GasketCount> theirs) {

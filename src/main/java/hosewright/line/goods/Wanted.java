@@ -1,6 +1,5 @@
 package hosewright.line.goods;
 
-import hosewright.catalogue.Item;
 import hosewright.line.model.Unpriced;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,11 +21,6 @@ public record Wanted(
     needs = List.copyOf(needs);
     lacking = List.copyOf(lacking);
     pieces = List.copyOf(pieces);
-  }
-
-  /** One of an item that stands where lines divide or join. */
-  public static Wanted one(Item item) {
-    return new Wanted(List.of(new Basket.Need(item, 1)), List.of(), false, List.of());
   }
 
   /** What two parts of a layout take together. */

@@ -1,5 +1,6 @@
 package hosewright.line.layout;
 
+import hosewright.hydraulics.Inlet;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
@@ -65,11 +66,12 @@ public final class LayoutPlanner {
       search = new LayoutSearch(layout, shop, false);
       best =
           search.some().stream()
-              .map(this::fed)
+              .map(this::priced)
               .min(
-                  Comparator.<FedLayout>comparingInt(one -> one.bill().partsToSource())
-                      .thenComparingDouble(FedLayout::missedPsi)
-                      .thenComparing(FedLayout.BY_MERIT));
+                  Comparator.<PricedLayout>comparingInt(one -> one.bill().partsToSource())
+                      .thenComparingDouble(one -> one.missedPsi(source(one)))
+                      .thenComparing(PricedLayout.BY_MERIT))
+              .map(this::fed);
       looked += search.looked();
     }
     return new Found(best, search.undivided(), search.withoutLine(), looked);
@@ -77,13 +79,24 @@ public final class LayoutPlanner {
 
   private Optional<FedLayout> best(List<LayoutSearch.Whole> wholes) {
     return wholes.stream()
+        .map(this::priced)
+        .sorted(PricedLayout.BY_MERIT)
         .map(this::fed)
-        .sorted(FedLayout.BY_MERIT)
         .filter(FedLayout::bestThatCanBe)
         .findFirst();
   }
 
-  private FedLayout fed(LayoutSearch.Whole whole) {
-    return FedLayout.of(layout, whole, billing, shop.currency());
+  private PricedLayout priced(LayoutSearch.Whole whole) {
+    return PricedLayout.of(whole, billing, shop.currency());
+  }
+
+  private FedLayout fed(PricedLayout layout) {
+    return FedLayout.of(layout, source(layout));
+  }
+
+  /** What the source gives, or just what is needed where nobody said. */
+  private Inlet source(PricedLayout priced) {
+    double needsPsi = priced.whole().needsPsi();
+    return layout.fed().orElseGet(() -> new Inlet(needsPsi, needsPsi));
   }
 }

@@ -1,21 +1,16 @@
 package hosewright.line.layout;
 
-import hosewright.catalogue.HoseFacts;
-import hosewright.catalogue.Item;
 import hosewright.hydraulics.Inlet;
-import hosewright.hydraulics.Supply;
 import hosewright.hydraulics.law.Physical;
-import hosewright.job.Ends;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
-import hosewright.job.question.ApplianceKind;
-import hosewright.job.question.SourceKind;
-import hosewright.line.bridge.BridgeGraph;
+import hosewright.line.goods.Availability;
+import hosewright.line.goods.BuyingCosts;
 import hosewright.line.goods.Eligibility;
+import hosewright.line.goods.Goods;
 import hosewright.line.goods.SharedCosts;
-import hosewright.line.goods.SharedCosts.Goods;
-import hosewright.line.goods.Wanted;
+import hosewright.line.layout.Cut.Least;
 import hosewright.line.search.LegWays;
 import hosewright.line.search.Shop;
 import hosewright.thread.End;
@@ -25,15 +20,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Finds the cheapest layout: every leg laid, divided where legs meet.
@@ -43,24 +34,21 @@ import java.util.function.ToDoubleFunction;
  * less, lacks no more parts, and is never dearer whatever the rest of the layout buys.
  */
 public final class LayoutSearch {
-  private static final double HAIR = 1e-9;
-
-  /** Far below a cent, far above what adding up prices may lose. */
-  private static final double ROUNDING = 1e-4;
-
-  private static final double SHORTEST_SECTION_FT = 10;
+  private static final double HAIR_PSI = 1e-6;
   private static final int FEW_DIVIDERS = 3;
   private static final int MOST_COMPARED = 30;
 
   private final LayoutJob layout;
   private final Shop shop;
-  private final Dividing dividing;
+  private final LegPlaces places;
+  private final MostBought most;
+  private final BuyingCosts buying;
   private final Optional<Inlet> source;
   private final Map<Between, LegWays> ways = new HashMap<>();
   private final Map<Between, List<LegWays.Way>> found = new HashMap<>();
   private final Map<Place, List<Limb>> limbs = new HashMap<>();
-  private Optional<SharedCosts> allCosts = Optional.empty();
-  private Cut cut = Cut.TO_A_FEW;
+  private Optional<SharedCosts> beyondAll = Optional.empty();
+  private Cut cut = Cut.toAFew(true);
   private int looked;
 
   /**
@@ -70,13 +58,11 @@ public final class LayoutSearch {
   public LayoutSearch(LayoutJob layout, Shop shop, boolean limited) {
     this.layout = layout;
     this.shop = shop;
-    this.dividing = new Dividing(shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
-    this.source =
-        limited ? layout.supply().map(supply -> at(supply, layout.flowGpm())) : Optional.empty();
-  }
-
-  private static Inlet at(Supply supply, double flowGpm) {
-    return new Inlet(supply.pressurePsi(flowGpm), supply.closedPsi());
+    this.places =
+        new LegPlaces(layout, shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
+    this.most = new MostBought(layout);
+    this.buying = new BuyingCosts(shop.prices(), Availability.of(layout.whole()), most.byAll());
+    this.source = limited ? layout.fed() : Optional.empty();
   }
 
   /** A leg between two ends. */
@@ -84,34 +70,6 @@ public final class LayoutSearch {
 
   /** A leg, and the end it hangs on. */
   private record Place(String leg, End from) {}
-
-  /**
-   * A leg laid one way, with all behind it, added up.
-   *
-   * @param bearsPsi the highest pressure with nothing flowing that it stands where it begins
-   */
-  private record Limb(LaidLeg leg, Goods goods, int toSource, double needsPsi, double bearsPsi) {
-    boolean asGoodAs(Limb other) {
-      return toSource <= other.toSource
-          && needsPsi <= other.needsPsi + HAIR
-          && bearsPsi >= other.bearsPsi - HAIR;
-    }
-  }
-
-  /** What hangs behind a place where water divides, its legs in order. */
-  private record Fork(
-      Optional<Divider> divider,
-      List<LaidLeg> legs,
-      Goods goods,
-      int toSource,
-      double needsPsi,
-      double bearsPsi) {
-    boolean asGoodAs(Fork other) {
-      return toSource <= other.toSource
-          && needsPsi <= other.needsPsi + HAIR
-          && bearsPsi >= other.bearsPsi - HAIR;
-    }
-  }
 
   /**
    * A whole layout.
@@ -126,42 +84,6 @@ public final class LayoutSearch {
       legs = List.copyOf(legs);
     }
   }
-
-  /**
-   * What is left aside.
-   *
-   * @param width how many ways of each part are kept: the cheapest, and those that need least
-   * @param fewDividers whether only the likeliest dividers are tried
-   * @param mostCost what a layout already found costs, in the currency's major unit
-   * @param mostToSource how many parts it lacks
-   * @param leastOfAll what all legs and dividers cost at the least, by name of the leg
-   */
-  private record Cut(
-      int width,
-      boolean fewDividers,
-      double mostCost,
-      int mostToSource,
-      Map<String, Least> leastOfAll) {
-    static final Cut TO_A_FEW = toAFew(true);
-
-    static Cut toAFew(boolean fewDividers) {
-      return new Cut(6, fewDividers, Double.POSITIVE_INFINITY, Integer.MAX_VALUE, Map.of());
-    }
-
-    /** What one leg may cost at the most, all others costing the least. */
-    double mostOf(String leg) {
-      double others =
-          ofAll() - Optional.ofNullable(leastOfAll.get(leg)).map(Least::line).orElse(0.0);
-      return mostCost - others + ROUNDING;
-    }
-
-    double ofAll() {
-      return leastOfAll.values().stream().mapToDouble(one -> one.line + one.divider).sum();
-    }
-  }
-
-  /** What a leg costs at the least, and what divides the water behind it. */
-  private record Least(double line, double divider) {}
 
   /** Some good layouts, found quickly; if any can be fed, one of them can. */
   public List<Whole> some() {
@@ -182,131 +104,51 @@ public final class LayoutSearch {
    */
   public List<Whole> better(double mostCost, int mostToSource) {
     Map<String, Least> least = new HashMap<>();
-    for (LegJob leg : layout.legs()) {
-      least.put(leg.name(), leastOf(leg));
-    }
-    cut = new Cut(Integer.MAX_VALUE, false, mostCost, mostToSource, least);
+    layout.atSource().forEach(leg -> putLeast(leg, least));
+    cut = Cut.below(mostCost, mostToSource, least);
     limbs.clear();
     found.clear();
     return all();
   }
 
-  /** What a leg and what divides the water behind it cost at the least. */
-  private Least leastOf(LegJob leg) {
+  /** Notes what a leg costs at the least, and every leg behind it; gives both together. */
+  private double putLeast(LegJob leg, Map<String, Least> all) {
+    double behind = 0;
+    for (LegJob next : layout.behind(leg)) {
+      behind += putLeast(next, all);
+    }
     double line = Double.POSITIVE_INFINITY;
-    for (End from : begins(leg)) {
-      for (End to : ends(leg)) {
+    for (End from : places.begins(leg)) {
+      for (End to : places.ends(leg)) {
         line = Math.min(line, way(leg, from, to).leastCost());
       }
     }
-    double divider =
-        leg.last() ? 0 : dividers(leg).stream().mapToDouble(this::leastOf).min().orElse(0);
-    return new Least(line, divider);
+    double divider = places.dividers(leg).stream().mapToDouble(this::leastOf).min().orElse(0);
+    Least least = new Least(line, divider, behind);
+    all.put(leg.name(), least);
+    return least.limb();
   }
 
   private double leastOf(Divider divider) {
-    return anyCosts().least(new Goods(Wanted.one(divider.item()), List.of()));
-  }
-
-  private List<Divider> dividers(LegJob leg) {
-    return dividing.among(layout.whole(), layout.behind(leg));
-  }
-
-  /** Every end that a leg may begin at. */
-  private Set<End> begins(LegJob leg) {
-    if (leg.behind().isEmpty()) {
-      return Set.of(layout.whole().from());
-    }
-    LegJob before = leg(leg.behind().get());
-    int place = layout.behind(before).indexOf(leg);
-    Set<End> begins = new LinkedHashSet<>();
-    dividers(before).forEach(divider -> begins.add(divider.outlets().get(place)));
-    return begins;
-  }
-
-  /** Every end that a leg may end at. */
-  private Set<End> ends(LegJob leg) {
-    Set<End> ends = new LinkedHashSet<>();
-    if (leg.last()) {
-      ends.add(leg.job().to());
-    } else {
-      dividers(leg).forEach(divider -> ends.add(divider.inlet()));
-    }
-    return ends;
-  }
-
-  private LegJob leg(String name) {
-    return layout.legs().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-  }
-
-  /**
-   * What divides the water behind a leg, the likeliest to be cheap first; only a few where a few
-   * are wanted.
-   */
-  private List<Divider> likeliest(LegJob leg, End from) {
-    List<Divider> all = dividers(leg);
-    if (!cut.fewDividers) {
-      return all;
-    }
-    List<LegJob> behind = layout.behind(leg);
-    return all.stream()
-        .sorted(
-            Comparator.comparingDouble(
-                (Divider divider) -> {
-                  double cost = leastOf(divider, leg, from);
-                  for (int i = 0; i < behind.size(); i++) {
-                    LegJob next = behind.get(i);
-                    for (End to : ends(next)) {
-                      cost += way(next, divider.outlets().get(i), to).leastCost();
-                      break;
-                    }
-                  }
-                  return cost;
-                }))
-        .limit(FEW_DIVIDERS)
-        .toList();
-  }
-
-  private double leastOf(Divider divider, LegJob leg, End from) {
-    return way(leg, from, divider.inlet()).leastCost() + leastOf(divider);
-  }
-
-  /**
-   * Whether goods for some legs leave too little for the others.
-   *
-   * @param behind the leg behind which the legs are divided, if the goods hold what divides them
-   */
-  private boolean tooDear(Goods goods, int toSource, List<LaidLeg> legs, Optional<String> behind) {
-    if (toSource > cut.mostToSource) {
-      return true;
-    }
-    if (toSource < cut.mostToSource || cut.leastOfAll.isEmpty()) {
-      return false;
-    }
-    double others = cut.ofAll() - behind.map(leg -> cut.leastOfAll.get(leg).divider).orElse(0.0);
-    for (LaidLeg leg : legs) {
-      others -=
-          leg.all()
-              .map(one -> cut.leastOfAll.get(one.asked().name()))
-              .mapToDouble(one -> one.line + one.divider)
-              .sum();
-    }
-    return anyCosts().least(goods) + others > cut.mostCost + ROUNDING;
+    return beyondAll().least(Goods.one(divider.item()));
   }
 
   private List<Whole> all() {
-    Job whole = layout.whole();
-    List<Fork> forks = forks(layout.atSource(), whole.from(), Optional.empty());
-    return forks.stream()
-        .filter(fork -> source.isEmpty() || fed(fork, source.get()))
-        .map(fork -> new Whole(fork.legs, fork.goods, fork.toSource, fork.needsPsi, fork.bearsPsi))
+    return forks(layout.atSource(), layout.whole().from(), Optional.empty()).stream()
+        .filter(fork -> source.isEmpty() || feeds(source.get(), fork.sum()))
+        .map(LayoutSearch::whole)
         .sorted(Comparator.comparingInt(Whole::toSource).thenComparingDouble(Whole::needsPsi))
         .toList();
   }
 
-  private static boolean fed(Fork fork, Inlet source) {
-    return fork.needsPsi <= source.flowingPsi() + 1e-6
-        && fork.bearsPsi >= source.closedPsi() - 1e-6;
+  private static Whole whole(Fork fork) {
+    Sum sum = fork.sum();
+    return new Whole(fork.legs(), sum.goods(), sum.toSource(), sum.needsPsi(), sum.bearsPsi());
+  }
+
+  private static boolean feeds(Inlet source, Sum sum) {
+    return sum.needsPsi() <= source.flowingPsi() + HAIR_PSI
+        && sum.bearsPsi() >= source.closedPsi() - HAIR_PSI;
   }
 
   /** Legs that no line at all can be laid for between any ends, by name. */
@@ -324,13 +166,10 @@ public final class LayoutSearch {
 
   /** The first leg behind which the catalogue has nothing that divides the water so. */
   public Optional<LegJob> undivided() {
-    return layout.legs().stream()
-        .filter(leg -> !leg.last())
-        .filter(leg -> dividing.among(layout.whole(), layout.behind(leg)).isEmpty())
-        .findFirst();
+    return places.undivided();
   }
 
-  /** Lines looked at. */
+  /** Lines and joinings looked at. */
   public int looked() {
     return ways.values().stream().mapToInt(LegWays::looked).sum() + looked;
   }
@@ -339,217 +178,231 @@ public final class LayoutSearch {
     Place place = new Place(leg.name(), from);
     List<Limb> known = limbs.get(place);
     if (known == null) {
-      known =
-          few(
-              leg.last() ? ends(leg, from) : trunks(leg, from),
-              limb -> new Weight(limb.toSource, anyCosts().least(limb.goods), limb.needsPsi));
+      known = few(leg.last() ? ends(leg, from) : trunks(leg, from), Limb::sum);
       limbs.put(place, known);
     }
     return known;
   }
 
   private List<Limb> ends(LegJob leg, End from) {
-    Job job = leg.job();
+    Job job = LegPlaces.between(leg, from, leg.job().to());
     List<Limb> all = new ArrayList<>();
     for (LegWays.Way way : ways(leg, from, job.to())) {
-      LaidLeg laid =
-          new LaidLeg(
-              leg, between(leg, from, job.to()), way, Optional.empty(), List.of(), job.needPsi());
-      if (!tooDear(way.goods(), way.toSource(), List.of(laid), Optional.empty())) {
-        all.add(limb(laid, way.goods(), way.toSource(), Double.POSITIVE_INFINITY));
+      if (!cut.tooDear(way.leastCost(), way.toSource(), cut.ofLimb(leg))) {
+        LaidLeg laid = new LaidLeg(leg, job, way, Optional.empty(), List.of(), job.needPsi());
+        all.add(
+            new Limb(
+                laid,
+                new Sum(
+                    way.goods(),
+                    way.leastCost(),
+                    way.toSource(),
+                    laid.needsPsi(),
+                    way.levels().bearsPsi())));
       }
     }
     return all;
   }
 
   private List<Limb> trunks(LegJob leg, End from) {
-    List<LegJob> behind = layout.behind(leg);
     Map<End, List<Fork>> byInlet = new LinkedHashMap<>();
     for (Divider divider : likeliest(leg, from)) {
       byInlet
           .computeIfAbsent(divider.inlet(), end -> new ArrayList<>())
-          .addAll(forks(behind, from, Optional.of(divider)));
+          .addAll(forks(layout.behind(leg), from, Optional.of(divider)));
     }
     List<Limb> all = new ArrayList<>();
     byInlet.forEach(
         (inlet, forks) -> {
-          if (forks.isEmpty()) {
-            return;
+          if (!forks.isEmpty()) {
+            all.addAll(trunks(leg, from, inlet, forks));
           }
-          List<LegWays.Way> lines = ways(leg, from, inlet);
-          if (lines.isEmpty()) {
-            return;
-          }
-          SharedCosts costs = costs(leg, from, inlet);
-          List<Limb> of = new ArrayList<>();
-          for (Fork fork : keptForks(forks, costs)) {
-            for (LegWays.Way way : lines) {
-              looked++;
-              LaidLeg laid =
-                  new LaidLeg(
-                      leg,
-                      between(leg, from, inlet).flowing(leg.job().flowGpm(), fork.needsPsi),
-                      way,
-                      fork.divider,
-                      fork.legs,
-                      fork.needsPsi);
-              Goods goods = way.goods().and(fork.goods);
-              int toSource = way.toSource() + fork.toSource;
-              if (!tooDear(goods, toSource, List.of(laid), Optional.empty())) {
-                of.add(limb(laid, goods, toSource, fork.bearsPsi));
-              }
-            }
-          }
-          all.addAll(leg.behind().isEmpty() ? of : keptLimbs(of, costs));
         });
     return all;
   }
 
-  private static Limb limb(LaidLeg laid, Goods goods, int toSource, double endBearsPsi) {
-    double risePsi = laid.job().run().riseFt() * Physical.PSI_PER_FT;
-    return new Limb(
-        laid,
-        goods,
-        toSource,
-        laid.needsPsi(),
-        Math.min(laid.way().levels().bearsPsi(), endBearsPsi + risePsi));
-  }
-
-  private List<Limb> keptLimbs(List<Limb> limbs, SharedCosts costs) {
-    return kept(
-        limbs,
-        limb -> costs.least(limb.goods),
-        (one, other) -> one.asGoodAs(other) && costs.mostOver(one.goods, other.goods) <= HAIR);
-  }
-
-  private List<Fork> keptForks(List<Fork> forks, SharedCosts costs) {
-    return kept(
-        forks,
-        fork -> costs.least(fork.goods),
-        (one, other) -> one.asGoodAs(other) && costs.mostOver(one.goods, other.goods) <= HAIR);
-  }
-
-  /**
-   * Those that none of the cheapest is as good as. Comparing with every other would leave out a few
-   * more, and take longer than it saves.
-   */
-  private <T> List<T> kept(List<T> all, ToDoubleFunction<T> least, BiPredicate<T, T> asGoodAs) {
-    if (cut.width < Integer.MAX_VALUE) {
-      return all;
-    }
-    List<T> kept = new ArrayList<>();
-    for (T one : all.stream().sorted(Comparator.comparingDouble(least)).toList()) {
-      if (kept.stream().limit(MOST_COMPARED).noneMatch(other -> asGoodAs.test(other, one))) {
-        kept.add(one);
+  private List<Limb> trunks(LegJob leg, End from, End inlet, List<Fork> forks) {
+    List<LegWays.Way> lines = ways(leg, from, inlet);
+    SharedCosts costs = way(leg, from, inlet).costs();
+    Job job = LegPlaces.between(leg, from, inlet);
+    List<Limb> all = new ArrayList<>();
+    for (Fork fork : kept(forks, Fork::sum, costs)) {
+      for (LegWays.Way way : lines) {
+        looked++;
+        double leastCost = way.leastCost() + fork.sum().leastCost();
+        int toSource = way.toSource() + fork.sum().toSource();
+        if (!cut.tooDear(leastCost, toSource, cut.ofLimb(leg))) {
+          all.add(trunk(leg, job, way, fork));
+        }
       }
     }
-    return kept;
+    return leg.behind().isEmpty() ? all : kept(all, Limb::sum, costs);
+  }
+
+  private static Limb trunk(LegJob leg, Job job, LegWays.Way way, Fork fork) {
+    Sum behind = fork.sum();
+    LaidLeg laid =
+        new LaidLeg(
+            leg,
+            job.flowing(job.flowGpm(), behind.needsPsi()),
+            way,
+            fork.divider(),
+            fork.legs(),
+            behind.needsPsi());
+    double risePsi = job.run().riseFt() * Physical.PSI_PER_FT;
+    return new Limb(
+        laid,
+        new Sum(
+            way.goods().and(behind.goods()),
+            way.leastCost() + behind.leastCost(),
+            way.toSource() + behind.toSource(),
+            laid.needsPsi(),
+            Math.min(way.levels().bearsPsi(), behind.bearsPsi() + risePsi)));
+  }
+
+  /** What divides the water behind a leg; where a few are wanted, those likeliest to be cheap. */
+  private List<Divider> likeliest(LegJob leg, End from) {
+    List<Divider> all = places.dividers(leg);
+    return cut.fewDividers()
+        ? all.stream()
+            .sorted(Comparator.comparingDouble(divider -> likelyCost(divider, leg, from)))
+            .limit(FEW_DIVIDERS)
+            .toList()
+        : all;
+  }
+
+  private double likelyCost(Divider divider, LegJob leg, End from) {
+    double cost = way(leg, from, divider.inlet()).leastCost() + leastOf(divider);
+    List<LegJob> behind = layout.behind(leg);
+    for (int i = 0; i < behind.size(); i++) {
+      Optional<End> to = places.ends(behind.get(i)).stream().findFirst();
+      if (to.isPresent()) {
+        cost += way(behind.get(i), divider.outlets().get(i), to.get()).leastCost();
+      }
+    }
+    return cost;
   }
 
   /** Every way to lay legs side by side from one place. */
   private List<Fork> forks(List<LegJob> legs, End from, Optional<Divider> divider) {
-    Goods own =
-        divider.map(one -> new Goods(Wanted.one(one.item()), List.of())).orElse(Goods.NOTHING);
-    List<Fork> forks = new ArrayList<>();
-    forks.add(new Fork(divider, List.of(), own, 0, Double.NEGATIVE_INFINITY, bearsPsi(divider)));
+    List<Fork> forks = List.of(begun(divider));
     double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    double leastOfPart =
+        divider.isPresent() ? cut.ofDivider(legs.get(0).behind().orElseThrow()) : 0;
     for (int i = 0; i < legs.size(); i++) {
       LegJob leg = legs.get(i);
       int place = i;
       double lossPsi =
           divider.map(one -> one.lossPsi(place, wholeGpm, leg.job().flowGpm())).orElse(0.0);
       List<Limb> limbs = limbs(leg, divider.map(one -> one.outlets().get(place)).orElse(from));
-      List<Fork> longer = new ArrayList<>();
-      for (Fork fork : forks) {
-        for (Limb limb : limbs) {
-          looked++;
-          Fork next = longer(fork, limb, lossPsi);
-          if (!tooDear(
-              next.goods, next.toSource, next.legs, divider.flatMap(one -> leg.behind()))) {
-            longer.add(next);
-          }
-        }
-      }
-      forks =
-          few(
-              i == 0 || longer.size() <= 1 ? longer : keptForks(longer, anyCosts()),
-              fork -> new Weight(fork.toSource, anyCosts().least(fork.goods), fork.needsPsi));
+      leastOfPart += cut.ofLimb(leg);
+      List<Fork> longer = longer(forks, limbs, lossPsi, leastOfPart);
+      boolean compared = i > 0 && longer.size() > 1;
+      forks = few(compared ? kept(longer, Fork::sum, beyondAll()) : longer, Fork::sum);
     }
     return forks;
   }
 
-  private record Weight(int toSource, double cost, double needsPsi) {
-    static final Comparator<Weight> CHEAPEST =
-        Comparator.comparingInt(Weight::toSource).thenComparingDouble(Weight::cost);
-    static final Comparator<Weight> LEAST_NEED =
-        Comparator.comparingDouble(Weight::needsPsi).thenComparing(CHEAPEST);
+  private Fork begun(Optional<Divider> divider) {
+    double temperatureF = layout.whole().service().temperatureOrUsualF();
+    Goods goods = divider.map(one -> Goods.one(one.item())).orElse(Goods.NOTHING);
+    double bearsPsi =
+        divider
+            .flatMap(
+                one -> one.item().rating().workingPsiAt(temperatureF).stream().boxed().findFirst())
+            .orElse(Double.POSITIVE_INFINITY);
+    double leastCost = divider.map(this::leastOf).orElse(0.0);
+    return new Fork(
+        divider, List.of(), new Sum(goods, leastCost, 0, Double.NEGATIVE_INFINITY, bearsPsi));
+  }
+
+  private List<Fork> longer(
+      List<Fork> forks, List<Limb> limbs, double lossPsi, double leastOfPart) {
+    List<Fork> longer = new ArrayList<>();
+    for (Fork fork : forks) {
+      for (Limb limb : limbs) {
+        looked++;
+        Sum one = fork.sum();
+        Sum other = limb.sum();
+        double leastCost = one.leastCost() + other.leastCost();
+        int toSource = one.toSource() + other.toSource();
+        if (!cut.tooDear(leastCost, toSource, leastOfPart)) {
+          Sum both =
+              new Sum(
+                  one.goods().and(other.goods()),
+                  leastCost,
+                  toSource,
+                  Math.max(one.needsPsi(), other.needsPsi() + lossPsi),
+                  Math.min(one.bearsPsi(), other.bearsPsi()));
+          longer.add(fork.with(limb, both));
+        }
+      }
+    }
+    return longer;
+  }
+
+  /**
+   * Those that none of the cheapest is as good as; all where a few are kept anyway. Comparing with
+   * every other would leave out a few more, and take longer than it saves.
+   */
+  private <T> List<T> kept(List<T> all, Function<T, Sum> sum, SharedCosts costs) {
+    if (cut.toAFew()) {
+      return all;
+    }
+    List<T> kept = new ArrayList<>();
+    for (T one :
+        all.stream()
+            .sorted(Comparator.comparingDouble(each -> sum.apply(each).leastCost()))
+            .toList()) {
+      boolean beaten =
+          kept.stream()
+              .limit(MOST_COMPARED)
+              .anyMatch(other -> sum.apply(other).asGoodAs(sum.apply(one), costs));
+      if (!beaten) {
+        kept.add(one);
+      }
+    }
+    return kept;
   }
 
   /** The cheapest and those that need least, where only a few are wanted. */
-  private <T> List<T> few(List<T> all, Function<T, Weight> weight) {
-    if (all.size() <= cut.width) {
+  private <T> List<T> few(List<T> all, Function<T, Sum> sum) {
+    if (all.size() <= cut.width()) {
       return all;
     }
     Set<T> few = Collections.newSetFromMap(new IdentityHashMap<>());
-    all.stream()
-        .sorted(Comparator.comparing(weight, Weight.CHEAPEST))
-        .limit(cut.width)
-        .forEach(few::add);
-    all.stream()
-        .sorted(Comparator.comparing(weight, Weight.LEAST_NEED))
-        .limit(cut.width)
-        .forEach(few::add);
+    for (Comparator<Sum> first : List.of(Sum.CHEAPEST_FIRST, Sum.LEAST_NEED_FIRST)) {
+      all.stream().sorted(Comparator.comparing(sum, first)).limit(cut.width()).forEach(few::add);
+    }
     return all.stream().filter(few::contains).toList();
   }
 
-  private static Fork longer(Fork fork, Limb limb, double lossPsi) {
-    List<LaidLeg> legs = new ArrayList<>(fork.legs);
-    legs.add(limb.leg);
-    return new Fork(
-        fork.divider,
-        legs,
-        fork.goods.and(limb.goods),
-        fork.toSource + limb.toSource,
-        Math.max(fork.needsPsi, limb.needsPsi + lossPsi),
-        Math.min(fork.bearsPsi, limb.bearsPsi));
-  }
-
-  private double bearsPsi(Optional<Divider> divider) {
-    double temperatureF = layout.whole().service().temperatureOrUsualF();
-    return divider
-        .map(one -> one.item().rating().workingPsiAt(temperatureF).orElse(Double.POSITIVE_INFINITY))
-        .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private SharedCosts anyCosts() {
-    return allCosts.orElseThrow();
-  }
-
-  private SharedCosts costs(LegJob leg, End from, End to) {
-    return way(leg, from, to).costs();
+  /** Compares goods beside anything that all legs may buy. */
+  private SharedCosts beyondAll() {
+    if (beyondAll.isEmpty()) {
+      LegJob any = layout.atSource().get(0);
+      End to = places.ends(any).stream().findFirst().orElse(any.job().to());
+      beyondAll = Optional.of(way(any, layout.whole().from(), to).costs(most.byAll()));
+    }
+    return beyondAll.get();
   }
 
   private List<LegWays.Way> ways(LegJob leg, End from, End to) {
     return found.computeIfAbsent(
-        new Between(leg.name(), from, to),
-        between -> way(leg, from, to).all(cut.mostOf(leg.name())));
+        new Between(leg.name(), from, to), between -> way(leg, from, to).all(cut.mostOf(leg)));
   }
 
   private LegWays way(LegJob leg, End from, End to) {
     Between between = new Between(leg.name(), from, to);
     LegWays known = ways.get(between);
     if (known == null) {
-      LegWays.Place place = new LegWays.Place(leg.copies(), leg.behind().isPresent(), !leg.last());
       known =
           new LegWays(
               fed(leg, from, to),
-              place,
+              new LegWays.Place(leg.copies(), leg.behind().isPresent(), !leg.last()),
               shop,
-              item -> restMost(item, leg.name()),
-              item -> restMost(item, ""));
-      if (allCosts.isEmpty()) {
-        allCosts = Optional.of(known.costs(item -> restMost(item, "")));
-      }
+              buying,
+              most.besides(leg));
       ways.put(between, known);
     }
     return known;
@@ -557,62 +410,9 @@ public final class LayoutSearch {
 
   /** With the most that a leg can be fed with where it begins, if that is known. */
   private Job fed(LegJob leg, End from, End to) {
-    double upPsi = elevationFt(leg) * Physical.PSI_PER_FT;
-    return between(leg, from, to)
+    double upPsi = places.elevationFt(leg) * Physical.PSI_PER_FT;
+    return LegPlaces.between(leg, from, to)
         .withSupply(
             source.map(most -> new Inlet(most.flowingPsi() - upPsi, most.closedPsi() - upPsi)));
-  }
-
-  private static Job between(LegJob leg, End from, End to) {
-    Job job = leg.job();
-    return job.between(
-            new Ends(
-                leg.behind().isEmpty() ? job.source() : SourceKind.OUTLET,
-                from,
-                leg.last() ? job.appliance() : ApplianceKind.APPLIANCE,
-                to))
-        .withSupply(Optional.empty());
-  }
-
-  /** How much higher than the source a leg begins, ft. */
-  private double elevationFt(LegJob leg) {
-    return leg.behind()
-        .map(
-            name -> {
-              LegJob before = leg(name);
-              return elevationFt(before) + before.job().run().riseFt();
-            })
-        .orElse(0.0);
-  }
-
-  /** More than all legs but one can use of an item: a bound for what the rest may buy. */
-  private int restMost(Item item, String except) {
-    double neededFt = 0;
-    int lines = 0;
-    for (LegJob leg : layout.legs()) {
-      if (!leg.name().equals(except) && mayUse(leg, item)) {
-        int abreast = leg.copies() * leg.job().wishes().fewestLines();
-        neededFt += leg.job().run().neededFt() * abreast;
-        lines += abreast;
-      }
-    }
-    double lengthFt =
-        item.hose()
-            .map(HoseFacts::lengthFt)
-            .orElse(OptionalDouble.empty())
-            .orElse(SHORTEST_SECTION_FT);
-    return switch (item.kind()) {
-      case HOSE -> (int) (neededFt / lengthFt) + 2 * lines;
-      case BULK_HOSE -> (int) neededFt + 100 * lines;
-      case COUPLING, ATTACHMENT, COUPLING_LABOUR, PRESSURE_TEST ->
-          2 * ((int) (neededFt / SHORTEST_SECTION_FT) + 2 * lines);
-      case NOZZLE -> lines;
-      case ADAPTER -> 2 * BridgeGraph.MOST_ADAPTERS * lines;
-      default -> 8 * lines;
-    };
-  }
-
-  private static boolean mayUse(LegJob leg, Item item) {
-    return item.hose().map(hose -> leg.job().wishes().allows(hose.sizeIn())).orElse(true);
   }
 }

@@ -14,8 +14,6 @@ import hosewright.line.layout.LayoutPlanner;
 import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
-import hosewright.line.model.Hydraulics;
-import hosewright.line.model.Layout;
 import hosewright.line.model.LinePlan;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.Shop;
@@ -75,7 +73,7 @@ final class LayoutPlanWriter {
         TreeWater.of(layout, fed),
         checks,
         bill(fed, accessories),
-        weighed(found));
+        new LinePlan.Weighed(List.of(), searched(found)));
   }
 
   private static String limit(Check failed) {
@@ -157,9 +155,8 @@ final class LayoutPlanWriter {
             accessories);
   }
 
-  private static LinePlan.Weighed weighed(LayoutPlanner.Found found) {
-    return new LinePlan.Weighed(
-        List.of(), new LinePlan.Searched(found.looked(), 0, 0, found.looked()));
+  private static LinePlan.Searched searched(LayoutPlanner.Found found) {
+    return new LinePlan.Searched(found.looked(), 0, 0, found.looked());
   }
 
   /** The answer where the catalogue cannot lay the layout at all. */
@@ -188,20 +185,7 @@ final class LayoutPlanWriter {
                         : "leg "
                             + found.withoutLine().get(0)
                             + ": the catalogue has no hose that may be laid so");
-    return new LinePlan(
-        asked(),
-        new LinePlan.Answer(false, Optional.of(limit), List.of(), List.of()),
-        Layout.NONE,
-        Hydraulics.notCalculated("not calculated: there is no line"),
-        List.of(),
-        new Bill(
-            List.of(),
-            List.of(),
-            Money.zero(shop.currency()),
-            shop.date(),
-            Bill.Gaskets.NONE,
-            List.of(),
-            List.of()),
-        weighed(found));
+    return PlanWriter.nothing(
+        asked(), limit, List.of(), Money.zero(shop.currency()), shop.date(), searched(found));
   }
 }

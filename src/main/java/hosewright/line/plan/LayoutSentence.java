@@ -4,8 +4,6 @@ import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
 import hosewright.line.assembly.Assembly;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 
 /** A layout in a few sentences of plain words. */
@@ -22,7 +20,7 @@ final class LayoutSentence {
             PlanSentence.withArticle(Assembly.describe(whole.source())),
             whole.from(),
             layout.legs().size(),
-            tenths(layout.flowGpm()),
+            PlanSentence.tenths(layout.flowGpm()),
             whole.service().fluid(),
             whole.run().slack() * 100));
     layout.legs().forEach(leg -> text.append(' ').append(leg(leg)));
@@ -36,7 +34,10 @@ final class LayoutSentence {
         riseFt == 0
             ? ""
             : String.format(
-                Locale.ROOT, ", %s ft %s", tenths(Math.abs(riseFt)), riseFt > 0 ? "up" : "down");
+                Locale.ROOT,
+                ", %s ft %s",
+                PlanSentence.tenths(Math.abs(riseFt)),
+                riseFt > 0 ? "up" : "down");
     String where = leg.behind().map(name -> " behind " + name).orElse("");
     String copies = leg.copies() > 1 ? leg.copies() + " lines of " : "";
     String ends =
@@ -46,15 +47,15 @@ final class LayoutSentence {
                 " to %s (%s): %s gpm at %s psi%s",
                 PlanSentence.withArticle(Assembly.describe(job.appliance())),
                 job.to(),
-                tenths(job.flowGpm()),
-                tenths(job.needPsi()),
+                PlanSentence.tenths(job.flowGpm()),
+                PlanSentence.tenths(job.needPsi()),
                 leg.copies() > 1 ? " each" : "")
             : "";
     return sentence(leg.name())
         + where
         + ": "
         + copies
-        + tenths(job.run().lengthFt())
+        + PlanSentence.tenths(job.run().lengthFt())
         + " ft"
         + rise
         + ends
@@ -63,12 +64,5 @@ final class LayoutSentence {
 
   private static String sentence(String name) {
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-  }
-
-  private static String tenths(double value) {
-    return BigDecimal.valueOf(value)
-        .setScale(1, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

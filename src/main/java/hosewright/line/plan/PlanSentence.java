@@ -105,7 +105,7 @@ final class PlanSentence {
   }
 
   /** To a tenth, so that a measure given in other units comes back as it was given. */
-  private static String tenths(double value) {
+  static String tenths(double value) {
     return BigDecimal.valueOf(value)
         .setScale(1, RoundingMode.HALF_UP)
         .stripTrailingZeros()

@@ -89,20 +89,28 @@ final class PlanWriter {
                 "hose: the catalogue has none that fits the "
                     + EasedTerms.narrowing(job)
                     + " asked");
+    return nothing(asked(), limit, instead, Money.zero(currency), date, searched);
+  }
+
+  /**
+   * A plan of nothing, and why.
+   *
+   * @param nothing no money
+   */
+  static LinePlan nothing(
+      LinePlan.Asked asked,
+      String limit,
+      List<String> instead,
+      Money nothing,
+      LocalDate date,
+      LinePlan.Searched searched) {
     return new LinePlan(
-        asked(),
+        asked,
         new LinePlan.Answer(false, Optional.of(limit), instead, List.of()),
         Layout.NONE,
         Hydraulics.notCalculated("not calculated: there is no line"),
         List.of(),
-        new Bill(
-            List.of(),
-            List.of(),
-            Money.zero(currency),
-            date,
-            Bill.Gaskets.NONE,
-            List.of(),
-            List.of()),
+        new Bill(List.of(), List.of(), nothing, date, Bill.Gaskets.NONE, List.of(), List.of()),
         new LinePlan.Weighed(List.of(), searched));
   }
 

@@ -8,6 +8,7 @@ import hosewright.line.layout.FedLeg;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Hydraulics.CrossCheck;
 import hosewright.line.model.Hydraulics.Station;
+import hosewright.line.water.LegFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -104,8 +105,8 @@ final class TreeWater {
         fed.legs().stream()
             .mapToDouble(
                 leg ->
-                    hosewright.line.water.LegFigures.of(leg.job(), leg.line()).stream()
-                            .mapToDouble(hosewright.line.water.LegFigures::allWaterGal)
+                    LegFigures.of(leg.job(), leg.line()).stream()
+                            .mapToDouble(LegFigures::allWaterGal)
                             .sum()
                         * leg.laid().asked().copies())
             .sum();

@@ -2,7 +2,6 @@ package hosewright.line.search;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
-import hosewright.catalogue.NetPrice;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
@@ -20,12 +19,11 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.bridge.BridgeGraph;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.check.PracticeChecks;
-import hosewright.line.goods.Availability;
 import hosewright.line.goods.Basket;
+import hosewright.line.goods.BuyingCosts;
+import hosewright.line.goods.Goods;
 import hosewright.line.goods.PriceLadders;
 import hosewright.line.goods.SharedCosts;
-import hosewright.line.goods.SharedCosts.Goods;
-import hosewright.line.goods.Wanted;
 import hosewright.line.hose.LegLays;
 import hosewright.line.water.PlanHydraulics;
 import hosewright.line.water.SeenPressure;
@@ -37,7 +35,6 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
-import org.joda.money.Money;
 
 /**
  * Finds every line worth laying as a leg of a layout, between two ends that are given.
@@ -56,7 +53,7 @@ public final class LegWays {
   private Optional<List<Branch>> opened = Optional.empty();
   private double mostCost = Double.POSITIVE_INFINITY;
   private final Shop shop;
-  private final ToIntFunction<Item> allMost;
+  private final BuyingCosts buying;
   private OptionalDouble mostSavedOnBridges = OptionalDouble.empty();
   private int looked;
 
@@ -73,9 +70,10 @@ public final class LegWays {
    * A line that may be laid.
    *
    * @param goods what all its copies take
-   * @param toSource how much of that has no price
+   * @param leastCost those at their least prices, in the currency's major unit
+   * @param toSource how much of them has no price
    */
-  public record Way(Assembly line, Goods goods, int toSource, Levels levels) {}
+  public record Way(Assembly line, Goods goods, double leastCost, int toSource, Levels levels) {}
 
   /**
    * What a line does to the pressure where it begins, psi.
@@ -97,22 +95,20 @@ public final class LegWays {
   /**
    * @param job the leg between its ends, with the most it is fed with where that is known
    * @param restMost how many of an item other legs may buy at the most
-   * @param allMost how many of it the whole layout may
    */
   public LegWays(
-      Job job, Place place, Shop shop, ToIntFunction<Item> restMost, ToIntFunction<Item> allMost) {
+      Job job, Place place, Shop shop, BuyingCosts buying, ToIntFunction<Item> restMost) {
     this.job = job;
     this.place = place;
     this.shop = shop;
-    NetPrice prices = shop.prices();
+    this.buying = buying;
     this.bench =
         new Workbench(
             job,
             job.wishes().fewestLines(),
             shop.catalogue(),
-            new PriceLadders(atBest(prices, allMost)),
+            new PriceLadders(buying.atLeast()),
             shop.currency());
-    this.allMost = allMost;
     this.costs = costs(restMost);
   }
 
@@ -122,23 +118,7 @@ public final class LegWays {
    * @param restMost how many of an item may be bought besides at the most
    */
   public SharedCosts costs(ToIntFunction<Item> restMost) {
-    return new SharedCosts(
-        shop.prices(), Availability.of(job), bench.gaskets(), bench.billing(), restMost, allMost);
-  }
-
-  /** Prices as if everything were bought by the most: no purchase has any of it for less. */
-  private static NetPrice atBest(NetPrice prices, ToIntFunction<Item> allMost) {
-    return new NetPrice() {
-      @Override
-      public Optional<Money> unitPrice(Item item, int quantity) {
-        return SharedCosts.leastEach(prices, item, allMost.applyAsInt(item));
-      }
-
-      @Override
-      public List<Integer> breakQuantities(Item item) {
-        return List.of();
-      }
-    };
+    return new SharedCosts(buying, bench.gaskets(), bench.billing(), restMost);
   }
 
   /** Compares goods at the prices of this leg's buyer. */
@@ -267,7 +247,7 @@ public final class LegWays {
   }
 
   private Goods goods(List<Placed> bridge) {
-    return goods(
+    return Goods.of(
         bridge.stream()
             .flatMap(
                 part ->
@@ -288,10 +268,6 @@ public final class LegWays {
         .sum();
   }
 
-  private static Goods goods(List<Basket.Need> needs, List<GasketCount> gaskets) {
-    return new Goods(new Wanted(needs, List.of(), false, List.of()), gaskets);
-  }
-
   /** No bridge saves more than this on what the rest buys of its adapters. */
   private double mostSavedOnBridges() {
     if (mostSavedOnBridges.isEmpty()) {
@@ -309,11 +285,7 @@ public final class LegWays {
   /** The lays of a leg that are worth taking. */
   private List<Choice<Lay>> lays(LegShape leg, LegLays lays) {
     Choice<Lay> shortest = lays.shortest();
-    double mostPsi =
-        leg.hose().options().stream()
-            .mapToDouble(option -> PressureBudget.carriedPsi(job, option.rating()))
-            .max()
-            .orElseThrow();
+    double mostPsi = PressureBudget.mostCarriedPsi(job, leg.hose());
     double saved = mostSaved(leg.hose());
     double enough =
         shortest.ratedPsi() >= mostPsi
@@ -331,7 +303,7 @@ public final class LegWays {
     int lines = leg.lines() * place.copies;
     Basket basket = new Basket();
     basket.addSections(leg.hose(), lay, lines, job.conditions().spareSections());
-    return goods(
+    return Goods.of(
         basket.needs(), GasketCount.between(leg.hose(), lay.sections() * lines).stream().toList());
   }
 
@@ -400,10 +372,10 @@ public final class LegWays {
 
   private Way way(Assembly line) {
     Goods goods =
-        new Goods(
+        Goods.of(
             bench.billing().wanted(line, place.copies),
             GasketCount.of(line, place.copies, job.conditions().spareSections()));
-    return new Way(line, goods, costs.toSource(goods), levels(line));
+    return new Way(line, goods, costs.least(goods), costs.toSource(goods), levels(line));
   }
 
   private boolean beats(Way one, Way other) {

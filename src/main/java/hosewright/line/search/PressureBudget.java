@@ -170,7 +170,7 @@ record PressureBudget(
   }
 
   /** What the strongest sections of a hose line may carry, psi; infinite where one is unrated. */
-  private static double mostCarriedPsi(Job job, HoseLine hose) {
+  static double mostCarriedPsi(Job job, HoseLine hose) {
     return hose.options().stream()
         .mapToDouble(option -> carriedPsi(job, option.rating()))
         .max()

@@ -1,0 +1,4 @@
+package hosewright.line.layout;
+
+/** A leg laid one way, with all behind it. */
+record Limb(LaidLeg leg, Sum sum) {}
