@@ -1,5 +1,6 @@
 package hosewright.line.plan;
 
+import hosewright.hydraulics.Inlet;
 import hosewright.job.Job;
 import hosewright.job.Limit;
 import hosewright.job.question.ApplianceKind;
@@ -176,7 +177,11 @@ final class PlanFacts {
         : OptionalDouble.empty();
   }
 
+  /** What the source gives; a leg within a layout is fed by what stands before it, not by one. */
   private static OptionalDouble sourcePsi(Planned of) {
+    if (of.job().supply().filter(Inlet.class::isInstance).isPresent()) {
+      return OptionalDouble.empty();
+    }
     return of.plan()
         .hydraulics()
         .sourcePsi()

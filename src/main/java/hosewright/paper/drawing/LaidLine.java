@@ -2,6 +2,7 @@ package hosewright.paper.drawing;
 
 import hosewright.line.model.Joint;
 import hosewright.line.model.Layout;
+import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.Part;
 import hosewright.line.model.Role;
@@ -33,9 +34,14 @@ public final class LaidLine {
    * @param branches like lines that leave it to an appliance of their own each; 1 for most
    * @param inside the joint between like sections
    * @param behind the joint towards the appliance; empty on the last part
+   * @param again whether the part was drawn before, and another line leaves it here
    */
   public record Step(
-      Part part, int branches, Optional<Numbered> inside, Optional<Numbered> behind) {
+      Part part,
+      int branches,
+      Optional<Numbered> inside,
+      Optional<Numbered> behind,
+      boolean again) {
 
     public Shape shape() {
       return switch (part.role()) {
@@ -52,16 +58,34 @@ public final class LaidLine {
     Layout layout = plan.layout();
     List<Step> steps = new ArrayList<>();
     int next = 0;
-    for (Part part : layout.run()) {
+    for (Placed placed : placed(layout)) {
+      Part part = placed.part();
       Optional<Numbered> inside = Optional.empty();
       if (part.isHose() && part.count() > 1) {
         inside = numbered(layout.joints(), next++);
       }
       Optional<Numbered> behind =
           part.role() == Role.APPLIANCE ? Optional.empty() : numbered(layout.joints(), next++);
-      steps.add(new Step(part, branches(layout, part), inside, behind));
+      steps.add(new Step(part, branches(layout, part), inside, behind, placed.again()));
     }
     return List.copyOf(steps);
+  }
+
+  private record Placed(Part part, boolean again) {}
+
+  /** The parts of each leg in turn; one that goes on elsewhere begins with what it leaves. */
+  private static List<Placed> placed(Layout layout) {
+    List<Placed> placed = new ArrayList<>();
+    String at = "";
+    for (Leg leg : layout.legs()) {
+      if (!leg.begins().equals(at)) {
+        placed.add(new Placed(layout.node(leg.begins()).part(), !placed.isEmpty()));
+      }
+      leg.parts().forEach(part -> placed.add(new Placed(part, false)));
+      placed.add(new Placed(layout.node(leg.ends()).part(), false));
+      at = leg.ends();
+    }
+    return placed;
   }
 
   private static int branches(Layout layout, Part part) {
@@ -75,6 +99,11 @@ public final class LaidLine {
   /** The part's item number, or where it comes from instead; empty when the plan says neither. */
   public static String origin(Part part) {
     return part.isBuyers() ? "(customer's own)" : part.item().orElse("(to be sourced)");
+  }
+
+  /** The same of a part in its place. */
+  static String origin(Step step) {
+    return step.again() ? "(the same as before)" : origin(step.part());
   }
 
   /** The place of the split that lines with an appliance each leave; empty where none does. */

@@ -1,6 +1,7 @@
 package hosewright.paper.drawing;
 
 import hosewright.line.model.LinePlan;
+import hosewright.line.model.Role;
 import hosewright.paper.drawing.LaidLine.Numbered;
 import hosewright.paper.drawing.LaidLine.Shape;
 import hosewright.paper.drawing.LaidLine.Step;
@@ -105,14 +106,14 @@ public final class LinePicture {
   private void part(Step step, double x, double y) {
     double centre = x + cell / 2;
     shape(step, x, y);
-    end(step.part().upstream(), x + JOINT_RADIUS, y, Anchor.START);
+    end(step.part().upstream().filter(end -> !step.again()), x + JOINT_RADIUS, y, Anchor.START);
     end(step.part().downstream(), x + cell - JOINT_RADIUS, y, Anchor.END);
     double baseline = y + HALF + 14;
     for (String line : label(step)) {
       words(centre, baseline, PLAIN, Anchor.MIDDLE, line);
       baseline += PLAIN * 1.2;
     }
-    words(centre, baseline, SMALL, Anchor.MIDDLE, LaidLine.origin(step.part()));
+    words(centre, baseline, SMALL, Anchor.MIDDLE, LaidLine.origin(step));
   }
 
   /** What a part is, in as many lines as there is room for. */
@@ -133,8 +134,8 @@ public final class LinePicture {
     double to = x + cell - JOINT_RADIUS;
     double middle = cell * 0.3;
     double centre = x + cell / 2;
-    boolean first = step == steps.get(0);
-    boolean last = step == steps.get(steps.size() - 1);
+    boolean first = step.again() || step == steps.get(0);
+    boolean last = step.part().role() == Role.APPLIANCE;
     if (step.shape() == Shape.HOSE) {
       hose(step, from, to, y);
       return;

@@ -34,10 +34,17 @@ final class LineText {
   }
 
   private void step(Step step) {
-    step.part().upstream().ifPresent(end -> add("  |   ", end.toString()));
+    if (step.again()) {
+      add("", "");
+    }
+    step.part()
+        .upstream()
+        .filter(end -> !step.again())
+        .ifPresent(end -> add("  |   ", end.toString()));
     String item = step.part().item().map(number -> " (" + number + ")").orElse("");
     String counted = step.part().count() > 1 ? step.part().count() + " x " : "";
-    add(sign(step.shape()), counted + step.part().description() + item);
+    String again = step.again() ? ", the same as before" : "";
+    add(sign(step.shape()), counted + step.part().description() + item + again);
     step.inside()
         .ifPresent(
             joint -> add("  :   ", joint.joint().count() + " between them, " + words(joint)));

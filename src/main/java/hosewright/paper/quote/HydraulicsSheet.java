@@ -51,6 +51,11 @@ final class HydraulicsSheet {
       page.finishedBelow(1);
       return;
     }
+    if (plan.layout().endsApart()) {
+      new LegsTable(page, plan).write();
+      page.finishedBelow(1);
+      return;
+    }
     page.next();
     page.span(
         0,

@@ -110,7 +110,8 @@ public final class PlainSummary {
           .forEach(item -> sentences.add(item.quantity() + " x " + item.description() + "."));
     }
     for (Step step : LaidLine.of(plan)) {
-      if (step.shape() == Shape.REDUCER || step.shape() == Shape.FITTING) {
+      boolean fitting = step.shape() == Shape.REDUCER || step.shape() == Shape.FITTING;
+      if (fitting && !step.again()) {
         sentences.add(step.part().count() + " x " + step.part().description() + ".");
       }
     }
