@@ -111,7 +111,7 @@ public enum Sort {
   }
 
   /** What a row means that does not say: the kind's only sort, else unknown. */
-  static Sort unsaid(ItemKind kind) {
+  public static Sort unsaid(ItemKind kind) {
     List<Sort> sorts = of(kind);
     return sorts.isEmpty() ? NONE : sorts.size() == 1 ? sorts.get(0) : UNKNOWN;
   }

@@ -1,7 +1,7 @@
 package hosewright.desk;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CatalogueReader;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
 import hosewright.csv.CsvText;

@@ -39,6 +39,7 @@ public final class JobFile {
   private static final int MOST_BYTES = 64 * 1024;
 
   private static final int DEEPEST = 4;
+  private static final String SUFFIX = ".yaml";
 
   private JobFile() {}
 
@@ -91,6 +92,15 @@ public final class JobFile {
             .toList());
   }
 
+  /**
+   * The file that a job is kept in under a name, which may leave out what all are called.
+   *
+   * @throws java.nio.file.InvalidPathException where no file can be called so
+   */
+  public static Path named(String name) {
+    return Path.of(name.endsWith(SUFFIX) ? name : name + SUFFIX);
+  }
+
   /** The job file in the same folder that was probably meant. */
   private static String beside(Path file) {
     Path folder = file.toAbsolutePath().getParent();
@@ -104,7 +114,7 @@ public final class JobFile {
               name.toString(),
               there
                   .map(one -> one.getFileName().toString())
-                  .filter(one -> one.endsWith(".yaml"))
+                  .filter(one -> one.endsWith(SUFFIX))
                   .toList());
       return meant.isEmpty() ? "" : file.resolveSibling(meant).toString();
     } catch (IOException e) {

@@ -16,6 +16,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -57,6 +58,11 @@ public final class RouteFile implements CellRows.Taker {
     Map<JobField, String> whole = new TreeMap<>(answers);
     whole.put(JobField.ROUTE, read(found(said, beside)));
     return whole;
+  }
+
+  /** Whether an answer names a file of this kind, and is not the way itself. */
+  public static boolean isNamed(String said) {
+    return said.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
   private static Path found(String named, Optional<Path> beside) {

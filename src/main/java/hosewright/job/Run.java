@@ -1,7 +1,7 @@
 package hosewright.job;
 
 import hosewright.hydraulics.Ground;
-import hosewright.hydraulics.Suction;
+import hosewright.hydraulics.suction.Suction;
 import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Route;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import hosewright.catalogue.CatalogueDifference.FactChange;
 import hosewright.catalogue.CatalogueDifference.PriceChange;
+import hosewright.catalogue.reading.ItemCells;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package hosewright.catalogue;
 
+import hosewright.catalogue.reading.CatalogueReader;
+import hosewright.catalogue.reading.ItemCells;
 import hosewright.csv.CsvText;
 import java.io.Reader;
 import java.io.StringReader;

@@ -2,7 +2,7 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.catalogue.CatalogueReader;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.TableForm;
 import hosewright.door.shell.AllCommands;
 import hosewright.door.shell.command.ArgumentSpec;

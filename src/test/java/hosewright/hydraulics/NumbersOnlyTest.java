@@ -6,6 +6,7 @@ import hosewright.hydraulics.law.CoefficientLaw;
 import hosewright.hydraulics.law.DarcyWeisbach;
 import hosewright.hydraulics.law.HazenWilliams;
 import hosewright.hydraulics.law.Physical;
+import hosewright.hydraulics.suction.Suction;
 import hosewright.problem.BadInputException;
 import java.util.ArrayList;
 import java.util.List;

@@ -10,6 +10,7 @@ import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,29 @@ final class EditSheet {
       # == WORDS is a heading above the next line; -- WORDS stands for the buyer below a line.
       # A price changed needs a price-reason, which no paper says. 'list' ends a price set so.
       """;
+
+  /** What a line of the sheet begins with that is no line of the quote. */
+  private enum Mark {
+    REASON("reason:"),
+    PRICE_REASON("price-reason:"),
+    NOTE("note:"),
+    HEADING("=="),
+    REMARK("--");
+
+    private final String written;
+
+    Mark(String written) {
+      this.written = written;
+    }
+
+    static Optional<Mark> of(String line) {
+      return Arrays.stream(values()).filter(mark -> line.startsWith(mark.written)).findFirst();
+    }
+
+    String behind(String line) {
+      return line.substring(written.length()).strip();
+    }
+  }
 
   private final Quote quote;
   private final Map<Integer, QuoteLine> lines = new LinkedHashMap<>();
@@ -59,15 +83,18 @@ final class EditSheet {
   static String of(Quote quote) {
     StringBuilder text = new StringBuilder("# " + quote.name().words() + ", for ");
     text.append(quote.customer().name()).append('\n').append(HELP);
-    text.append("reason:\nprice-reason:\n");
+    text.append(Mark.REASON.written + "\n" + Mark.PRICE_REASON.written + "\n");
     for (Group group : quote.groups()) {
       text.append("\n[").append(group.number()).append("] ").append(group.title()).append('\n');
       for (QuoteLine line : quote.lines(group)) {
-        quote.heading(line).ifPresent(words -> text.append("== ").append(words).append('\n'));
+        quote
+            .heading(line)
+            .ifPresent(words -> text.append(Mark.HEADING.written + " ").append(words).append('\n'));
         text.append(
             "%d | %d | %s | %s%n"
                 .formatted(line.position(), line.quantity(), price(line), line.goods().key()));
-        remark(quote, line).ifPresent(words -> text.append("-- ").append(words).append('\n'));
+        remark(quote, line)
+            .ifPresent(words -> text.append(Mark.REMARK.written + " ").append(words).append('\n'));
       }
     }
     return text.toString();
@@ -115,20 +142,25 @@ final class EditSheet {
     Optional<Problem> plain = PlainText.refusal(place(number), text);
     if (plain.isPresent()) {
       problems.add(plain.get());
-    } else if (text.startsWith("reason:")) {
-      reason = text.substring(7).strip();
-    } else if (text.startsWith("price-reason:")) {
-      priceReason = text.substring(13).strip();
-    } else if (text.startsWith("note:")) {
-      notes.add(text.substring(5).strip());
-    } else if (text.startsWith("==")) {
-      heading = text.substring(2).strip();
-    } else if (text.startsWith("--")) {
-      remarks.put(last, text.substring(2).strip());
+      return;
+    }
+    Optional<Mark> mark = Mark.of(text);
+    if (mark.isPresent()) {
+      marked(mark.get(), mark.get().behind(text));
     } else if (text.matches("\\[\\d{1,4}\\].*")) {
       group = Integer.parseInt(text.substring(1, text.indexOf(']')));
     } else {
       itemised(number, text);
+    }
+  }
+
+  private void marked(Mark mark, String words) {
+    switch (mark) {
+      case REASON -> reason = words;
+      case PRICE_REASON -> priceReason = words;
+      case NOTE -> notes.add(words);
+      case HEADING -> heading = words;
+      case REMARK -> remarks.put(last, words);
     }
   }
 

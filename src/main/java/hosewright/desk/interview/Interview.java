@@ -187,9 +187,8 @@ public final class Interview {
 
   /** Whoever has surveyed the way names its file where others say how far it is. */
   private boolean take(JobField asked, String said) {
-    boolean surveyed =
-        asked.equals(JobField.LENGTH) && said.toLowerCase(Locale.ROOT).endsWith(".csv");
-    JobField field = surveyed ? JobField.ROUTE : asked;
+    JobField field =
+        asked.equals(JobField.LENGTH) && RouteFile.isNamed(said) ? JobField.ROUTE : asked;
     try {
       return keep(field, RouteFile.putInto(Map.of(field, said), Optional.empty()).get(field));
     } catch (BadInputException e) {
@@ -245,7 +244,7 @@ public final class Interview {
         return;
       }
       try {
-        Path file = Path.of(name.endsWith(".yaml") ? name : name + ".yaml");
+        Path file = JobFile.named(name);
         JobFile.save(file, answers);
         asker.say("  Kept in " + file + "; --job " + file + " plans it again.");
         return;

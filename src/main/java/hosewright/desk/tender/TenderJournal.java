@@ -1,10 +1,10 @@
 package hosewright.desk.tender;
 
+import hosewright.disk.LineJournal;
 import hosewright.paper.json.Json;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Given;
 import hosewright.problem.Problem;
-import hosewright.store.database.LineJournal;
 import hosewright.tender.TenderBasis;
 import hosewright.tender.TenderResult;
 import java.io.IOException;

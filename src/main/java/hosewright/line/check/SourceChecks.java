@@ -4,7 +4,7 @@ import static hosewright.line.check.Checks.check;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.hydraulics.Hydrant;
-import hosewright.hydraulics.Suction;
+import hosewright.hydraulics.suction.Suction;
 import hosewright.job.Job;
 import hosewright.job.Limit;
 import hosewright.line.model.Check;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.RelayPump;
-import hosewright.hydraulics.Suction;
+import hosewright.hydraulics.suction.Suction;
 import hosewright.problem.BadInputException;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

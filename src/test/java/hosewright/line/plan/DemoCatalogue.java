@@ -1,7 +1,7 @@
 package hosewright.line.plan;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CatalogueReader;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.job.Job;
 import hosewright.job.JobForm;

@@ -1,8 +1,8 @@
 package hosewright.line.plan;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CatalogueReader;
 import hosewright.catalogue.LargeCatalogue;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.job.Job;
 import hosewright.line.model.LinePlan;

@@ -1,7 +1,7 @@
 package hosewright.paper.quote;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CatalogueReader;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.intake.JobFile;
 import hosewright.job.Job;

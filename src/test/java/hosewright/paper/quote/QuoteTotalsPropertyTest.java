@@ -3,8 +3,8 @@ package hosewright.paper.quote;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CatalogueReader;
 import hosewright.catalogue.Item;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.quote.Amendments;
 import hosewright.quote.Discount;

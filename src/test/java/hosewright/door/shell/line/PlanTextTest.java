@@ -3,7 +3,7 @@ package hosewright.door.shell.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.catalogue.CatalogueReader;
+import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.door.shell.screen.Screen;
 import hosewright.job.JobForm;

@@ -1,5 +1,8 @@
-package hosewright.catalogue;
+package hosewright.catalogue.reading;
 
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.UnitOfSale;
 import hosewright.csv.CsvRow;
 import java.util.List;
 

@@ -1,5 +1,6 @@
-package hosewright.hydraulics;
+package hosewright.hydraulics.suction;
 
+import hosewright.hydraulics.StatedLimit;
 import hosewright.hydraulics.law.Given;
 import hosewright.hydraulics.law.Water;
 

@@ -1,6 +1,5 @@
-package hosewright.store.database;
+package hosewright.disk;
 
-import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.problem.TroubleException;

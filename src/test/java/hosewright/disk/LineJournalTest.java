@@ -1,4 +1,4 @@
-package hosewright.store.database;
+package hosewright.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

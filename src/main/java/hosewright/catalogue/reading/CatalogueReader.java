@@ -1,5 +1,10 @@
-package hosewright.catalogue;
+package hosewright.catalogue.reading;
 
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CostRow;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.PriceRow;
+import hosewright.catalogue.Supplier;
 import hosewright.csv.CellRows;
 import hosewright.csv.CsvFile;
 import hosewright.csv.Limits;

@@ -1,5 +1,19 @@
-package hosewright.catalogue;
+package hosewright.catalogue.reading;
 
+import hosewright.catalogue.Build;
+import hosewright.catalogue.Form;
+import hosewright.catalogue.HoseFacts;
+import hosewright.catalogue.HoseType;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.Rating;
+import hosewright.catalogue.Selling;
+import hosewright.catalogue.Sort;
+import hosewright.catalogue.Stated;
+import hosewright.catalogue.Stocking;
+import hosewright.catalogue.Supplier;
+import hosewright.catalogue.UnitOfSale;
+import hosewright.catalogue.WaterFacts;
 import hosewright.csv.CsvRow;
 import hosewright.csv.Limits;
 import hosewright.problem.BadInputException;
@@ -18,8 +32,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** One row of items.csv, turned into an item. */
-final class ItemCells {
-  static final List<String> COLUMNS =
+public final class ItemCells {
+  /** Columns that every file has. */
+  public static final List<String> COLUMNS =
       List.of(
           "number",
           "kind",
@@ -54,7 +69,7 @@ final class ItemCells {
           "on_hand");
 
   /** Columns that a file may leave out: what they would say is unknown then. */
-  static final List<String> LATER_COLUMNS =
+  public static final List<String> LATER_COLUMNS =
       List.of(
           "sort",
           "gated",

@@ -1,9 +1,12 @@
-package hosewright.hydraulics;
+package hosewright.hydraulics.suction;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hosewright.hydraulics.Fitting;
+import hosewright.hydraulics.HoseLeg;
+import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.law.CoefficientLaw;
 import hosewright.hydraulics.law.DarcyWeisbach;
 import hosewright.problem.BadInputException;
