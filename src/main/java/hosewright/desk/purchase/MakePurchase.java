@@ -2,18 +2,12 @@ package hosewright.desk.purchase;
 
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
-import hosewright.desk.Signing;
-import hosewright.desk.TextLines;
 import hosewright.desk.interview.Asker;
 import hosewright.desk.quote.Changes;
 import hosewright.desk.quote.NewQuote;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
-import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.QuoteMaker;
-import hosewright.quote.terms.Customer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -84,41 +78,20 @@ public final class MakePurchase {
       if (stuck.isPresent()) {
         return new Made(Optional.empty(), stuck, Optional.empty(), List.of());
       }
-      Quote quote = keep(open, asked, groups);
+      Quote quote =
+          new NewQuote(
+                  groups.customer(),
+                  groups.date(),
+                  Quote.Basis.of(groups.title(), Optional.empty(), groups.groups()),
+                  groups.freeLines().stream()
+                      .reduce(Amendments.NONE, Amendments::withLine, (one, other) -> other),
+                  asked.changes(),
+                  asked.papers(),
+                  asked.by())
+              .keep(open, asked.termsFile());
       List<String> files =
           asked.papers().map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
       return new Made(Optional.of(quote), Optional.empty(), groups.mightBeLess(quote), files);
     }
-  }
-
-  /** Nothing is kept where the papers asked for have no place to go to. */
-  private static Quote keep(Books open, Request asked, PurchaseGroups groups) {
-    Customer customer = groups.customer();
-    Amendments terms =
-        Amendments.NONE.withTerms(
-            asked
-                .termsFile()
-                .map(file -> TextLines.read("terms", file))
-                .orElseGet(open::termsOfSale));
-    Amendments amendments =
-        groups.freeLines().stream().reduce(terms, Amendments::withLine, (one, other) -> other);
-    PriceList prices = new PriceList(open.catalogue(), customer, groups.date());
-    return open.quotes()
-        .saveNew(
-            number -> {
-              asked.papers().ifPresent(all -> all.places(number, 1));
-              return NewQuote.of(
-                  open,
-                  new QuoteMaker.Draft(
-                      new Quote.Name(number, 1),
-                      customer,
-                      groups.date(),
-                      Quote.Basis.of(groups.title(), Optional.empty(), groups.groups()),
-                      amendments,
-                      open.now()),
-                  prices,
-                  asked.changes());
-            },
-            Signing.as(asked.by(), Step.MAKE, open.now(), ""));
   }
 }
