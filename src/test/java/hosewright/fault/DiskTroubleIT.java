@@ -27,6 +27,8 @@ final class DiskTroubleIT {
   @TempDir Path temporary;
   private RealProgram program;
 
+  private static final int MOST_QUOTES_IN_FREE_BLOCKS = 20;
+
   @BeforeAll
   static void keep_books_with_a_quote() throws IOException {
     quoted = RealProgram.installed(Files.createDirectory(shared.resolve("work")));
@@ -45,8 +47,11 @@ final class DiskTroubleIT {
     // The store may grow by a few blocks of 512 bytes, then the system refuses as a full disk does.
     long blocks = program.data().resolve("store.mv.db").toFile().length() / 512 + 8;
 
+    // What a store closed in haste left free in its file takes some quotes before it has to grow.
+    int asked = 0;
     int refused = 0;
-    for (int i = 0; i < 3; i++) {
+    while (asked < 3 || refused == 0 && asked < MOST_QUOTES_IN_FREE_BLOCKS) {
+      asked++;
       Ended ended = quote(program.withFilesUpTo(blocks));
       assertThat(ended.exitCode()).as(ended.err()).isIn(0, 2);
       if (ended.exitCode() == 2) {
@@ -57,7 +62,7 @@ final class DiskTroubleIT {
 
     assertThat(refused).isPositive();
     int kept = OneDocument.in(program.run("quote", "list", "--json").out()).get("quotes").size();
-    assertThat(kept).isEqualTo(4 - refused);
+    assertThat(kept).isEqualTo(1 + asked - refused);
     assertThat(OneDocument.in(quote(program).out()).get("number").asString())
         .isEqualTo("Q-%06d".formatted(kept + 1));
   }
