@@ -50,7 +50,7 @@ public record DarcyWeisbach(double roughnessIn, double boreIn, Water water) impl
     }
     double boreFt = boreIn / 12;
     double viscosity = water.kinematicViscosityFt2PerS();
-    double slope = lossPsi * 144 / water.densityLbPerFt3() / lengthFt;
+    double slope = water.headFt(lossPsi) / lengthFt;
     double shear = Math.sqrt(2 * Physical.GRAVITY_FT_S2 * boreFt * slope);
     double velocity =
         -2 * shear * Math.log10(roughnessIn / boreIn / 3.7 + 2.51 * viscosity / (boreFt * shear));

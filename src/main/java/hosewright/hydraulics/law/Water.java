@@ -28,6 +28,11 @@ public record Water(double densityLbPerFt3, double kinematicViscosityFt2PerS) {
     return new Water(densityKgPerM3 * KG_PER_M3_IN_LB_PER_FT3, kinematicM2PerS * M2_IN_FT2);
   }
 
+  /** How high a column of it stands on a pressure, ft. */
+  public double headFt(double psi) {
+    return psi * 144 / densityLbPerFt3;
+  }
+
   /** Kell, J. Chem. Eng. Data 20 (1975) 97, equation 16; 0 to 150 °C. */
   static double densityKgPerM3(double t) {
     double numerator =

@@ -42,7 +42,7 @@ public final class Suction {
    */
   public static double limitFt(double altitudeFt, double temperatureF) {
     double psi = atmosphericPsia(altitudeFt) - vapourPsia(temperatureF);
-    return Math.max(0, psi) * 144 / Water.atF(temperatureF).densityLbPerFt3();
+    return Water.atF(temperatureF).headFt(Math.max(0, psi));
   }
 
   /**

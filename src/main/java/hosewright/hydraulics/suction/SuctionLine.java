@@ -58,6 +58,6 @@ public record SuctionLine(
   }
 
   private double feet(double psi) {
-    return psi * 144 / Water.atF(temperatureF).densityLbPerFt3();
+    return Water.atF(temperatureF).headFt(psi);
   }
 }
