@@ -1,8 +1,10 @@
 package hosewright.measure;
 
 import hosewright.csv.WrittenNumber;
+import hosewright.problem.BadInputException;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -62,7 +64,7 @@ record Numeral(OptionalDouble number, String numberText, String unitText) {
    *
    * @return empty where it is not read so either
    */
-  static String meant(String text) {
+  private static String meant(String text) {
     Matcher written = WRITTEN.matcher(text.strip());
     if (!written.matches()) {
       return "";
@@ -70,6 +72,25 @@ record Numeral(OptionalDouble number, String numberText, String unitText) {
     String plain = WrittenNumber.plain(written.group("number"));
     String meant = plain + written.group("unit");
     return plain.isEmpty() || read(meant).number().isEmpty() ? "" : meant;
+  }
+
+  /**
+   * What to give in the place of a text in which no number can be read.
+   *
+   * @param reader reads what was meant, or refuses it with what is right instead of that
+   * @param example what to give where it cannot be told what was meant
+   */
+  static String rightFor(String text, ToDoubleFunction<String> reader, String example) {
+    String meant = meant(text);
+    if (meant.isEmpty()) {
+      return example;
+    }
+    try {
+      var unused = reader.applyAsDouble(meant);
+      return meant;
+    } catch (BadInputException e) {
+      return e.problems().get(0).nearest();
+    }
   }
 
   private static String spellFractions(String text) {

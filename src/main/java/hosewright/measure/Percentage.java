@@ -12,10 +12,10 @@ final class Percentage {
   private Percentage() {}
 
   static double read(String field, String text) {
-    Numeral numeral = Numeral.read(text == null ? "" : text);
+    String given = text == null ? "" : text;
+    Numeral numeral = Numeral.read(given);
     if (numeral.number().isEmpty()) {
-      String meant = text == null ? "" : Numeral.meant(text);
-      throw refusal(field, text == null ? "" : text.trim(), meant.isEmpty() ? "5%" : right(meant));
+      throw refusal(field, given.trim(), Numeral.rightFor(given, meant -> read("", meant), "5%"));
     }
     double number = numeral.number().getAsDouble();
     boolean bare = numeral.unitText().isEmpty();
@@ -30,15 +30,6 @@ final class Percentage {
           fraction < 0 && fraction >= -1 ? Shown.number(-fraction * 100, 4) + "%" : "");
     }
     return fraction;
-  }
-
-  private static String right(String meant) {
-    try {
-      var unused = read("", meant);
-      return meant;
-    } catch (BadInputException e) {
-      return e.problems().get(0).nearest();
-    }
   }
 
   private static BadInputException refusal(String field, String text, String nearest) {

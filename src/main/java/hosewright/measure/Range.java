@@ -95,24 +95,13 @@ record Range(
     }
     Numeral numeral = Numeral.read(text);
     if (numeral.number().isEmpty()) {
-      String meant = Numeral.meant(text);
       throw refusal(
           field,
           text,
           "no number can be read; " + allowed(),
-          meant.isEmpty() ? example : right(meant));
+          Numeral.rightFor(text, meant -> read("", meant), example));
     }
     return numeral;
-  }
-
-  /** What was meant, if it may be given so; else what is right instead of that. */
-  private String right(String meant) {
-    try {
-      var unused = read("", meant);
-      return meant;
-    } catch (BadInputException e) {
-      return e.problems().get(0).nearest();
-    }
   }
 
   private double convert(String field, String text, Numeral numeral) {
