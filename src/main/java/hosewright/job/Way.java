@@ -27,9 +27,14 @@ public record Way(double lengthFt, double riseFt, Optional<Route> route) {
     return new Way(route.lengthFt() - behindFt, route.ground().riseFt(), Optional.of(route));
   }
 
+  /** Whether the ground between its ends is known. */
+  public boolean isSurveyed() {
+    return route.isPresent();
+  }
+
   /** Whether so little is known of the ground that what lies between its ends may decide. */
   public boolean takenAsEven() {
-    return route.isEmpty()
+    return !isSurveyed()
         && (lengthFt > Limit.EVEN_RUN_FT.value() || Math.abs(riseFt) > Limit.EVEN_RISE_FT.value());
   }
 

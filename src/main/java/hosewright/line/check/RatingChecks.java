@@ -88,7 +88,7 @@ final class RatingChecks {
   /** When a part sees most, and where if the ground is known. */
   private String most(SeenPressure part) {
     Station at = part.highest();
-    return job.run().way().route().isEmpty()
+    return !job.run().way().isSurveyed()
         ? "flowing or shut"
         : (at.closedPsi() >= at.flowingPsi() ? "shut, " : "flowing, ") + Whereabouts.of(at);
   }
@@ -123,7 +123,7 @@ final class RatingChecks {
                     "hose tested at %.0f psi in service may work at %.1f psi at most%s",
                     testPsi.getAsDouble(),
                     limitPsi,
-                    job.run().way().route().isPresent()
+                    job.run().way().isSurveyed()
                         ? text(", and sees %.1f psi %s", part.highestPsi(), most(part))
                         : ""),
                 Limit.SERVICE_TEST_SHARE.source())
@@ -146,9 +146,7 @@ final class RatingChecks {
                     "pressure runs out in %s: %.1f psi at this flow%s",
                     lowest.part().description(),
                     lowest.lowestPsi(),
-                    job.run().way().route().isPresent()
-                        ? ", " + Whereabouts.of(lowest.lowest())
-                        : "")
+                    job.run().way().isSurveyed() ? ", " + Whereabouts.of(lowest.lowest()) : "")
                 : "the line is under pressure everywhere",
             Checks.PRACTICE)
         .in(Span.nameOf(lowest.part(), spans));

@@ -25,7 +25,7 @@ record HighPlace(double leftPsi, double share) {
    * @param mostHeldPsi what the source gives, or the most it may hold
    */
   static HighPlace of(Job job, Topology topology, double mostHeldPsi) {
-    if (job.run().way().route().isEmpty() || mostHeldPsi == Double.POSITIVE_INFINITY) {
+    if (!job.run().way().isSurveyed() || mostHeldPsi == Double.POSITIVE_INFINITY) {
       return NONE;
     }
     Ground ground = job.run().groundOf(0).orElseThrow();

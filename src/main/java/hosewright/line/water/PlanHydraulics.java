@@ -166,7 +166,7 @@ public final class PlanHydraulics {
   /** The need and every loss, or what carries the water over a summit where that is more. */
   private static double requiredPsi(Job job, Solution needed) {
     double keptPsi =
-        job.run().way().route().isEmpty()
+        !job.run().way().isSurveyed()
             ? Double.POSITIVE_INFINITY
             : Hydraulics.summits(stations(needed.profile())).stream()
                 .mapToDouble(Station::flowingPsi)
