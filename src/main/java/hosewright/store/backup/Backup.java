@@ -1,6 +1,5 @@
 package hosewright.store.backup;
 
-import hosewright.disk.DiskTrouble;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.FullDisk;
@@ -186,15 +185,10 @@ public final class Backup {
         return use.use(ready, fresh);
       }
     } catch (IOException e) {
-      throw notPutBack(e);
+      throw DataFolder.trouble(folder, e);
     } catch (UncheckedIOException e) {
-      throw notPutBack(e.getCause());
+      throw DataFolder.trouble(folder, e.getCause());
     }
-  }
-
-  private TroubleException notPutBack(IOException e) {
-    return new TroubleException(
-        "data folder", folder.toString(), DiskTrouble.words(e), TroubleException.Kept.NOTHING);
   }
 
   /** A store that cannot be opened any more is kept as it is, for whoever may mend it. */

@@ -1,17 +1,12 @@
 package hosewright.store.database;
 
-import hosewright.disk.DiskTrouble;
-import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.RefusalException;
-import hosewright.problem.TroubleException;
 import hosewright.store.folder.DataFolder;
 import hosewright.store.folder.Replacement;
 import hosewright.store.seal.FileSum;
 import hosewright.store.seal.SealCheck;
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
@@ -84,8 +79,8 @@ public final class Database implements AutoCloseable {
    * @param patience zero to be told at once
    */
   public static Database open(Path dataFolder, Duration patience) {
-    Path folder = usable(dataFolder);
-    settle(folder);
+    Path folder = DataFolder.usable(dataFolder);
+    Replacement.clear(folder);
     FileSum sum = FileSum.of(folder.resolve(DataFolder.STORE));
     if (left(folder, sum) == FileSum.State.CHANGED) {
       sum.givenUp();
@@ -99,8 +94,8 @@ public final class Database implements AutoCloseable {
    * is damaged.
    */
   public static Database openAsItIs(Path dataFolder) {
-    Path folder = usable(dataFolder);
-    settle(folder);
+    Path folder = DataFolder.usable(dataFolder);
+    Replacement.clear(folder);
     FileSum sum = FileSum.of(folder.resolve(DataFolder.STORE));
     boolean changed = left(folder, sum) == FileSum.State.CHANGED;
     Database database = open(folder, PATIENCE, sum);
@@ -123,7 +118,7 @@ public final class Database implements AutoCloseable {
       throw e;
     } catch (UncheckedIOException e) {
       sum.givenUp();
-      throw trouble(folder, e);
+      throw DataFolder.trouble(folder, e.getCause());
     } catch (RuntimeException e) {
       sum.givenUp();
       throw damage.of(e).map(RuntimeException.class::cast).orElse(e);
@@ -135,16 +130,8 @@ public final class Database implements AutoCloseable {
       return sum.open();
     } catch (UncheckedIOException e) {
       sum.givenUp();
-      throw trouble(folder, e);
+      throw DataFolder.trouble(folder, e.getCause());
     }
-  }
-
-  private static TroubleException trouble(Path folder, UncheckedIOException e) {
-    return new TroubleException(
-        "data folder",
-        folder.toString(),
-        DiskTrouble.words(e.getCause()),
-        TroubleException.Kept.NOTHING);
   }
 
   /**
@@ -157,7 +144,7 @@ public final class Database implements AutoCloseable {
   public static Database open(Server server, Path dataFolder) {
     return opened(
             "database " + server.address(),
-            HighWaterMarks.of(server, usable(dataFolder)),
+            HighWaterMarks.of(server, DataFolder.usable(dataFolder)),
             ServerPool.open(server),
             SQLDialect.POSTGRES)
         .with(Schema::bringUpToDate);
@@ -309,37 +296,6 @@ public final class Database implements AutoCloseable {
     pool.dispose();
     EmbeddedPool.closed(pool);
     sum.ifPresent(trusted ? FileSum::closed : FileSum::givenUp);
-  }
-
-  /** What a program that was killed here left half done is finished or thrown away. */
-  private static void settle(Path folder) {
-    try {
-      Replacement.clear(folder);
-    } catch (IOException e) {
-      throw new TroubleException(
-          "data folder",
-          folder.toString(),
-          "what an earlier restore left in it cannot be cleared away: " + e.getMessage(),
-          TroubleException.Kept.NOTHING);
-    }
-  }
-
-  private static Path usable(Path dataFolder) {
-    Path folder = dataFolder.toAbsolutePath().normalize();
-    if (folder.toString().contains(";")) {
-      throw new BadInputException("data folder", folder.toString(), "a path without semicolons");
-    }
-    try {
-      OwnerOnly.folder(folder);
-    } catch (IOException e) {
-      throw new BadInputException(
-          "data folder", folder.toString(), "a folder that can be made or is there already");
-    }
-    if (!Files.isWritable(folder)) {
-      throw new BadInputException(
-          "data folder", folder.toString(), "a folder that may be written to");
-    }
-    return folder;
   }
 
   /** Names go out unquoted, so that the same code runs where upper case is not the rule. */

@@ -1,5 +1,9 @@
 package hosewright.store.folder;
 
+import hosewright.disk.DiskTrouble;
+import hosewright.disk.OwnerOnly;
+import hosewright.problem.BadInputException;
+import hosewright.problem.TroubleException;
 import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The names of what a data folder holds. */
+/** A data folder: by which names it holds what, and whether it can be used. */
 public final class DataFolder {
   /** The file of the embedded store. */
   public static final String STORE = "store.mv.db";
@@ -25,6 +29,38 @@ public final class DataFolder {
   /** Where backups go when no other place is named. */
   public static Path backups(Path folder) {
     return folder.resolve("backups");
+  }
+
+  /**
+   * A data folder by its whole path, made if it is not there yet.
+   *
+   * @throws BadInputException when it cannot be used
+   */
+  public static Path usable(Path dataFolder) {
+    Path folder = dataFolder.toAbsolutePath().normalize();
+    if (folder.toString().contains(";")) {
+      throw new BadInputException("data folder", folder.toString(), "a path without semicolons");
+    }
+    try {
+      OwnerOnly.folder(folder);
+    } catch (IOException e) {
+      throw new BadInputException(
+          "data folder", folder.toString(), "a folder that can be made or is there already");
+    }
+    if (!Files.isWritable(folder)) {
+      throw new BadInputException(
+          "data folder", folder.toString(), "a folder that may be written to");
+    }
+    return folder;
+  }
+
+  /** What is told where the system would not change the files of a data folder. */
+  public static TroubleException trouble(Path folder, IOException refused) {
+    return new TroubleException(
+        "data folder",
+        folder.toString(),
+        DiskTrouble.words(refused),
+        TroubleException.Kept.NOTHING);
   }
 
   /** The newest backup of a data folder that lies in the usual place. */

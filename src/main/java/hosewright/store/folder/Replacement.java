@@ -123,8 +123,24 @@ public final class Replacement implements AutoCloseable {
     return names;
   }
 
-  /** Does what a program that was killed in a data folder left to do. */
-  public static void clear(Path folder) throws IOException {
+  /**
+   * Does what a program that was killed in a data folder left to do.
+   *
+   * @throws TroubleException when it cannot be done
+   */
+  public static void clear(Path folder) {
+    try {
+      clearAway(folder);
+    } catch (IOException e) {
+      throw new TroubleException(
+          "data folder",
+          folder.toString(),
+          "what an earlier restore left in it cannot be cleared away: " + e.getMessage(),
+          TroubleException.Kept.NOTHING);
+    }
+  }
+
+  private static void clearAway(Path folder) throws IOException {
     if (Files.exists(folder.resolve(BEING_MADE), LinkOption.NOFOLLOW_LINKS)
         || Files.exists(folder.resolve(DECIDED), LinkOption.NOFOLLOW_LINKS)) {
       Held held = Held.take(folder.resolve(HOLD), StandardOpenOption.CREATE).orElse(null);
