@@ -3,6 +3,7 @@ package hosewright.desk.interview;
 import hosewright.intake.JobFile;
 import hosewright.intake.RouteFile;
 import hosewright.job.JobForm;
+import hosewright.job.question.Answers;
 import hosewright.job.question.Assumptions;
 import hosewright.job.question.Glossary;
 import hosewright.job.question.JobField;
@@ -212,7 +213,7 @@ public final class Interview {
       problems.forEach(problem -> asker.say("  " + problem.sentence()));
       return false;
     }
-    Map<JobField, String> now = JobField.over(answers, Map.of(field, answer));
+    Map<JobField, String> now = Answers.over(answers, Map.of(field, answer));
     answers.clear();
     answers.putAll(now);
     passed.remove(field);

@@ -9,6 +9,7 @@ import hosewright.desk.WrittenJob;
 import hosewright.desk.words.ItemWords;
 import hosewright.intake.JobFile;
 import hosewright.job.layout.LayoutText;
+import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
@@ -126,7 +127,7 @@ public final class ReviseQuote {
 
   private static Map<JobField, String> changed(
       Map<JobField, String> before, Map<JobField, String> different) {
-    Map<JobField, String> answers = JobField.over(before, different);
+    Map<JobField, String> answers = Answers.over(before, different);
     answers.values().removeIf(String::isBlank);
     return answers;
   }

@@ -43,6 +43,24 @@ public record Answers(Map<JobField, String> texts, Map<JobField, Object> values)
     return new Answers(given, values);
   }
 
+  /**
+   * Answers with others that win over them, and over what says the same in other words: a route
+   * over a length and a rise, and either of those over a route.
+   */
+  public static Map<JobField, String> over(
+      Map<JobField, String> before, Map<JobField, String> winning) {
+    Map<JobField, String> answers = new TreeMap<>(before);
+    for (JobField given : winning.keySet()) {
+      if (given.equals(JobField.ROUTE)) {
+        answers.keySet().removeAll(List.of(JobField.LENGTH, JobField.RISE));
+      } else if (given.equals(JobField.LENGTH) || given.equals(JobField.RISE)) {
+        answers.remove(JobField.ROUTE);
+      }
+    }
+    answers.putAll(winning);
+    return answers;
+  }
+
   /** What was typed; the empty text where nothing was. */
   public String text(JobField field) {
     return texts.getOrDefault(field, "");

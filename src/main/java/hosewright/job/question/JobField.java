@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.joda.money.Money;
 
@@ -30,7 +29,8 @@ import org.joda.money.Money;
  * allowed, what is taken where it is left open, how a person is asked and what is offered. They are
  * asked in this order. Its answer is a fact that a caution may rest on, by its word.
  */
-public abstract sealed class JobField implements Comparable<JobField> permits Question {
+public abstract sealed class JobField extends FieldFacts implements Comparable<JobField>
+    permits Question {
   private static final List<JobField> ALL = new ArrayList<>();
 
   public static final Question<String> TITLE =
@@ -329,11 +329,10 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
         .reduce(answers -> false, Predicate::or);
   }
 
-  private final QuestionDraft<?> facts;
   private final int place;
 
   JobField(QuestionDraft<?> facts, int place) {
-    this.facts = facts;
+    super(facts);
     this.place = place;
   }
 
@@ -352,24 +351,6 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
     return ALL.stream().filter(field -> field.word().equals(word)).findFirst();
   }
 
-  /**
-   * Answers with others that win over them, and over what says the same in other words: a route
-   * over a length and a rise, and either of those over a route.
-   */
-  public static Map<JobField, String> over(
-      Map<JobField, String> before, Map<JobField, String> winning) {
-    Map<JobField, String> answers = new TreeMap<>(before);
-    for (JobField given : winning.keySet()) {
-      if (given.equals(ROUTE)) {
-        answers.keySet().removeAll(List.of(LENGTH, RISE));
-      } else if (given.equals(LENGTH) || given.equals(RISE)) {
-        answers.remove(ROUTE);
-      }
-    }
-    answers.putAll(winning);
-    return answers;
-  }
-
   public static List<String> words() {
     return ALL.stream().map(JobField::word).toList();
   }
@@ -381,78 +362,8 @@ public abstract sealed class JobField implements Comparable<JobField> permits Qu
    */
   public abstract Object read(String text);
 
-  public final String word() {
-    return facts.word;
-  }
-
-  public final String placeholder() {
-    return facts.placeholder;
-  }
-
-  /** What the field says, in a few words. */
-  public final String meaning() {
-    return facts.meaning;
-  }
-
-  /** Something that may be typed there. */
-  public final String example() {
-    return facts.example;
-  }
-
-  /** Whether a job cannot be read without it, given the other answers. */
-  public final boolean required(Map<JobField, String> answers) {
-    return facts.required.test(answers);
-  }
-
-  /** Whether an answer is a number with a unit. */
-  public final boolean isMeasured() {
-    return facts.sort == QuestionDraft.Sort.MEASURE;
-  }
-
-  /** Whether it is answered by yes or no, so that its word alone says yes. */
-  public final boolean isFlag() {
-    return facts.sort == QuestionDraft.Sort.FLAG;
-  }
-
-  /** The few words an answer is one of; empty where there are more. */
-  public final List<String> choices() {
-    return facts.words;
-  }
-
-  public final Offer offer() {
-    return facts.offer;
-  }
-
-  /** Whether it stays as it is when a quote is revised. */
-  public final boolean stays() {
-    return facts.stays;
-  }
-
-  public final Asking asking() {
-    return facts.asking;
-  }
-
-  public final WhenOpen whenOpen() {
-    return facts.whenOpen;
-  }
-
   @Override
   public final int compareTo(JobField other) {
     return Integer.compare(place, other.place);
-  }
-
-  @Override
-  public final boolean equals(Object other) {
-    return this == other;
-  }
-
-  @Override
-  public final int hashCode() {
-    return word().hashCode();
-  }
-
-  @Override
-  public final String toString() {
-    return word();
   }
 }

@@ -13,6 +13,7 @@ import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobFile;
 import hosewright.intake.RouteFile;
 import hosewright.job.layout.LayoutText;
+import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
 import hosewright.thread.Families;
@@ -137,7 +138,7 @@ public final class JobAnswers {
     }
     Map<JobField, String> answers =
         RouteFile.putInto(
-            JobField.over(file.map(LayoutText::answers).orElse(Map.of()), options),
+            Answers.over(file.map(LayoutText::answers).orElse(Map.of()), options),
             Optional.empty());
     return Optional.of(new LayoutText(answers, file.map(LayoutText::legs).orElse(List.of())));
   }
