@@ -94,15 +94,27 @@ final class Amending {
   }
 
   private void discounts(Changes changes) {
+    String field = Kind.DISCOUNT.word();
+    List<Less> read = new ArrayList<>();
+    for (String text : changes.of(Kind.DISCOUNT)) {
+      refusals.read(() -> less(field, text)).ifPresent(read::add);
+    }
     Optional<String> reason = changes.discountReason();
-    boolean given =
-        changes.of(Kind.DISCOUNT).stream()
-            .anyMatch(text -> !text.replaceAll("\\s", "").endsWith("=0%"));
-    if (given && reason.isEmpty()) {
+    if (reason.isEmpty() && !read.stream().allMatch(Less::takenBack)) {
       refusals.add("discount-reason", "", "say why the discount is given");
       return;
     }
-    each(changes, Kind.DISCOUNT, (field, text) -> discount(field, text, reason));
+    for (Less less : read) {
+      refusals.read(() -> discounted(less, reason)).ifPresent(next -> amendments = next);
+    }
+  }
+
+  /** A line and the fraction of its price it is to cost less. */
+  private record Less(String key, double fraction) {
+
+    boolean takenBack() {
+      return fraction == 0;
+    }
   }
 
   private void prices(Changes changes) {
@@ -154,19 +166,23 @@ final class Amending {
     };
   }
 
-  private Amendments discount(String field, String text, Optional<String> reason) {
+  private Less less(String field, String text) {
     String[] parts = halves(field, text, "=", "a line and a percentage, such as 2=5%");
     String key = LineChoice.key(field, parts[0], inTotalOrOffered());
     double fraction = Measures.percent(field, parts[1]);
-    if (fraction == 0) {
-      return amendments.withoutDiscount(key);
-    }
     if (fraction >= 1) {
       throw new BadInputException(field, parts[1], "over 0% and under 100%");
     }
+    return new Less(key, fraction);
+  }
+
+  private Amendments discounted(Less less, Optional<String> reason) {
+    if (less.takenBack()) {
+      return amendments.withoutDiscount(less.key());
+    }
     String why = Signing.sentence("discount-reason", reason.orElseThrow());
     return amendments.withDiscount(
-        key, new Discount(BigDecimal.valueOf(fraction).stripTrailingZeros(), why));
+        less.key(), new Discount(BigDecimal.valueOf(less.fraction()).stripTrailingZeros(), why));
   }
 
   private void notes(Changes changes) {

@@ -180,6 +180,24 @@ final class QuoteDeskTest {
   }
 
   @Test
+  void a_discount_taken_back_needs_no_reason_however_nothing_is_written() {
+    draft(desk);
+
+    Revised revised =
+        revise(
+            "1",
+            Map.of(),
+            lines(
+                new LineChange(Kind.DISCOUNT, "1=0.0 %"),
+                new LineChange(Kind.DISCOUNT, "2=0"),
+                new LineChange(Kind.QUANTITY, "1=2")));
+
+    assertThat(revised.quote().lines())
+        .extracting(line -> line.price().discount())
+        .containsOnly(Optional.empty());
+  }
+
+  @Test
   void everything_wrong_with_the_changes_is_said_at_once_and_no_revision_is_kept() {
     draft(desk);
 
