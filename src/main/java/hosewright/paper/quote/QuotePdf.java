@@ -14,12 +14,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.joda.money.Money;
@@ -140,13 +140,18 @@ public final class QuotePdf {
     sheet.textEndingAt(
         "Total " + PrintedMoney.words(quote.total()) + quote.besideTotal(), wide, 12, true);
     sheet.down(24);
-    List<String> left = new ArrayList<>();
-    left.add(String.join(", ", dealer.addressLines()));
-    left.add(dealer.phone() + "   " + dealer.email());
-    left.add(dealer.note());
-    left.add("");
-    left.add("For " + quote.customer().name());
-    left.add(quote.customer().address());
+    List<HeadLine> left =
+        Stream.concat(
+                Stream.of(
+                        String.join(", ", dealer.addressLines()),
+                        dealer.phone() + "   " + dealer.email(),
+                        dealer.note(),
+                        "")
+                    .flatMap(text -> headLines(text, false)),
+                Stream.concat(
+                    headLines("For " + quote.customer().name(), true),
+                    headLines(quote.customer().address(), false)))
+            .toList();
     List<String> right =
         List.of(
             "Quote " + quote.number(),
@@ -158,20 +163,24 @@ public final class QuotePdf {
             "Date " + quote.validity().date(),
             "Valid until " + quote.validity().validUntil(),
             "Lead time: " + PrintedTerms.lead(quote));
-    // A long note must not run into the quote's number and dates beside it.
-    left =
-        left.stream()
-            .flatMap(text -> Lettering.sans().wrap(text, BODY, wide * HEAD_SHARE).stream())
-            .toList();
     for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
       if (i < left.size()) {
-        sheet.text(left.get(i), 0, BODY, left.get(i).startsWith("For "));
+        sheet.text(left.get(i).text(), 0, BODY, left.get(i).bold());
       }
       if (i < right.size()) {
         sheet.textEndingAt(right.get(i), wide, BODY, false);
       }
       sheet.down(LINE);
     }
+  }
+
+  /** A line of what stands beside the quote's number and dates. */
+  private record HeadLine(String text, boolean bold) {}
+
+  /** A long note must not run into the quote's number and dates beside it. */
+  private Stream<HeadLine> headLines(String text, boolean bold) {
+    return Lettering.sans().wrap(text, BODY, wide * HEAD_SHARE).stream()
+        .map(line -> new HeadLine(line, bold));
   }
 
   private void totals() throws IOException {

@@ -15,7 +15,9 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.text.SetTextRenderingMode;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
@@ -106,6 +108,46 @@ final class OtherPapersTest {
       stripper.getText(document);
     }
     assertThat(lines).hasSizeGreaterThan(2);
+  }
+
+  @Test
+  void the_buyers_name_stands_bold_and_a_note_that_begins_as_its_line_does_not()
+      throws IOException {
+    Dealer wordy =
+        new Dealer(
+            "Quillback Hose & Coupling",
+            List.of("14 Capstan Row"),
+            "555-0142",
+            "",
+            "For repairs ring the yard.");
+    Quote quote = SampleQuotes.hydrantLine();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    QuotePdf.write(quote, wordy, Paper.LETTER, out);
+
+    assertThat(boldLetters(out.toByteArray()))
+        .contains("For " + quote.customer().name())
+        .doesNotContain("For repairs");
+  }
+
+  /** All letters drawn with an outline, which is how the one font is made bold, in their order. */
+  private static String boldLetters(byte[] pdf) throws IOException {
+    StringBuilder bold = new StringBuilder();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper stripper =
+          new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition letter) {
+              if (getGraphicsState().getTextState().getRenderingMode()
+                  == RenderingMode.FILL_STROKE) {
+                bold.append(letter.getUnicode());
+              }
+              super.processTextPosition(letter);
+            }
+          };
+      stripper.addOperator(new SetTextRenderingMode(stripper));
+      stripper.getText(document);
+    }
+    return bold.toString();
   }
 
   @Test
