@@ -3,9 +3,6 @@ package hosewright.desk;
 import hosewright.intake.SmallFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.PlainText;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -14,8 +11,7 @@ import java.util.List;
  * say nothing.
  */
 public final class TextLines {
-  private static final int MOST_BYTES = 64 * 1024;
-  private static final String SIZE = "a text file of at most 64 KiB";
+  private static final int MOST_KIB = 64;
   private static final int MOST_LINES = 100;
   private static final int LONGEST = 1000;
 
@@ -32,30 +28,20 @@ public final class TextLines {
   }
 
   public static List<String> read(String option, Path file) {
-    try {
-      if (Files.isDirectory(file)) {
-        throw new BadInputException(option, file.toString(), SIZE);
-      }
-      List<String> lines =
-          SmallFile.text(file, MOST_BYTES)
-              .orElseThrow(() -> new BadInputException(option, file.toString(), SIZE))
-              .replace("\uFEFF", "")
-              .lines()
-              .map(String::strip)
-              .filter(line -> !line.isEmpty() && !line.startsWith("#"))
-              .toList();
-      if (lines.size() > MOST_LINES || lines.stream().anyMatch(line -> line.length() > LONGEST)) {
-        throw new BadInputException(
-            option,
-            file.toString(),
-            "at most " + MOST_LINES + " lines of at most " + LONGEST + " characters");
-      }
-      lines.forEach(line -> PlainText.require(option, line));
-      return lines;
-    } catch (CharacterCodingException e) {
-      throw new BadInputException(option, file.toString(), "a text file in UTF-8");
-    } catch (IOException e) {
-      throw new BadInputException(option, file.toString(), "a text file that is there to be read");
+    List<String> lines =
+        SmallFile.named(option, file, "a text file", MOST_KIB)
+            .replace("\uFEFF", "")
+            .lines()
+            .map(String::strip)
+            .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+            .toList();
+    if (lines.size() > MOST_LINES || lines.stream().anyMatch(line -> line.length() > LONGEST)) {
+      throw new BadInputException(
+          option,
+          file.toString(),
+          "at most " + MOST_LINES + " lines of at most " + LONGEST + " characters");
     }
+    lines.forEach(line -> PlainText.require(option, line));
+    return lines;
   }
 }

@@ -3,8 +3,6 @@ package hosewright.intake;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,7 +23,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * a title. Job files are named from where the file lies.
  */
 public final class PackageFile {
-  private static final int MOST_BYTES = 64 * 1024;
+  private static final int MOST_KIB = 64;
   private static final int DEEPEST = 5;
   private static final int MOST_OF_A_GROUP = 9_999;
   private static final List<String> WORDS = List.of("title", "customer", "jobs", "parts", "kit");
@@ -67,24 +65,12 @@ public final class PackageFile {
    * @throws BadInputException naming everything that cannot be used, by its line
    */
   public static Read read(Path file) {
-    try {
-      if (Files.isDirectory(file)) {
-        throw new BadInputException("package", file.toString(), "a package file, not a folder");
-      }
-      String text =
-          SmallFile.text(file, MOST_BYTES)
-              .orElseThrow(
-                  () ->
-                      new BadInputException(
-                          "package", file.toString(), "a package file of at most 64 KiB"));
-      Path folder = file.toAbsolutePath().getParent();
-      return new PackageFile(folder == null ? Path.of("") : folder).parse(text);
-    } catch (CharacterCodingException e) {
-      throw new BadInputException("package", file.toString(), "a package file in UTF-8");
-    } catch (IOException e) {
-      throw new BadInputException(
-          "package", file.toString(), "a package file that is there to be read");
+    if (Files.isDirectory(file)) {
+      throw new BadInputException("package", file.toString(), "a package file, not a folder");
     }
+    String text = SmallFile.named("package", file, "a package file", MOST_KIB);
+    Path folder = file.toAbsolutePath().getParent();
+    return new PackageFile(folder == null ? Path.of("") : folder).parse(text);
   }
 
   private Read parse(String text) {

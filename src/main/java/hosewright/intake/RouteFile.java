@@ -8,9 +8,7 @@ import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
-import java.io.IOException;
 import java.io.StringReader;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -30,7 +28,7 @@ import java.util.function.BiFunction;
  * file no more.
  */
 public final class RouteFile implements CellRows.Taker {
-  private static final int MOST_BYTES = 256 * 1024;
+  private static final int MOST_KIB = 256;
   private static final int MOST_PROBLEMS = 100;
   private static final String FIELD = JobField.ROUTE.word();
 
@@ -80,24 +78,10 @@ public final class RouteFile implements CellRows.Taker {
    * @throws BadInputException naming every row that cannot be used
    */
   static String read(Path file) {
-    try {
-      Optional<String> text =
-          Files.isDirectory(file) ? Optional.empty() : SmallFile.text(file, MOST_BYTES);
-      RouteFile read = new RouteFile(String.valueOf(file.getFileName()));
-      new CsvText(
-              read.name,
-              new StringReader(
-                  text.orElseThrow(
-                      () ->
-                          new BadInputException(
-                              FIELD, file.toString(), "a CSV file of at most 256 KiB"))))
-          .each(read);
-      return read.places();
-    } catch (CharacterCodingException e) {
-      throw new BadInputException(FIELD, file.toString(), "a CSV file in UTF-8");
-    } catch (IOException e) {
-      throw new BadInputException(FIELD, file.toString(), "a CSV file that is there to be read");
-    }
+    RouteFile read = new RouteFile(String.valueOf(file.getFileName()));
+    String text = SmallFile.named(FIELD, file, "a CSV file", MOST_KIB);
+    new CsvText(read.name, new StringReader(text)).each(read);
+    return read.places();
   }
 
   private String places() {
