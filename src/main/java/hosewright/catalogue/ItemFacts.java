@@ -1,7 +1,7 @@
 package hosewright.catalogue;
 
+import hosewright.csv.PlainNumber;
 import hosewright.thread.End;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,7 +60,7 @@ public final class ItemFacts {
     columns.put(
         "ends", item -> item.ends().stream().map(End::toString).collect(Collectors.joining(" x ")));
     columns.put("unit", item -> item.unit().word());
-    columns.put("weight_lb", item -> plain(item.weightLb()));
+    columns.put("weight_lb", item -> PlainNumber.of(item.weightLb()));
     columns.put("material", Item::material);
     columns.put("fluids", item -> item.fluids().stream().sorted().collect(Collectors.joining(";")));
     columns.put("working_psi", item -> plain(item.rating().workingPsi()));
@@ -71,7 +71,7 @@ public final class ItemFacts {
     columns.put("shutoff", item -> item.form().shutoff().word());
     columns.put("channels", item -> channels(item.form()));
     columns.put("hose_type", hose(ItemFacts::type));
-    columns.put("hose_size_in", hose(facts -> plain(facts.sizeIn())));
+    columns.put("hose_size_in", hose(facts -> PlainNumber.of(facts.sizeIn())));
     columns.put("length_ft", hose(facts -> plain(facts.lengthFt())));
     columns.put("series", hose(HoseFacts::series));
     columns.put("friction_coefficient", hose(facts -> plain(facts.frictionCoefficient())));
@@ -115,7 +115,7 @@ public final class ItemFacts {
 
   private static String derating(Rating rating) {
     return rating.derating().stream()
-        .map(step -> plain(step.temperatureF()) + ":" + plain(step.workingPsi()))
+        .map(step -> PlainNumber.of(step.temperatureF()) + ":" + PlainNumber.of(step.workingPsi()))
         .collect(Collectors.joining(";"));
   }
 
@@ -124,10 +124,6 @@ public final class ItemFacts {
   }
 
   private static String plain(OptionalDouble number) {
-    return number.isPresent() ? plain(number.getAsDouble()) : "";
-  }
-
-  private static String plain(double number) {
-    return number == 0 ? "0" : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    return number.isPresent() ? PlainNumber.of(number.getAsDouble()) : "";
   }
 }

@@ -30,7 +30,9 @@ public record Limits(BigDecimal least, BigDecimal most, String words) {
   /** A number of {@code unit} from {@code least} to {@code most}. */
   public static Limits between(double least, double most, String unit) {
     String words =
-        "a number from %s to %s %s".formatted(plain(least), plain(most), unit).stripTrailing();
+        "a number from %s to %s %s"
+            .formatted(PlainNumber.of(least), PlainNumber.of(most), unit)
+            .stripTrailing();
     return new Limits(least, most, words);
   }
 
@@ -72,9 +74,5 @@ public record Limits(BigDecimal least, BigDecimal most, String words) {
 
   private static BigDecimal shortest(BigDecimal number) {
     return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,6 +1,6 @@
 package hosewright.thread;
 
-import java.math.BigDecimal;
+import hosewright.csv.PlainNumber;
 import java.util.Objects;
 
 /**
@@ -89,17 +89,13 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
 
   /** Threads per inch follow the size only where the name alone could mean another thread. */
   private String sizeWritten() {
-    String size = decimal(sizeIn);
+    String size = PlainNumber.of(sizeIn);
     if (ThreadTable.namesake(family, sizeIn).isEmpty()) {
       return size;
     }
     return ThreadTable.find(this)
         .filter(r -> r.threadsPerInch().isPresent())
-        .map(r -> size + "-" + decimal(r.threadsPerInch().getAsDouble()))
+        .map(r -> size + "-" + PlainNumber.of(r.threadsPerInch().getAsDouble()))
         .orElse(size);
-  }
-
-  static String decimal(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.PlainNumber;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -157,7 +158,7 @@ final class EndReader {
     }
     refuse(
         own.isPresent()
-            ? end + " has " + End.decimal(own.getAsDouble()) + " threads per inch"
+            ? end + " has " + PlainNumber.of(own.getAsDouble()) + " threads per inch"
             : "no threads per inch are known for " + end + ": leave them out and measure it",
         end.toString());
     return end;
@@ -180,7 +181,7 @@ final class EndReader {
   private static String threadsPerInch(End end) {
     return ThreadTable.find(end)
         .map(ThreadDimensions::threadsPerInch)
-        .map(t -> End.decimal(t.orElseThrow()))
+        .map(t -> PlainNumber.of(t.orElseThrow()))
         .orElseThrow();
   }
 

@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.PlainNumber;
 import hosewright.measure.Measures;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -61,7 +62,7 @@ final class EndSize {
     return "; sizes are nominal, never measured: a "
         + new End(row.sizeIn(), row.family(), Gender.MALE, false)
         + " measures "
-        + End.decimal(row.majorMaxIn().orElseThrow())
+        + PlainNumber.of(row.majorMaxIn().orElseThrow())
         + " in across";
   }
 
@@ -108,7 +109,7 @@ final class EndSize {
   private static String madeIn(Family family) {
     return family.code()
         + " is made in "
-        + family.sizesIn().stream().map(End::decimal).collect(Collectors.joining(", "))
+        + family.sizesIn().stream().map(PlainNumber::of).collect(Collectors.joining(", "))
         + " in nominal";
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.PlainNumber;
 import hosewright.csv.ReferenceTable;
 import java.util.List;
 import java.util.Locale;
@@ -107,7 +108,7 @@ record JointRule(
       case "differ" -> a != b;
       case "same-lugs" ->
           lugs(pair.male()).isPresent() && lugs(pair.male()).equals(lugs(pair.female()));
-      default -> sizes.contains(End.decimal(a) + "/" + End.decimal(b));
+      default -> sizes.contains(PlainNumber.of(a) + "/" + PlainNumber.of(b));
     };
   }
 

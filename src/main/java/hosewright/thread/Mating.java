@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.PlainNumber;
 import hosewright.csv.ReferenceTable;
 import hosewright.thread.JointRule.Pair;
 import java.util.HashMap;
@@ -66,7 +67,7 @@ public final class Mating {
         said.reason()
             .replace("{male}", pair.male().toString())
             .replace("{female}", pair.female().toString())
-            .replace("{size}", End.decimal(pair.male().sizeIn()))
+            .replace("{size}", PlainNumber.of(pair.male().sizeIn()))
             .replace("{family}", pair.male().family()),
         said.source());
   }

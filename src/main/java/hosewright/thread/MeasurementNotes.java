@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.PlainNumber;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -54,7 +55,7 @@ final class MeasurementNotes {
                     String.format(
                         Locale.ROOT,
                         "; a %s %s measures %.3f in",
-                        End.decimal(nominal),
+                        PlainNumber.of(nominal),
                         family,
                         r.majorMaxIn().getAsDouble()))
             .orElse("");
@@ -63,8 +64,8 @@ final class MeasurementNotes {
         "A %s measures %.3f in across, close to %s in, but sizes are nominal: order it as %s%s.",
         leader.end(),
         leader.majorDiameterIn(),
-        End.decimal(nominal),
-        End.decimal(leader.end().sizeIn()),
+        PlainNumber.of(nominal),
+        PlainNumber.of(leader.end().sizeIn()),
         other);
   }
 

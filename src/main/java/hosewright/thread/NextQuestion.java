@@ -1,5 +1,6 @@
 package hosewright.thread;
 
+import hosewright.csv.PlainNumber;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -51,14 +52,14 @@ final class NextQuestion {
         question(
             "Hold a thread gauge to the flanks: ",
             leaders,
-            c -> End.decimal(family(c).figures().formAngleDeg().orElseThrow()) + " degrees",
+            c -> PlainNumber.of(family(c).figures().formAngleDeg().orElseThrow()) + " degrees",
             0.5));
     if (leaders.stream().map(c -> c.end().family()).distinct().count() == 1) {
       questions.add(
           question(
               "Measure the waterway inside: about ",
               leaders,
-              c -> End.decimal(c.end().sizeIn()) + " in",
+              c -> PlainNumber.of(c.end().sizeIn()) + " in",
               0.7));
     }
     if (measurement.stencil().isBlank()) {
@@ -81,7 +82,7 @@ final class NextQuestion {
             ? "Count the threads with a thread gauge, or over two inches and halve it: "
             : "Count the threads in one inch: ",
         leaders,
-        c -> End.decimal(c.threadsPerInch()),
+        c -> PlainNumber.of(c.threadsPerInch()),
         close ? 0.8 : 1);
   }
 

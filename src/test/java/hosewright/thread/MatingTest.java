@@ -2,6 +2,7 @@ package hosewright.thread;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.csv.PlainNumber;
 import hosewright.csv.ReferenceTable;
 import hosewright.thread.Verdict.Outcome;
 import hosewright.thread.Verdict.Seal;
@@ -136,9 +137,9 @@ final class MatingTest {
             .filter(p -> p[0].sizeIn() < p[1].sizeIn() && Mating.of(p[0], p[1]).mates())
             .map(
                 p ->
-                    End.decimal(p[0].sizeIn())
+                    PlainNumber.of(p[0].sizeIn())
                         + "/"
-                        + End.decimal(p[1].sizeIn())
+                        + PlainNumber.of(p[1].sizeIn())
                         + " "
                         + p[0].family())
             .distinct()

@@ -1,6 +1,6 @@
 package hosewright.catalogue.find;
 
-import java.math.BigDecimal;
+import hosewright.csv.PlainNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -143,6 +143,6 @@ final class SearchTokens {
   static String written(double number) {
     return number == Math.rint(number) && number < 1e15
         ? Long.toString((long) number)
-        : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        : PlainNumber.of(number);
   }
 }

@@ -1,12 +1,12 @@
 package hosewright.desk.end;
 
+import hosewright.csv.PlainNumber;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.bridge.StockBridges.Gap;
 import hosewright.line.bridge.StockBridges.Way;
 import hosewright.thread.End;
 import hosewright.thread.Mating;
 import hosewright.thread.Verdict;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -94,7 +94,7 @@ public record BridgeDocument(
 
   /** How narrow it is at its narrowest, where that is too narrow: {@code 1.5 in}. */
   String neck() {
-    return BigDecimal.valueOf(neckIn).stripTrailingZeros().toPlainString() + " in";
+    return PlainNumber.of(neckIn) + " in";
   }
 
   /** The parts as a buyer asks for them, by ends and number. */

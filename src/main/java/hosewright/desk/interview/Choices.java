@@ -3,6 +3,7 @@ package hosewright.desk.interview;
 import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.csv.PlainNumber;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
 import hosewright.thread.End;
@@ -10,7 +11,6 @@ import hosewright.thread.Families;
 import hosewright.thread.Family;
 import hosewright.thread.FamilyKind;
 import hosewright.thread.Gender;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -118,7 +118,7 @@ final class Choices {
         .map(HoseFacts::sizeIn)
         .distinct()
         .sorted()
-        .map(size -> BigDecimal.valueOf(size).stripTrailingZeros().toPlainString() + " in")
+        .map(size -> PlainNumber.of(size) + " in")
         .toList();
   }
 

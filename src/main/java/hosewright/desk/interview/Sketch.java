@@ -1,5 +1,6 @@
 package hosewright.desk.interview;
 
+import hosewright.csv.PlainNumber;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
@@ -7,7 +8,6 @@ import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
-import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -48,13 +48,13 @@ final class Sketch {
     String hose =
         plan.layout().firstHoseLeg().stream()
             .flatMap(leg -> leg.sectionCounts().stream())
-            .map(section -> section.count() + " x " + plain(section.lengthFt()) + " ft")
+            .map(section -> section.count() + " x " + PlainNumber.of(section.lengthFt()) + " ft")
             .collect(Collectors.joining(" and "));
     String goods =
         "%s of %s in hose%s%s, %s"
             .formatted(
                 hose,
-                plain(plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0)),
+                PlainNumber.of(plan.hose().map(LinePlan.HoseChoice::sizeIn).orElse(0.0)),
                 branches(plan),
                 adapters(plan),
                 plan.bill().headline());
@@ -80,7 +80,7 @@ final class Sketch {
                 " and "
                     + leg.lines()
                     + " attack lines of "
-                    + plain(leg.hose().map(Leg.Hose::sizeIn).orElse(0.0))
+                    + PlainNumber.of(leg.hose().map(Leg.Hose::sizeIn).orElse(0.0))
                     + " in")
         .orElse("");
   }
@@ -92,9 +92,5 @@ final class Sketch {
       case 1 -> " and an adapter";
       default -> " and " + count + " adapters";
     };
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,13 +1,13 @@
 package hosewright.desk.line;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hosewright.csv.PlainNumber;
 import hosewright.job.Job;
 import hosewright.line.model.Layout;
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.SectionCount;
 import hosewright.line.plan.Planner;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -86,7 +86,8 @@ public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
   private static String laid(Layout layout) {
     List<String> legs = new ArrayList<>();
     for (Leg leg : layout.hoseLegs()) {
-      String size = legs.isEmpty() ? "" : plain(leg.hose().orElseThrow().sizeIn()) + " in: ";
+      String size =
+          legs.isEmpty() ? "" : PlainNumber.of(leg.hose().orElseThrow().sizeIn()) + " in: ";
       legs.add(size + laid(leg.sectionCounts()));
     }
     return String.join("; ", legs);
@@ -94,15 +95,11 @@ public record TradeOffs(int found, boolean sourceStated, List<Row> rows) {
 
   private static String laid(List<SectionCount> sections) {
     return sections.stream()
-        .map(s -> s.count() + " x " + plain(s.lengthFt()) + " ft")
+        .map(s -> s.count() + " x " + PlainNumber.of(s.lengthFt()) + " ft")
         .collect(Collectors.joining(" + "));
   }
 
   private static int sections(LinePlan plan) {
     return plan.layout().sectionsInAll();
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,5 +1,6 @@
 package hosewright.fleet.budget;
 
+import hosewright.csv.PlainNumber;
 import hosewright.fleet.budget.FleetStatus.AgeCount;
 import hosewright.fleet.budget.FleetStatus.Count;
 import hosewright.fleet.budget.FleetStatus.Overdue;
@@ -7,7 +8,6 @@ import hosewright.fleet.budget.FleetStatus.RuleCount;
 import hosewright.fleet.record.AgencyLimits;
 import hosewright.fleet.record.CouplingMap;
 import hosewright.fleet.record.CouplingMap.Pair;
-import hosewright.fleet.record.HoseKind;
 import hosewright.fleet.record.HoseRecord;
 import hosewright.fleet.record.OddThreads;
 import hosewright.fleet.record.Outlet;
@@ -144,7 +144,7 @@ public final class FleetTally {
         new FleetStatus.InUse(
             bySize.values().stream().mapToLong(sum -> sum.sections).sum(),
             usableFt(),
-            counts(bySize, size -> HoseKind.plain(size) + " in"),
+            counts(bySize, size -> PlainNumber.of(size) + " in"),
             counts(byLocation, location -> location),
             counts(byThread, thread -> thread)),
         new FleetStatus.Ages(

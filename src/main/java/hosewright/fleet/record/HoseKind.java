@@ -1,7 +1,7 @@
 package hosewright.fleet.record;
 
+import hosewright.csv.PlainNumber;
 import hosewright.thread.End;
-import java.math.BigDecimal;
 
 /**
  * Sections that replace one another: the same size, length as bought, couplings and jacket.
@@ -16,10 +16,10 @@ public record HoseKind(double sizeIn, double lengthFt, End endA, End endB, Strin
   public String toString() {
     return "%s in x %s ft, %s x %s%s"
         .formatted(
-            plain(sizeIn), plain(lengthFt), endA, endB, jacket.isEmpty() ? "" : ", " + jacket);
-  }
-
-  public static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+            PlainNumber.of(sizeIn),
+            PlainNumber.of(lengthFt),
+            endA,
+            endB,
+            jacket.isEmpty() ? "" : ", " + jacket);
   }
 }

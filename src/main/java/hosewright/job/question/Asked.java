@@ -1,8 +1,8 @@
 package hosewright.job.question;
 
+import hosewright.csv.PlainNumber;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -91,8 +91,7 @@ public record Asked(
   private static Optional<String> station(String what, String where) {
     try {
       double ft = Measures.lengthFt(JobField.ACCESSORIES.word(), where);
-      return Optional.of(
-          what + " at " + BigDecimal.valueOf(ft).stripTrailingZeros().toPlainString() + " ft");
+      return Optional.of(what + " at " + PlainNumber.of(ft) + " ft");
     } catch (BadInputException e) {
       return Optional.empty();
     }

@@ -6,6 +6,7 @@ import static hosewright.line.check.Checks.text;
 import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.csv.PlainNumber;
 import hosewright.job.Job;
 import hosewright.job.question.Practice;
 import hosewright.job.question.Use;
@@ -20,7 +21,6 @@ import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
 import hosewright.line.model.Role;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -114,7 +114,7 @@ public final class PracticeChecks {
   private static String tooNarrow(Between.Held part) {
     return text(
         "%s is %s in wide where the line is %s in on both sides",
-        part.part().itemNumber(), plain(part.hasIn()), plain(part.leastIn()));
+        part.part().itemNumber(), PlainNumber.of(part.hasIn()), PlainNumber.of(part.leastIn()));
   }
 
   private static boolean guessed(Placed part) {
@@ -214,7 +214,9 @@ public final class PracticeChecks {
                 SMALL.unit(),
                 text(
                     "%.0f gpm in a %s in hand line: larger hose is laid for more than %.0f gpm",
-                    job.flowEachGpm(), plain(leg.hose().sizeIn()), SMALL.limit().getAsDouble()),
+                    job.flowEachGpm(),
+                    PlainNumber.of(leg.hose().sizeIn()),
+                    SMALL.limit().getAsDouble()),
                 SMALL.source()));
   }
 
@@ -251,7 +253,9 @@ public final class PracticeChecks {
                     text(
                         "%s is %s in in a line of %s in: none of full size is in the catalogue, or"
                             + " it was asked for by its number",
-                        device.part().itemNumber(), plain(device.hasIn()), plain(device.leastIn())),
+                        device.part().itemNumber(),
+                        PlainNumber.of(device.hasIn()),
+                        PlainNumber.of(device.leastIn())),
                     REDUCED.source()));
   }
 
@@ -284,9 +288,5 @@ public final class PracticeChecks {
                   },
                   PLAIN_WYE.source());
             });
-  }
-
-  private static String plain(double sizeIn) {
-    return BigDecimal.valueOf(sizeIn).stripTrailingZeros().toPlainString();
   }
 }

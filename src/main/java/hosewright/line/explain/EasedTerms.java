@@ -3,6 +3,7 @@ package hosewright.line.explain;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.job.Conditions;
 import hosewright.job.Job;
 import hosewright.line.assembly.HoseLine;
@@ -10,7 +11,6 @@ import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.Shop;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,9 +89,7 @@ public final class EasedTerms {
     HoseLine hose = plan.assembly().topology().hose();
     return text(
         "%s in hose (%s) for %s",
-        BigDecimal.valueOf(hose.sizeIn()).stripTrailingZeros().toPlainString(),
-        hose.series(),
-        MoneyWords.of(plan.total()));
+        PlainNumber.of(hose.sizeIn()), hose.series(), MoneyWords.of(plan.total()));
   }
 
   /** What is asked for that narrows the choice of hose, in words; for saying that none is left. */

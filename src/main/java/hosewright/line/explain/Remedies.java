@@ -3,6 +3,7 @@ package hosewright.line.explain;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.hydraulics.Arrival;
 import hosewright.hydraulics.FixedPressure;
 import hosewright.hydraulics.LineHydraulics;
@@ -18,7 +19,6 @@ import hosewright.line.search.Shop;
 import hosewright.line.water.OuterVelocity;
 import hosewright.line.water.Outflow;
 import hosewright.line.water.PlanHydraulics;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -218,11 +218,7 @@ public final class Remedies {
   }
 
   private static String size(Evaluated plan) {
-    return plain(plan.assembly().topology().hose().sizeIn());
-  }
-
-  private static String plain(double sizeIn) {
-    return BigDecimal.valueOf(sizeIn).stripTrailingZeros().toPlainString();
+    return PlainNumber.of(plan.assembly().topology().hose().sizeIn());
   }
 
   /** What the catalogue has, when no hose in it may be laid as the job wishes. */

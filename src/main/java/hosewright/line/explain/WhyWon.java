@@ -3,6 +3,7 @@ package hosewright.line.explain;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.job.Job;
 import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.LegShape;
@@ -12,7 +13,6 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.SearchResult;
 import hosewright.line.water.LegFigures;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -109,7 +109,9 @@ final class WhyWon {
                 sentences.add(
                     text(
                         "%s in is the smallest hose that will do: with %s in, %s.",
-                        plain(sizeIn), plain(size(next)), new WhyLost(job, best).otherHose(next))));
+                        PlainNumber.of(sizeIn),
+                        PlainNumber.of(size(next)),
+                        new WhyLost(job, best).otherHose(next))));
     if (job.wishes().hoseSizesIn().size() == 1) {
       sentences.add("The size was named, so no other was weighed.");
     }
@@ -131,7 +133,8 @@ final class WhyWon {
   private String named(LegShape leg) {
     return topology.legs().size() == 1
         ? "hose"
-        : plain(leg.hose().sizeIn()) + (leg.lines() > 1 ? " in attack hose" : " in supply hose");
+        : PlainNumber.of(leg.hose().sizeIn())
+            + (leg.lines() > 1 ? " in attack hose" : " in supply hose");
   }
 
   private String sections(int legPlace) {
@@ -141,7 +144,10 @@ final class WhyWon {
     for (int i = 0; i < lay.counts().size(); i++) {
       if (lay.counts().get(i) > 0) {
         laid.add(
-            lay.counts().get(i) + " x " + plain(leg.hose().options().get(i).lengthFt()) + " ft");
+            lay.counts().get(i)
+                + " x "
+                + PlainNumber.of(leg.hose().options().get(i).lengthFt())
+                + " ft");
       }
     }
     double runFt = leg.neededFt() / (1 + job.run().slack());
@@ -211,9 +217,5 @@ final class WhyWon {
             "Bought to a price break, so that more costs less in all: "
                 + String.join("; ", more)
                 + ".");
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

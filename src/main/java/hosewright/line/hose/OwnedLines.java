@@ -6,6 +6,7 @@ import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Rating;
+import hosewright.csv.PlainNumber;
 import hosewright.hydraulics.law.WaveSpeeds;
 import hosewright.job.Job;
 import hosewright.job.Wishes;
@@ -13,7 +14,6 @@ import hosewright.job.question.OwnedHose;
 import hosewright.line.assembly.FittedGaskets;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.SectionOption;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -73,7 +73,7 @@ final class OwnedLines {
   private HoseLine alone(List<OwnedHose> alike) {
     OwnedHose any = alike.get(0);
     return new HoseLine(
-        "customer's own " + plain(any.sizeIn()),
+        "customer's own " + PlainNumber.of(any.sizeIn()),
         any.sizeIn(),
         any.inlet(),
         any.outlet(),
@@ -103,9 +103,9 @@ final class OwnedLines {
                     Optional.empty(),
                     owned.lengthFt(),
                     "customer's own "
-                        + plain(owned.lengthFt())
+                        + PlainNumber.of(owned.lengthFt())
                         + " ft section of "
-                        + plain(owned.sizeIn())
+                        + PlainNumber.of(owned.sizeIn())
                         + " in hose",
                     Map.of(),
                     owned.lengthFt() * heaviestLbPerFt(owned.sizeIn()),
@@ -128,9 +128,5 @@ final class OwnedLines {
 
   private static List<Rating> ratings(List<OwnedHose> alike) {
     return alike.stream().map(OwnedHose::rating).toList();
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

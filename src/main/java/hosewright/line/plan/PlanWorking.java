@@ -1,5 +1,6 @@
 package hosewright.line.plan;
 
+import hosewright.csv.PlainNumber;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Solution;
@@ -14,7 +15,6 @@ import hosewright.line.model.Hydraulics.OtherCoefficient;
 import hosewright.line.water.FrictionChoice;
 import hosewright.line.water.LegFigures;
 import hosewright.line.water.PlanHydraulics;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,7 +47,7 @@ final class PlanWorking {
     List<OtherCoefficient> others = new ArrayList<>();
     for (LegFigures leg : LegFigures.of(job, line)) {
       HoseLine hose = leg.leg().hose();
-      String which = line.lays().size() == 1 ? "" : plain(hose.sizeIn()) + " in hose, ";
+      String which = line.lays().size() == 1 ? "" : PlainNumber.of(hose.sizeIn()) + " in hose, ";
       for (FrictionTable.Row row : FrictionChoice.others(job, hose)) {
         double morePsi =
             row.law().lossPsi(leg.flowGpm(), leg.lay().lengthFt()) - leg.frictionLossPsi();
@@ -61,10 +61,6 @@ final class PlanWorking {
       }
     }
     return others;
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private List<Working.Step> steps() {

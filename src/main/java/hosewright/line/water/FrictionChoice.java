@@ -1,5 +1,6 @@
 package hosewright.line.water;
 
+import hosewright.csv.PlainNumber;
 import hosewright.hydraulics.law.CoefficientLaw;
 import hosewright.hydraulics.law.FrictionLaw;
 import hosewright.hydraulics.law.FrictionTable;
@@ -7,7 +8,6 @@ import hosewright.hydraulics.law.HazenWilliams;
 import hosewright.job.Job;
 import hosewright.job.Limit;
 import hosewright.line.assembly.HoseLine;
-import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -39,14 +39,14 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
       return new FrictionChoice(
           new CoefficientLaw(c),
           Optional.of(c),
-          "coefficient C = " + plain(c) + " as stated in the job");
+          "coefficient C = " + PlainNumber.of(c) + " as stated in the job");
     }
     if (hose.bore().frictionCoefficient().isPresent() && !owned) {
       double c = hose.bore().frictionCoefficient().getAsDouble();
       return new FrictionChoice(
           new CoefficientLaw(c),
           Optional.of(c),
-          "coefficient C = " + plain(c) + " from the catalogue's hose");
+          "coefficient C = " + PlainNumber.of(c) + " from the catalogue's hose");
     }
     return FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn())
         .map(
@@ -56,7 +56,7 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
                     Optional.of(row.c()),
                     String.format(
                         "coefficient C = %s from the size table (%s; %s)",
-                        plain(row.c()), row.howSure(), row.source())))
+                        PlainNumber.of(row.c()), row.howSure(), row.source())))
         .orElseGet(() -> hazenWilliams(hose));
   }
 
@@ -93,10 +93,6 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
     return new FrictionChoice(
         new HazenWilliams(c, hose.bore().boreIn()),
         Optional.empty(),
-        "Hazen-Williams C = " + plain(c) + ": no coefficient is known for this hose");
-  }
-
-  private static String plain(double c) {
-    return BigDecimal.valueOf(c).stripTrailingZeros().toPlainString();
+        "Hazen-Williams C = " + PlainNumber.of(c) + ": no coefficient is known for this hose");
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.door.shell.customer;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.desk.customer.CustomerDocument;
 import hosewright.desk.customer.CustomerDocument.Agreed;
 import hosewright.door.shell.screen.Screen;
@@ -54,7 +55,7 @@ final class CustomerText {
             () ->
                 customer.taxation().taxName()
                     + " "
-                    + Prose.plain(customer.taxation().taxRate().movePointRight(2).doubleValue())
+                    + PlainNumber.of(customer.taxation().taxRate().movePointRight(2).doubleValue())
                     + " %");
   }
 }

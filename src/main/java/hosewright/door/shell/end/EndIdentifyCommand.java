@@ -1,5 +1,6 @@
 package hosewright.door.shell.end;
 
+import hosewright.csv.PlainNumber;
 import hosewright.desk.end.IdentifyEnd;
 import hosewright.desk.end.MeasuredField;
 import hosewright.door.shell.command.CommandSpec;
@@ -67,7 +68,7 @@ public final class EndIdentifyCommand extends ShellCommand {
             candidate.end(),
             String.format(Locale.ROOT, "%.3f", candidate.majorDiameterIn()),
             String.format(Locale.ROOT, "%+.3f", candidate.differenceIn()),
-            Prose.plain(candidate.threadsPerInch()),
+            PlainNumber.of(candidate.threadsPerInch()),
             percent(candidate.likelihood()));
       }
       table.row("none of these", "", "", "", percent(found.noneOfThese()));

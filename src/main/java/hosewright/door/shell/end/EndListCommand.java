@@ -1,5 +1,6 @@
 package hosewright.door.shell.end;
 
+import hosewright.csv.PlainNumber;
 import hosewright.desk.end.ListEnds;
 import hosewright.desk.end.ListEnds.EndRow;
 import hosewright.desk.end.ListEnds.FamilyRow;
@@ -12,7 +13,6 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
-import hosewright.door.shell.words.Prose;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
 import java.util.List;
@@ -63,10 +63,10 @@ public final class EndListCommand extends ShellCommand {
   }
 
   private static String figure(Double number) {
-    return number == null ? "" : Prose.plain(number);
+    return number == null ? "" : PlainNumber.of(number);
   }
 
   private static String sizes(List<Double> sizesIn) {
-    return String.join(" ", sizesIn.stream().map(Prose::plain).toList());
+    return String.join(" ", sizesIn.stream().map(PlainNumber::of).toList());
   }
 }

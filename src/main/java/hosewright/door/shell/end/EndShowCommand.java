@@ -1,5 +1,6 @@
 package hosewright.door.shell.end;
 
+import hosewright.csv.PlainNumber;
 import hosewright.desk.end.ShowEnd;
 import hosewright.desk.end.ShowEnd.Shown;
 import hosewright.door.shell.command.ArgumentSpec;
@@ -50,7 +51,7 @@ public final class EndShowCommand extends ShellCommand {
       text.line("No published figures were found for it: measure it.");
     } else {
       Table table = Table.of("figure", "", "").numbers(1);
-      shown.figures().forEach(f -> table.row(f.name(), Prose.plain(f.value()), f.unit()));
+      shown.figures().forEach(f -> table.row(f.name(), PlainNumber.of(f.value()), f.unit()));
       text.block(table.on(screen));
       text.block(EndDrawing.text(shown.end(), Math.min(DRAWING_WIDTH, screen.width())));
     }

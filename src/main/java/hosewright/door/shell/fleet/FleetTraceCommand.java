@@ -1,5 +1,6 @@
 package hosewright.door.shell.fleet;
 
+import hosewright.csv.PlainNumber;
 import hosewright.desk.Books;
 import hosewright.desk.fleet.OfferSections;
 import hosewright.desk.fleet.TraceSection;
@@ -54,8 +55,8 @@ public final class FleetTraceCommand extends ShellCommand {
                     : " on " + trace.section().place().assignment(),
                 trace.today().status().substring(0, 1).toUpperCase(Locale.ROOT)
                     + trace.today().status().substring(1),
-                Prose.plain(trace.today().lengthFt()),
-                Prose.plain(trace.today().lostFt()),
+                PlainNumber.of(trace.today().lengthFt()),
+                PlainNumber.of(trace.today().lostFt()),
                 trace.today().repairs()));
     trace
         .left()
@@ -92,6 +93,6 @@ public final class FleetTraceCommand extends ShellCommand {
   }
 
   private static String plain(Optional<Double> number) {
-    return number.map(Prose::plain).orElse("");
+    return number.map(PlainNumber::of).orElse("");
   }
 }

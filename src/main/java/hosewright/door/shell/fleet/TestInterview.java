@@ -1,8 +1,8 @@
 package hosewright.door.shell.fleet;
 
+import hosewright.csv.PlainNumber;
 import hosewright.desk.fleet.FleetWords;
 import hosewright.desk.interview.Asker;
-import hosewright.door.shell.words.Prose;
 import hosewright.fleet.record.Outcome;
 import hosewright.problem.BadInputException;
 import java.time.LocalDate;
@@ -125,7 +125,7 @@ final class TestInterview {
     boolean tooShort =
         prompt.startsWith("held") && !text.isEmpty() && Double.parseDouble(text) < leastHoldMinutes;
     return tooShort
-        ? "at least " + Prose.plain(leastHoldMinutes) + " minutes for a passed test; < drops it"
+        ? "at least " + PlainNumber.of(leastHoldMinutes) + " minutes for a passed test; < drops it"
         : "";
   }
 

@@ -1,5 +1,6 @@
 package hosewright.door.shell.line;
 
+import hosewright.csv.PlainNumber;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.words.Prose;
 import hosewright.line.model.Check;
@@ -61,6 +62,6 @@ final class FlowingText {
     Leg.Hose hose = leg.hose().orElseThrow();
     return String.format(
         "%s of %s in hose (%s)",
-        units.length().of(hose.laidFt()), Prose.plain(hose.sizeIn()), hose.series());
+        units.length().of(hose.laidFt()), PlainNumber.of(hose.sizeIn()), hose.series());
   }
 }

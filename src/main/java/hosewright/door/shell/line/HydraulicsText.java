@@ -1,5 +1,6 @@
 package hosewright.door.shell.line;
 
+import hosewright.csv.PlainNumber;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.door.shell.words.Prose;
@@ -125,7 +126,7 @@ final class HydraulicsText {
     return String.format(
         Locale.ROOT,
         "With C = %s (%s; %s) the hose would lose %s, and the source would have to hold %s.",
-        Prose.plain(other.c()),
+        PlainNumber.of(other.c()),
         other.howSure(),
         other.source(),
         units.pressure().of(other.frictionLossPsi()),

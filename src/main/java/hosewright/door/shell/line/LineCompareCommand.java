@@ -1,6 +1,7 @@
 package hosewright.door.shell.line;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.desk.Books;
 import hosewright.desk.line.CompareSizes;
 import hosewright.desk.line.CompareSizes.Size;
@@ -92,7 +93,7 @@ public final class LineCompareCommand extends ShellCommand {
             .numbers(0, 2, 4, 5, 6, 7, 8, 9);
     for (Size size : sizes) {
       table.row(
-          Prose.plain(size.hose().sizeIn()),
+          PlainNumber.of(size.hose().sizeIn()),
           size.hose().hoseSeries(),
           size.hose().lines(),
           size.feasible() ? "yes" : "no",
@@ -113,7 +114,7 @@ public final class LineCompareCommand extends ShellCommand {
     for (Size size : sizes) {
       if (size.withoutPrice() > 0) {
         prose.line(
-            Prose.plain(size.hose().sizeIn())
+            PlainNumber.of(size.hose().sizeIn())
                 + " in: "
                 + (size.withoutPrice() == 1 ? "1 part" : size.withoutPrice() + " parts")
                 + " without price, not in its total.");
@@ -122,7 +123,7 @@ public final class LineCompareCommand extends ShellCommand {
           .ifPresent(
               why ->
                   prose.line(
-                      Prose.plain(size.hose().sizeIn()) + " in: " + units.restated(why) + "."));
+                      PlainNumber.of(size.hose().sizeIn()) + " in: " + units.restated(why) + "."));
     }
     return prose.toString().strip();
   }

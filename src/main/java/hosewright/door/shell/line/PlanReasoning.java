@@ -1,6 +1,7 @@
 package hosewright.door.shell.line;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.door.shell.words.Prose;
@@ -139,7 +140,7 @@ final class PlanReasoning {
           "  ",
           text(
               "%s in hose, %s (%s), %s: %s.",
-              Prose.plain(rival.laid().sizeIn()),
+              PlainNumber.of(rival.laid().sizeIn()),
               make(rival),
               rival.laid().couplings(),
               MoneyWords.of(rival.total()),
@@ -166,7 +167,7 @@ final class PlanReasoning {
     Table table = Table.of("hose, in", "series", "couplings", "total", "why not").numbers(0, 3);
     for (Rival rival : able.subList(0, Math.min(MOST_SHOWN, able.size()))) {
       table.row(
-          Prose.plain(rival.laid().sizeIn()),
+          PlainNumber.of(rival.laid().sizeIn()),
           make(rival) + (rival.laid().lines() > 1 ? ", " + rival.laid().lines() + " lines" : ""),
           rival.laid().couplings(),
           MoneyWords.of(rival.total()),
@@ -202,7 +203,8 @@ final class PlanReasoning {
     for (List<Rival> rivals : alike.values()) {
       Rival nearest =
           rivals.stream().min(Comparator.comparingDouble(Rival::requiredSourcePsi)).orElseThrow();
-      table.row(Prose.plain(nearest.laid().sizeIn()), rivals.size(), make(nearest), nearest.why());
+      table.row(
+          PlainNumber.of(nearest.laid().sizeIn()), rivals.size(), make(nearest), nearest.why());
     }
     prose.block(table.on(screen));
   }

@@ -1,6 +1,7 @@
 package hosewright.door.shell.line;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.line.model.Bill;
@@ -14,7 +15,6 @@ import hosewright.measure.Scale;
 import hosewright.measure.UnitSystem;
 import hosewright.paper.drawing.LineDrawing;
 import hosewright.paper.quote.PartNames;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -121,8 +121,8 @@ public final class PlanText {
         Locale.ROOT,
         "%s of %s in hose with %s in couplings (%s)",
         counted(leg.sectionCounts()),
-        plain(hose.sizeIn()),
-        plain(hose.couplingSizeIn()),
+        PlainNumber.of(hose.sizeIn()),
+        PlainNumber.of(hose.couplingSizeIn()),
         hose.series());
   }
 
@@ -196,7 +196,7 @@ public final class PlanText {
     Table table = Table.of("hose", "series", "total", "why not").numbers(2);
     for (LinePlan.Alternative other : plan.alternatives()) {
       table.row(
-          plain(other.hose().sizeIn()) + " in",
+          PlainNumber.of(other.hose().sizeIn()) + " in",
           other.hose().series(),
           MoneyWords.of(other.total()),
           units.restated(other.why()));
@@ -230,9 +230,5 @@ public final class PlanText {
     return Math.abs(value) >= 100 || value == Math.rint(value)
         ? String.format(Locale.ROOT, "%.0f", value)
         : String.format(Locale.ROOT, "%.2f", value);
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.door.shell.line;
 
 import hosewright.catalogue.MoneyWords;
+import hosewright.csv.PlainNumber;
 import hosewright.desk.line.TradeOffs;
 import hosewright.desk.line.TradeOffs.Row;
 import hosewright.door.shell.screen.Screen;
@@ -28,7 +29,7 @@ final class TradeOffText {
     for (Row row : front.rows()) {
       table.row(
           MoneyWords.of(row.total()),
-          Prose.plain(row.hose().sizeIn()),
+          PlainNumber.of(row.hose().sizeIn()),
           row.hose().hoseSeries(),
           row.laid() + (row.hose().lines() > 1 ? ", " + row.hose().lines() + " lines in all" : ""),
           units

@@ -37,11 +37,6 @@ public final class Prose {
     return this;
   }
 
-  /** A number without zeros that say nothing. */
-  public static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
-  }
-
   /** A fraction as people read it, 0.4217 as 42.2 %. */
   public static String percent(BigDecimal fraction) {
     return fraction.movePointRight(2).setScale(1, RoundingMode.HALF_UP).toPlainString() + " %";
