@@ -33,10 +33,12 @@ public final class ItemSearch {
    * What was found.
    *
    * @param understood the parts of the question, as they were read
+   * @param guessed whether a word was taken for another, as of somebody who misspelt it
    * @param whole whether the items have every part; false when no item has, and these have most
    * @param numbers item numbers, best first
    */
-  public record Found(List<String> understood, boolean whole, List<String> numbers) {}
+  public record Found(
+      List<String> understood, boolean guessed, boolean whole, List<String> numbers) {}
 
   /** The items that fit a question, best first: those that have every part, else most of them. */
   public Found find(String question, Optional<ItemKind> kind) {
@@ -68,6 +70,7 @@ public final class ItemSearch {
     int most = scores.isEmpty() ? 0 : mostParts;
     return new Found(
         scores.stream().map(PartScore::said).toList(),
+        scores.stream().anyMatch(PartScore::guessed),
         most == scores.size() || hits.isEmpty(),
         hits.stream()
             .filter(hit -> hit.parts() == most)
@@ -89,13 +92,24 @@ public final class ItemSearch {
   /** How well one part of the question fits each item: 0 not at all, 1 exactly. */
   private abstract static class PartScore {
     private final String said;
+    private final boolean guessed;
 
     PartScore(String said) {
+      this(said, false);
+    }
+
+    PartScore(String said, boolean guessed) {
       this.said = said;
+      this.guessed = guessed;
     }
 
     String said() {
       return said;
+    }
+
+    /** Whether its word was taken for another. */
+    boolean guessed() {
+      return guessed;
     }
 
     abstract double of(int place);
@@ -163,13 +177,12 @@ public final class ItemSearch {
     }
     double[] weights = new double[vocabulary.size()];
     near.forEach((word, weight) -> weights[vocabulary.get(word)] = weight);
-    String said =
-        near.isEmpty()
-                || near.containsKey(typed)
-                || near.keySet().iterator().next().startsWith(typed)
-            ? typed
-            : typed + " as " + String.join(" or ", near.keySet());
-    return new PartScore(said) {
+    boolean guessed =
+        !near.isEmpty()
+            && !near.containsKey(typed)
+            && !near.keySet().iterator().next().startsWith(typed);
+    String said = guessed ? typed + " as " + String.join(" or ", near.keySet()) : typed;
+    return new PartScore(said, guessed) {
       @Override
       double of(int place) {
         double best = 0;

@@ -21,9 +21,6 @@ public final class ItemWords {
   /** As many as can be told apart at a glance. */
   private static final int MOST_SHOWN = 6;
 
-  /** How a search says that it took a word for another; a part is never bought on such a guess. */
-  private static final String TAKEN_FOR = " as ";
-
   private final Catalogue catalogue;
   private final Supplier<List<Listing>> listings;
   private final Optional<Asker> asker;
@@ -70,8 +67,8 @@ public final class ItemWords {
       search = new ItemSearch(listings.get());
     }
     ItemSearch.Found found = search.find(words, Optional.empty());
-    boolean guessed = found.understood().stream().anyMatch(said -> said.contains(TAKEN_FOR));
-    if (!found.whole() || guessed || found.understood().isEmpty()) {
+    // A part is never bought on a guess.
+    if (!found.whole() || found.guessed() || found.understood().isEmpty()) {
       return Optional.empty();
     }
     List<Item> meant =
