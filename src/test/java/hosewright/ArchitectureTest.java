@@ -76,6 +76,7 @@ final class ArchitectureTest {
           "PriceList",
           "Quote",
           "QuoteDiff",
+          "QuoteLine",
           "Raising",
           "RatingChecks",
           "ShowItem",

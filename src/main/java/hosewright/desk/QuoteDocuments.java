@@ -2,7 +2,7 @@ package hosewright.desk;
 
 import hosewright.paper.json.Json;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteCodec;
+import hosewright.quote.life.QuoteCodec;
 
 /** Quotes are kept as the JSON that scripts read. */
 final class QuoteDocuments implements QuoteCodec {

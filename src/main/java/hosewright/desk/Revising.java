@@ -4,8 +4,8 @@ import hosewright.intake.JobFile;
 import hosewright.quote.Amendments;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
 import java.util.List;
 import java.util.Optional;
 

@@ -2,8 +2,8 @@ package hosewright.desk;
 
 import hosewright.order.OrderBook;
 import hosewright.problem.BadInputException;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife.Step;
+import hosewright.quote.life.Signed;
 import java.time.Instant;
 import java.util.regex.Pattern;
 

@@ -8,7 +8,7 @@ import hosewright.order.SuppliedHose.Sections;
 import hosewright.quote.Departures;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;

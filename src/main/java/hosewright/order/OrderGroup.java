@@ -2,7 +2,7 @@ package hosewright.order;
 
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;

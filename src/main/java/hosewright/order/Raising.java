@@ -8,7 +8,7 @@ import hosewright.order.Coming.Load;
 import hosewright.order.Coming.Waiting;
 import hosewright.order.OrderBook.Shelves;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,7 +1,6 @@
 package hosewright.quote;
 
 import hosewright.line.model.Bill;
-import hosewright.quote.Quote.QuoteLine;
 import java.util.List;
 import java.util.Locale;
 

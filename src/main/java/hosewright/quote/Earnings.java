@@ -1,6 +1,5 @@
 package hosewright.quote;
 
-import hosewright.quote.Quote.QuoteLine;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;

@@ -9,7 +9,7 @@ import org.joda.money.Money;
  * @param item the catalogue item; empty for free text
  * @param description what free text says; empty for an item, whose own description is taken
  * @param unitPrice what one of free text costs; empty for an item, priced as every other line
- * @param insteadOf the {@link Quote.QuoteLine#key} of the line an alternate would replace
+ * @param insteadOf the {@link QuoteLine#key} of the line an alternate would replace
  * @param group number of the group it belongs to
  */
 public record ExtraLine(

@@ -2,9 +2,7 @@ package hosewright.quote;
 
 import hosewright.catalogue.Item;
 import hosewright.catalogue.NetPrice;
-import hosewright.quote.Quote.Break;
-import hosewright.quote.Quote.OfferedLine;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine.Break;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;

@@ -1,6 +1,6 @@
 package hosewright.quote;
 
-import hosewright.quote.Quote.Break;
+import hosewright.quote.QuoteLine.Break;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;

@@ -1,7 +1,6 @@
 package hosewright.quote;
 
-import hosewright.quote.Quote.Break;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine.Break;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -3,7 +3,7 @@ package hosewright.quote;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.PriceRow;
-import hosewright.quote.Quote.Break;
+import hosewright.quote.QuoteLine.Break;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.CustomerTerms;
 import java.time.LocalDate;

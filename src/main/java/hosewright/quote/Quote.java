@@ -3,7 +3,6 @@ package hosewright.quote;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.Unpriced;
 import hosewright.quote.terms.Customer;
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -165,15 +164,6 @@ public record Quote(
     return lacking.values().stream().filter(part -> !priced.contains(part.what())).toList();
   }
 
-  /**
-   * A row of a file that a run of a tender priced.
-   *
-   * @param sha256 first digits of the digest of the file, in hexadecimal
-   * @param begun when the run began
-   * @param line the line of the file the row begins on
-   */
-  public record TenderRow(String sha256, Instant begun, long line) {}
-
   /** Where a quote stands. */
   public enum Status {
     DRAFT,
@@ -183,143 +173,6 @@ public record Quote(
     EXPIRED,
     /** A draft that nobody will issue. */
     DISCARDED
-  }
-
-  /**
-   * One line of a quote.
-   *
-   * @param position 1 for the first
-   * @param group number of the group it belongs to
-   */
-  public record QuoteLine(
-      int position, int group, Goods goods, int quantity, Price price, Optional<String> note) {
-
-    /** A line of the first group. */
-    public QuoteLine(int position, Goods goods, int quantity, Price price, Optional<String> note) {
-      this(position, Group.FIRST, goods, quantity, price, note);
-    }
-
-    /** What names this line among others: its group, and the item number or the free text. */
-    public String key() {
-      return Group.key(group, goods.key());
-    }
-
-    /** This line where it is not taxed. */
-    QuoteLine untaxed() {
-      return new QuoteLine(
-          position,
-          group,
-          new Goods(
-              goods.item(),
-              goods.description(),
-              goods.unit(),
-              goods.unitCode(),
-              goods.weightLb(),
-              false),
-          quantity,
-          price,
-          note);
-    }
-
-    /** The price breaks as the buyer sees them, after the line discount. */
-    public List<Break> netBreaks() {
-      List<Break> breaks =
-          price.agreed().map(agreed -> List.of(new Break(1, agreed))).orElse(price.breaks());
-      return price
-          .discount()
-          .map(less -> breaks.stream().map(step -> step.at(less.off(step.unitPrice()))).toList())
-          .orElse(breaks);
-    }
-
-    /**
-     * What is sold.
-     *
-     * @param item the item number; empty for free text
-     * @param unitCode UN/ECE Recommendation 20 code
-     */
-    public record Goods(
-        String item,
-        String description,
-        String unit,
-        String unitCode,
-        double weightLb,
-        boolean taxable) {
-
-      /** What names it among others: the item number, or the text of free text. */
-      public String key() {
-        return item.isEmpty() ? description : item;
-      }
-    }
-
-    /**
-     * What it costs.
-     *
-     * @param unitPrice after terms and line discount
-     * @param breaks the price breaks in force, frozen: quantity from, unit price after terms and
-     *     before a line discount
-     * @param agreed the price of one that was set by hand, before a line discount; no break holds
-     *     then
-     */
-    public record Price(
-        Money listPrice,
-        Money unitPrice,
-        Money extended,
-        List<Break> breaks,
-        Optional<Discount> discount,
-        Optional<Money> agreed) {
-
-      /** Documents kept before prices were set by hand have none. */
-      public Price {
-        agreed = agreed == null ? Optional.empty() : agreed;
-      }
-
-      /** At the price that terms and breaks give. */
-      public Price(
-          Money listPrice,
-          Money unitPrice,
-          Money extended,
-          List<Break> breaks,
-          Optional<Discount> discount) {
-        this(listPrice, unitPrice, extended, breaks, discount, Optional.empty());
-      }
-    }
-  }
-
-  /**
-   * A line beside the total.
-   *
-   * @param insteadOf position of the line an alternate would replace
-   */
-  public record OfferedLine(
-      ExtraLine.Inclusion standing, Optional<Integer> insteadOf, QuoteLine line) {
-
-    /** Whether and for what the buyer may have it: {@code instead of line 3}. */
-    public String words() {
-      return insteadOf.map(position -> "instead of line " + position).orElse("optional");
-    }
-  }
-
-  /**
-   * From this quantity up, this net unit price.
-   *
-   * @param listPrice the list price from this quantity up; empty where it was not kept
-   */
-  public record Break(int minimumQuantity, Money unitPrice, Optional<Money> listPrice) {
-
-    /** Documents kept before list prices stood in breaks have none. */
-    public Break {
-      listPrice = listPrice == null ? Optional.empty() : listPrice;
-    }
-
-    /** One of which no list price is known. */
-    public Break(int minimumQuantity, Money unitPrice) {
-      this(minimumQuantity, unitPrice, Optional.empty());
-    }
-
-    /** The same from the same quantity up at another net price. */
-    public Break at(Money other) {
-      return new Break(minimumQuantity, other, listPrice);
-    }
   }
 
   /**
@@ -340,87 +193,6 @@ public record Quote(
   public record Validity(LocalDate date, LocalDate validUntil, int leadDays, Instant madeAt) {}
 
   /**
-   * What it was made from.
-   *
-   * @param title of the whole purchase
-   * @param jobYaml the job file its first group was made from, as text
-   * @param plan of its first group as it stood
-   * @param tender the row of a tender it was made for; empty for most
-   * @param firstGroup how its first group is told from the further ones
-   * @param furtherGroups what is sold beside the first group
-   */
-  public record Basis(
-      String title,
-      String jobYaml,
-      LinePlan plan,
-      Optional<TenderRow> tender,
-      Group.Heading firstGroup,
-      List<Group> furtherGroups) {
-
-    /** Documents kept before tenders were noted, or before there were groups, say nothing of it. */
-    public Basis {
-      tender = tender == null ? Optional.empty() : tender;
-      firstGroup = firstGroup == null ? Group.Heading.of(title) : firstGroup;
-      furtherGroups = furtherGroups == null ? List.of() : List.copyOf(furtherGroups);
-    }
-
-    /** What a quote of one group was made from. */
-    public Basis(String title, String jobYaml, LinePlan plan, Optional<TenderRow> tender) {
-      this(title, jobYaml, plan, tender, null, null);
-    }
-
-    /** What a quote asked for alone was made from. */
-    public Basis(String title, String jobYaml, LinePlan plan) {
-      this(title, jobYaml, plan, Optional.empty());
-    }
-
-    /**
-     * What a purchase of several groups is made from.
-     *
-     * @param groups numbered from 1; at least one
-     */
-    public static Basis of(String title, Optional<TenderRow> tender, List<Group> groups) {
-      Group first = groups.get(0);
-      return new Basis(
-          title,
-          first.jobYaml(),
-          first.plan(),
-          tender,
-          first.heading(),
-          groups.subList(1, groups.size()));
-    }
-
-    /** Every group, the first one first. */
-    public List<Group> groups() {
-      return Stream.concat(
-              Stream.of(new Group(Group.FIRST, firstGroup, jobYaml, plan)), furtherGroups.stream())
-          .toList();
-    }
-
-    /** The group of a number; the first where there is none of it. */
-    public Group group(int number) {
-      return groups().stream()
-          .filter(group -> group.number() == number)
-          .findFirst()
-          .orElseGet(() -> groups().get(0));
-    }
-
-    /** The same purchase with other groups in the place of those there. */
-    public Basis with(List<Group> groups) {
-      return of(title, tender, groups);
-    }
-
-    /** The same purchase under another title; a quote of one group is titled as a whole. */
-    public Basis titled(String other) {
-      Group.Heading heading =
-          furtherGroups.isEmpty()
-              ? new Group.Heading(other, firstGroup.count(), firstGroup.optional())
-              : firstGroup;
-      return new Basis(other, jobYaml, plan, tender, heading, furtherGroups);
-    }
-  }
-
-  /**
    * What is offered, and what was changed in it by hand.
    *
    * @param offered lines the buyer may have besides or instead, not in the total
@@ -432,56 +204,6 @@ public record Quote(
     public Offer {
       offered = offered == null ? List.of() : List.copyOf(offered);
       amendments = amendments == null ? Amendments.NONE : amendments;
-    }
-  }
-
-  /**
-   * How freight and tax are charged.
-   *
-   * @param freightTaxed whether tax is due on freight
-   * @param taxRate fraction, for example 0.0625; zero for an exempt customer
-   * @param taxNote why no tax is charged, or the rate's name
-   * @param carriage where the freight charged comes from
-   */
-  public record Charging(
-      String freightNote,
-      boolean freightTaxed,
-      BigDecimal taxRate,
-      String taxNote,
-      Carriage carriage) {
-
-    /** Documents kept before freight could be open or set by hand do not say. */
-    public Charging {
-      carriage = carriage == null ? Carriage.BY_TERMS : carriage;
-    }
-
-    /** Freight as the customer's terms have it. */
-    public Charging(String freightNote, boolean freightTaxed, BigDecimal taxRate, String taxNote) {
-      this(freightNote, freightTaxed, taxRate, taxNote, Carriage.BY_TERMS);
-    }
-  }
-
-  /** Where the freight charged comes from. */
-  public enum Carriage {
-    /** The customer's terms and the dealer's table. */
-    BY_TERMS,
-    BY_HAND,
-    /** Nobody knows it yet: it is in no total. */
-    TO_BE_QUOTED
-  }
-
-  /**
-   * Sums that add up to what is to be paid.
-   *
-   * @param subtotal sum of the lines
-   * @param freight freight charged
-   * @param tax tax on taxable lines (and freight where taxed), rounded half-up once
-   */
-  public record Totals(Money subtotal, Money freight, Money tax, Money total, Charging charging) {
-
-    /** The freight charged; empty while it is still to be quoted. */
-    public Optional<Money> knownFreight() {
-      return charging.carriage() == Carriage.TO_BE_QUOTED ? Optional.empty() : Optional.of(freight);
     }
   }
 }

@@ -3,7 +3,6 @@ package hosewright.quote;
 import hosewright.catalogue.MoneyWords;
 import hosewright.line.model.Unpriced;
 import hosewright.problem.BadInputException;
-import hosewright.quote.Quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

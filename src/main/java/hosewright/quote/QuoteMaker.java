@@ -4,7 +4,6 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.Stocking;
 import hosewright.problem.BadInputException;
-import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.DealerTerms;
 import java.math.BigDecimal;
@@ -38,7 +37,7 @@ public final class QuoteMaker {
       Quote.Name name,
       Customer customer,
       LocalDate date,
-      Quote.Basis basis,
+      Basis basis,
       Amendments amendments,
       Instant madeAt) {}
 
@@ -64,12 +63,12 @@ public final class QuoteMaker {
             draft.madeAt()),
         draft.basis(),
         new Quote.Offer(lines, offered(writer, lines, taxing), draft.amendments()),
-        new Quote.Totals(
+        new Totals(
             subtotal,
             freight.charge(),
             tax,
             subtotal.plus(freight.charge()).plus(tax),
-            new Quote.Charging(
+            new Totals.Charging(
                 freight.note(),
                 taxing.charge().onFreight(),
                 taxing.charge().rate(),
@@ -77,14 +76,13 @@ public final class QuoteMaker {
                 freight.carriage())));
   }
 
-  private List<Quote.OfferedLine> offered(LineWriter writer, List<QuoteLine> lines, Taxing taxing) {
+  private List<OfferedLine> offered(LineWriter writer, List<QuoteLine> lines, Taxing taxing) {
     return writer.offered(lines).stream()
         .map(
             offer ->
                 taxing.taxes(offer.line(), catalogue)
                     ? offer
-                    : new Quote.OfferedLine(
-                        offer.standing(), offer.insteadOf(), offer.line().untaxed()))
+                    : new OfferedLine(offer.standing(), offer.insteadOf(), offer.line().untaxed()))
         .toList();
   }
 
@@ -104,9 +102,9 @@ public final class QuoteMaker {
     }
   }
 
-  private record Freight(Money charge, String note, Quote.Carriage carriage) {
+  private record Freight(Money charge, String note, Totals.Carriage carriage) {
     Freight(Money charge, String note) {
-      this(charge, note, Quote.Carriage.BY_TERMS);
+      this(charge, note, Totals.Carriage.BY_TERMS);
     }
   }
 
@@ -116,7 +114,7 @@ public final class QuoteMaker {
     Money none = Money.zero(currency);
     if (draft.amendments().shipping().freight().isPresent()) {
       Money agreed = draft.amendments().shipping().freight().get();
-      return new Freight(agreed, "as agreed, " + weight, Quote.Carriage.BY_HAND);
+      return new Freight(agreed, "as agreed, " + weight, Totals.Carriage.BY_HAND);
     }
     if (weightLb.signum() == 0) {
       return new Freight(none, "nothing to carry");
@@ -133,7 +131,7 @@ public final class QuoteMaker {
                       new Freight(
                           none,
                           "to be quoted: heavier than the table, " + weight,
-                          Quote.Carriage.TO_BE_QUOTED));
+                          Totals.Carriage.TO_BE_QUOTED));
     };
   }
 

@@ -31,7 +31,7 @@ public final class Revisions {
   }
 
   /** The next revision of what is given, at the prices quoted before. */
-  public Quote revised(Quote earlier, Quote.Basis basis, Amendments amendments) {
+  public Quote revised(Quote earlier, Basis basis, Amendments amendments) {
     return maker.make(next(earlier, earlier.customer(), basis, amendments), kept(earlier));
   }
 
@@ -47,8 +47,8 @@ public final class Revisions {
   }
 
   /** The same purchase, its plans at the prices of the day. */
-  private Quote.Basis today(Quote.Basis basis, PriceList list) {
-    return Quote.Basis.of(
+  private Basis today(Basis basis, PriceList list) {
+    return Basis.of(
         basis.title(),
         Optional.empty(),
         basis.groups().stream()
@@ -57,7 +57,7 @@ public final class Revisions {
   }
 
   /** A new quote of the same parts at today's prices, for the same or another buyer. */
-  public Quote copied(String number, Customer customer, Quote.Basis basis, Amendments amendments) {
+  public Quote copied(String number, Customer customer, Basis basis, Amendments amendments) {
     PriceList list = new PriceList(catalogue, customer, today);
     return maker.make(
         new QuoteMaker.Draft(
@@ -66,12 +66,12 @@ public final class Revisions {
   }
 
   private QuoteMaker.Draft next(
-      Quote earlier, Customer customer, Quote.Basis basis, Amendments amendments) {
+      Quote earlier, Customer customer, Basis basis, Amendments amendments) {
     return new QuoteMaker.Draft(
         new Quote.Name(earlier.number(), earlier.revision() + 1),
         customer,
         today,
-        Quote.Basis.of(basis.title(), Optional.empty(), basis.groups()),
+        Basis.of(basis.title(), Optional.empty(), basis.groups()),
         amendments,
         now);
   }

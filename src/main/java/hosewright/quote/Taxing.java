@@ -1,7 +1,6 @@
 package hosewright.quote;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.quote.terms.TaxTable.Charge;

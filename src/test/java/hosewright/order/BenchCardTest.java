@@ -14,8 +14,10 @@ import hosewright.line.model.Owner;
 import hosewright.line.model.Part;
 import hosewright.line.model.Role;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
+import hosewright.quote.Totals;
 import hosewright.quote.terms.Customer;
 import hosewright.thread.End;
 import java.math.BigDecimal;
@@ -101,10 +103,9 @@ final class BenchCardTest {
         Quote.Status.ACCEPTED,
         buyer,
         new Quote.Validity(DAY, DAY, 0, Instant.EPOCH),
-        new Quote.Basis("Quay line", "", plan(), Optional.empty()),
+        new Basis("Quay line", "", plan(), Optional.empty()),
         new Quote.Offer(lines, List.of(), Amendments.NONE),
-        new Quote.Totals(
-            zero, zero, zero, zero, new Quote.Charging("", false, BigDecimal.ZERO, "")));
+        new Totals(zero, zero, zero, zero, new Totals.Charging("", false, BigDecimal.ZERO, "")));
   }
 
   private LinePlan plan() {

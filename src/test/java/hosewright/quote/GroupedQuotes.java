@@ -96,7 +96,7 @@ public final class GroupedQuotes {
                 new Quote.Name("Q-000001", 1),
                 customer,
                 DATE,
-                Quote.Basis.of("a fit-out", Optional.empty(), numbered),
+                Basis.of("a fit-out", Optional.empty(), numbered),
                 amendments,
                 Instant.parse("2026-11-02T10:00:00Z")),
             new PriceList(CATALOGUE, customer, DATE));

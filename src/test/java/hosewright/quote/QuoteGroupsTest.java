@@ -23,7 +23,7 @@ final class QuoteGroupsTest {
             parts("Engine set", 1, false, Map.of("HOSE", 6)),
             parts("Station", 1, false, Map.of("HOSE", 4)));
     // Ten in all: 95.55 each, 6 of them 573.30 and 4 of them 382.20.
-    assertThat(quote.lines()).extracting(Quote.QuoteLine::group).containsExactly(1, 2);
+    assertThat(quote.lines()).extracting(QuoteLine::group).containsExactly(1, 2);
     assertThat(quote.groupSums())
         .extracting(Quote.GroupSum::subtotal)
         .containsExactly(usd("573.30"), usd("382.20"));
@@ -70,7 +70,7 @@ final class QuoteGroupsTest {
             parts("Engine set", 1, false, Map.of("WRENCH", 2)),
             parts("Station", 1, false, Map.of("WRENCH", 2)));
     // Nine at 14.95; the seven at a tenth less: 13.455, half up 13.46.
-    assertThat(quote.lines()).extracting(Quote.QuoteLine::quantity).containsExactly(2, 7);
+    assertThat(quote.lines()).extracting(QuoteLine::quantity).containsExactly(2, 7);
     assertThat(quote.lines())
         .extracting(line -> line.price().unitPrice())
         .containsExactly(usd("14.95"), usd("13.46"));

@@ -111,7 +111,7 @@ final class QuoteMakerTest {
                 new Quote.Name("Q-000001", 1),
                 customer,
                 DATE,
-                new Quote.Basis("a job", "length: 1 ft\n", plan(items)),
+                new Basis("a job", "length: 1 ft\n", plan(items)),
                 Amendments.NONE,
                 madeAt),
             new PriceList(CATALOGUE, customer, DATE));
@@ -121,7 +121,7 @@ final class QuoteMakerTest {
     return GoodsPlan.of("", items, List.of(), List.of(), DATE, CurrencyUnit.USD);
   }
 
-  private static Quote.QuoteLine line(Quote quote, String item) {
+  private static QuoteLine line(Quote quote, String item) {
     return quote.lines().stream()
         .filter(l -> l.goods().item().equals(item))
         .findFirst()
@@ -188,8 +188,8 @@ final class QuoteMakerTest {
     // 100.05 x 0.9 = 90.045, half up 90.05.
     assertThat(line(quote, "HOSE").price().breaks())
         .containsExactly(
-            new Quote.Break(1, usd("90.05"), Optional.of(usd("100.05"))),
-            new Quote.Break(10, usd("86.00"), Optional.of(usd("95.55"))));
+            new QuoteLine.Break(1, usd("90.05"), Optional.of(usd("100.05"))),
+            new QuoteLine.Break(10, usd("86.00"), Optional.of(usd("95.55"))));
     assertThat(line(quote, "ADAPTER").price().breaks()).hasSize(1);
   }
 }

@@ -8,7 +8,7 @@ import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -111,7 +111,7 @@ final class EditSheet {
                     : line.price().breaks().stream()
                         .filter(step -> step.minimumQuantity() <= line.quantity())
                         .reduce((smaller, larger) -> larger)
-                        .map(Quote.Break::unitPrice)
+                        .map(QuoteLine.Break::unitPrice)
                         .orElse(line.price().unitPrice()))
         .getAmount()
         .toPlainString();

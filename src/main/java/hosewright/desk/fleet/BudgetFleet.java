@@ -13,7 +13,7 @@ import hosewright.fleet.budget.ReplacementItems;
 import hosewright.fleet.budget.SurvivalStudy;
 import hosewright.fleet.record.AgencyLimits;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife.Step;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.CustomerTerms;
 import hosewright.store.fleet.FleetStore;

@@ -14,10 +14,11 @@ import hosewright.line.model.Unpriced;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
-import hosewright.quote.Signed;
+import hosewright.quote.life.Signed;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.CustomerTerms;
 import java.time.LocalDate;
@@ -80,7 +81,7 @@ final class FirstPurchase {
                         new Quote.Name(number, 1),
                         customer,
                         books.today(),
-                        new Quote.Basis(title, jobText, plan),
+                        new Basis(title, jobText, plan),
                         amendments,
                         books.now()),
                     prices),

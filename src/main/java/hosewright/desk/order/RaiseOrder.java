@@ -8,8 +8,8 @@ import hosewright.order.Order;
 import hosewright.order.OrderBook.Actor;
 import hosewright.order.Raising;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
 import java.util.function.Supplier;
 
 /**

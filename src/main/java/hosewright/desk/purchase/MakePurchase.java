@@ -7,6 +7,7 @@ import hosewright.desk.quote.Changes;
 import hosewright.desk.quote.NewQuote;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +83,7 @@ public final class MakePurchase {
           new NewQuote(
                   groups.customer(),
                   groups.date(),
-                  Quote.Basis.of(groups.title(), Optional.empty(), groups.groups()),
+                  Basis.of(groups.title(), Optional.empty(), groups.groups()),
                   groups.freeLines().stream()
                       .reduce(Amendments.NONE, Amendments::withLine, (one, other) -> other),
                   asked.changes(),

@@ -5,9 +5,9 @@ import hosewright.desk.Signing;
 import hosewright.problem.ConflictException;
 import hosewright.problem.Given;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
+import hosewright.quote.life.Signed;
 import java.util.Optional;
 import java.util.function.Supplier;
 

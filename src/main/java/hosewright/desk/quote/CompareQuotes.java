@@ -5,7 +5,7 @@ import hosewright.desk.Revising;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;
-import hosewright.quote.QuoteStore;
+import hosewright.quote.life.QuoteStore;
 import java.util.Optional;
 import java.util.function.Supplier;
 

@@ -7,9 +7,10 @@ import hosewright.intake.JobFile;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife.Step;
 import hosewright.quote.terms.Customer;
 import java.util.List;
 import java.util.Map;
@@ -94,8 +95,8 @@ public final class CopyQuote {
   }
 
   /** The same purchase, every job of it for this buyer and of no day. */
-  private static Quote.Basis basis(Quote seen, String title, String customer) {
-    Quote.Basis titled = seen.basis().titled(title);
+  private static Basis basis(Quote seen, String title, String customer) {
+    Basis titled = seen.basis().titled(title);
     return titled.with(titled.groups().stream().map(group -> copied(group, customer)).toList());
   }
 

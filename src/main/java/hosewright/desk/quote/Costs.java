@@ -5,6 +5,7 @@ import hosewright.desk.Books;
 import hosewright.order.SupplierAnswer;
 import hosewright.quote.Earnings;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLine;
 import hosewright.quote.terms.Rates;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -33,7 +34,7 @@ final class Costs {
   }
 
   private static Optional<Money> cost(
-      Quote.QuoteLine line, Catalogue catalogue, List<SupplierAnswer> answers, LocalDate day) {
+      QuoteLine line, Catalogue catalogue, List<SupplierAnswer> answers, LocalDate day) {
     return catalogue
         .cost(line.goods().item(), day)
         .or(

@@ -1,7 +1,7 @@
 package hosewright.desk.quote;
 
 import hosewright.desk.Books;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife.Step;
 import java.util.Optional;
 import java.util.function.Supplier;
 

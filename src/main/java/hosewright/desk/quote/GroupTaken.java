@@ -1,8 +1,8 @@
 package hosewright.desk.quote;
 
 import hosewright.problem.BadInputException;
+import hosewright.quote.Basis;
 import hosewright.quote.Group;
-import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -25,8 +25,8 @@ final class GroupTaken {
    *
    * @throws BadInputException where one is no optional group
    */
-  static Quote.Basis into(Quote.Basis basis, List<String> taken) {
-    Quote.Basis now = basis;
+  static Basis into(Basis basis, List<String> taken) {
+    Basis now = basis;
     for (String text : taken) {
       Optional<Integer> number = named(text);
       if (number.isPresent()) {
@@ -36,7 +36,7 @@ final class GroupTaken {
     return now;
   }
 
-  private static Quote.Basis into(Quote.Basis basis, String text, int number) {
+  private static Basis into(Basis basis, String text, int number) {
     if (basis.groups().stream().noneMatch(group -> isOptional(group, number))) {
       throw new BadInputException(
           "take",

@@ -1,7 +1,7 @@
 package hosewright.desk.quote;
 
 import hosewright.desk.Books;
-import hosewright.quote.QuoteHeading;
+import hosewright.quote.life.QuoteHeading;
 import java.util.List;
 import java.util.function.Supplier;
 

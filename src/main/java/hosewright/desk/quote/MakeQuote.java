@@ -7,6 +7,7 @@ import hosewright.desk.Planning.Planned;
 import hosewright.desk.WrittenJob;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public final class MakeQuote {
           new NewQuote(
                   planned.customer().orElseThrow(),
                   planned.date(),
-                  new Quote.Basis(asked.job().job().title(), asked.job().text(), planned.plan()),
+                  new Basis(asked.job().job().title(), asked.job().text(), planned.plan()),
                   Amendments.NONE,
                   asked.changes(),
                   asked.papers(),

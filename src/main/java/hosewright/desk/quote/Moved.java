@@ -3,9 +3,9 @@ package hosewright.desk.quote;
 import hosewright.desk.Books;
 import hosewright.desk.Signing;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
+import hosewright.quote.life.Signed;
 import java.util.Optional;
 import java.util.function.Supplier;
 

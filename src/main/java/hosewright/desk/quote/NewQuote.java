@@ -7,10 +7,11 @@ import hosewright.desk.Signing;
 import hosewright.desk.words.ItemWords;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
+import hosewright.quote.life.QuoteLife.Step;
 import hosewright.quote.terms.Customer;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -27,7 +28,7 @@ import java.util.Optional;
 public record NewQuote(
     Customer customer,
     LocalDate date,
-    Quote.Basis basis,
+    Basis basis,
     Amendments amendments,
     Changes changes,
     Optional<Papers> papers,

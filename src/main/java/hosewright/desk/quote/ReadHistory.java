@@ -2,7 +2,7 @@ package hosewright.desk.quote;
 
 import hosewright.desk.Books;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteStore.Logged;
+import hosewright.quote.life.QuoteStore.Logged;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Supplier;

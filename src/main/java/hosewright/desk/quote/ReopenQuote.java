@@ -6,8 +6,8 @@ import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
 import hosewright.quote.Amendments;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
 import java.util.function.Supplier;
 
 /** Takes up a quote that was accepted, declined or expired, as a new revision, prices kept. */

@@ -14,10 +14,11 @@ import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -76,7 +77,7 @@ public final class ReviseQuote {
       if (!plan.feasible()) {
         return new Outcome(plan, Optional.empty());
       }
-      Quote.Basis basis =
+      Basis basis =
           GroupTaken.into(
               answers.equals(before) ? seen.basis() : basis(seen, of, job.orElseThrow(), plan),
               asked.changes().of(LineChange.Kind.TAKE));
@@ -114,12 +115,12 @@ public final class ReviseQuote {
   }
 
   /** The purchase with another job in one of its groups; the only group titles the whole. */
-  private static Quote.Basis basis(Quote seen, Group of, WrittenJob job, LinePlan plan) {
+  private static Basis basis(Quote seen, Group of, WrittenJob job, LinePlan plan) {
     boolean alone = seen.groups().size() == 1;
     Group.Heading heading =
         new Group.Heading(job.job().title(), of.heading().count(), of.heading().optional());
     Group now = new Group(of.number(), heading, job.text(), plan);
-    return Quote.Basis.of(
+    return Basis.of(
         alone ? job.job().title() : seen.basis().title(),
         Optional.empty(),
         seen.groups().stream().map(group -> group.number() == of.number() ? now : group).toList());

@@ -4,7 +4,7 @@ import hosewright.desk.Books;
 import hosewright.quote.Earnings;
 import hosewright.quote.Margin;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteStore.Logged;
+import hosewright.quote.life.QuoteStore.Logged;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.List;

@@ -6,8 +6,8 @@ import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
 import hosewright.quote.Amendments;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteLife.Step;
 import hosewright.quote.terms.Customer;
 import java.util.function.Supplier;
 

@@ -6,13 +6,14 @@ import hosewright.intake.JobFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Given;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
+import hosewright.quote.Basis.TenderRow;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.TenderRow;
-import hosewright.quote.QuoteLife.Step;
 import hosewright.quote.QuoteMaker;
-import hosewright.quote.QuoteStore;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife.Step;
+import hosewright.quote.life.QuoteStore;
+import hosewright.quote.life.Signed;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.tender.TenderBasis;
@@ -120,7 +121,7 @@ final class TenderQuotes {
             new Quote.Name(number, 1),
             customer,
             row.date(),
-            new Quote.Basis(
+            new Basis(
                 row.result().place().title(),
                 JobFile.write(row.answers()),
                 row.plan().orElseThrow(),

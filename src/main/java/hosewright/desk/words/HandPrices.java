@@ -5,7 +5,7 @@ import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
 import hosewright.quote.ByHand;
 import hosewright.quote.ByHand.SetPrice;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,7 +2,7 @@ package hosewright.desk.words;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.List;
 import java.util.stream.Collectors;
 

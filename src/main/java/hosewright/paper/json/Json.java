@@ -6,6 +6,7 @@ import hosewright.line.plan.Planner;
 import hosewright.problem.PlainText;
 import hosewright.quote.ByHand;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLine;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import tools.jackson.core.JacksonException;
@@ -40,13 +41,13 @@ public final class Json {
             .addMixIn(Planner.Explained.class, Mixins.AsExplainedDocument.class)
             .addMixIn(Flowing.class, Mixins.AsFlowDocument.class)
             .addMixIn(ByHand.class, Mixins.WithoutPrices.class)
-            .addMixIn(Quote.QuoteLine.Price.class, Mixins.ShownLineSums.class)
+            .addMixIn(QuoteLine.Price.class, Mixins.ShownLineSums.class)
             .build();
   }
 
   private static final class Kept {
     static final JsonMapper MAPPER =
-        settings().addMixIn(Quote.QuoteLine.Price.class, Mixins.QuoteLineSums.class).build();
+        settings().addMixIn(QuoteLine.Price.class, Mixins.QuoteLineSums.class).build();
   }
 
   private static JsonMapper.Builder settings() {

@@ -8,9 +8,12 @@ import hosewright.order.Order;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
 import hosewright.order.SupplierAnswer;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;
-import hosewright.quote.QuoteHeading;
+import hosewright.quote.QuoteLine;
+import hosewright.quote.Totals;
+import hosewright.quote.life.QuoteHeading;
 import hosewright.quote.terms.Customer;
 import hosewright.tender.TenderBasis;
 import hosewright.tender.TenderResult;
@@ -51,13 +54,13 @@ final class SpreadGroups extends NopAnnotationIntrospector {
           OrderLine.Ware.class,
           PurchaseOrder.PurchaseLine.Counts.class,
           PurchaseOrder.PurchaseLine.Ware.class,
-          Quote.Basis.class,
-          Quote.Charging.class,
+          Basis.class,
+          Totals.Charging.class,
           Quote.Name.class,
           Quote.Offer.class,
-          Quote.QuoteLine.Goods.class,
-          Quote.QuoteLine.Price.class,
-          Quote.Totals.class,
+          QuoteLine.Goods.class,
+          QuoteLine.Price.class,
+          Totals.class,
           Quote.Validity.class,
           QuoteDiff.Sums.class,
           QuoteHeading.Buyer.class,

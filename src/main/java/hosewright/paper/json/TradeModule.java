@@ -8,6 +8,7 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Part;
 import hosewright.order.BenchCard;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLine;
 import hosewright.thread.End;
 import hosewright.thread.Verdict;
 import org.joda.money.CurrencyUnit;
@@ -37,7 +38,7 @@ final class TradeModule extends SimpleModule {
     setMixInAnnotation(HoseFacts.class, Mixins.HoseAlike.class);
     setMixInAnnotation(Hydraulics.Station.class, Mixins.StationPlace.class);
     setMixInAnnotation(Bill.Item.class, Mixins.BillItemSums.class);
-    setMixInAnnotation(Quote.Break.class, Mixins.BreakSums.class);
+    setMixInAnnotation(QuoteLine.Break.class, Mixins.BreakSums.class);
     setMixInAnnotation(Quote.class, Mixins.WithGroups.class);
   }
 

@@ -10,7 +10,7 @@ import hosewright.paper.sheet.SheetNames;
 import hosewright.quote.Departures;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import hosewright.thread.End;
 import java.util.List;
 import java.util.Map;

@@ -1,9 +1,9 @@
 package hosewright.paper.quote;
 
 import hosewright.paper.sheet.Cells;
+import hosewright.quote.OfferedLine;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.OfferedLine;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;

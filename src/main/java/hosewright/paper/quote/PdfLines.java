@@ -5,7 +5,7 @@ import hosewright.paper.page.PdfSheet;
 import hosewright.paper.page.PrintedMoney;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;

@@ -6,7 +6,7 @@ import hosewright.line.model.Unpriced;
 import hosewright.paper.page.PrintedMoney;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -7,7 +7,7 @@ import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -3,7 +3,8 @@ package hosewright.store.catalogue;
 import static hosewright.store.db.Tables.QUOTE;
 
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteCodec;
+import hosewright.quote.QuoteLine;
+import hosewright.quote.life.QuoteCodec;
 import hosewright.store.database.Database;
 import java.time.LocalDate;
 import java.util.List;
@@ -52,7 +53,7 @@ public final class CatalogueUses {
         quote.validity().date(),
         quote.lines().stream()
             .filter(line -> line.goods().item().equals(item))
-            .mapToInt(Quote.QuoteLine::quantity)
+            .mapToInt(QuoteLine::quantity)
             .sum());
   }
 }

@@ -9,8 +9,8 @@ import static org.jooq.impl.DSL.select;
 import static org.jooq.impl.DSL.val;
 
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteCodec;
-import hosewright.quote.QuoteHeading;
+import hosewright.quote.life.QuoteCodec;
+import hosewright.quote.life.QuoteHeading;
 import hosewright.store.database.Amounts;
 import hosewright.store.db.tables.records.QuoteRecord;
 import hosewright.store.seal.SealCheck;

@@ -4,9 +4,9 @@ import static hosewright.store.db.Tables.QUOTE_STEP;
 import static org.jooq.impl.DSL.max;
 
 import hosewright.quote.Margin;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.QuoteStore.Logged;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.QuoteStore.Logged;
+import hosewright.quote.life.Signed;
 import hosewright.store.database.Rows;
 import hosewright.store.db.tables.records.QuoteStepRecord;
 import java.time.ZoneOffset;

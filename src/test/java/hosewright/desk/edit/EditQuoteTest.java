@@ -9,6 +9,7 @@ import hosewright.desk.Revising.Revised;
 import hosewright.desk.quote.ReviseQuote;
 import hosewright.desk.quote.ShowQuote;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLine;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -57,7 +58,7 @@ final class EditQuoteTest {
                       + "+ | 1 | 35.00 | Crating\n");
             });
     assertThat(quote.lines()).hasSize(before.lines().size());
-    Quote.QuoteLine hose = quote.lines().get(quote.lines().size() - 2);
+    QuoteLine hose = quote.lines().get(quote.lines().size() - 2);
     assertThat(hose.quantity()).isEqualTo(12);
     assertThat(hose.price().unitPrice().getAmount()).isEqualByComparingTo("150");
     assertThat(quote.heading(hose)).contains("Hose");

@@ -17,7 +17,7 @@ import hosewright.paper.quote.PlainSummary;
 import hosewright.paper.quote.QuoteWorkbook;
 import hosewright.problem.BadInputException;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import hosewright.quote.terms.Dealer;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;

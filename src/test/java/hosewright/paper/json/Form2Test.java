@@ -3,6 +3,7 @@ package hosewright.paper.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLine;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
@@ -34,7 +35,7 @@ final class Form2Test {
     assertThat(quote.customer().taxation().exemption()).isPresent();
     assertThat(quote.customer().discount()).isEqualTo(new BigDecimal("0.12"));
     assertThat(quote.validity().validUntil()).isEqualTo(LocalDate.parse("2026-12-30"));
-    Quote.QuoteLine hose = quote.lines().get(0);
+    QuoteLine hose = quote.lines().get(0);
     assertThat(hose.goods().item()).isEqualTo("H175-DJ-50-15NH");
     assertThat(hose.price().unitPrice()).hasToString("USD 153.07");
     assertThat(hose.price().discount().orElseThrow().fraction()).isEqualTo("0.05");

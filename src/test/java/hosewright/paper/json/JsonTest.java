@@ -28,7 +28,10 @@ import hosewright.line.model.Part;
 import hosewright.line.model.Role;
 import hosewright.line.model.Unpriced;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
+import hosewright.quote.QuoteLine;
+import hosewright.quote.Totals;
 import hosewright.quote.terms.Customer;
 import hosewright.thread.End;
 import hosewright.thread.Families;
@@ -325,27 +328,27 @@ final class JsonTest {
                 Optional.of(new Customer.Exemption("EX-1", DAY))),
             "collect"),
         new Quote.Validity(DAY, DAY.plusDays(30), 14, Instant.parse("2026-11-25T12:00:00Z")),
-        new Quote.Basis("Hand line", "from: 2.5 NH male\n", plan(currency), Optional.empty()),
+        new Basis("Hand line", "from: 2.5 NH male\n", plan(currency), Optional.empty()),
         new Quote.Offer(
             List.of(
-                new Quote.QuoteLine(
+                new QuoteLine(
                     1,
-                    new Quote.QuoteLine.Goods("H-1", "hose", "each", "EA", 180, true),
+                    new QuoteLine.Goods("H-1", "hose", "each", "EA", 180, true),
                     9,
-                    new Quote.QuoteLine.Price(
+                    new QuoteLine.Price(
                         money(currency, 250),
                         money(currency, 212.5),
                         subtotal,
-                        List.of(new Quote.Break(10, money(currency, 200))),
+                        List.of(new QuoteLine.Break(10, money(currency, 200))),
                         Optional.empty()),
                     Optional.of("note"))),
             List.of(),
             Amendments.NONE),
-        new Quote.Totals(
+        new Totals(
             subtotal,
             zero,
             zero,
             subtotal,
-            new Quote.Charging("collected", false, new BigDecimal("0.0625"), "exempt")));
+            new Totals.Charging("collected", false, new BigDecimal("0.0625"), "exempt")));
   }
 }

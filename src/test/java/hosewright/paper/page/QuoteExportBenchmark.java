@@ -2,8 +2,10 @@ package hosewright.paper.page;
 
 import hosewright.paper.quote.PlannedQuotes;
 import hosewright.paper.quote.QuoteWorkbook;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
+import hosewright.quote.Totals;
 import hosewright.quote.terms.Dealer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -75,10 +77,9 @@ public class QuoteExportBenchmark {
         quote.status(),
         quote.customer(),
         quote.validity(),
-        new Quote.Basis(
-            quote.basis().title(), quote.basis().jobYaml(), quote.plan(), Optional.empty()),
+        new Basis(quote.basis().title(), quote.basis().jobYaml(), quote.plan(), Optional.empty()),
         new Quote.Offer(lines, quote.offer().offered(), quote.offer().amendments()),
-        new Quote.Totals(
+        new Totals(
             subtotal,
             quote.totals().freight(),
             tax,

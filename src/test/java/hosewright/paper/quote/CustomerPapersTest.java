@@ -6,6 +6,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.paper.json.Json;
 import hosewright.paper.page.Paper;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
 import hosewright.quote.ExtraLine.Inclusion;
@@ -97,7 +98,7 @@ final class CustomerPapersTest {
                 new Quote.Name(base.number(), 2),
                 base.customer(),
                 base.validity().date(),
-                new Quote.Basis(base.basis().title(), base.basis().jobYaml(), base.plan()),
+                new Basis(base.basis().title(), base.basis().jobYaml(), base.plan()),
                 amendments,
                 base.validity().madeAt()),
             new KeptPrices(base, (item, quantity) -> Optional.empty()));

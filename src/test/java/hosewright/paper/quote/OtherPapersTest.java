@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.paper.page.Paper;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import hosewright.quote.terms.Dealer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -9,6 +9,7 @@ import hosewright.job.JobForm;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Discount;
 import hosewright.quote.Group;
 import hosewright.quote.PriceList;
@@ -190,7 +191,7 @@ public final class PlannedQuotes {
                 new Quote.Name("Q-300001", 1),
                 customer,
                 DATE,
-                Quote.Basis.of("Fit-out of an engine", Optional.empty(), groups),
+                Basis.of("Fit-out of an engine", Optional.empty(), groups),
                 Amendments.NONE,
                 MADE_AT),
             new PriceList(desk.catalogue, customer, DATE));
@@ -225,7 +226,7 @@ public final class PlannedQuotes {
                 new Quote.Name(number, 1),
                 customer,
                 DATE,
-                new Quote.Basis(job.title(), text, plan),
+                new Basis(job.title(), text, plan),
                 amendments,
                 MADE_AT),
             new PriceList(catalogue, customer, DATE));

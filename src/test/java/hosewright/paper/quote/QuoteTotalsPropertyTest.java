@@ -7,14 +7,15 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Discount;
 import hosewright.quote.ExtraLine;
 import hosewright.quote.ExtraLine.Inclusion;
 import hosewright.quote.KeptPrices;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.QuoteLine;
 import hosewright.quote.QuoteDiff;
+import hosewright.quote.QuoteLine;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.terms.DealerTerms;
 import java.io.ByteArrayOutputStream;
@@ -138,7 +139,7 @@ final class QuoteTotalsPropertyTest {
                 new Quote.Name(base.number(), 2),
                 base.customer(),
                 DAY,
-                new Quote.Basis(base.basis().title(), base.basis().jobYaml(), base.plan()),
+                new Basis(base.basis().title(), base.basis().jobYaml(), base.plan()),
                 amendments,
                 base.validity().madeAt()),
             new KeptPrices(base, new PriceList(catalogue, base.customer(), DAY)));

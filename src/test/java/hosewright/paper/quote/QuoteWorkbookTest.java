@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.paper.page.Paper;
 import hosewright.paper.sheet.WorkbookReader;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
+import hosewright.quote.Totals;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -143,9 +145,9 @@ final class QuoteWorkbookTest {
             q.status(),
             q.customer(),
             q.validity(),
-            new Quote.Basis(q.basis().title(), q.basis().jobYaml(), q.plan(), Optional.empty()),
+            new Basis(q.basis().title(), q.basis().jobYaml(), q.plan(), Optional.empty()),
             q.offer(),
-            new Quote.Totals(
+            new Totals(
                 q.totals().subtotal(),
                 q.totals().freight(),
                 q.totals().tax(),

@@ -18,9 +18,11 @@ import hosewright.line.model.Part;
 import hosewright.line.model.Role;
 import hosewright.line.model.Unpriced;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.Break;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
+import hosewright.quote.QuoteLine.Break;
+import hosewright.quote.Totals;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.Dealer;
 import hosewright.thread.End;
@@ -551,14 +553,14 @@ public final class SampleQuotes {
         Quote.Status.DRAFT,
         customer,
         new Quote.Validity(DAY, DAY.plusDays(30), 14, Instant.parse("2026-03-02T15:04:05Z")),
-        new Quote.Basis(title, "from: 2.5 NH male\n", plan, Optional.empty()),
+        new Basis(title, "from: 2.5 NH male\n", plan, Optional.empty()),
         new Quote.Offer(lines, List.of(), Amendments.NONE),
-        new Quote.Totals(
+        new Totals(
             subtotal,
             freightCharged,
             tax,
             subtotal.plus(freightCharged).plus(tax),
-            new Quote.Charging(
+            new Totals.Charging(
                 "by weight table, ground, FOB Port Harlow",
                 freightTaxed,
                 new BigDecimal(taxRate),

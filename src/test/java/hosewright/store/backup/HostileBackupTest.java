@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.problem.ConflictException;
 import hosewright.problem.RefusalException;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.Signed;
 import hosewright.store.database.Database;
 import hosewright.store.database.MigratedStore;
 import hosewright.store.database.Poison;

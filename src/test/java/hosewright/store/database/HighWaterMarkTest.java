@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.TroubleException;
-import hosewright.quote.QuoteLife;
-import hosewright.quote.Signed;
+import hosewright.quote.life.QuoteLife;
+import hosewright.quote.life.Signed;
 import hosewright.store.database.HighWaterMarks.Corrected;
 import hosewright.store.database.HighWaterMarks.Step;
 import hosewright.store.quote.SampleQuotes;

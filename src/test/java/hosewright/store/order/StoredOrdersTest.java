@@ -16,7 +16,7 @@ import hosewright.order.PurchaseOrder.PurchaseLine;
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife.Step;
 import hosewright.store.database.BooksOn;
 import hosewright.store.database.Database;
 import hosewright.store.quote.SampleQuotes;

@@ -3,10 +3,12 @@ package hosewright.store.quote;
 import hosewright.line.goods.GoodsPlan;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
+import hosewright.quote.Basis;
 import hosewright.quote.Quote;
-import hosewright.quote.QuoteCodec;
-import hosewright.quote.QuoteLife.Step;
-import hosewright.quote.Signed;
+import hosewright.quote.Totals;
+import hosewright.quote.life.QuoteCodec;
+import hosewright.quote.life.QuoteLife.Step;
+import hosewright.quote.life.Signed;
 import hosewright.quote.terms.Customer;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -68,14 +70,14 @@ public final class SampleQuotes {
             new Customer.Taxation("", BigDecimal.ZERO, Optional.empty()),
             ""),
         new Quote.Validity(DATE, DATE.plusDays(30), 10, Instant.parse("2026-03-02T09:30:00Z")),
-        new Quote.Basis(title, "", plan(), Optional.empty()),
+        new Basis(title, "", plan(), Optional.empty()),
         new Quote.Offer(List.of(), List.of(), Amendments.NONE),
-        new Quote.Totals(
+        new Totals(
             Money.parse("USD 1234.50"),
             ZERO,
             ZERO,
             Money.parse("USD 1234.50"),
-            new Quote.Charging("", false, BigDecimal.ZERO, "")));
+            new Totals.Charging("", false, BigDecimal.ZERO, "")));
   }
 
   private static LinePlan plan() {

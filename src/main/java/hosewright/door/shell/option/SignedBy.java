@@ -2,7 +2,7 @@ package hosewright.door.shell.option;
 
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
-import hosewright.quote.Signed;
+import hosewright.quote.life.Signed;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;

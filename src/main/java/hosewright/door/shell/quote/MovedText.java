@@ -2,7 +2,7 @@ package hosewright.door.shell.quote;
 
 import hosewright.desk.quote.Moved;
 import hosewright.door.shell.screen.Answer;
-import hosewright.quote.QuoteLife;
+import hosewright.quote.life.QuoteLife;
 
 /** A quote that took a step, as it is answered. */
 final class MovedText {

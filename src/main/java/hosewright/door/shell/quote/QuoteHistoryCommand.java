@@ -13,7 +13,7 @@ import hosewright.door.shell.option.SignedBy;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.words.Prose;
 import hosewright.quote.Margin;
-import hosewright.quote.QuoteStore.Logged;
+import hosewright.quote.life.QuoteStore.Logged;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;

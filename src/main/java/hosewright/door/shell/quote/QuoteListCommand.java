@@ -9,7 +9,7 @@ import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Table;
-import hosewright.quote.QuoteHeading;
+import hosewright.quote.life.QuoteHeading;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;

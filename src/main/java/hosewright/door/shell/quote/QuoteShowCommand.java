@@ -13,7 +13,7 @@ import hosewright.door.shell.option.QuoteArgument;
 import hosewright.door.shell.option.SignedBy;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
-import hosewright.quote.QuoteStore.Logged;
+import hosewright.quote.life.QuoteStore.Logged;
 import java.util.function.Supplier;
 
 /** Shows one quote as it was made. */

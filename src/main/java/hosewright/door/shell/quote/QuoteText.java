@@ -6,9 +6,9 @@ import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Table;
 import hosewright.line.model.Unpriced;
 import hosewright.quote.Group;
+import hosewright.quote.OfferedLine;
 import hosewright.quote.Quote;
-import hosewright.quote.Quote.OfferedLine;
-import hosewright.quote.Quote.QuoteLine;
+import hosewright.quote.QuoteLine;
 import java.util.List;
 import java.util.Locale;
 

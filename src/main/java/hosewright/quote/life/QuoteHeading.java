@@ -1,5 +1,6 @@
-package hosewright.quote;
+package hosewright.quote.life;
 
+import hosewright.quote.Quote;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.joda.money.Money;

@@ -1,4 +1,4 @@
-package hosewright.quote;
+package hosewright.quote.life;
 
 import static hosewright.quote.Quote.Status.ACCEPTED;
 import static hosewright.quote.Quote.Status.DECLINED;
@@ -9,6 +9,7 @@ import static hosewright.quote.Quote.Status.ISSUED;
 
 import hosewright.problem.BadInputException;
 import hosewright.problem.ConflictException;
+import hosewright.quote.Quote;
 import hosewright.quote.Quote.Status;
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,6 @@
-package hosewright.quote;
+package hosewright.quote.life;
+
+import hosewright.quote.Quote;
 
 /** Turns a whole quote into text that can be kept, and back, without losing anything. */
 public interface QuoteCodec {

@@ -1,6 +1,7 @@
-package hosewright.quote;
+package hosewright.quote.life;
 
 import hosewright.problem.BadInputException;
+import hosewright.quote.Quote;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;

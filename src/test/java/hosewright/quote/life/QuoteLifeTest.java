@@ -1,9 +1,9 @@
-package hosewright.quote;
+package hosewright.quote.life;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.quote.Quote.Status;
-import hosewright.quote.QuoteLife.Step;
+import hosewright.quote.life.QuoteLife.Step;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;

@@ -1,5 +1,6 @@
-package hosewright.quote;
+package hosewright.quote.life;
 
+import hosewright.quote.Margin;
 import java.time.Instant;
 
 /**
