@@ -21,6 +21,6 @@ public final class DemoBooks {
   /** The demo books, told the time by a clock of the test's. */
   static Supplier<Books> at(CommandTrial trial, Clock clock) {
     WorkspacePlace place = new WorkspacePlace(trial.workspace());
-    return () -> new Books(place, trial.notices()::say, clock);
+    return () -> new Books(place, trial.notices()::say, clock, trial.lastRead());
   }
 }

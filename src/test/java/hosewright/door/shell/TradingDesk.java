@@ -39,6 +39,7 @@ import hosewright.door.shell.rate.RateListCommand;
 import hosewright.door.shell.rate.RateSetCommand;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
+import hosewright.store.database.Database;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -56,18 +57,21 @@ public final class TradingDesk {
   static final String JOB = "quotes/hydrant-to-nozzle.yaml";
 
   final WallClock clock;
+  private final Path data;
   private final CommandTrial trial;
 
   private static Path loaded;
 
   /** Books with the demo catalogue in them. */
   public TradingDesk(Path data, String day) {
+    this.data = data;
     clock = new WallClock(day);
     trial = CommandTrial.of(data, this::commands);
     copy(loaded(), data);
   }
 
   private TradingDesk(Path data) {
+    this.data = data;
     clock = new WallClock("2026-01-02");
     trial = CommandTrial.of(data, this::commands);
   }
@@ -135,6 +139,14 @@ public final class TradingDesk {
             new OrderStockCommand(books),
             new OrderPickCommand(books),
             new OrderPurchaseCommand(books)));
+  }
+
+  /**
+   * Has the store open until closed, as a second window of this process would: to open it and to
+   * close it anew for each command takes longer than most commands.
+   */
+  Database open() {
+    return Database.open(data);
   }
 
   /** Lets it be noon of a day. */

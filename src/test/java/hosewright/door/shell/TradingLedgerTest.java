@@ -7,6 +7,7 @@ import hosewright.door.shell.TradeLedger.Line;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
 import hosewright.store.database.BooksOn;
+import hosewright.store.database.Database;
 import hosewright.store.database.PostgresCluster;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -64,6 +65,13 @@ final class TradingLedgerTest {
 
   private void trade(int days) throws IOException {
     begin();
+    // Had open as a second window would: to open it anew takes longer than most commands.
+    try (Database held = Database.open(folder.resolve("alone"))) {
+      days(days);
+    }
+  }
+
+  private void days(int days) {
     for (int day = 0; day < days; day++) {
       clock.set(FIRST.plusDays(day).toString());
       if (day % 10 == 0) {

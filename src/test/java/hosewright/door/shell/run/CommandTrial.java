@@ -1,5 +1,6 @@
 package hosewright.door.shell.run;
 
+import hosewright.desk.LastRead;
 import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.Workspace;
 import hosewright.door.shell.screen.Output;
@@ -21,12 +22,13 @@ import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 import tools.jackson.databind.JsonNode;
 
-/** Runs real commands as a one-shot start of the program would, without starting Spring. */
+/** Runs real commands one after another as a session would, without starting Spring. */
 public final class CommandTrial {
   private static final Screen EIGHTY_COLUMNS = new Screen(80, false);
 
   private final Workspace workspace;
   private final CommandRunner runner;
+  private final LastRead lastRead = new LastRead();
 
   private CommandTrial(
       Map<String, String> environment, Function<CommandTrial, List<Command>> commands) {
@@ -60,6 +62,11 @@ public final class CommandTrial {
 
   public Workspace workspace() {
     return workspace;
+  }
+
+  /** The catalogue as the command before read it: a session has one for all its commands. */
+  public LastRead lastRead() {
+    return lastRead;
   }
 
   public Notices notices() {
