@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The options that change a quote by hand. */
@@ -93,9 +95,11 @@ final class AmendmentOptions {
 
   /** What is set by hand on a new quote, of the options {@link #onNew} gives. */
   static Changes changesOfNew(Invocation in) {
+    Set<String> offered =
+        Arrays.stream(onNew()).map(OptionSpec::name).collect(Collectors.toUnmodifiableSet());
     return changes(
         in,
-        List.of(Kind.PRICE, Kind.DISCOUNT, Kind.ORDER, Kind.HEADING, Kind.REMARK),
+        Arrays.stream(Kind.values()).filter(kind -> offered.contains(kind.word())).toList(),
         Optional.empty(),
         Optional.empty());
   }

@@ -20,6 +20,8 @@ import tools.jackson.databind.JsonNode;
 
 /** Tax by the place goods go to and the day, by the demo dealer's table (taxes.csv). */
 final class TaxWhereItGoesTest {
+  private static final String JOB = "quotes/hydrant-to-nozzle.yaml";
+
   /** What the demo job's goods come to at the counter. */
   private static final BigDecimal GOODS = new BigDecimal("1873.55");
 
@@ -45,8 +47,40 @@ final class TaxWhereItGoesTest {
   }
 
   @Test
+  void a_new_quote_is_taxed_where_it_goes_from_the_first() {
+    JsonNode quote = made("--ship-to", "dunmere", "--freight", "85.00");
+
+    // 1873.55 x 0.0475 = 88.993625; freight is not taxed there. 1873.55 + 85.00 + 88.99.
+    assertThat(quote.get("revision").asInt()).isEqualTo(1);
+    assertThat(quote.get("tax").asString()).isEqualTo("88.99 USD");
+    assertThat(quote.get("freight").asString()).isEqualTo("85.00 USD");
+    assertThat(quote.get("total").asString()).isEqualTo("2047.54 USD");
+    assertThat(made("--ship-to", "usual").get("taxRate").asString()).isEqualTo("0.0625");
+  }
+
+  @Test
+  void a_purchase_of_a_job_and_parts_goes_to_one_place_too() {
+    JsonNode quote = made("--add", "2 x SVC-FLUSH", "--ship-to", "Dunmere", "--freight", "85.00");
+
+    // Work is not taxed there: the tax is that of the goods, and 1873.55 + 280.00 + 85.00 + 88.99.
+    assertThat(quote.get("taxNote").asString()).contains("shipped to Dunmere");
+    assertThat(quote.get("tax").asString()).isEqualTo("88.99 USD");
+    assertThat(quote.get("total").asString()).isEqualTo("2327.54 USD");
+  }
+
+  @Test
+  void a_new_quote_to_a_place_nobody_knows_is_refused_and_takes_no_number() {
+    String[] place = {"--customer", "COUNTER", "--ship-to", "Dunmeer"};
+    assertThat(desk.refused(words(new String[] {"quote", "make", "--job", JOB}, place)))
+        .contains("ship-to", "Dunmere");
+    assertThat(desk.refused(words(new String[] {"quote", "make", "--add", "9 x W-HYD"}, place)))
+        .contains("ship-to", "Dunmere");
+    assertThat(desk.quote("COUNTER")).isEqualTo("Q-000001");
+  }
+
+  @Test
   void the_rate_is_the_one_of_the_day_of_the_quote() {
-    desk.done("quote", "make", "--job", "quotes/hydrant-to-nozzle.yaml", "--customer", "COUNTER");
+    desk.quote("COUNTER");
     assertThat(revise("1", "--ship-to", "Port Harlow").get("taxRate").asString())
         .isEqualTo("0.0625");
     desk.done("quote", "issue", "1");
@@ -112,6 +146,15 @@ final class TaxWhereItGoesTest {
 
   private static BigDecimal amount(JsonNode quote, String name) {
     return new BigDecimal(quote.get(name).asString().replace(" USD", ""));
+  }
+
+  private JsonNode made(String... more) {
+    return desk.done(
+        words(new String[] {"quote", "make", "--job", JOB, "--customer", "COUNTER"}, more));
+  }
+
+  private static String[] words(String[] begin, String[] more) {
+    return Stream.concat(Stream.of(begin), Stream.of(more)).toArray(String[]::new);
   }
 
   private JsonNode revise(String number, String... changes) {
