@@ -18,11 +18,15 @@ import org.joda.money.Money;
  * search compares the same quantities thousands of times.
  */
 public final class BuyingCosts {
+  /** Far below a cent, far above what adding up prices may lose. */
+  private static final double HAIR = 1e-7;
+
   private final NetPrice prices;
   private final Availability availability;
   private final ToIntFunction<Item> allMost;
   private final Map<String, double[]> ofQuantity = new HashMap<>();
   private final Map<String, Double> leastEach = new HashMap<>();
+  private final Map<String, Boolean> flat = new HashMap<>();
 
   /**
    * @param allMost how many of an item a whole layout may buy at the most
@@ -60,12 +64,27 @@ public final class BuyingCosts {
     return costs;
   }
 
+  /** Whether each of an item costs the same, however many of it a layout buys. */
+  boolean isFlat(Item item) {
+    return flat.computeIfAbsent(item.number(), number -> findFlat(item));
+  }
+
+  private boolean findFlat(Item item) {
+    int most = Math.max(1, allMost.applyAsInt(item));
+    double each = of(item, 1);
+    boolean flat = leastEach(item) >= each - HAIR;
+    for (int quantity = 2; quantity <= most && flat; quantity++) {
+      flat = Math.abs(of(item, quantity) - quantity * each) < HAIR;
+    }
+    return flat;
+  }
+
   boolean priced(Item item, int quantity) {
     return prices.unitPrice(item, quantity).isPresent();
   }
 
   /** The least that one of an item can cost in the whole layout; zero without a price. */
-  double leastEach(Item item) {
+  public double leastEach(Item item) {
     return leastEach.computeIfAbsent(
         item.number(), number -> leastPrice(item).map(BuyingCosts::amount).orElse(0.0));
   }

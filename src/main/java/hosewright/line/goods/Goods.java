@@ -2,6 +2,7 @@ package hosewright.line.goods;
 
 import hosewright.catalogue.Item;
 import hosewright.line.assembly.GasketCount;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,6 +71,11 @@ public final class Goods {
   /** Whether some joint is sealed on its threads. */
   boolean sealant() {
     return sealant;
+  }
+
+  /** How many of each item, what was asked for besides the line included. */
+  public Collection<Basket.Need> needs() {
+    return counts.values();
   }
 
   Map<String, Basket.Need> counts() {

@@ -2,6 +2,7 @@ package hosewright.line.goods;
 
 import hosewright.catalogue.Item;
 import hosewright.line.assembly.GasketCount;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,9 @@ public final class SharedCosts {
   private final ToIntFunction<Item> restMost;
   private final Map<String, Map<Long, Double>> known = new HashMap<>();
   private final Map<String, Double> saved = new HashMap<>();
+  private final Map<Kind, Integer> kinds = new HashMap<>();
+  private final List<Goods> examples = new ArrayList<>();
+  private final Map<Long, Double> ofKinds = new HashMap<>();
 
   /**
    * @param restMost how many of an item the rest may buy at the most
@@ -62,10 +66,77 @@ public final class SharedCosts {
   }
 
   /**
+   * Goods as they are compared.
+   *
+   * @param flatCost what costs the same however many are bought, in the currency's major unit
+   * @param kind stands for all else that goods are: those of one kind differ in {@code flatCost}
+   *     alone
+   */
+  public record Compared(double flatCost, int kind) {}
+
+  /**
+   * What prices depend on beside how many are bought of what costs the same always.
+   *
+   * @param counts of each item whose price breaks may be reached
+   */
+  private record Kind(
+      Map<String, Integer> counts, Map<GasketCount.Kind, Seals> seals, boolean sealant) {}
+
+  /** Gaskets of a kind: those to be bought, and all that stand in it. */
+  private record Seals(int bought, int all) {}
+
+  public Compared compared(Goods goods) {
+    double flat = 0;
+    Map<String, Integer> counts = new HashMap<>();
+    for (Basket.Need need : goods.counts().values()) {
+      if (buying.isFlat(need.item())) {
+        flat += buying.of(need.item(), 1) * need.quantity();
+      } else {
+        counts.put(need.item().number(), need.quantity());
+      }
+    }
+    Map<GasketCount.Kind, Seals> seals = new HashMap<>();
+    for (GasketCount gasket : goods.gaskets()) {
+      seals.put(gasket.kind(), new Seals(gasket.bought(), gasket.all()));
+    }
+    Kind kind = new Kind(counts, seals, goods.sealant());
+    int number =
+        kinds.computeIfAbsent(
+            kind,
+            found -> {
+              examples.add(goods);
+              return kinds.size();
+            });
+    return new Compared(flat, number);
+  }
+
+  /**
    * The most by which one of two goods is dearer than the other, whatever else is bought; zero or
    * below where it is never dearer, in the currency's major unit.
    */
+  public double mostOver(Compared one, Compared other) {
+    double flat = one.flatCost - other.flatCost;
+    return one.kind == other.kind ? flat : flat + mostOver(one.kind, other.kind);
+  }
+
+  /** The same of goods alone, told by what they are. */
   public double mostOver(Goods one, Goods other) {
+    return mostOver(compared(one), compared(other));
+  }
+
+  /** The same of two kinds of goods, beside what costs the same always. */
+  public double mostOver(int one, int other) {
+    long both = (long) one << Integer.SIZE | other;
+    Double over = ofKinds.get(both);
+    if (over == null) {
+      over = findMostOver(examples.get(one), examples.get(other));
+      ofKinds.put(both, over);
+    }
+    return over;
+  }
+
+  /** Beside what costs the same always. */
+  private double findMostOver(Goods one, Goods other) {
     double over = one.sealant() && !other.sealant() ? sealantCost : 0;
     Map<String, Basket.Need> ours = one.counts();
     Map<String, Basket.Need> theirs = other.counts();
@@ -98,7 +169,7 @@ public final class SharedCosts {
   }
 
   private double most(Item item, int one, int other) {
-    if (one == other) {
+    if (one == other || buying.isFlat(item)) {
       return 0;
     }
     Map<Long, Double> ofItem = known.computeIfAbsent(item.number(), number -> new HashMap<>());

@@ -30,7 +30,7 @@ public record FedLayout(PricedLayout priced, Inlet source, Map<FedLeg, List<Chec
     return List.copyOf(checks.keySet());
   }
 
-  public LayoutSearch.Whole whole() {
+  public Whole whole() {
     return priced.whole();
   }
 

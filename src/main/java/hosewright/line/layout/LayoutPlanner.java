@@ -17,11 +17,16 @@ import java.util.Optional;
 
 /** Chooses a layout: the cheapest that passes every check, else the one that is nearest to it. */
 public final class LayoutPlanner {
+  private static final double HAIRS_PER_PSI = 1e6;
   private static final int MOST_ALIKE = 10_000;
+
+  /** Shares of the least that any layout costs. */
+  private static final List<Double> BEYOND_LEAST = List.of(0.005, 0.02, 0.05);
 
   private final LayoutJob layout;
   private final Shop shop;
   private final Billing billing;
+  private int looked;
 
   /**
    * @param layout one that names the day of its prices
@@ -54,39 +59,127 @@ public final class LayoutPlanner {
       Optional<FedLayout> best, Optional<LegJob> undivided, List<String> withoutLine, int looked) {}
 
   public Found find() {
-    LayoutSearch search = new LayoutSearch(layout, shop, true);
-    Optional<FedLayout> best = best(search.some());
-    if (best.isPresent()) {
-      FedLayout good = best.get();
-      best =
-          best(search.better(good.total().getAmount().doubleValue(), good.bill().partsToSource()));
+    LayoutSearch usual = search(layout.fed(), true);
+    Optional<FedLayout> best = cheapest(usual);
+    if (best.isPresent() && best.get().bill().partsToSource() == 0) {
+      return found(best, usual);
     }
-    int looked = search.looked();
-    if (best.isEmpty()) {
-      search = new LayoutSearch(layout, shop, false);
-      best =
-          search.some().stream()
-              .map(this::priced)
-              .min(
-                  Comparator.<PricedLayout>comparingInt(one -> one.bill().partsToSource())
-                      .thenComparingDouble(one -> one.missedPsi(source(one)))
-                      .thenComparing(PricedLayout.BY_MERIT))
-              .map(this::fed);
-      looked += search.looked();
-    }
-    return new Found(best, search.undivided(), search.withoutLine(), looked);
+    LayoutSearch any = search(layout.fed(), false);
+    best = better(best, cheapest(any));
+    return found(best.isPresent() ? best : nearest(), any);
   }
 
-  private Optional<FedLayout> best(List<LayoutSearch.Whole> wholes) {
+  private Found found(Optional<FedLayout> best, LayoutSearch search) {
+    List<String> withoutLine = best.isEmpty() ? search.withoutLine() : List.of();
+    return new Found(best, search.undivided(), withoutLine, looked);
+  }
+
+  private LayoutSearch search(Optional<Inlet> source, boolean usual) {
+    return new LayoutSearch(layout, shop, new LegLines.Limits(source, usual));
+  }
+
+  /** The one of usual hose, unless it lacks more parts. */
+  private static Optional<FedLayout> better(Optional<FedLayout> usual, Optional<FedLayout> any) {
+    return usual
+        .filter(
+            one -> any.isEmpty() || one.bill().partsToSource() <= any.get().bill().partsToSource())
+        .or(() -> any);
+  }
+
+  /** Where none is fed: one that misses by the least, and the cheapest that misses by no more. */
+  private Optional<FedLayout> nearest() {
+    LayoutSearch unlimited = search(Optional.empty(), true);
+    Optional<PricedLayout> near = nearest(unlimited.some());
+    looked += unlimited.looked();
+    if (near.isEmpty()) {
+      return Optional.empty();
+    }
+    LayoutSearch nearer = search(Optional.of(fedAs(near.get())), true);
+    List<Whole> noFarther = nearer.within(bound(near.get()));
+    looked += nearer.looked();
+    return nearest(noFarther).or(() -> near).map(this::fed);
+  }
+
+  private Optional<PricedLayout> nearest(List<Whole> wholes) {
     return wholes.stream()
         .map(this::priced)
-        .sorted(PricedLayout.BY_MERIT)
-        .map(this::fed)
-        .filter(FedLayout::bestThatCanBe)
-        .findFirst();
+        .min(
+            Comparator.<PricedLayout>comparingInt(one -> one.bill().partsToSource())
+                .thenComparingLong(one -> hairs(one.missedPsi(source(one))))
+                .thenComparing(PricedLayout.BY_MERIT));
   }
 
-  private PricedLayout priced(LayoutSearch.Whole whole) {
+  /** Layouts that miss by the same but for rounding miss by the same. */
+  private static long hairs(double psi) {
+    return Math.round(psi * HAIRS_PER_PSI);
+  }
+
+  /** A source that would do for a layout, and stand on it no more than it bears. */
+  private Inlet fedAs(PricedLayout priced) {
+    Inlet source = source(priced);
+    double flowingPsi = Math.max(source.flowingPsi(), priced.whole().needsPsi());
+    double closedPsi = Math.min(source.closedPsi(), priced.whole().bearsPsi());
+    return new Inlet(flowingPsi, Math.max(flowingPsi, closedPsi));
+  }
+
+  private static Bound bound(PricedLayout layout) {
+    return new Bound(layout.total().getAmount().doubleValue(), layout.bill().partsToSource());
+  }
+
+  /**
+   * Looks a little above the least that any layout costs, then further; where nothing is found
+   * there, one that can be fed tells how far to look.
+   */
+  private Optional<FedLayout> cheapest(LayoutSearch search) {
+    Optional<FedLayout> best =
+        search.leastCost() < Double.POSITIVE_INFINITY
+            ? cheapestAbove(search.leastCost(), search)
+            : Optional.empty();
+    looked += search.looked();
+    return best;
+  }
+
+  private Optional<FedLayout> cheapestAbove(double leastCost, LayoutSearch search) {
+    for (double beyond : BEYOND_LEAST) {
+      Bound bound = new Bound(leastCost * (1 + beyond), 0);
+      Optional<FedLayout> found = best(search.within(bound));
+      if (found.isPresent()) {
+        return bound.allows(bound(found.get().priced()).cost())
+            ? found
+            : asGoodOrBetter(found.get(), search);
+      }
+    }
+    return best(search.some()).map(found -> asGoodOrBetter(found, search).orElse(found));
+  }
+
+  private Optional<FedLayout> asGoodOrBetter(FedLayout found, LayoutSearch search) {
+    return best(search.within(bound(found.priced())));
+  }
+
+  /** The best that passes; a sum of least prices tells which need not be priced. */
+  private Optional<FedLayout> best(List<Whole> wholes) {
+    Optional<FedLayout> best = Optional.empty();
+    for (Whole whole :
+        wholes.stream().sorted(Comparator.comparing(Whole::sum, Sum.CHEAPEST_FIRST)).toList()) {
+      if (best.isPresent() && dearer(whole.sum(), best.get())) {
+        break;
+      }
+      PricedLayout priced = priced(whole);
+      if (best.isEmpty() || PricedLayout.BY_MERIT.compare(priced, best.get().priced()) < 0) {
+        Optional<FedLayout> before = best;
+        best = Optional.of(fed(priced)).filter(FedLayout::bestThatCanBe).or(() -> before);
+      }
+    }
+    return best;
+  }
+
+  private static boolean dearer(Sum sum, FedLayout best) {
+    Bound bound = bound(best.priced());
+    return sum.toSource() > bound.toSource()
+        || sum.toSource() == bound.toSource() && !bound.allows(sum.leastCost());
+  }
+
+  private PricedLayout priced(Whole whole) {
     return PricedLayout.of(whole, billing, shop.currency());
   }
 

@@ -9,6 +9,7 @@ import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.SourceKind;
 import hosewright.line.goods.Eligibility;
 import hosewright.thread.End;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,10 +22,23 @@ final class LegPlaces {
   private final LayoutJob layout;
   private final Dividing dividing;
   private final Map<String, List<Divider>> dividers = new HashMap<>();
+  private final Map<String, List<LegJob>> behind = new HashMap<>();
 
   LegPlaces(LayoutJob layout, Catalogue catalogue, Eligibility eligibility) {
     this.layout = layout;
     this.dividing = new Dividing(catalogue, eligibility);
+  }
+
+  End source() {
+    return layout.whole().from();
+  }
+
+  List<LegJob> atSource() {
+    return layout.atSource();
+  }
+
+  List<LegJob> behind(LegJob leg) {
+    return behind.computeIfAbsent(leg.name(), name -> layout.behind(leg));
   }
 
   /** What may divide the water where a leg ends; none where it ends at an appliance. */
@@ -70,19 +84,33 @@ final class LegPlaces {
         .orElse(0.0);
   }
 
-  private LegJob leg(String name) {
+  LegJob leg(String name) {
     return layout.legs().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
   }
 
   /** A leg between two ends, fed from nothing yet. */
-  static Job between(LegJob leg, End from, End to) {
+  static Job between(Span span) {
+    LegJob leg = span.leg();
     Job job = leg.job();
     return job.between(
             new Ends(
                 leg.behind().isEmpty() ? job.source() : SourceKind.OUTLET,
-                from,
+                span.from(),
                 leg.last() ? job.appliance() : ApplianceKind.APPLIANCE,
-                to))
+                span.to()))
         .withSupply(Optional.empty());
+  }
+
+  /** Every leg between every two ends that it may be laid between. */
+  List<Span> spans() {
+    List<Span> spans = new ArrayList<>();
+    for (LegJob leg : layout.legs()) {
+      for (End from : begins(leg)) {
+        for (End to : ends(leg)) {
+          spans.add(new Span(leg, from, to));
+        }
+      }
+    }
+    return spans;
   }
 }

@@ -12,7 +12,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** A whole layout, priced, before the dearer work of putting water into it. */
-public record PricedLayout(LayoutSearch.Whole whole, Billing.Priced bill, Money total) {
+public record PricedLayout(Whole whole, Billing.Priced bill, Money total) {
 
   /** With the fewest parts to source first, then cheapest, then fewest couplings and adapters. */
   static final Comparator<PricedLayout> BY_MERIT =
@@ -23,7 +23,7 @@ public record PricedLayout(LayoutSearch.Whole whole, Billing.Priced bill, Money 
           .thenComparingDouble(layout -> layout.whole.needsPsi())
           .thenComparing(PricedLayout::spelledOut);
 
-  static PricedLayout of(LayoutSearch.Whole whole, Billing billing, CurrencyUnit currency) {
+  static PricedLayout of(Whole whole, Billing billing, CurrencyUnit currency) {
     Goods goods = whole.goods();
     Billing.Priced bill = billing.price(goods.wanted(), goods.gaskets());
     return new PricedLayout(whole, bill, Basket.sum(bill.purchases(), currency));

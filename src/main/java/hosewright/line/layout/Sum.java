@@ -1,7 +1,7 @@
 package hosewright.line.layout;
 
 import hosewright.line.goods.Goods;
-import hosewright.line.goods.SharedCosts;
+import hosewright.line.search.LegWays.Way;
 import java.util.Comparator;
 
 /**
@@ -13,19 +13,46 @@ import java.util.Comparator;
  * @param needsPsi pressure it needs there, psi
  * @param bearsPsi the highest pressure with nothing flowing that it stands there, psi
  */
-record Sum(Goods goods, double leastCost, int toSource, double needsPsi, double bearsPsi) {
+public record Sum(Goods goods, double leastCost, int toSource, double needsPsi, double bearsPsi) {
   static final Comparator<Sum> CHEAPEST_FIRST =
       Comparator.comparingInt(Sum::toSource).thenComparingDouble(Sum::leastCost);
   static final Comparator<Sum> LEAST_NEED_FIRST =
       Comparator.comparingDouble(Sum::needsPsi).thenComparing(CHEAPEST_FIRST);
 
-  private static final double HAIR = 1e-9;
+  /**
+   * A leg's line alone.
+   *
+   * @param needsPsi what it needs where it begins, psi
+   */
+  static Sum of(Way way, double needsPsi) {
+    return new Sum(way.goods(), way.leastCost(), way.toSource(), needsPsi, way.levels().bearsPsi());
+  }
 
-  /** Whether it needs no more, bears no less, and is never dearer whatever else is bought. */
-  boolean asGoodAs(Sum other, SharedCosts costs) {
-    return toSource <= other.toSource
-        && needsPsi <= other.needsPsi + HAIR
-        && bearsPsi >= other.bearsPsi - HAIR
-        && costs.mostOver(goods, other.goods) <= HAIR;
+  /**
+   * A line with what lies behind it.
+   *
+   * @param risePsi how much less stands on what lies behind, psi
+   */
+  Sum before(Sum behind, double risePsi) {
+    return new Sum(
+        goods.and(behind.goods),
+        leastCost + behind.leastCost,
+        toSource + behind.toSource,
+        needsPsi,
+        Math.min(bearsPsi, behind.bearsPsi + risePsi));
+  }
+
+  /**
+   * With a part that begins at the same place.
+   *
+   * @param lossPsi what is lost on the way to it, psi
+   */
+  Sum beside(Sum other, double lossPsi) {
+    return new Sum(
+        goods.and(other.goods),
+        leastCost + other.leastCost,
+        toSource + other.toSource,
+        Math.max(needsPsi, other.needsPsi + lossPsi),
+        Math.min(bearsPsi, other.bearsPsi));
   }
 }

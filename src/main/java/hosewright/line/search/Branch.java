@@ -86,17 +86,26 @@ record Branch(
     return compared;
   }
 
-  List<List<Placed>> cheapestBridges() {
+  /** The cheapest bridges, those that lose least, and of the cheap ones the strongest. */
+  Set<List<List<Placed>>> bridgesToCompare() {
+    Set<List<List<Placed>>> compared = new LinkedHashSet<>();
+    compared.add(cheapestBridges());
+    compared.add(widestBridges());
+    compared.add(strongestBridges());
+    return compared;
+  }
+
+  private List<List<Placed>> cheapestBridges() {
     return bridges.stream().map(gap -> gap.cheapest(1).get(0).value()).toList();
   }
 
   /** Bridges that lose least. */
-  List<List<Placed>> widestBridges() {
+  private List<List<Placed>> widestBridges() {
     return bridges.stream().map(gap -> gap.widest().value()).toList();
   }
 
   /** Of the cheap bridges those that are rated highest. */
-  List<List<Placed>> strongestBridges() {
+  private List<List<Placed>> strongestBridges() {
     return bridges.stream()
         .map(
             gap ->

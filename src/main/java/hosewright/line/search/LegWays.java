@@ -49,9 +49,10 @@ public final class LegWays {
   private final Place place;
   private final Workbench bench;
   private final SharedCosts costs;
-  private final List<Way> kept = new ArrayList<>();
+  private final List<Kept> kept = new ArrayList<>();
   private Optional<List<Branch>> opened = Optional.empty();
   private double mostCost = Double.POSITIVE_INFINITY;
+  private int mostToSource = Integer.MAX_VALUE;
   private final Shop shop;
   private final BuyingCosts buying;
   private OptionalDouble mostSavedOnBridges = OptionalDouble.empty();
@@ -63,8 +64,9 @@ public final class LegWays {
    * @param copies how many times it is laid
    * @param beginsAtNode whether it begins at what divides the water, and not at the source
    * @param endsAtNode whether it ends there, and not at an appliance
+   * @param usual whether hose that a rule ranks last is left out where there is other
    */
-  public record Place(int copies, boolean beginsAtNode, boolean endsAtNode) {}
+  public record Place(int copies, boolean beginsAtNode, boolean endsAtNode, boolean usual) {}
 
   /**
    * A line that may be laid.
@@ -73,7 +75,16 @@ public final class LegWays {
    * @param leastCost those at their least prices, in the currency's major unit
    * @param toSource how much of them has no price
    */
-  public record Way(Assembly line, Goods goods, double leastCost, int toSource, Levels levels) {}
+  public record Way(Assembly line, Goods goods, double leastCost, int toSource, Levels levels) {
+
+    /** The same line at other least prices. */
+    public Way costing(double least) {
+      return new Way(line, goods, least, toSource, levels);
+    }
+  }
+
+  /** A line that nothing met so far is as good as. */
+  private record Kept(Way way, SharedCosts.Compared compared) {}
 
   /**
    * What a line does to the pressure where it begins, psi.
@@ -109,21 +120,16 @@ public final class LegWays {
             shop.catalogue(),
             new PriceLadders(buying.atLeast()),
             shop.currency());
-    this.costs = costs(restMost);
+    this.costs = costs(buying, restMost);
   }
 
   /**
-   * Compares goods at the prices of this leg's buyer.
+   * Compares goods of a layout.
    *
    * @param restMost how many of an item may be bought besides at the most
    */
-  public SharedCosts costs(ToIntFunction<Item> restMost) {
-    return new SharedCosts(buying, bench.gaskets(), bench.billing(), restMost);
-  }
-
-  /** Compares goods at the prices of this leg's buyer. */
-  public SharedCosts costs() {
-    return costs;
+  public SharedCosts costs(BuyingCosts bought, ToIntFunction<Item> restMost) {
+    return new SharedCosts(bought, bench.gaskets(), bench.billing(), restMost);
   }
 
   /** Lines looked at. */
@@ -136,21 +142,45 @@ public final class LegWays {
     return opened().stream().mapToDouble(this::leastCost).min().orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** Every line worth laying that may cost no more than a limit; none where there is none. */
-  public List<Way> all(double limit) {
+  /**
+   * Every line worth laying that may cost no more than a limit; none where there is none.
+   *
+   * @param parts how many of its parts may have no price at the most
+   */
+  public List<Way> all(double limit, int parts) {
     kept.clear();
     mostCost = limit;
+    mostToSource = parts;
     for (Branch branch : opened()) {
-      if (leastCost(branch) <= mostCost) {
+      if (leastCost(branch) <= mostCost && branch.toSource() <= mostToSource) {
         search(branch);
       }
     }
-    return List.copyOf(kept);
+    return kept.stream().map(Kept::way).toList();
+  }
+
+  /**
+   * A few lines quickly: of every topology the shortest and the strongest lays, with the cheapest
+   * bridges, with those that lose least and with the strongest. Those that lose least are among
+   * them.
+   */
+  public List<Way> few() {
+    kept.clear();
+    mostCost = Double.POSITIVE_INFINITY;
+    mostToSource = Integer.MAX_VALUE;
+    for (Branch branch : opened()) {
+      for (List<Lay> lays : branch.laysToCompare()) {
+        for (List<List<Placed>> over : branch.bridgesToCompare()) {
+          weigh(Assembly.of(job, branch.topology(), lays, over));
+        }
+      }
+    }
+    return kept.stream().map(Kept::way).toList();
   }
 
   private List<Branch> opened() {
     if (opened.isEmpty()) {
-      opened = Optional.of(bench.opened().stream().filter(this::nodesWide).toList());
+      opened = Optional.of(bench.opened(place.usual).stream().filter(this::nodesWide).toList());
     }
     return opened.get();
   }
@@ -197,9 +227,13 @@ public final class LegWays {
   /**
    * A lay or a bridge that may be worth taking.
    *
-   * @param goods what it takes
+   * @param compared what it takes
    */
-  private record Part<T>(Choice<T> choice, Goods goods) {}
+  private record Part<T>(Choice<T> choice, SharedCosts.Compared compared) {}
+
+  private <T> Part<T> part(Choice<T> choice, Goods goods) {
+    return new Part<>(choice, costs.compared(goods));
+  }
 
   /**
    * Adds a part unless another loses no more, stands as much, and is never dearer.
@@ -213,7 +247,8 @@ public final class LegWays {
       Choice<T> choice = other.choice();
       if (choice.lossPsi() <= part.choice().lossPsi() + HAIR
           && choice.ratedPsi() >= Math.min(mostPsi, part.choice().ratedPsi()) - HAIR
-          && costs.mostOver(other.goods(), part.goods()) + others.applyAsDouble(choice.value())
+          && costs.mostOver(other.compared(), part.compared())
+                  + others.applyAsDouble(choice.value())
               <= HAIR) {
         return;
       }
@@ -232,7 +267,7 @@ public final class LegWays {
     Optional<Choice<List<Placed>>> next = gap.at(at);
     while (next.isPresent() && next.get().leastCost() * place.copies <= enough) {
       Choice<List<Placed>> choice = next.get();
-      add(new Part<>(choice, goods(choice.value())), bridges, mostPsi, this::mostGaskets);
+      add(part(choice, goods(choice.value())), bridges, mostPsi, this::mostGaskets);
       if (choice.lossPsi() <= gap.leastLossPsi() + HAIR && choice.ratedPsi() >= mostPsi) {
         enough =
             Math.min(
@@ -292,10 +327,10 @@ public final class LegWays {
             ? costs.mostOver(goods(leg, shortest.value()), Goods.NOTHING) + saved
             : Double.POSITIVE_INFINITY;
     List<Part<Lay>> kept = new ArrayList<>();
-    kept.add(new Part<>(shortest, goods(leg, shortest.value())));
+    kept.add(part(shortest, goods(leg, shortest.value())));
     lays.each(
         begun -> begun.cost() * place.copies > enough,
-        choice -> add(new Part<>(choice, goods(leg, choice.value())), kept, mostPsi, lay -> 0));
+        choice -> add(part(choice, goods(leg, choice.value())), kept, mostPsi, lay -> 0));
     return kept.stream().map(Part::choice).distinct().toList();
   }
 
@@ -360,13 +395,19 @@ public final class LegWays {
 
   private void weigh(Assembly line) {
     looked++;
+    if (!bridgesWide(line)) {
+      return;
+    }
     Way way = way(line);
-    if (!bridgesWide(line) || kept.stream().anyMatch(other -> beats(other, way))) {
+    Kept one = new Kept(way, costs.compared(way.goods));
+    if (way.leastCost > mostCost
+        || way.toSource > mostToSource
+        || kept.stream().anyMatch(other -> beats(other, one))) {
       return;
     }
     if (passes(way)) {
-      kept.removeIf(other -> beats(way, other));
-      kept.add(way);
+      kept.removeIf(other -> beats(one, other));
+      kept.add(one);
     }
   }
 
@@ -378,10 +419,10 @@ public final class LegWays {
     return new Way(line, goods, costs.least(goods), costs.toSource(goods), levels(line));
   }
 
-  private boolean beats(Way one, Way other) {
-    return one.toSource <= other.toSource
-        && one.levels.asGoodAs(other.levels)
-        && costs.mostOver(one.goods, other.goods) <= HAIR;
+  private boolean beats(Kept one, Kept other) {
+    return one.way.toSource <= other.way.toSource
+        && one.way.levels.asGoodAs(other.way.levels)
+        && costs.mostOver(one.compared, other.compared) <= HAIR;
   }
 
   /** What is bridged at a node is held to the hose beside it, not to the node's own end. */

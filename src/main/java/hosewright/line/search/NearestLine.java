@@ -5,10 +5,8 @@ import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.Placed;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Finds the line that is nearest to passing where none passes: of every topology the shortest and
@@ -48,12 +46,8 @@ final class NearestLine {
       if (nearest.isPresent() && beyond(branch, nearest.get()) && besides++ >= MOST_BESIDES) {
         break;
       }
-      Set<List<List<Placed>>> bridges = new LinkedHashSet<>();
-      bridges.add(branch.cheapestBridges());
-      bridges.add(branch.widestBridges());
-      bridges.add(branch.strongestBridges());
       for (List<Lay> lays : branch.laysToCompare()) {
-        for (List<List<Placed>> over : bridges) {
+        for (List<List<Placed>> over : branch.bridgesToCompare()) {
           nearest = nearer(nearest, plan(branch, lays, over));
         }
       }

@@ -165,15 +165,23 @@ final class Workbench {
     }
   }
 
-  /** Every topology that some choice may make pass, with its choices, cheapest first. */
-  List<Branch> opened() {
+  /**
+   * Every topology that some choice may make pass, with its choices, cheapest first.
+   *
+   * @param usual whether those that a rule ranks last are left out where there are others
+   */
+  List<Branch> opened(boolean usual) {
+    List<Topology> all = topologies.of(hoses(), lines);
+    List<Topology> first =
+        all.stream().filter(topology -> !PracticeChecks.ranksLast(job, topology)).toList();
     List<Branch> opened =
-        topologies.of(hoses(), lines).stream()
-            .filter(topology -> opening.leastCost(topology).isPresent())
-            .map(topology -> opening.open(opening.look(topology)))
-            .filter(Branch::mayPass)
-            .sorted(Comparator.comparingDouble(branch -> branch.bounds().leastCost()))
-            .toList();
+        (usual && !first.isEmpty() ? first : all)
+            .stream()
+                .filter(topology -> opening.leastCost(topology).isPresent())
+                .map(topology -> opening.open(opening.look(topology)))
+                .filter(Branch::mayPass)
+                .sorted(Comparator.comparingDouble(branch -> branch.bounds().leastCost()))
+                .toList();
     List<Branch> joined = opened.stream().filter(branch -> !branch.isUnjoined()).toList();
     return joined.isEmpty() ? opened : joined;
   }

@@ -1,0 +1,27 @@
+package hosewright.line.layout;
+
+/**
+ * The most that a layout may cost at the least prices of its parts, and lack.
+ *
+ * @param cost in the currency's major unit; infinite for any
+ * @param toSource how many parts may have no price
+ */
+record Bound(double cost, int toSource) {
+  static final Bound NONE = new Bound(Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
+
+  /** Far below a cent, far above what adding up prices may lose. */
+  private static final double ROUNDING = 1e-4;
+
+  boolean allows(double leastCost) {
+    return leastCost <= cost + ROUNDING && leastCost < Double.POSITIVE_INFINITY;
+  }
+
+  boolean allows(double leastCost, int lacks) {
+    return allows(leastCost) && lacks <= toSource;
+  }
+
+  /** What is left for a part where all else costs so much at the least. */
+  double leftBeside(double others) {
+    return cost + ROUNDING - others;
+  }
+}
