@@ -28,29 +28,40 @@ final class Search {
   private final Branching opening;
   private final Evaluation evaluation;
   private final SearchTally tally;
+  private final Wanted wanted;
 
   private final Ranking best;
   private Optional<Evaluated> leastBad = Optional.empty();
 
   /**
-   * @param places how many plans are wanted that buy different goods
+   * What a search is to bring.
+   *
+   * @param places how many plans that buy different goods
+   * @param nearest whether the plan nearest to passing where none does; looking for it can take
+   *     longer than the search, and who only asks whether something does has no use for it
    */
-  Search(Job job, Branching opening, Evaluation evaluation, SearchTally tally, int places) {
+  record Wanted(int places, boolean nearest) {
+    /** The best plan that passes or fails only in what lies in the job, if there is one. */
+    static final Wanted PASSING = new Wanted(1, false);
+  }
+
+  Search(Job job, Branching opening, Evaluation evaluation, SearchTally tally, Wanted wanted) {
     this.job = job;
     this.opening = opening;
     this.evaluation = evaluation;
     this.tally = tally;
-    this.best = new Ranking(places);
+    this.wanted = wanted;
+    this.best = new Ranking(wanted.places());
   }
 
   /**
    * The cheapest plans that no choice of parts could mend further, best first, else the one failing
-   * plan that is nearest to passing.
+   * plan that is nearest to passing, where that is wanted.
    *
    * <p>Topologies are opened one by one, cheapest first, so that those too dear need no look. Those
    * that lack an adapter cost more than any other, so they come last.
    *
-   * @return empty when no topology can be laid
+   * @return empty when no topology can be laid, or none may pass and only such are wanted
    */
   List<Evaluated> run(List<Topology> topologies) {
     PriorityQueue<Waiting> waiting = new PriorityQueue<>();
@@ -76,7 +87,9 @@ final class Search {
     }
     leave(waiting);
     if (best.isEmpty()) {
-      return new NearestLine(job, evaluation, tally).of(searched, leastBad).stream().toList();
+      return wanted.nearest()
+          ? new NearestLine(job, evaluation, tally).of(searched, leastBad).stream().toList()
+          : List.of();
     }
     return best.plans();
   }

@@ -69,7 +69,7 @@ public record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
    * <p>More than one line is considered where the job asks for it, and where no single line of any
    * kind does. A buyer who names one hose size asks about that line; several of it are advice.
    *
-   * @param places how many plans of each kind are wanted that buy different goods
+   * @param wanted of each kind
    */
   static <K extends Comparable<K>> SearchResult of(
       Job job,
@@ -77,7 +77,7 @@ public record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
       NetPrice prices,
       CurrencyUnit currency,
       Function<HoseLine, K> kind,
-      int places) {
+      Search.Wanted wanted) {
     SearchTally tally = new SearchTally();
     Map<K, List<Evaluated>> byKind = new TreeMap<>();
     for (int lines = job.wishes().fewestLines(); lines <= job.wishes().mostLines(); lines++) {
@@ -88,8 +88,8 @@ public record SearchResult(List<List<Evaluated>> groups, SearchTally tally) {
               (key, hoses) ->
                   byKind.merge(
                       key,
-                      bench.best(hoses, places, tally),
-                      (old, more) -> best(old, more, places)));
+                      bench.best(hoses, wanted, tally),
+                      (old, more) -> best(old, more, wanted.places())));
       byKind.values().removeIf(List::isEmpty);
       if (byKind.values().stream().anyMatch(plans -> settles(plans.get(0)))) {
         break;

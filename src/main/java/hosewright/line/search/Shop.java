@@ -31,7 +31,7 @@ public record Shop(Catalogue catalogue, NetPrice prices, LocalDate date, Currenc
 
   /** The best plan of every hose size. */
   public SearchResult find(Job job) {
-    return find(dated(job), SearchResult.Size::of, 1);
+    return bySize(job, new Search.Wanted(1, true));
   }
 
   /**
@@ -42,7 +42,11 @@ public record Shop(Catalogue catalogue, NetPrice prices, LocalDate date, Currenc
    */
   public <K extends Comparable<K>> SearchResult find(
       Job job, Function<HoseLine, K> kind, int places) {
-    return SearchResult.of(job, catalogue, prices, currency, kind, places);
+    return SearchResult.of(job, catalogue, prices, currency, kind, new Search.Wanted(places, true));
+  }
+
+  private SearchResult bySize(Job job, Search.Wanted wanted) {
+    return SearchResult.of(dated(job), catalogue, prices, currency, SearchResult.Size::of, wanted);
   }
 
   /** Every plan of the front. */
@@ -91,13 +95,16 @@ public record Shop(Catalogue catalogue, NetPrice prices, LocalDate date, Currenc
 
   /** The best plan when the terms are changed, if it passes with nothing left to source. */
   public Optional<Evaluated> passing(Job changed) {
-    return find(changed).best().filter(Evaluated::passes).filter(plan -> plan.partsToSource() == 0);
+    return bySize(changed, Search.Wanted.PASSING)
+        .best()
+        .filter(Evaluated::passes)
+        .filter(plan -> plan.partsToSource() == 0);
   }
 
   /** Passing plans of every size when the wishes are changed, the one to offer first. */
   public List<Evaluated> allWith(Job changed, int lines) {
     Job so = changed.withWishes(changed.wishes().withLines(lines));
-    return find(so).groups().stream()
+    return bySize(so, Search.Wanted.PASSING).groups().stream()
         .map(plans -> plans.get(0))
         .filter(Evaluated::passes)
         .sorted(PlanRank.BEST_FIRST)

@@ -111,26 +111,22 @@ final class Workbench {
     return taken(job, new HoseLines(job, catalogue, prices).all(), job.attack().isEmpty());
   }
 
-  /**
-   * The best plans with any of some hose lines, as {@link Search#run} gives them.
-   *
-   * @param places how many are wanted that buy different goods
-   */
-  List<Evaluated> best(List<HoseLine> hoses, int places, SearchTally tally) {
+  /** The best plans with any of some hose lines, as {@link Search#run} gives them. */
+  List<Evaluated> best(List<HoseLine> hoses, Search.Wanted wanted, SearchTally tally) {
     List<Topology> all = topologies.of(hoses, lines);
     List<Topology> usual =
         all.stream().filter(topology -> !PracticeChecks.ranksLast(job, topology)).toList();
     if (usual.isEmpty()) {
-      return search(all, places, tally);
+      return search(all, wanted, tally);
     }
-    List<Evaluated> first = search(usual, places, tally);
-    return usual.size() == all.size() || settles(first, places)
+    List<Evaluated> first = search(usual, wanted, tally);
+    return usual.size() == all.size() || settles(first, wanted.places())
         ? first
-        : better(first, search(all, places, tally), places);
+        : better(first, search(all, wanted, tally), wanted.places());
   }
 
-  private List<Evaluated> search(List<Topology> some, int places, SearchTally tally) {
-    return new Search(job, opening, evaluation, tally, places).run(some);
+  private List<Evaluated> search(List<Topology> some, Search.Wanted wanted, SearchTally tally) {
+    return new Search(job, opening, evaluation, tally, wanted).run(some);
   }
 
   /** Whether no line that a rule ranks last could take a place among these. */
