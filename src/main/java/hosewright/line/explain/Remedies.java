@@ -48,7 +48,7 @@ public final class Remedies {
 
   public List<String> insteadOf(Evaluated failed) {
     List<String> instead = new ArrayList<>();
-    if (failed.overBudget() && failed.bestThatCanBe()) {
+    if (failed.overBudget() && failed.bestThatCanBe() && !failed.bill().lacksOnlyAsked()) {
       instead.add("a budget of " + MoneyWords.of(failed.total()) + ", for the line shown");
     }
     otherSizes(failed, instead);

@@ -48,6 +48,9 @@ public final class Accessories {
           ItemKind.METER,
           ItemKind.BACKFLOW);
 
+  /** Where the line decides how many are needed, perhaps none. */
+  private static final Set<Place> BY_THE_LINE = EnumSet.of(Place.JOINTS, Place.ENDS);
+
   static {
     PERHAPS_THE_LINES.addAll(OF_THE_HOSE);
   }
@@ -60,6 +63,7 @@ public final class Accessories {
   private final Map<String, List<Item>> inLine = new HashMap<>();
   private final Map<Around, List<Piece>> pieces = new HashMap<>();
   private final Map<Around, Least> least = new HashMap<>();
+  private final Set<Item> inVain;
 
   public Accessories(Job job, Catalogue catalogue, Eligibility eligibility, PriceFloor floor) {
     this.job = job;
@@ -67,6 +71,7 @@ public final class Accessories {
     this.eligibility = eligibility;
     this.candidates = new Candidates(job, catalogue, eligibility);
     this.needs = new Needs(job, eligibility, floor, candidates);
+    this.inVain = findInVain();
   }
 
   /**
@@ -142,6 +147,29 @@ public final class Accessories {
    */
   public record Least(double cost, int toSource) {
     private static final Least NOTHING = new Least(0, 0);
+  }
+
+  /**
+   * Items asked for by number, more of them than can be had: whatever line is laid, it lacks them.
+   */
+  Set<Item> inVain() {
+    return inVain;
+  }
+
+  private Set<Item> findInVain() {
+    Map<Item, Integer> least = new HashMap<>();
+    for (String wanted : new LinkedHashSet<>(job.accessories())) {
+      Asked asked = Asked.of(wanted);
+      Meant meant = candidates.meant(asked.what());
+      int times = asked.count().orElse(Collections.frequency(job.accessories(), wanted));
+      meant
+          .item()
+          .filter(item -> meant.place() != Place.SPLIT)
+          .filter(item -> asked.count().isPresent() || !BY_THE_LINE.contains(meant.place()))
+          .ifPresent(item -> least.merge(item, inLine(wanted).isEmpty() ? times : 1, Integer::sum));
+    }
+    least.entrySet().removeIf(one -> eligibility.toBeHad(one.getKey(), one.getValue()));
+    return Set.copyOf(least.keySet());
   }
 
   /** What everything asked for takes at the least beside the lines of a topology. */

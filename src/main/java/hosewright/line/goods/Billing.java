@@ -51,12 +51,15 @@ public final class Billing {
    * @param unpriced parts nobody stocks or that have no price in force
    * @param partsToSource how many of those are no seals: what a seal costs decides between no lines
    * @param pieces what was asked for besides the line
+   * @param lacksOnlyAsked whether what cannot be had in such numbers was all asked for by number,
+   *     so that every line lacks it
    */
   public record Priced(
       List<Basket.Purchase> purchases,
       List<Unpriced> unpriced,
       int partsToSource,
-      List<Piece> pieces) {}
+      List<Piece> pieces,
+      boolean lacksOnlyAsked) {}
 
   public Priced of(Assembly line, List<GasketCount> gasketCounts) {
     return price(wanted(line, 1), gasketCounts);
@@ -104,7 +107,19 @@ public final class Billing {
         .filter(purchase -> purchase.unitPrice().isEmpty())
         .forEach(
             purchase -> unpriced.add(Unpriced.item(purchase.bought(), purchase.item().number())));
-    return new Priced(purchases, List.copyOf(unpriced), unpriced.size() - seals, wanted.pieces());
+    return new Priced(
+        purchases,
+        List.copyOf(unpriced),
+        unpriced.size() - seals,
+        wanted.pieces(),
+        lacksOnlyAsked(purchases));
+  }
+
+  private boolean lacksOnlyAsked(List<Basket.Purchase> purchases) {
+    return !accessories.inVain().isEmpty()
+        && purchases.stream()
+            .filter(purchase -> !availability.toBeHad(purchase.item(), purchase.bought()))
+            .allMatch(purchase -> accessories.inVain().contains(purchase.item()));
   }
 
   /** What one sealant for all threads costs, in the currency's major unit. */

@@ -87,7 +87,8 @@ final class LayoutPlanWriter {
             whole.purchases(),
             whole.unpriced(),
             whole.partsToSource(),
-            leg.laid().way().goods().wanted().pieces());
+            leg.laid().way().goods().wanted().pieces(),
+            whole.lacksOnlyAsked());
     return new Evaluated(
         leg.line(),
         leg.laid().way().goods().gaskets(),

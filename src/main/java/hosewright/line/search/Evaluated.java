@@ -30,6 +30,9 @@ public record Evaluated(
   private static final Set<CheckId> RANKED_LAST_BY =
       EnumSet.of(CheckId.MADE_UP_HOSE, CheckId.SMALL_HAND_LINE);
 
+  private static final Set<CheckId> OF_STOCK =
+      EnumSet.of(CheckId.DISCONTINUED_ITEMS, CheckId.IN_STOCK, CheckId.THERE_IN_TIME);
+
   /**
    * With the fewest parts to source first, then those that no rule ranks last, then cheapest; among
    * equals fewer couplings, then fewer adapters, then the lower loss; at last by name, so that the
@@ -130,10 +133,15 @@ public record Evaluated(
     return Shortfall.of(mendable());
   }
 
+  /** Whether it fails for what was asked for by number, which every line would lack. */
+  private boolean asked(Check check) {
+    return bill.lacksOnlyAsked() && OF_STOCK.contains(check.id());
+  }
+
   private List<Check> mendable() {
     return checks.stream()
         .filter(check -> check.outcome() == Check.Outcome.FAIL)
-        .filter(check -> !check.id().isOfTheJob())
+        .filter(check -> !check.id().isOfTheJob() && !asked(check))
         .toList();
   }
 }

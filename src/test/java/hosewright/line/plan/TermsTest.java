@@ -159,6 +159,21 @@ class TermsTest {
     assertThat(FirstLeg.sections(plan())).anySatisfy(s -> assertThat(s.lengthFt()).isEqualTo(100));
   }
 
+  /** Every line lacks them: looking at all of them for one that does not would never end. */
+  @Test
+  void more_spanners_than_there_are_keep_no_line_from_being_the_cheapest() {
+    String[] asked = {"accessories", "900 x W-SPAN-15-3", "stock-only", "yes"};
+    LinePlan lacking = plan(asked);
+
+    assertThat(lacking.feasible()).isFalse();
+    assertThat(lacking.limitedBy().orElseThrow())
+        .startsWith("in stock: ")
+        .contains("900 of W-SPAN-15-3");
+    LinePlan enough = plan("accessories", "1 x W-SPAN-15-3", "stock-only", "yes");
+    assertThat(enough.feasible()).isTrue();
+    assertThat(FirstLeg.sections(lacking)).isEqualTo(FirstLeg.sections(enough));
+  }
+
   @Test
   void several_sizes_may_be_allowed() {
     LinePlan plan = plan("size", "3 in, 4 in");
