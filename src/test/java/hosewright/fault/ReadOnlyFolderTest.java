@@ -3,11 +3,19 @@ package hosewright.fault;
 import static hosewright.store.db.Tables.CUSTOMER;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.desk.OpenDesk;
+import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.CatalogueFiles;
+import hosewright.csv.CsvText;
 import hosewright.fault.TurningFolder.How;
 import hosewright.problem.RefusalException;
+import hosewright.quote.terms.CustomerFiles;
+import hosewright.quote.terms.CustomerReader;
+import hosewright.quote.terms.MarginFloors;
 import hosewright.store.backup.Backup;
+import hosewright.store.catalogue.CatalogueStore;
+import hosewright.store.database.BooksOn;
 import hosewright.store.database.Database;
+import hosewright.store.quote.CustomerStore;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -37,7 +45,15 @@ final class ReadOnlyFolderTest {
 
   @BeforeEach
   void keep_books() throws IOException {
-    OpenDesk.putDemoInto(folder);
+    // A few rows of each kind: many more would be read and written again for every step.
+    try (Database books = BooksOn.EMBEDDED.open(folder)) {
+      Catalogue catalogue = new CatalogueFiles().read();
+      new CatalogueStore(books).replace(catalogue, NOW, "items.csv");
+      new CustomerStore(books)
+          .replace(
+              CustomerReader.readTables(
+                  CsvText.all(new CustomerFiles().readers()), catalogue, MarginFloors.NONE));
+    }
     // What does not get smaller, so that the backup goes out in several pieces.
     byte[] noise = new byte[200_000];
     new SplittableRandom(20261130).nextBytes(noise);
@@ -122,7 +138,7 @@ final class ReadOnlyFolderTest {
 
   private void takeOut() {
     try (Database books = Database.open(folder)) {
-      books.context().deleteFrom(CUSTOMER).where(CUSTOMER.ID.eq("COUNTER")).execute();
+      books.context().deleteFrom(CUSTOMER).where(CUSTOMER.ID.eq("WALKIN")).execute();
     }
   }
 
