@@ -3,6 +3,7 @@ package hosewright.door.shell.quote;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.purchase.AskedPurchase;
 import hosewright.desk.purchase.MakePurchase;
 import hosewright.desk.quote.MakeQuote;
 import hosewright.desk.quote.MakeQuote.Made;
@@ -47,15 +48,15 @@ public final class QuoteMakeCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    return PurchaseOptions.isPurchase(in) ? purchase(in) : job(in);
+    return PurchaseOptions.isPurchase(in) ? purchase(in, PurchaseOptions.asked(in)) : job(in);
   }
 
-  private Answer purchase(Invocation in) {
+  private Answer purchase(Invocation in, AskedPurchase asked) {
     MakePurchase.Made made =
         new MakePurchase(books, in.asker())
             .make(
                 new MakePurchase.Request(
-                    PurchaseOptions.asked(in),
+                    asked,
                     in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
                     in.value("terms"),
                     AmendmentOptions.changesOfNew(in),
@@ -67,7 +68,7 @@ public final class QuoteMakeCommand extends ShellCommand {
                     quote,
                     screen ->
                         QuoteText.of(quote, screen)
-                            + PurchaseText.of(quote, made.mightBeLess())
+                            + PurchaseText.of(quote, made.mightBeLess(), made.told())
                             + said(made.files())))
         .orElseGet(() -> stuck(made.stuck().orElseThrow()));
   }
@@ -88,9 +89,12 @@ public final class QuoteMakeCommand extends ShellCommand {
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
+    if (answers.get().isPartsAlone()) {
+      return purchase(in, AskedPurchase.ofParts(answers.get()));
+    }
     WrittenJob job = WrittenJob.of(answers.get());
     Made made =
-        new MakeQuote(books)
+        new MakeQuote(books, in.asker())
             .make(
                 new MakeQuote.Request(
                     job,
