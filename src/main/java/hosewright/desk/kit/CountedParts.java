@@ -111,6 +111,11 @@ public final class CountedParts {
     if (price.isEmpty()) {
       refusals.add(FIELD, item.number(), "an item with a price in force on the day");
     }
+    return bought(item, count, price);
+  }
+
+  /** So many of an item at a price, as a bill has it. */
+  public static Bill.Item bought(Item item, int count, Optional<Money> price) {
     return new Bill.Item(
         item.number(),
         item.description(),

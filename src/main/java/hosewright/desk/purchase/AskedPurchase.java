@@ -20,6 +20,19 @@ public record AskedPurchase(
     groups = List.copyOf(groups);
   }
 
+  /** Whether it says who buys, or one of its jobs does. */
+  public boolean namesBuyer() {
+    return customer.isPresent()
+        || groups.stream()
+            .flatMap(group -> group.job().stream())
+            .anyMatch(job -> job.answers().containsKey(JobField.CUSTOMER));
+  }
+
+  /** The same for a buyer. */
+  public AskedPurchase soldTo(String buyer) {
+    return new AskedPurchase(title, Optional.of(buyer), groups);
+  }
+
   /** What a job file asks for that names parts and no line. */
   public static AskedPurchase ofParts(LayoutText file) {
     return new AskedPurchase(

@@ -21,6 +21,12 @@ public record Dealer(
     Kits kits,
     ItemWords words) {
 
+  /** Of these books, to be used when they are closed again; nobody is asked. */
+  public static Dealer kept(Books open) {
+    return new Dealer(
+        open.catalogue(), open.customers(), open.localThreads(), open.kits(), ItemWords.kept(open));
+  }
+
   /**
    * Of these books.
    *

@@ -78,7 +78,7 @@ public final class MakePurchase {
     try (Books open = books.get()) {
       PurchaseGroups groups =
           PurchaseGroups.of(asked.purchase(), Dealer.of(open, asker), open.today());
-      Optional<Stuck> stuck = groups.stuck();
+      Optional<Stuck> stuck = groups.planned().stuck();
       if (stuck.isPresent()) {
         return new Made(Optional.empty(), stuck, Optional.empty(), List.of(), List.of());
       }
@@ -95,7 +95,11 @@ public final class MakePurchase {
       List<String> files =
           asked.papers().map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
       return new Made(
-          Optional.of(quote), Optional.empty(), groups.mightBeLess(quote), groups.told(), files);
+          Optional.of(quote),
+          Optional.empty(),
+          groups.planned().mightBeLess(quote),
+          groups.planned().told(),
+          files);
     }
   }
 }

@@ -52,9 +52,14 @@ final class PlanPackage {
     }
   }
 
-  /** Every job on its own, at the prices it reaches alone. */
-  List<Laid> alone(List<Wanted> jobs, Scarce scarce) {
-    return jobs.stream().map(job -> lay(job, Map.of(), scarce, Taken.NOTHING)).toList();
+  /** A job on its own, at the prices it reaches alone. */
+  Laid alone(Wanted job, Scarce scarce) {
+    return lay(job, Map.of(), scarce, Taken.NOTHING);
+  }
+
+  /** Counts the spare gaskets of jobs bought together. */
+  SharedSpares spares() {
+    return new SharedSpares(catalogue);
   }
 
   /**

@@ -5,7 +5,6 @@ import hosewright.desk.WrittenJob;
 import hosewright.desk.kit.CountedParts;
 import hosewright.desk.kit.KitPart;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
-import hosewright.desk.purchase.PlanPackage.Laid;
 import hosewright.desk.purchase.PlanPackage.Wanted;
 import hosewright.desk.words.WantedLine;
 import hosewright.intake.JobFile;
@@ -19,7 +18,6 @@ import hosewright.problem.Given;
 import hosewright.quote.ExtraLine;
 import hosewright.quote.Group;
 import hosewright.quote.PriceList;
-import hosewright.quote.Quote;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.CustomerTerms;
 import java.time.LocalDate;
@@ -27,10 +25,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.joda.money.Money;
 
 /** The groups of a purchase, read, priced for its buyer and planned together. */
 final class PurchaseGroups {
@@ -41,9 +39,7 @@ final class PurchaseGroups {
   private final Map<Integer, WrittenJob> jobs = new TreeMap<>();
   private final Map<Integer, PartsGroup> parts = new TreeMap<>();
   private final Map<Integer, CountedParts> beside = new TreeMap<>();
-  private final Map<Integer, Laid> laid = new TreeMap<>();
-  private final List<String> told = new ArrayList<>();
-  private Optional<Money> least = Optional.empty();
+  private PlannedJobs planned;
 
   private PurchaseGroups(AskedPurchase asked, Dealer dealer, LocalDate date) {
     this.asked = asked;
@@ -61,10 +57,9 @@ final class PurchaseGroups {
   static PurchaseGroups of(AskedPurchase asked, Dealer dealer, LocalDate date) {
     PurchaseGroups groups = new PurchaseGroups(asked, dealer, date);
     groups.readJobs();
-    Scarce scarce = new Scarce(dealer.catalogue(), date, List.copyOf(groups.wanted().values()));
-    groups.planAlone(scarce);
+    groups.planned = groups.plannedAlone();
     groups.readParts();
-    groups.planTogether(scarce);
+    groups.planned.together(groups.boughtAsParts());
     return groups;
   }
 
@@ -122,13 +117,7 @@ final class PurchaseGroups {
 
   /** The lines of a group, those of its kits written out for what is laid in the total. */
   private List<String> lines(AskedGroup group) {
-    KitPart.Laid all = KitPart.Laid.NOTHING;
-    for (Map.Entry<Integer, Laid> one : laid.entrySet()) {
-      if (!asked(one.getKey()).optional()) {
-        all = all.and(one.getValue().plan(), asked(one.getKey()).count());
-      }
-    }
-    KitPart.Laid whole = all;
+    KitPart.Laid whole = planned.inTotal();
     return Stream.concat(
             group.parts().stream(),
             group.kits().stream().flatMap(kit -> dealer.kits().get(kit).lines().stream()))
@@ -156,57 +145,21 @@ final class PurchaseGroups {
     return new CustomerTerms(dealer.catalogue(), customer, date);
   }
 
-  private PlanPackage planner() {
-    return new PlanPackage(dealer.catalogue(), prices(), date, dealer.localThreads());
-  }
-
-  /** The jobs by the number of their group. */
-  private Map<Integer, Wanted> wanted() {
+  private PlannedJobs plannedAlone() {
     Map<Integer, Wanted> wanted = new TreeMap<>();
-    jobs.forEach((number, job) -> wanted.put(number, new Wanted(job, asked(number).count())));
-    return wanted;
-  }
-
-  private void planAlone(Scarce scarce) {
-    List<Laid> alone = planner().alone(List.copyOf(wanted().values()), scarce);
-    int at = 0;
-    for (int number : jobs.keySet()) {
-      laid.put(number, alone.get(at++));
-    }
-  }
-
-  private void planTogether(Scarce scarce) {
-    List<Integer> numbers = jobs.keySet().stream().filter(one -> !asked(one).optional()).toList();
-    if (stuck().isPresent() || jobs.isEmpty() || asked.groups().size() == 1) {
-      return;
-    }
-    PlanPackage planner = planner();
-    List<Laid> total =
-        planner.together(numbers.stream().map(laid::get).toList(), boughtAsParts(), scarce);
-    for (int i = 0; i < numbers.size(); i++) {
-      laid.put(numbers.get(i), total.get(i));
-    }
-    for (int number : jobs.keySet()) {
-      if (asked(number).optional()) {
-        laid.put(number, planner.beside(laid.get(number), total, boughtAsParts(), scarce));
-      }
-    }
-    if (stuck().isPresent()) {
-      return;
-    }
-    told.addAll(new SharedGoods(scarce).told(List.copyOf(laid.values())));
-    List<LinePlan> shared =
-        new SharedSpares(dealer.catalogue())
-            .of(
-                numbers.stream().map(one -> laid.get(one).plan()).toList(),
-                numbers.stream().map(one -> asked(one).count()).toList());
-    for (int i = 0; i < numbers.size(); i++) {
-      laid.put(numbers.get(i), laid.get(numbers.get(i)).with(shared.get(i)));
-    }
-    least =
-        numbers.size() > 1
-            ? Optional.of(planner.least(numbers.stream().map(wanted()::get).toList()))
-            : Optional.empty();
+    Set<Integer> optional = new TreeSet<>();
+    jobs.forEach(
+        (number, job) -> {
+          wanted.put(number, new Wanted(job, asked(number).count()));
+          if (asked(number).optional()) {
+            optional.add(number);
+          }
+        });
+    return PlannedJobs.alone(
+        wanted,
+        optional,
+        new PlanPackage(dealer.catalogue(), prices(), date, dealer.localThreads()),
+        new Scarce(dealer.catalogue(), date, List.copyOf(wanted.values())));
   }
 
   private AskedGroup asked(int number) {
@@ -227,24 +180,11 @@ final class PurchaseGroups {
     beside.forEach(
         (number, list) -> {
           if (!asked(number).optional()) {
-            list.items(one(number))
+            list.items(planned.one(number))
                 .forEach((item, n) -> bought.merge(item, n * asked(number).count(), Integer::sum));
           }
         });
     return bought;
-  }
-
-  /** What one of a group lays. */
-  private KitPart.Laid one(int number) {
-    return KitPart.Laid.NOTHING.and(laid.get(number).plan(), 1);
-  }
-
-  /** The first job without a safe plan. */
-  Optional<MakePurchase.Stuck> stuck() {
-    return laid.values().stream()
-        .filter(one -> !one.plan().feasible())
-        .map(one -> new MakePurchase.Stuck(one.job().job().title(), one.plan()))
-        .findFirst();
   }
 
   Customer customer() {
@@ -271,7 +211,7 @@ final class PurchaseGroups {
               number,
               new Group.Heading(title, one.count(), one.optional()),
               job
-                  ? laid.get(number).job().text()
+                  ? planned.laid(number).job().text()
                   : JobFile.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id())),
               job ? withParts(number) : parts.get(number).plan()));
     }
@@ -279,18 +219,13 @@ final class PurchaseGroups {
   }
 
   private LinePlan withParts(int number) {
-    return beside.get(number).into(laid.get(number).plan(), dealer.catalogue(), prices());
+    return beside.get(number).into(planned.laid(number).plan(), dealer.catalogue(), prices());
   }
 
   private static String titleOfParts(AskedGroup group) {
     String untitled =
-        group.kits().isEmpty() ? ReadPurchase.PARTS : "Kit " + String.join(", ", group.kits());
+        group.parts().isEmpty() ? "Kit " + String.join(", ", group.kits()) : ReadPurchase.PARTS;
     return group.title().isEmpty() ? untitled : group.title();
-  }
-
-  /** What is worth saying of what the jobs share. */
-  List<String> told() {
-    return List.copyOf(told);
   }
 
   /** Lines in free text, in the groups they belong to. */
@@ -300,30 +235,13 @@ final class PurchaseGroups {
         (number, group) ->
             group.free().forEach(line -> lines.add(line.in(number, asked(number).count()))));
     beside.forEach(
-        (number, list) -> lines.addAll(list.free(one(number), number, asked(number).count())));
+        (number, list) ->
+            lines.addAll(list.free(planned.one(number), number, asked(number).count())));
     return lines;
   }
 
-  /** By how much the goods of the jobs could be cheaper at most, however they were laid. */
-  Optional<Money> mightBeLess(Quote quote) {
-    return least.map(
-        bound -> {
-          Money all = Money.zero(bound.getCurrencyUnit());
-          for (Quote.QuoteLine line : quote.lines()) {
-            if (jobs.containsKey(line.group())) {
-              int laidOfIt =
-                  laid.get(line.group()).plan().items().stream()
-                      .filter(item -> item.item().equals(line.goods().item()))
-                      .mapToInt(Bill.Item::quantity)
-                      .sum();
-              all =
-                  all.plus(
-                      line.price()
-                          .unitPrice()
-                          .multipliedBy(laidOfIt * asked(line.group()).count()));
-            }
-          }
-          return all.minus(bound);
-        });
+  /** The jobs as they are planned. */
+  PlannedJobs planned() {
+    return planned;
   }
 }

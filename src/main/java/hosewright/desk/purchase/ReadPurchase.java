@@ -42,6 +42,11 @@ public final class ReadPurchase {
       parts = List.copyOf(parts);
       kits = List.copyOf(kits);
     }
+
+    /** A package file alone. */
+    public static Sources ofPackage(String name) {
+      return new Sources(Optional.of(name), List.of(), Optional.empty(), List.of(), List.of());
+    }
   }
 
   /**
