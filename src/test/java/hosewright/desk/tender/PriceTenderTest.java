@@ -168,13 +168,13 @@ final class PriceTenderTest {
         1,,2.5 NH male hydrant,1.5 NH female nozzle,400,95 gpm,75,150 psi,1.75 in,fire
         2,HARLOW-FD,2.5 NH male hydrant,1.5 NH female nozzle,400,95 gpm,75,150 psi,1.75 in,fire
         """);
+    assertThatThrownBy(() -> new PriceTender(desk).price(asked("", Kept.ONE), watcher()))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("customer");
     Priced priced = new PriceTender(desk).price(asked("COUNTER", Kept.ONE), watcher());
 
     assertThat(priced.counts().badInput()).isEqualTo(1);
     assertThat(priced.quote().orElseThrow().groups()).hasSize(1);
-    assertThatThrownBy(() -> new PriceTender(desk).price(asked("", Kept.ONE), watcher()))
-        .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("customer");
   }
 
   @Test
