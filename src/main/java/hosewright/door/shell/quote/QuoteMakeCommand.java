@@ -1,5 +1,6 @@
 package hosewright.door.shell.quote;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.WrittenJob;
@@ -23,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.joda.money.Money;
 
 /** Plans a job for a customer and keeps the priced plan as a numbered quote. */
 public final class QuoteMakeCommand extends ShellCommand {
@@ -51,6 +53,14 @@ public final class QuoteMakeCommand extends ShellCommand {
     return PurchaseOptions.isPurchase(in) ? purchase(in, PurchaseOptions.asked(in)) : job(in);
   }
 
+  /**
+   * A purchase as scripts read it.
+   *
+   * @param mightBeLess by so much at most the goods of its jobs could be cheaper
+   * @param shared what its jobs share of things there are only so many of
+   */
+  record Purchased(@JsonUnwrapped Quote quote, Optional<Money> mightBeLess, List<String> shared) {}
+
   private Answer purchase(Invocation in, AskedPurchase asked) {
     MakePurchase.Made made =
         new MakePurchase(books, in.asker())
@@ -65,7 +75,7 @@ public final class QuoteMakeCommand extends ShellCommand {
         .map(
             quote ->
                 Answer.of(
-                    quote,
+                    new Purchased(quote, made.mightBeLess(), made.told()),
                     screen ->
                         QuoteText.of(quote, screen)
                             + PurchaseText.of(quote, made.mightBeLess(), made.told())
