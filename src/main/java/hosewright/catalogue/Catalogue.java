@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -38,6 +39,27 @@ public final class Catalogue {
             .sorted(Comparator.comparing(CostRow::from).thenComparing(CostRow::supplier))
             .collect(Collectors.groupingBy(CostRow::item));
     this.suppliers = List.copyOf(suppliers);
+  }
+
+  private Catalogue(Catalogue like, List<Item> items) {
+    items.forEach(item -> this.items.put(item.number(), item));
+    this.byKind = items.stream().collect(Collectors.groupingBy(Item::kind));
+    this.prices = like.prices;
+    this.costs = like.costs;
+    this.suppliers = like.suppliers;
+  }
+
+  /** The same with other stock: how many of each item lie on its shelf, from how many lie there. */
+  public Catalogue withStock(ToIntFunction<Item> onHand) {
+    return new Catalogue(
+        this,
+        items.values().stream()
+            .map(
+                item -> {
+                  int left = onHand.applyAsInt(item);
+                  return left == item.stocking().onHand() ? item : item.withStock(left);
+                })
+            .toList());
   }
 
   public List<Item> items() {

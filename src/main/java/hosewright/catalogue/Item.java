@@ -107,6 +107,20 @@ public record Item(
     return selling.stocking();
   }
 
+  /** The same with so many on the shelf. */
+  public Item withStock(int onHand) {
+    Stocking now =
+        new Stocking(stocking().supplier(), stocking().packSize(), stocking().leadDays(), onHand);
+    return new Item(
+        number,
+        description,
+        form,
+        hose,
+        build,
+        water,
+        new Selling(selling.unit(), selling.discontinued(), now));
+  }
+
   /** Whether so many can be had: what is discontinued is sold from stock only. */
   public boolean toBeHad(int quantity) {
     return !discontinued() || stocking().onHand() >= quantity;

@@ -54,7 +54,8 @@ public final class Planning {
     return plan(planner, written);
   }
 
-  private static LinePlan plan(Planner planner, WrittenJob written) {
+  /** What a planner plans for the line or the layout of a job. */
+  public static LinePlan plan(Planner planner, WrittenJob written) {
     return written.layout().map(planner::plan).orElseGet(() -> planner.plan(written.job()));
   }
 

@@ -41,6 +41,10 @@ public final class JobFile {
   private static final int DEEPEST = 4;
   private static final String SUFFIX = ".yaml";
 
+  /** What may stand in a job file besides the answers of a job. */
+  private static final List<String> BESIDES =
+      Stream.concat(Stream.of(LegList.WORD), PartsList.WORDS.stream()).toList();
+
   private JobFile() {}
 
   /** A job file as it was read, with its text. */
@@ -89,7 +93,8 @@ public final class JobFile {
         RouteFile.putInto(layout.answers(), folder),
         layout.legs().stream()
             .map(leg -> leg.saying(RouteFile.putInto(leg.answers(), folder)))
-            .toList());
+            .toList(),
+        layout.beside());
   }
 
   /**
@@ -162,18 +167,22 @@ public final class JobFile {
     }
     List<Problem> problems = new ArrayList<>();
     LegList legs = new LegList(problems);
+    PartsList parts = new PartsList(problems);
     Map<JobField, String> answers = new TreeMap<>();
     for (NodeTuple entry : mapping.getValue()) {
-      if (entry.getKeyNode() instanceof ScalarNode key && key.getValue().equals(LegList.WORD)) {
+      String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
+      if (word.equals(LegList.WORD)) {
         legs.read(entry.getValueNode());
+      } else if (PartsList.WORDS.contains(word)) {
+        parts.read(word, entry);
       } else {
-        answer(entry, answers, List.of(LegList.WORD), problems);
+        answer(entry, answers, BESIDES, problems);
       }
     }
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
-    return new LayoutText(answers, legs.legs());
+    return new LayoutText(answers, legs.legs(), parts.beside());
   }
 
   /**
@@ -239,6 +248,7 @@ public final class JobFile {
       text.append(LegList.WORD).append(":\n");
       layout.legs().forEach(leg -> LegList.write(leg, text));
     }
+    PartsList.write(layout.beside(), text);
     return text.toString();
   }
 
@@ -295,7 +305,7 @@ public final class JobFile {
   }
 
   /** Quoted only where plain YAML would read something else. */
-  private static String quoted(String answer) {
+  static String quoted(String answer) {
     boolean plain = answer.matches("[A-Za-z0-9][A-Za-z0-9 .,;%/½¼¾⅛-]*[A-Za-z0-9%½¼¾]|[A-Za-z0-9]");
     return plain ? answer : "\"" + answer.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }

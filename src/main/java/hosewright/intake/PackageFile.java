@@ -116,8 +116,8 @@ public final class PackageFile {
     Optional<Path> job = text(said, "job").map(folder::resolve);
     List<String> parts = texts(said, "parts");
     List<String> kits = texts(said, "kit");
-    if (job.isEmpty() == (parts.isEmpty() && kits.isEmpty())) {
-      problem(node, "", "either 'job: FILE', or 'parts:' or 'kit:' with lines to sell");
+    if (job.isEmpty() && parts.isEmpty() && kits.isEmpty()) {
+      problem(node, "", "'job: FILE', or 'parts:' or 'kit:' with lines to sell");
     }
     return Optional.of(
         new Entry(text(said, "title").orElse(""), count(said), optional(said), job, parts, kits));

@@ -174,7 +174,8 @@ public record Amendments(
         .orElse(taken);
   }
 
-  private Amendments withLines(List<ExtraLine> lines) {
+  /** With these lines beside those the plan needs. */
+  public Amendments withLines(List<ExtraLine> lines) {
     return new Amendments(reason, quantities, discounts, lines, notes, terms, byHand);
   }
 }

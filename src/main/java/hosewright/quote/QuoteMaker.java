@@ -11,7 +11,10 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -159,12 +162,18 @@ public final class QuoteMaker {
   }
 
   private int longest(List<QuoteLine> lines, boolean work) {
+    // What lies on a shelf is there once, whichever groups it is for.
+    Map<String, Integer> inAll =
+        lines.stream()
+            .collect(
+                Collectors.toMap(
+                    line -> line.goods().item(), QuoteLine::quantity, Integer::sum, TreeMap::new));
     int longest = 0;
-    for (QuoteLine line : lines) {
-      Optional<Item> item = catalogue.item(line.goods().item());
+    for (Map.Entry<String, Integer> one : inAll.entrySet()) {
+      Optional<Item> item = catalogue.item(one.getKey());
       if (item.isPresent() && item.get().kind().isWork() == work) {
         Stocking stocking = item.get().stocking();
-        boolean there = stocking.onHand() >= line.quantity();
+        boolean there = stocking.onHand() >= one.getValue();
         longest = Math.max(longest, there ? 0 : stocking.leadDays());
       }
     }

@@ -10,6 +10,7 @@ import java.time.LocalDate;
  * @param date the day prices are of where a row names none
  * @param customer whose terms hold where a row names nobody; empty for list prices
  * @param quotes whether a quote is kept for each
+ * @param together whether one quote is kept for all
  * @param begun when the run began, which tells its quotes from another run's
  */
 public record TenderBasis(
@@ -18,7 +19,13 @@ public record TenderBasis(
     LocalDate date,
     String customer,
     boolean quotes,
+    boolean together,
     Instant begun) {
+
+  /** Whether rows are quoted, each or together. */
+  public boolean quoted() {
+    return quotes || together;
+  }
 
   /**
    * The file priced.

@@ -29,6 +29,12 @@ import java.util.regex.Pattern;
 final class TenderColumns {
   static final String ID = "id";
 
+  /** Names a file of several jobs that a row asks for in place of one of its own. */
+  static final String PACKAGE = "package";
+
+  /** What a column may be called besides the words of a job. */
+  private static final List<String> OWN_WORDS = List.of(ID, PACKAGE);
+
   private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?[0-9][0-9.,/ ]*");
   private static final Map<String, String> OTHER_WORDS = otherWords();
 
@@ -39,7 +45,7 @@ final class TenderColumns {
   }
 
   /**
-   * @param word "id" or the word of a field
+   * @param word "id", "package" or the word of a field
    * @param unit unit of bare numbers; empty when they have none
    */
   private record Column(String word, String unit) {}
@@ -86,8 +92,17 @@ final class TenderColumns {
 
   /** The row's own name, or the empty text. */
   String id(List<String> cells) {
+    return cell(ID, cells);
+  }
+
+  /** The package file the row names. */
+  Optional<String> packageFile(List<String> cells) {
+    return Optional.of(cell(PACKAGE, cells)).filter(name -> !name.isEmpty());
+  }
+
+  private String cell(String word, List<String> cells) {
     for (int i = 0; i < columns.size(); i++) {
-      if (columns.get(i).word().equals(ID)) {
+      if (columns.get(i).word().equals(word)) {
         return cells.get(i);
       }
     }
@@ -135,7 +150,7 @@ final class TenderColumns {
   }
 
   private static Optional<String> word(String words) {
-    boolean own = words.equals(ID) || JobField.of(words).isPresent();
+    boolean own = OWN_WORDS.contains(words) || JobField.of(words).isPresent();
     return own ? Optional.of(words) : Optional.ofNullable(OTHER_WORDS.get(words));
   }
 
@@ -155,8 +170,12 @@ final class TenderColumns {
 
   private static Problem unknown(String file, String heading) {
     List<String> known = new ArrayList<>(JobField.words());
-    known.add(ID);
-    String allowed = "the columns are " + ID + ", " + String.join(", ", JobField.words());
+    known.addAll(OWN_WORDS);
+    String allowed =
+        "the columns are "
+            + String.join(", ", OWN_WORDS)
+            + ", "
+            + String.join(", ", JobField.words());
     String shown = heading.isEmpty() ? "(empty)" : heading;
     String words = words(heading);
     String nearest = Nearest.to(words, known);
@@ -172,6 +191,9 @@ final class TenderColumns {
     Map<JobField, String> columns = new TreeMap<>();
     named.forEach(word -> JobField.of(word).ifPresent(field -> columns.put(field, word)));
     List<String> words = new ArrayList<>(List.of(ID));
+    if (named.contains(PACKAGE)) {
+      return words;
+    }
     for (JobField field : JobField.values()) {
       if (field.required(columns)) {
         words.add(field.word());

@@ -12,7 +12,9 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** The rows of a tender file, read one by one. */
 public final class TenderFile implements Iterator<TenderRow>, AutoCloseable {
@@ -47,6 +49,15 @@ public final class TenderFile implements Iterator<TenderRow>, AutoCloseable {
    *     many
    */
   public static Survey survey(String name, Reader text) {
+    return survey(name, text, row -> {});
+  }
+
+  /**
+   * Reads the file through.
+   *
+   * @param reader told each row as it comes
+   */
+  public static Survey survey(String name, Reader text, Consumer<TenderRow> reader) {
     try (TenderFile file = new TenderFile(name, text, Set.of())) {
       int[] hashes = new int[1024];
       int rows = 0;
@@ -58,7 +69,9 @@ public final class TenderFile implements Iterator<TenderRow>, AutoCloseable {
         if (rows == hashes.length) {
           hashes = Arrays.copyOf(hashes, rows * 2);
         }
-        hashes[rows++] = file.next().id().hashCode();
+        TenderRow row = file.next();
+        reader.accept(row);
+        hashes[rows++] = row.id().hashCode();
       }
       if (rows == 0) {
         throw new BadInputException(name, "", "at least one row below the header");
@@ -97,6 +110,7 @@ public final class TenderFile implements Iterator<TenderRow>, AutoCloseable {
           line.number(),
           "",
           Map.of(),
+          Optional.empty(),
           List.of(
               Problem.of(
                   "line " + line.number(),
@@ -109,7 +123,8 @@ public final class TenderFile implements Iterator<TenderRow>, AutoCloseable {
     String id = columns.id(plain);
     List<Problem> problems = new ArrayList<>(columns.refusals(cells));
     problems.addAll(problems(id, line.number()));
-    return new TenderRow(line.number(), id, columns.answers(plain), problems);
+    return new TenderRow(
+        line.number(), id, columns.answers(plain), columns.packageFile(plain), problems);
   }
 
   private List<Problem> problems(String id, long line) {

@@ -83,7 +83,7 @@ public final class TenderPricing {
     this.customers = customers;
     this.register = register;
     this.basis = basis;
-    this.plans = new Recent<>(basis.quotes() ? PLANS : FIGURES);
+    this.plans = new Recent<>(basis.quoted() ? PLANS : FIGURES);
     this.currency = catalogue.currencyNeeded();
   }
 
@@ -107,20 +107,23 @@ public final class TenderPricing {
     } catch (BadInputException | NoSuchThingException e) {
       return refused(row, answers, Outcome.BAD_INPUT, e.problems());
     } catch (RuntimeException | StackOverflowError e) {
-      Problem ours =
-          Problem.of(
-              "Hosewright",
-              String.valueOf(e),
-              "it failed on this row, and it is not your input: plan it alone to learn more");
-      return refused(row, answers, Outcome.OUR_FAULT, List.of(ours));
+      return refused(row, answers, Outcome.OUR_FAULT, List.of(ours(e)));
     }
+  }
+
+  /** What is said of a row that we failed on. */
+  public static Problem ours(Throwable failure) {
+    return Problem.of(
+        "Hosewright",
+        String.valueOf(failure),
+        "it failed on this row, and it is not your input: plan it alone to learn more");
   }
 
   private Priced price(TenderRow row, Map<JobField, String> answers) {
     Job job = JobForm.read(answers);
     LocalDate date = job.date().orElse(basis.date());
     Optional<Customer> customer = job.customer().map(id -> customers.get(id, date));
-    if (basis.quotes() && customer.isEmpty()) {
+    if (basis.quoted() && customer.isEmpty()) {
       throw customers.noneNamed();
     }
     Map<JobField, String> alike = new TreeMap<>(answers);
@@ -144,7 +147,7 @@ public final class TenderPricing {
         plan.feasible(),
         plan.limitedBy().orElse(""),
         plan.instead(),
-        Optional.of(plan).filter(whole -> basis.quotes() && whole.feasible()));
+        Optional.of(plan).filter(whole -> basis.quoted() && whole.feasible()));
   }
 
   private Priced refused(
@@ -171,7 +174,8 @@ public final class TenderPricing {
                     register));
   }
 
-  private static String terms(Optional<Customer> customer) {
+  /** Whose prices, in words. */
+  public static String terms(Optional<Customer> customer) {
     return customer
         .map(
             buyer -> {

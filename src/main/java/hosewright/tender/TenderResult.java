@@ -59,6 +59,18 @@ public record TenderResult(
           new Price(plan.total(), terms, Optional.empty(), Optional.empty()));
     }
 
+    /**
+     * Of a package, which has no pressures of its own.
+     *
+     * @param what what it consists of, in words
+     */
+    public static Figures ofPackage(String what, Money goods, String terms) {
+      return new Figures(
+          new Laid(what, 0, 0, ""),
+          new Water(0, 0, Optional.empty(), Optional.empty(), Optional.empty()),
+          new Price(goods, terms, Optional.empty(), Optional.empty()));
+    }
+
     private static Optional<Double> calculated(LinePlan plan, double figure) {
       return plan.hydraulics().calculated() ? Optional.of(figure) : Optional.empty();
     }
@@ -77,8 +89,9 @@ public record TenderResult(
     }
 
     /**
-     * The hose of the line.
+     * The hose of the line, or what a package consists of.
      *
+     * @param sizeIn 0 for a package, as the lines
      * @param sections as said at a counter, for example {@code 9 x 50 ft}
      */
     public record Laid(String hose, double sizeIn, int lines, String sections) {}
@@ -86,6 +99,7 @@ public record TenderResult(
     /**
      * What the water does.
      *
+     * @param flowGpm 0 for a package, as the need
      * @param deliveredPsi at the appliance, psi; with the source's, empty for a fluid that the laws
      *     used do not hold for
      */
@@ -106,7 +120,8 @@ public record TenderResult(
         Money goods, String terms, Optional<String> quote, Optional<Money> quoteTotal) {}
   }
 
-  static TenderResult refused(TenderRow row, Outcome outcome, List<Problem> problems) {
+  /** A row that could not be worked on. */
+  public static TenderResult refused(TenderRow row, Outcome outcome, List<Problem> problems) {
     String title = row.answers().getOrDefault(JobField.TITLE, "");
     return new TenderResult(
         new Place(row.line(), row.id(), title), outcome, "", List.of(), problems, Optional.empty());

@@ -53,6 +53,15 @@ public record KitPart(String text, Counted counted, double everyFt) {
     return counted != Counted.ONCE;
   }
 
+  /** How often it is wanted for hose that is laid. */
+  public int times(Laid laid) {
+    return switch (counted) {
+      case ONCE -> 1;
+      case BY_LINE -> laid.lines();
+      case BY_LENGTH -> (int) Math.ceil(laid.hoseFt() / everyFt);
+    };
+  }
+
   /** The part for hose that is laid: {@code 9 x R-20}; nothing where none of it is needed. */
   public List<String> forLaid(Laid laid) {
     Matcher parts = COUNT.matcher(text);
@@ -60,8 +69,7 @@ public record KitPart(String text, Counted counted, double everyFt) {
       return List.of(text);
     }
     int each = parts.group(1) == null ? 1 : Integer.parseInt(parts.group(1));
-    int times =
-        counted == Counted.BY_LINE ? laid.lines() : (int) Math.ceil(laid.hoseFt() / everyFt);
+    int times = times(laid);
     return times == 0
         ? List.of()
         : List.of(String.format(Locale.ROOT, "%d x %s", each * times, parts.group(2)));

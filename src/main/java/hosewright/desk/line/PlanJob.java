@@ -1,9 +1,10 @@
 package hosewright.desk.line;
 
 import hosewright.desk.Books;
-import hosewright.desk.Planning;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.kit.PlanWithParts;
 import hosewright.line.model.LinePlan;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Plans the line or the layout for a job, at its customer's prices. */
@@ -21,7 +22,7 @@ public final class PlanJob {
    */
   public LinePlan plan(WrittenJob job) {
     try (Books open = books.get()) {
-      return new Planning(open).plan(job).plan();
+      return new PlanWithParts(open, Optional.empty()).plan(job).planned().plan();
     }
   }
 }

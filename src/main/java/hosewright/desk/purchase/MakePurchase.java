@@ -55,12 +55,14 @@ public final class MakePurchase {
    * @param quote empty where one of its jobs has no safe plan
    * @param stuck the job that has none
    * @param mightBeLess by so much at most the goods of the jobs could be cheaper still
+   * @param told what its jobs share of things there are only so many of
    * @param files papers written
    */
   public record Made(
       Optional<Quote> quote,
       Optional<Stuck> stuck,
       Optional<Money> mightBeLess,
+      List<String> told,
       List<String> files) {}
 
   /** A job without a safe plan. */
@@ -74,25 +76,30 @@ public final class MakePurchase {
    */
   public Made make(Request asked) {
     try (Books open = books.get()) {
-      PurchaseGroups groups = PurchaseGroups.of(asked.purchase(), open, asker);
-      Optional<Stuck> stuck = groups.stuck();
+      PurchaseGroups groups =
+          PurchaseGroups.of(asked.purchase(), Dealer.of(open, asker), open.today());
+      Optional<Stuck> stuck = groups.planned().stuck();
       if (stuck.isPresent()) {
-        return new Made(Optional.empty(), stuck, Optional.empty(), List.of());
+        return new Made(Optional.empty(), stuck, Optional.empty(), List.of(), List.of());
       }
       Quote quote =
           new NewQuote(
                   groups.customer(),
                   groups.date(),
                   Basis.of(groups.title(), Optional.empty(), groups.groups()),
-                  groups.freeLines().stream()
-                      .reduce(Amendments.NONE, Amendments::withLine, (one, other) -> other),
+                  Amendments.NONE.withLines(groups.freeLines()),
                   asked.changes(),
                   asked.papers(),
                   asked.by())
               .keep(open, asked.termsFile());
       List<String> files =
           asked.papers().map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
-      return new Made(Optional.of(quote), Optional.empty(), groups.mightBeLess(quote), files);
+      return new Made(
+          Optional.of(quote),
+          Optional.empty(),
+          groups.planned().mightBeLess(quote),
+          groups.planned().told(),
+          files);
     }
   }
 }

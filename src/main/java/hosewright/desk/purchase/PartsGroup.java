@@ -3,6 +3,7 @@ package hosewright.desk.purchase;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.desk.Refusals;
+import hosewright.desk.kit.CountedParts;
 import hosewright.desk.words.WantedLine;
 import hosewright.line.goods.GoodsPlan;
 import hosewright.line.model.Bill;
@@ -59,7 +60,8 @@ record PartsGroup(LinePlan plan, List<ExtraLine> free) {
       prices
           .of(item.number(), count)
           .ifPresentOrElse(
-              priced -> bought.add(line(item, count, priced)),
+              priced ->
+                  bought.add(CountedParts.bought(item, count, Optional.of(priced.unitPrice()))),
               () ->
                   refusals.add(
                       "add",
@@ -71,17 +73,6 @@ record PartsGroup(LinePlan plan, List<ExtraLine> free) {
         GoodsPlan.of(
             summary(counts, free), bought, List.of(), new PartsEnds(items).told(), date, currency),
         free);
-  }
-
-  private static Bill.Item line(Item item, int count, LinePrices.Priced priced) {
-    return new Bill.Item(
-        item.number(),
-        item.description(),
-        count,
-        0,
-        item.unit().word(),
-        Optional.of(priced.unitPrice()),
-        item.weightLb() * count);
   }
 
   private static String summary(Map<String, Integer> counts, List<ExtraLine> free) {

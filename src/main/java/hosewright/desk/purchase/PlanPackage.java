@@ -2,7 +2,8 @@ package hosewright.desk.purchase;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.NetPrice;
-import hosewright.job.Job;
+import hosewright.desk.Planning;
+import hosewright.desk.WrittenJob;
 import hosewright.line.model.Bill;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
@@ -10,16 +11,21 @@ import hosewright.thread.LocalThreads;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.joda.money.Money;
 
 /**
- * Plans the jobs of a purchase, each on its own first, then each again at the prices that all of
- * them together reach, as long as that makes the purchase cheaper.
+ * Plans the jobs of a purchase, each on its own first; then, where two would take the same pieces
+ * of the shelf or the same sections that the buyer has, one after another; then each again at the
+ * prices that all of them together reach, as long as that makes the purchase cheaper.
  */
 final class PlanPackage {
+  /** More orders than these are not tried where things must be shared out. */
+  private static final int MOST_ORDERS = 6;
+
   private final Catalogue catalogue;
   private final NetPrice prices;
   private final LocalDate date;
@@ -33,74 +39,137 @@ final class PlanPackage {
   }
 
   /** A job and how often it is bought. */
-  record Wanted(Job job, int count) {}
+  record Wanted(WrittenJob job, int count) {}
 
   /**
-   * The plan of each job, in order.
+   * A job as it is planned.
    *
-   * @param least no way of laying these jobs costs less in goods, whatever breaks they reach
+   * @param job with the sections that it may lay of those the buyer has
    */
-  record Planned(List<LinePlan> plans, Money least) {}
+  record Laid(Wanted wanted, WrittenJob job, LinePlan plan) {
+    Laid with(LinePlan other) {
+      return new Laid(wanted, job, other);
+    }
+  }
 
-  /** Every job on its own, at the prices it reaches alone. */
-  List<LinePlan> alone(List<Wanted> jobs) {
-    return jobs.stream()
-        .map(one -> planner(new TogetherPrices(prices, Map.of(), one.count())).plan(one.job()))
-        .toList();
+  /** A job on its own, at the prices it reaches alone. */
+  Laid alone(Wanted job, Scarce scarce) {
+    return lay(job, Map.of(), scarce, Taken.NOTHING);
+  }
+
+  /** Counts the spare gaskets of jobs bought together. */
+  SharedSpares spares() {
+    return new SharedSpares(catalogue);
   }
 
   /**
-   * The jobs planned together.
+   * The jobs planned together, in order; one of them has no safe plan where there is too little for
+   * all of them in whatever order they take it.
    *
    * @param alone a plan of each that can be laid
    * @param beside pieces bought beside the jobs, by item number
    */
-  Planned together(List<Wanted> jobs, List<LinePlan> alone, Map<String, Integer> beside) {
-    List<LinePlan> plans = new ArrayList<>(alone);
-    boolean better = jobs.size() > 1 || !beside.isEmpty();
-    while (better) {
+  List<Laid> together(List<Laid> alone, Map<String, Integer> beside, Scarce scarce) {
+    List<Laid> laid = sharedOut(alone, beside, scarce);
+    boolean better = laid.size() > 1 || !beside.isEmpty();
+    while (better && laid.stream().allMatch(one -> one.plan().feasible())) {
       better = false;
-      for (int i = 0; i < jobs.size(); i++) {
-        List<LinePlan> tried = new ArrayList<>(plans);
-        Map<String, Integer> others = new HashMap<>(beside);
-        for (int other = 0; other < jobs.size(); other++) {
-          if (other != i) {
-            bought(plans.get(other), jobs.get(other).count())
-                .forEach((item, count) -> others.merge(item, count, Integer::sum));
-          }
-        }
+      for (int i = 0; i < laid.size(); i++) {
+        List<Laid> others = new ArrayList<>(laid);
+        others.remove(i);
+        List<Laid> tried = new ArrayList<>(laid);
         tried.set(
             i,
-            planner(new TogetherPrices(prices, others, jobs.get(i).count()))
-                .plan(jobs.get(i).job()));
-        if (tried.get(i).feasible()
-            && cost(jobs, tried, beside).isLessThan(cost(jobs, plans, beside))) {
-          plans = tried;
+            lay(
+                laid.get(i).wanted(),
+                bought(others, beside),
+                scarce,
+                taken(others, scarce, beside)));
+        if (tried.get(i).plan().feasible() && cost(tried, beside).isLessThan(cost(laid, beside))) {
+          laid = tried;
           better = true;
         }
       }
     }
-    return new Planned(plans, least(jobs));
+    return laid;
   }
 
-  private Money least(List<Wanted> jobs) {
+  /** A job beside the total, with what the total leaves of shelves and of the buyer's sections. */
+  Laid beside(Laid alone, List<Laid> total, Map<String, Integer> parts, Scarce scarce) {
+    Taken others = taken(total, scarce, parts);
+    return scarce.suffices(others.and(scarce.taken(alone)))
+        ? alone
+        : lay(alone.wanted(), Map.of(), scarce, others);
+  }
+
+  private List<Laid> sharedOut(List<Laid> alone, Map<String, Integer> beside, Scarce scarce) {
+    if (scarce.suffices(taken(alone, scarce, beside))) {
+      return alone;
+    }
+    List<Laid> best = List.of();
+    for (int first = 0; first < Math.min(alone.size(), MOST_ORDERS); first++) {
+      List<Integer> order = new ArrayList<>();
+      for (int i = 0; i < alone.size(); i++) {
+        order.add(i);
+      }
+      Collections.rotate(order, -first);
+      List<Laid> tried = inTurn(order, alone, beside, scarce);
+      if (best.isEmpty() || isBetter(tried, best, beside)) {
+        best = tried;
+      }
+    }
+    return best;
+  }
+
+  private List<Laid> inTurn(
+      List<Integer> order, List<Laid> alone, Map<String, Integer> beside, Scarce scarce) {
+    List<Laid> laid = new ArrayList<>(alone);
+    Taken before = scarce.taken(beside);
+    for (int i : order) {
+      if (!scarce.suffices(before.and(scarce.taken(laid.get(i))))) {
+        laid.set(i, lay(alone.get(i).wanted(), Map.of(), scarce, before));
+      }
+      before = before.and(scarce.taken(laid.get(i)));
+    }
+    return laid;
+  }
+
+  private boolean isBetter(List<Laid> tried, List<Laid> best, Map<String, Integer> beside) {
+    boolean all = tried.stream().allMatch(one -> one.plan().feasible());
+    boolean allBefore = best.stream().allMatch(one -> one.plan().feasible());
+    return all == allBefore ? cost(tried, beside).isLessThan(cost(best, beside)) : all;
+  }
+
+  private Laid lay(Wanted wanted, Map<String, Integer> others, Scarce scarce, Taken taken) {
+    WrittenJob job = scarce.left(wanted, taken);
+    Planner planner =
+        planner(
+            scarce.left(taken, wanted.count()), new TogetherPrices(prices, others, wanted.count()));
+    return new Laid(wanted, job, Planning.plan(planner, job));
+  }
+
+  private static Taken taken(List<Laid> jobs, Scarce scarce, Map<String, Integer> beside) {
+    return jobs.stream().map(scarce::taken).reduce(scarce.taken(beside), Taken::and);
+  }
+
+  /**
+   * No way of laying these jobs costs less in goods, whatever breaks they reach and whoever takes
+   * what is scarce. Gaskets count for nothing, since jobs bought together share their spares.
+   */
+  Money least(List<Wanted> jobs) {
     NetPrice best = TogetherPrices.best(prices);
     Money sum = Money.zero(catalogue.currencyNeeded());
     for (Wanted one : jobs) {
-      sum = sum.plus(planner(best).plan(one.job()).total().multipliedBy(one.count()));
+      LinePlan cheapest = Planning.plan(planner(catalogue, best), one.job());
+      sum = sum.plus(cheapest.total().multipliedBy(one.count()));
     }
     return sum;
   }
 
   /** What all goods of the purchase cost at the breaks they reach together. */
-  private Money cost(List<Wanted> jobs, List<LinePlan> plans, Map<String, Integer> beside) {
-    Map<String, Integer> all = new HashMap<>(beside);
-    for (int i = 0; i < jobs.size(); i++) {
-      bought(plans.get(i), jobs.get(i).count())
-          .forEach((item, count) -> all.merge(item, count, Integer::sum));
-    }
+  private Money cost(List<Laid> jobs, Map<String, Integer> beside) {
     Money sum = Money.zero(catalogue.currencyNeeded());
-    for (Map.Entry<String, Integer> one : all.entrySet()) {
+    for (Map.Entry<String, Integer> one : bought(jobs, beside).entrySet()) {
       sum =
           sum.plus(
               catalogue
@@ -112,15 +181,17 @@ final class PlanPackage {
     return sum;
   }
 
-  private static Map<String, Integer> bought(LinePlan plan, int count) {
-    Map<String, Integer> bought = new HashMap<>();
-    for (Bill.Item item : plan.items()) {
-      bought.merge(item.item(), item.quantity() * count, Integer::sum);
+  private static Map<String, Integer> bought(List<Laid> jobs, Map<String, Integer> beside) {
+    Map<String, Integer> bought = new HashMap<>(beside);
+    for (Laid one : jobs) {
+      for (Bill.Item item : one.plan().items()) {
+        bought.merge(item.item(), item.quantity() * one.wanted().count(), Integer::sum);
+      }
     }
     return bought;
   }
 
-  private Planner planner(NetPrice at) {
-    return new Planner(catalogue, at, date, catalogue.currencyNeeded(), register);
+  private Planner planner(Catalogue shop, NetPrice at) {
+    return new Planner(shop, at, date, catalogue.currencyNeeded(), register);
   }
 }

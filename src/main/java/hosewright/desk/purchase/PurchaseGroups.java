@@ -1,14 +1,15 @@
 package hosewright.desk.purchase;
 
-import hosewright.desk.Books;
 import hosewright.desk.Refusals;
 import hosewright.desk.WrittenJob;
-import hosewright.desk.interview.Asker;
+import hosewright.desk.kit.CountedParts;
 import hosewright.desk.kit.KitPart;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
-import hosewright.desk.words.ItemWords;
+import hosewright.desk.purchase.PlanPackage.Wanted;
 import hosewright.desk.words.WantedLine;
 import hosewright.intake.JobFile;
+import hosewright.job.layout.LayoutText;
+import hosewright.job.layout.PartsBeside;
 import hosewright.job.question.JobField;
 import hosewright.line.model.Bill;
 import hosewright.line.model.LinePlan;
@@ -17,7 +18,6 @@ import hosewright.problem.Given;
 import hosewright.quote.ExtraLine;
 import hosewright.quote.Group;
 import hosewright.quote.PriceList;
-import hosewright.quote.Quote;
 import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.CustomerTerms;
 import java.time.LocalDate;
@@ -25,49 +25,49 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.joda.money.Money;
 
 /** The groups of a purchase, read, priced for its buyer and planned together. */
 final class PurchaseGroups {
   private final AskedPurchase asked;
-  private final Books open;
+  private final Dealer dealer;
   private final Customer customer;
   private final LocalDate date;
   private final Map<Integer, WrittenJob> jobs = new TreeMap<>();
   private final Map<Integer, PartsGroup> parts = new TreeMap<>();
-  private final Map<Integer, LinePlan> plans = new TreeMap<>();
-  private Optional<Money> least = Optional.empty();
+  private final Map<Integer, CountedParts> beside = new TreeMap<>();
+  private PlannedJobs planned;
 
-  private PurchaseGroups(AskedPurchase asked, Books open) {
+  private PurchaseGroups(AskedPurchase asked, Dealer dealer, LocalDate date) {
     this.asked = asked;
-    this.open = open;
-    this.customer = open.customers().get(buyer(asked, open), open.today());
-    this.date = open.today();
+    this.dealer = dealer;
+    this.date = date;
+    this.customer = dealer.customers().get(buyer(asked, dealer), date);
   }
 
   /**
    * Reads and plans it all.
    *
+   * @param date the day of its prices
    * @throws BadInputException naming everything that cannot be used
    */
-  static PurchaseGroups of(AskedPurchase asked, Books open, Optional<Asker> asker) {
-    PurchaseGroups groups = new PurchaseGroups(asked, open);
+  static PurchaseGroups of(AskedPurchase asked, Dealer dealer, LocalDate date) {
+    PurchaseGroups groups = new PurchaseGroups(asked, dealer, date);
     groups.readJobs();
-    List<Integer> numbers = List.copyOf(groups.jobs.keySet());
-    groups.planAlone(numbers);
-    groups.readParts(asker);
-    groups.planTogether(numbers);
+    groups.planned = groups.plannedAlone();
+    groups.readParts();
+    groups.planned.together(groups.boughtAsParts());
     return groups;
   }
 
-  private static String buyer(AskedPurchase asked, Books open) {
+  private static String buyer(AskedPurchase asked, Dealer dealer) {
     List<String> named =
         asked.groups().stream()
             .flatMap(group -> group.job().stream())
-            .flatMap(job -> Stream.ofNullable(job.get(JobField.CUSTOMER)))
+            .flatMap(job -> Stream.ofNullable(job.answers().get(JobField.CUSTOMER)))
             .distinct()
             .toList();
     if (asked.customer().isEmpty() && named.size() > 1) {
@@ -79,7 +79,7 @@ final class PurchaseGroups {
     return asked
         .customer()
         .or(() -> named.stream().findFirst())
-        .orElseThrow(() -> open.customers().noneNamed());
+        .orElseThrow(() -> dealer.customers().noneNamed());
   }
 
   private void readJobs() {
@@ -92,22 +92,24 @@ final class PurchaseGroups {
       } else if (group.parts().isEmpty() && group.kits().isEmpty()) {
         refusals.add("group", group.title(), "a job or at least one line: a group sells something");
       }
-      group.kits().forEach(kit -> refusals.read(() -> open.kits().get(kit)));
+      group.kits().forEach(kit -> refusals.read(() -> dealer.kits().get(kit)));
     }
     refusals.throwAny();
   }
 
   /** Parts are read when the jobs are planned, since a kit may be counted by the hose laid. */
-  private void readParts(Optional<Asker> asker) {
+  private void readParts() {
     Refusals refusals = new Refusals();
-    WantedLine wanted =
-        new WantedLine(ItemWords.in(open, asker), open.catalogue().currencyNeeded());
-    PriceList prices = new PriceList(open.catalogue(), customer, date);
+    WantedLine wanted = new WantedLine(dealer.words(), dealer.catalogue().currencyNeeded());
+    PriceList prices = new PriceList(dealer.catalogue(), customer, date);
     for (int i = 0; i < asked.groups().size(); i++) {
       AskedGroup group = asked.groups().get(i);
       if (group.job().isEmpty()) {
         parts.put(
-            i + 1, PartsGroup.read(lines(group), wanted, open.catalogue(), prices, date, refusals));
+            i + 1,
+            PartsGroup.read(lines(group), wanted, dealer.catalogue(), prices, date, refusals));
+      } else {
+        beside.put(i + 1, CountedParts.read(jobs.get(i + 1).beside().parts(), wanted, refusals));
       }
     }
     refusals.throwAny();
@@ -115,74 +117,56 @@ final class PurchaseGroups {
 
   /** The lines of a group, those of its kits written out for what is laid in the total. */
   private List<String> lines(AskedGroup group) {
-    KitPart.Laid laid = KitPart.Laid.NOTHING;
-    for (Map.Entry<Integer, LinePlan> plan : plans.entrySet()) {
-      if (!asked(plan.getKey()).optional()) {
-        laid = laid.and(plan.getValue(), asked(plan.getKey()).count());
-      }
-    }
-    KitPart.Laid all = laid;
+    KitPart.Laid whole = planned.inTotal();
     return Stream.concat(
             group.parts().stream(),
-            group.kits().stream().flatMap(kit -> open.kits().get(kit).lines().stream()))
-        .flatMap(line -> KitPart.of(line).forLaid(all).stream())
+            group.kits().stream().flatMap(kit -> dealer.kits().get(kit).lines().stream()))
+        .flatMap(line -> KitPart.of(line).forLaid(whole).stream())
         .toList();
   }
 
-  /** A job for the purchase's buyer, and of its day. */
+  /** A job for the purchase's buyer, and of its day, with its kits written out. */
   private WrittenJob job(AskedGroup group) {
-    Map<JobField, String> answers = new TreeMap<>(group.job().orElseThrow());
+    LayoutText text = group.job().orElseThrow();
+    Map<JobField, String> answers = new TreeMap<>(text.answers());
     answers.put(JobField.CUSTOMER, customer.id());
     answers.remove(JobField.DATE);
     if (!group.title().isEmpty()) {
       answers.put(JobField.TITLE, group.title());
     }
-    return WrittenJob.of(answers);
+    PartsBeside more =
+        new PartsBeside(
+            Stream.concat(text.beside().parts().stream(), group.parts().stream()).toList(),
+            Stream.concat(text.beside().kits().stream(), group.kits().stream()).toList());
+    return WrittenJob.of(text.saying(answers).with(more)).writtenOut(dealer.kits());
   }
 
-  private PlanPackage planner() {
-    return new PlanPackage(
-        open.catalogue(),
-        new CustomerTerms(open.catalogue(), customer, date),
-        date,
-        open.localThreads());
+  private CustomerTerms prices() {
+    return new CustomerTerms(dealer.catalogue(), customer, date);
   }
 
-  private void planAlone(List<Integer> numbers) {
-    List<LinePlan> alone = planner().alone(numbers.stream().map(this::wanted).toList());
-    for (int i = 0; i < numbers.size(); i++) {
-      plans.put(numbers.get(i), alone.get(i));
-    }
-  }
-
-  private void planTogether(List<Integer> numbers) {
-    PlanPackage planner = planner();
-    List<Integer> together = numbers.stream().filter(number -> !asked(number).optional()).toList();
-    if (stuck().isPresent() || together.isEmpty() || asked.groups().size() == 1) {
-      return;
-    }
-    PlanPackage.Planned planned =
-        planner.together(
-            together.stream().map(this::wanted).toList(),
-            together.stream().map(plans::get).toList(),
-            boughtAsParts());
-    List<LinePlan> shared =
-        new SharedSpares(open.catalogue())
-            .of(planned.plans(), together.stream().map(number -> asked(number).count()).toList());
-    for (int i = 0; i < together.size(); i++) {
-      plans.put(together.get(i), shared.get(i));
-    }
-    least = together.size() > 1 ? Optional.of(planned.least()) : Optional.empty();
-  }
-
-  private PlanPackage.Wanted wanted(int number) {
-    return new PlanPackage.Wanted(jobs.get(number).job(), asked(number).count());
+  private PlannedJobs plannedAlone() {
+    Map<Integer, Wanted> wanted = new TreeMap<>();
+    Set<Integer> optional = new TreeSet<>();
+    jobs.forEach(
+        (number, job) -> {
+          wanted.put(number, new Wanted(job, asked(number).count()));
+          if (asked(number).optional()) {
+            optional.add(number);
+          }
+        });
+    return PlannedJobs.alone(
+        wanted,
+        optional,
+        new PlanPackage(dealer.catalogue(), prices(), date, dealer.localThreads()),
+        new Scarce(dealer.catalogue(), date, List.copyOf(wanted.values())));
   }
 
   private AskedGroup asked(int number) {
     return asked.groups().get(number - 1);
   }
 
+  /** What is bought in the total besides what the jobs take. */
   private Map<String, Integer> boughtAsParts() {
     Map<String, Integer> bought = new HashMap<>();
     parts.forEach(
@@ -193,15 +177,14 @@ final class PurchaseGroups {
             }
           }
         });
+    beside.forEach(
+        (number, list) -> {
+          if (!asked(number).optional()) {
+            list.items(planned.one(number))
+                .forEach((item, n) -> bought.merge(item, n * asked(number).count(), Integer::sum));
+          }
+        });
     return bought;
-  }
-
-  /** The first job without a safe plan. */
-  Optional<MakePurchase.Stuck> stuck() {
-    return plans.entrySet().stream()
-        .filter(plan -> !plan.getValue().feasible())
-        .map(plan -> new MakePurchase.Stuck(jobs.get(plan.getKey()).job().title(), plan.getValue()))
-        .findFirst();
   }
 
   Customer customer() {
@@ -228,15 +211,21 @@ final class PurchaseGroups {
               number,
               new Group.Heading(title, one.count(), one.optional()),
               job
-                  ? jobs.get(number).text()
+                  ? planned.laid(number).job().text()
                   : JobFile.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id())),
-              job ? plans.get(number) : parts.get(number).plan()));
+              job ? withParts(number) : parts.get(number).plan()));
     }
     return groups;
   }
 
+  private LinePlan withParts(int number) {
+    return beside.get(number).into(planned.laid(number).plan(), dealer.catalogue(), prices());
+  }
+
   private static String titleOfParts(AskedGroup group) {
-    return group.title().isEmpty() ? "Kit " + String.join(", ", group.kits()) : group.title();
+    String untitled =
+        group.parts().isEmpty() ? "Kit " + String.join(", ", group.kits()) : ReadPurchase.PARTS;
+    return group.title().isEmpty() ? untitled : group.title();
   }
 
   /** Lines in free text, in the groups they belong to. */
@@ -245,17 +234,14 @@ final class PurchaseGroups {
     parts.forEach(
         (number, group) ->
             group.free().forEach(line -> lines.add(line.in(number, asked(number).count()))));
+    beside.forEach(
+        (number, list) ->
+            lines.addAll(list.free(planned.one(number), number, asked(number).count())));
     return lines;
   }
 
-  /** By how much the goods of the jobs could be cheaper at most, however they were laid. */
-  Optional<Money> mightBeLess(Quote quote) {
-    return least.map(
-        bound ->
-            quote.groups().stream()
-                .filter(group -> jobs.containsKey(group.number()) && !group.optional())
-                .map(quote::subtotal)
-                .reduce(Money.zero(bound.getCurrencyUnit()), Money::plus)
-                .minus(bound));
+  /** The jobs as they are planned. */
+  PlannedJobs planned() {
+    return planned;
   }
 }

@@ -6,19 +6,21 @@ import hosewright.desk.TextLines;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
 import hosewright.intake.JobFile;
 import hosewright.intake.PackageFile;
+import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Reads what a purchase is asked for in: package file, job files, lists of parts, lines typed. */
 public final class ReadPurchase {
-  private static final String PARTS = "Parts";
+  /** What a list of parts is called that has no title. */
+  static final String PARTS = "Parts";
 
   private final Refusals refusals = new Refusals();
   private final List<AskedGroup> groups = new ArrayList<>();
+  private final List<String> customers = new ArrayList<>();
 
   /**
    * What names it all.
@@ -39,6 +41,11 @@ public final class ReadPurchase {
       jobs = List.copyOf(jobs);
       parts = List.copyOf(parts);
       kits = List.copyOf(kits);
+    }
+
+    /** A package file alone. */
+    public static Sources ofPackage(String name) {
+      return new Sources(Optional.of(name), List.of(), Optional.empty(), List.of(), List.of());
     }
   }
 
@@ -63,7 +70,7 @@ public final class ReadPurchase {
     for (String name : sources.jobs()) {
       refusals
           .read(() -> job(NamedPath.of("job", name, "the name of a job file")))
-          .ifPresent(answers -> groups.add(AskedGroup.of(answers)));
+          .ifPresent(job -> groups.add(AskedGroup.of(job)));
     }
     sources
         .partsFile()
@@ -76,24 +83,27 @@ public final class ReadPurchase {
     refusals.throwAny();
     return new AskedPurchase(
         title.or(() -> file.flatMap(PackageFile.Read::title)),
-        customer.or(() -> file.flatMap(PackageFile.Read::customer)),
+        customer
+            .or(() -> file.flatMap(PackageFile.Read::customer))
+            .or(() -> customers.stream().findFirst()),
         groups);
   }
 
   private void entry(PackageFile.Entry entry) {
-    Optional<Map<JobField, String>> job =
-        entry.job().flatMap(path -> refusals.read(() -> job(path)));
+    Optional<AskedGroup> job =
+        entry.job().flatMap(path -> refusals.read(() -> AskedGroup.of(job(path))));
+    AskedGroup parts = AskedGroup.of("", entry.parts()).with(entry.kits());
     groups.add(
-        new AskedGroup(
-            entry.title().isEmpty() && !entry.parts().isEmpty() ? PARTS : entry.title(),
-            entry.count(),
-            entry.optional(),
-            job,
-            entry.parts(),
-            entry.kits()));
+        job.map(one -> one.and(parts))
+            .orElse(parts)
+            .as(entry.title(), entry.count(), entry.optional()));
   }
 
-  private static Map<JobField, String> job(Path file) {
-    return JobFile.read(file).answers();
+  private LayoutText job(Path file) {
+    LayoutText job = JobFile.read(file).layout();
+    if (job.isPartsAlone()) {
+      Optional.ofNullable(job.answers().get(JobField.CUSTOMER)).ifPresent(customers::add);
+    }
+    return job;
   }
 }

@@ -1,6 +1,7 @@
 package hosewright.desk.purchase;
 
 import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import java.util.List;
 import java.util.Map;
@@ -32,12 +33,16 @@ record TogetherPrices(NetPrice alone, Map<String, Integer> others, int count) im
         .toList();
   }
 
-  /** The least that one of an item can cost at any quantity: no purchase is cheaper. */
+  /**
+   * The least that one of an item can cost at any quantity: no purchase is cheaper. A gasket costs
+   * nothing, since what one job brings to spare may serve another.
+   */
   static NetPrice best(NetPrice alone) {
     return (item, quantity) ->
         alone.breakQuantities(item).stream()
             .flatMap(from -> alone.unitPrice(item, Math.max(from, quantity)).stream())
             .min(Money::compareTo)
-            .or(() -> alone.unitPrice(item, quantity));
+            .or(() -> alone.unitPrice(item, quantity))
+            .map(least -> item.kind() == ItemKind.GASKET ? least.multipliedBy(0) : least);
   }
 }

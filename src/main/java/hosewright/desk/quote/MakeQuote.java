@@ -2,9 +2,10 @@ package hosewright.desk.quote;
 
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
-import hosewright.desk.Planning;
 import hosewright.desk.Planning.Planned;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.interview.Asker;
+import hosewright.desk.kit.PlanWithParts;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
 import hosewright.quote.Basis;
@@ -16,9 +17,19 @@ import java.util.function.Supplier;
 /** Plans a job for a customer and keeps the priced plan as a numbered quote. */
 public final class MakeQuote {
   private final Supplier<Books> books;
+  private final Optional<Asker> asker;
 
+  /** For a script, where nobody can be asked. */
   public MakeQuote(Supplier<Books> books) {
+    this(books, Optional.empty());
+  }
+
+  /**
+   * @param asker asked where words could mean several items; empty in a script
+   */
+  public MakeQuote(Supplier<Books> books, Optional<Asker> asker) {
     this.books = books;
+    this.asker = asker;
   }
 
   /**
@@ -61,7 +72,8 @@ public final class MakeQuote {
       if (asked.job().job().customer().isEmpty()) {
         throw open.customers().noneNamed();
       }
-      Planned planned = new Planning(open).plan(asked.job());
+      PlanWithParts.Planned withParts = new PlanWithParts(open, asker).plan(asked.job());
+      Planned planned = withParts.planned();
       if (!planned.plan().feasible()) {
         return new Made(planned.plan(), Optional.empty(), List.of());
       }
@@ -69,8 +81,9 @@ public final class MakeQuote {
           new NewQuote(
                   planned.customer().orElseThrow(),
                   planned.date(),
-                  new Basis(asked.job().job().title(), asked.job().text(), planned.plan()),
-                  Amendments.NONE,
+                  new Basis(
+                      withParts.job().job().title(), withParts.job().text(), planned.plan()),
+                  Amendments.NONE.withLines(withParts.free()),
                   asked.changes(),
                   asked.papers(),
                   asked.by())

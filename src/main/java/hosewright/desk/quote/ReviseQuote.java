@@ -1,11 +1,11 @@
 package hosewright.desk.quote;
 
 import hosewright.desk.Books;
-import hosewright.desk.Planning;
 import hosewright.desk.Revising;
 import hosewright.desk.Revising.Revised;
 import hosewright.desk.Signing;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.kit.PlanWithParts;
 import hosewright.desk.words.ItemWords;
 import hosewright.intake.JobFile;
 import hosewright.job.layout.LayoutText;
@@ -138,7 +138,7 @@ public final class ReviseQuote {
       Books open, Quote seen, Group of, LayoutText answers, LayoutText before, WrittenJob job) {
     return withoutTitle(answers.answers()).equals(withoutTitle(before.answers()))
         ? of.plan()
-        : new Planning(open).plan(job, open.revisions().kept(seen));
+        : new PlanWithParts(open, Optional.empty()).plan(job, open.revisions().kept(seen));
   }
 
   private static Map<JobField, String> withoutTitle(Map<JobField, String> answers) {

@@ -4,10 +4,12 @@ import hosewright.catalogue.Catalogue;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.Signing;
+import hosewright.desk.purchase.Dealer;
 import hosewright.paper.page.Export;
 import hosewright.paper.page.Paper;
 import hosewright.paper.tender.TenderWorkbook;
 import hosewright.paper.tender.TenderWorkbook.Counts;
+import hosewright.quote.Quote;
 import hosewright.quote.terms.Customers;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.tender.TenderBasis;
@@ -50,19 +52,30 @@ public final class PriceTender {
   /**
    * How the jobs are worked on.
    *
-   * @param quotes whether a numbered quote is kept for every job that can be laid
+   * @param quotes which numbered quotes are kept of the jobs that can be laid
    * @param restart whether what a run that was stopped has done is thrown away
    * @param threads jobs worked on at once
    */
-  public record Run(boolean quotes, boolean restart, int threads) {}
+  public record Run(Kept quotes, boolean restart, int threads) {}
+
+  /** The quotes that are kept of a tender. */
+  public enum Kept {
+    NONE,
+    /** One for each row that can be laid. */
+    EACH,
+    /** One for all of them together. */
+    ONE
+  }
 
   /**
    * How it went.
    *
    * @param file name of the tender's file
    * @param resumedAfter rows that an earlier run had done
+   * @param quote the one quote for all rows, where one was asked for and any can be laid
    */
-  public record Priced(String file, Path workbook, Counts counts, int resumedAfter) {}
+  public record Priced(
+      String file, Path workbook, Counts counts, int resumedAfter, Optional<Quote> quote) {}
 
   /** What the run needs of the books, so that they need not stay open. */
   private record Desk(
@@ -70,7 +83,8 @@ public final class PriceTender {
       Customers customers,
       LocalThreads register,
       DealerTerms terms,
-      TenderBasis basis) {}
+      TenderBasis basis,
+      Optional<Dealer> forPackages) {}
 
   /**
    * The workbook, once every job is worked on.
@@ -90,21 +104,22 @@ public final class PriceTender {
             journalFile, desk.basis(), asked.date().isPresent(), asked.run().restart())) {
       int before = journal.done();
       watcher.begins(before, journal.basis().source().rows());
-      TenderRun run = run(desk, journal, Signing.name(asked.by()), watcher);
+      TenderRun run = run(desk, input, journal, Signing.name(asked.by()), watcher);
       try {
         run.work(input, asked.run().threads());
       } finally {
         watcher.ends();
       }
+      Optional<TogetherQuote> one = run.together();
       Counts counts = run.counts();
       String dealer = Papers.dealer(desk.terms()).name();
       Path written =
           place.write(
               out ->
                   TenderWorkbook.write(
-                      journal.basis(), dealer, output.paper(), counts, run.results(), out));
+                      journal.basis(), dealer, output.paper(), counts, run.results(one), out));
       journal.discard();
-      return new Priced(input.name(), written, counts, before);
+      return new Priced(input.name(), written, counts, before, one.flatMap(TogetherQuote::quote));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -114,6 +129,10 @@ public final class PriceTender {
     try (Books open = books.get()) {
       Customers customers = open.customers();
       LocalDate date = asked.date().orElseGet(open::today);
+      Kept kept = asked.run().quotes();
+      if (kept == Kept.ONE) {
+        TogetherQuote.check(asked.customer(), input.survey().rows(), customers);
+      }
       if (!asked.customer().isEmpty()) {
         customers.get(asked.customer(), date);
       }
@@ -123,24 +142,31 @@ public final class PriceTender {
               open.kept().loadNumber(),
               date,
               asked.customer(),
-              asked.run().quotes(),
+              kept == Kept.EACH,
+              kept == Kept.ONE,
               open.now());
-      return new Desk(open.catalogue(), customers, open.localThreads(), open.terms(), basis);
+      Optional<Dealer> forPackages =
+          input.hasPackages() ? Optional.of(Dealer.kept(open)) : Optional.empty();
+      return new Desk(
+          open.catalogue(), customers, open.localThreads(), open.terms(), basis, forPackages);
     }
   }
 
-  private TenderRun run(Desk desk, TenderJournal journal, String by, Watcher watcher) {
+  private TenderRun run(
+      Desk desk, TenderInput input, TenderJournal journal, String by, Watcher watcher) {
     TenderBasis basis = journal.basis();
     Optional<TenderQuotes> quotes =
-        basis.quotes()
+        basis.quoted()
             ? Optional.of(
                 new TenderQuotes(
                     books, basis, desk.catalogue(), desk.terms(), journal.done() > 0, by))
             : Optional.empty();
+    Optional<PackageRows> packages =
+        desk.forPackages()
+            .map(dealer -> new PackageRows(dealer, desk.terms(), basis, input.folder()));
+    TenderPricing pricing =
+        new TenderPricing(desk.catalogue(), desk.customers(), desk.register(), basis);
     return new TenderRun(
-        new TenderPricing(desk.catalogue(), desk.customers(), desk.register(), basis),
-        journal,
-        quotes,
-        watcher);
+        new RowPricing(pricing, packages, basis, input.folder()), journal, quotes, watcher);
   }
 }

@@ -19,9 +19,10 @@ import java.util.HexFormat;
 /**
  * A tender's file, read through once before any work is done on it.
  *
- * @param sha256 digest of its bytes
+ * @param sha256 digest of its bytes, and of the packages it names
+ * @param hasPackages whether a row names a package file
  */
-record TenderInput(Path file, String sha256, TenderFile.Survey survey) {
+record TenderInput(Path file, String sha256, TenderFile.Survey survey, boolean hasPackages) {
 
   /**
    * Reads the file through.
@@ -32,9 +33,13 @@ record TenderInput(Path file, String sha256, TenderFile.Survey survey) {
     Path file = path(named);
     try (DigestInputStream bytes = new DigestInputStream(open(file), digest())) {
       // The survey reads to the last byte, and closes.
-      TenderFile.Survey survey = TenderFile.survey(name(file), CsvFile.utf8(bytes));
-      String digest = HexFormat.of().formatHex(bytes.getMessageDigest().digest());
-      return new TenderInput(file, digest, survey);
+      PackageDigest packages = new PackageDigest(folder(file));
+      TenderFile.Survey survey =
+          TenderFile.survey(
+              name(file), CsvFile.utf8(bytes), row -> row.packageFile().ifPresent(packages::add));
+      MessageDigest digest = bytes.getMessageDigest();
+      byte[] whole = packages.isEmpty() ? digest.digest() : packages.with(digest.digest());
+      return new TenderInput(file, HexFormat.of().formatHex(whole), survey, !packages.isEmpty());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -58,6 +63,16 @@ record TenderInput(Path file, String sha256, TenderFile.Survey survey) {
     return String.valueOf(file.getFileName());
   }
 
+  /** Where files are looked for that its rows name. */
+  Path folder() {
+    return folder(file);
+  }
+
+  private static Path folder(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    return folder == null ? Path.of("") : folder;
+  }
+
   private static Path path(String named) {
     try {
       Path file = Path.of(named);
@@ -74,7 +89,7 @@ record TenderInput(Path file, String sha256, TenderFile.Survey survey) {
     return new BufferedInputStream(Files.newInputStream(file));
   }
 
-  private static MessageDigest digest() {
+  static MessageDigest digest() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

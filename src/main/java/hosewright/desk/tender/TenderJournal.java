@@ -75,7 +75,8 @@ final class TenderJournal implements AutoCloseable {
           changed(
               "file",
               wanted.source().file(),
-              "the file is not the one that run began with, " + kept.source().file()));
+              "the file, or a package it names, is not the one that run began with, "
+                  + kept.source().file()));
     }
     if (kept.catalogueLoad() != wanted.catalogueLoad()) {
       changed.add(
@@ -93,6 +94,16 @@ final class TenderJournal implements AutoCloseable {
     }
     if (dateGiven && !kept.date().equals(wanted.date())) {
       changed.add(changed("date", wanted.date().toString(), "that run began with " + kept.date()));
+    }
+    if (kept.together() != wanted.together()) {
+      changed.add(
+          changed(
+              "one-quote",
+              wanted.together() ? "yes" : "no",
+              "that run began "
+                  + (kept.together() ? "with" : "without")
+                  + " "
+                  + Given.as("one-quote")));
     }
     if (kept.quotes() != wanted.quotes()) {
       changed.add(

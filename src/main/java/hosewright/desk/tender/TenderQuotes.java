@@ -2,22 +2,20 @@ package hosewright.desk.tender;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.desk.Books;
-import hosewright.intake.JobFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Given;
 import hosewright.quote.Amendments;
 import hosewright.quote.Basis;
 import hosewright.quote.Basis.TenderRow;
+import hosewright.quote.Group;
 import hosewright.quote.PriceList;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteMaker;
 import hosewright.quote.life.QuoteLife.Step;
 import hosewright.quote.life.QuoteStore;
 import hosewright.quote.life.Signed;
-import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.DealerTerms;
 import hosewright.tender.TenderBasis;
-import hosewright.tender.TenderPricing.Priced;
 import hosewright.tender.TenderResult;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -73,11 +71,46 @@ final class TenderQuotes {
    *
    * @throws BadInputException when the catalogue was replaced since the run began
    */
-  List<TenderResult> keep(List<Priced> rows) {
-    if (rows.stream().noneMatch(row -> row.plan().isPresent())) {
-      return rows.stream().map(Priced::result).toList();
+  List<TenderResult> keep(List<RowDone> rows) {
+    if (rows.stream().noneMatch(row -> row.sale().isPresent())) {
+      return rows.stream().map(RowDone::result).toList();
     }
-    try (Books open = books.get()) {
+    try (Books open = opened()) {
+      List<TenderResult> results = new ArrayList<>();
+      for (RowDone row : rows) {
+        results.add(row.sale().map(sale -> quoted(row, sale, open)).orElse(row.result()));
+      }
+      return results;
+    }
+  }
+
+  /**
+   * One quote for all rows that can be laid.
+   *
+   * @param sales by the line of the file each begins on
+   * @throws BadInputException when the catalogue was replaced since the run began
+   */
+  TogetherQuote keepTogether(Map<Long, Sale> sales) {
+    if (sales.isEmpty()) {
+      return new TogetherQuote(Optional.empty(), Map.of());
+    }
+    Sale any = sales.values().iterator().next();
+    Sale all =
+        new Sale(
+            "Tender " + basis.source().file(),
+            any.customer(),
+            any.date(),
+            TogetherQuote.groups(sales.values()),
+            TogetherQuote.free(sales.values()));
+    try (Books open = opened()) {
+      return TogetherQuote.of(kept(TogetherQuote.WHOLE_FILE, all, open), sales);
+    }
+  }
+
+  /** The books, where they hold the catalogue that the run began with. */
+  private Books opened() {
+    Books open = books.get();
+    try {
       int load = open.kept().loadNumber();
       if (load != basis.catalogueLoad()) {
         throw new BadInputException(
@@ -89,46 +122,49 @@ final class TenderQuotes {
                 + Given.as("restart")
                 + " to begin anew");
       }
-      QuoteStore store = open.quotes();
       if (!lookedBack) {
-        madeBefore = madeBefore(store);
+        madeBefore = madeBefore(open.quotes());
         tellEarlier(open);
         lookedBack = true;
       }
-      List<TenderResult> results = new ArrayList<>();
-      for (Priced row : rows) {
-        results.add(row.plan().isPresent() ? quoted(row, open, store) : row.result());
-      }
-      return results;
+      return open;
+    } catch (RuntimeException e) {
+      open.close();
+      throw e;
     }
   }
 
-  private TenderResult quoted(Priced row, Books open, QuoteStore store) {
-    Quote quote =
-        madeBefore.get(new Made(row.result().place().line(), row.customer().orElseThrow().id()));
-    if (quote == null) {
-      quote =
-          store.saveNew(
-              number -> make(number, row, open), Signed.of(Step.MAKE, by, open.now(), ""));
-    }
+  private TenderResult quoted(RowDone row, Sale sale, Books open) {
+    Quote quote = kept(row.result().place().line(), sale, open);
     return row.result().quoted(quote.number(), quote.total());
   }
 
-  private Quote make(String number, Priced row, Books open) {
-    Customer customer = row.customer().orElseThrow();
+  private Quote kept(long line, Sale sale, Books open) {
+    Quote before = madeBefore.get(new Made(line, sale.customer().id()));
+    return before != null
+        ? before
+        : open.quotes()
+            .saveNew(
+                number -> make(number, line, sale, open), Signed.of(Step.MAKE, by, open.now(), ""));
+  }
+
+  private Quote make(String number, long line, Sale sale, Books open) {
     return maker.make(
         new QuoteMaker.Draft(
             new Quote.Name(number, 1),
-            customer,
-            row.date(),
-            new Basis(
-                row.result().place().title(),
-                JobFile.write(row.answers()),
-                row.plan().orElseThrow(),
-                Optional.of(run(row.result().place().line()))),
-            Amendments.NONE.withTerms(open.termsOfSale()),
+            sale.customer(),
+            sale.date(),
+            basis(sale, run(line)),
+            Amendments.NONE.withLines(sale.free()).withTerms(open.termsOfSale()),
             open.now()),
-        new PriceList(catalogue, customer, row.date()));
+        new PriceList(catalogue, sale.customer(), sale.date()));
+  }
+
+  private static Basis basis(Sale sale, TenderRow row) {
+    Group first = sale.groups().get(0);
+    return sale.groups().size() == 1 && first.count() == 1
+        ? new Basis(sale.title(), first.jobYaml(), first.plan(), Optional.of(row))
+        : Basis.of(sale.title(), Optional.of(row), sale.groups());
   }
 
   /** The newest quote of each row and buyer that nobody gave up, as it stands now. */
@@ -136,6 +172,9 @@ final class TenderQuotes {
     Map<Made, Quote> made = new HashMap<>();
     for (Quote first : store.ofTender(digits())) {
       TenderRow row = first.basis().tender().orElseThrow();
+      if (basis.together() != (row.line() == TogetherQuote.WHOLE_FILE)) {
+        continue;
+      }
       store
           .find(first.number())
           .filter(latest -> latest.status() != Quote.Status.DISCARDED)

@@ -1,80 +1,79 @@
 package hosewright.desk.tender;
 
-import hosewright.intake.RouteFile;
-import hosewright.job.question.JobField;
 import hosewright.paper.tender.TenderWorkbook;
 import hosewright.paper.tender.TenderWorkbook.Counts;
-import hosewright.problem.BadInputException;
-import hosewright.problem.Problem;
 import hosewright.tender.InOrder;
 import hosewright.tender.TenderFile;
-import hosewright.tender.TenderPricing;
-import hosewright.tender.TenderPricing.Priced;
 import hosewright.tender.TenderResult;
-import hosewright.tender.TenderRow;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Works through the rows that are left, and journals what came of them. */
 final class TenderRun {
   /** Rows between two visits to the disk, and between two openings of the books for quotes. */
   private static final int BATCH = 25;
 
-  private final TenderPricing pricing;
+  private final RowPricing pricing;
   private final TenderJournal journal;
   private final Optional<TenderQuotes> quotes;
   private final Watcher watcher;
-  private final List<Priced> batch = new ArrayList<>();
+  private final List<RowDone> batch = new ArrayList<>();
+  private final Map<Long, Sale> sales = new TreeMap<>();
+  private int again;
 
   TenderRun(
-      TenderPricing pricing,
-      TenderJournal journal,
-      Optional<TenderQuotes> quotes,
-      Watcher watcher) {
+      RowPricing pricing, TenderJournal journal, Optional<TenderQuotes> quotes, Watcher watcher) {
     this.pricing = pricing;
     this.journal = journal;
     this.quotes = quotes;
     this.watcher = watcher;
   }
 
+  private boolean isTogether() {
+    return journal.basis().together();
+  }
+
   void work(TenderInput input, int threads) throws IOException {
     try (TenderFile rows = input.rows()) {
-      for (int row = 0; row < journal.done(); row++) {
-        rows.next();
+      if (isTogether()) {
+        // The journal has results and no plans: what one quote is to hold is planned again.
+        again = journal.done();
+      } else {
+        for (int row = 0; row < journal.done(); row++) {
+          rows.next();
+        }
       }
-      Optional<Path> folder = Optional.ofNullable(input.file().toAbsolutePath().getParent());
-      InOrder.work(rows, threads, row -> pricing.price(withRoute(row, folder)), this::take);
+      InOrder.work(rows, threads, pricing::price, this::take);
       settle();
     }
   }
 
-  /** The row with the places of the route it names, or with why they cannot be read. */
-  private static TenderRow withRoute(TenderRow row, Optional<Path> folder) {
-    try {
-      Map<JobField, String> answers = RouteFile.putInto(row.answers(), folder);
-      return new TenderRow(row.line(), row.id(), answers, row.problems());
-    } catch (BadInputException e) {
-      List<Problem> problems = new ArrayList<>(row.problems());
-      problems.addAll(e.problems());
-      return new TenderRow(row.line(), row.id(), row.answers(), problems);
+  private void take(RowDone row) {
+    if (isTogether()) {
+      row.sale().ifPresent(sale -> sales.put(row.result().place().line(), sale));
     }
-  }
-
-  private void take(Priced row) {
-    if (quotes.isEmpty()) {
-      journal.add(row.result());
-      watcher.done(journal.done());
-    } else {
+    if (again > 0) {
+      again--;
+      return;
+    }
+    if (isEach()) {
       batch.add(row);
       watcher.done(journal.done() + batch.size());
+    } else {
+      journal.add(row.result());
+      watcher.done(journal.done());
     }
-    if (batch.size() == BATCH || quotes.isEmpty() && journal.done() % BATCH == 0) {
+    if (batch.size() == BATCH || !isEach() && journal.done() % BATCH == 0) {
       settle();
     }
+  }
+
+  private boolean isEach() {
+    return quotes.isPresent() && !isTogether();
   }
 
   private void settle() {
@@ -93,7 +92,17 @@ final class TenderRun {
     return counts[0];
   }
 
-  TenderWorkbook.Results results() {
-    return journal::each;
+  /**
+   * The one quote for all rows, kept; empty where none was asked for.
+   *
+   * @throws hosewright.problem.BadInputException when the catalogue was replaced since the run
+   *     began
+   */
+  Optional<TogetherQuote> together() {
+    return isTogether() ? Optional.of(quotes.orElseThrow().keepTogether(sales)) : Optional.empty();
+  }
+
+  TenderWorkbook.Results results(Optional<TogetherQuote> one) {
+    return reader -> journal.each(row -> reader.accept(one.map(q -> q.in(row)).orElse(row)));
   }
 }

@@ -41,6 +41,12 @@ public final class ItemWords {
     return new ItemWords(open.catalogue(), open.shelf()::listings, asker);
   }
 
+  /** Of these books, to be used when they are closed again; nobody is asked. */
+  public static ItemWords kept(Books open) {
+    List<Listing> all = open.shelf().listings();
+    return new ItemWords(open.catalogue(), () -> all, Optional.empty());
+  }
+
   /** The catalogue it looks in. */
   Catalogue catalogue() {
     return catalogue;
@@ -58,11 +64,11 @@ public final class ItemWords {
   }
 
   /**
-   * The one item that has every part of these words; empty where none has.
+   * The one item that has every part of these words; empty where none has. Several threads may ask.
    *
    * @throws BadInputException naming the items, where the words could mean several
    */
-  Optional<Item> described(String field, String words) {
+  synchronized Optional<Item> described(String field, String words) {
     if (search == null) {
       search = new ItemSearch(listings.get());
     }

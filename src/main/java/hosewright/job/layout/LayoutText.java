@@ -11,16 +11,37 @@ import java.util.TreeMap;
  *
  * @param answers what holds for all legs, text by field
  * @param legs in the order written; none for a job of one line
+ * @param beside parts and kits wanted besides what is laid
  */
-public record LayoutText(Map<JobField, String> answers, List<LegText> legs) {
+public record LayoutText(Map<JobField, String> answers, List<LegText> legs, PartsBeside beside) {
   public LayoutText {
     answers = Map.copyOf(answers);
     legs = List.copyOf(legs);
   }
 
+  /** With nothing wanted besides what is laid. */
+  public LayoutText(Map<JobField, String> answers, List<LegText> legs) {
+    this(answers, legs, PartsBeside.NONE);
+  }
+
+  /** One line, with nothing wanted besides it. */
+  public static LayoutText oneLine(Map<JobField, String> answers) {
+    return new LayoutText(answers, List.of());
+  }
+
   /** With other answers for all legs. */
   public LayoutText saying(Map<JobField, String> other) {
-    return new LayoutText(other, legs);
+    return new LayoutText(other, legs, beside);
+  }
+
+  /** With other parts besides what is laid. */
+  public LayoutText with(PartsBeside other) {
+    return new LayoutText(answers, legs, other);
+  }
+
+  /** Whether it asks for parts and for no line. */
+  public boolean isPartsAlone() {
+    return !beside.isEmpty() && legs.isEmpty() && !answers.containsKey(JobField.FROM);
   }
 
   /** Every answer by the words it is known by, those of a leg with its name. */
@@ -34,6 +55,12 @@ public record LayoutText(Map<JobField, String> answers, List<LegText> legs) {
       }
       new TreeMap<>(leg.answers())
           .forEach((field, answer) -> words.put(in(leg, field.word()), answer));
+    }
+    if (!beside.parts().isEmpty()) {
+      words.put("parts", String.join("; ", beside.parts()));
+    }
+    if (!beside.kits().isEmpty()) {
+      words.put("kit", String.join(", ", beside.kits()));
     }
     return words;
   }

@@ -1,6 +1,7 @@
 package hosewright.job.question;
 
 import hosewright.catalogue.Rating;
+import hosewright.csv.PlainNumber;
 import hosewright.thread.End;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,6 +24,27 @@ public record OwnedHose(
     End outlet,
     OptionalDouble testPsi,
     Marks marks) {
+
+  /** As they are written: {@code 4 x 50 ft 1.75 in 1.5 NH tested 250 psi marked fire}. */
+  public String words() {
+    StringBuilder words = new StringBuilder();
+    words
+        .append(count)
+        .append(" x ")
+        .append(PlainNumber.of(lengthFt))
+        .append(" ft ")
+        .append(PlainNumber.of(sizeIn))
+        .append(" in ")
+        .append(inlet.sizeAndFamily());
+    testPsi.ifPresent(psi -> words.append(" tested ").append(PlainNumber.of(psi)).append(" psi"));
+    words.append(marks.fire ? " marked fire" : "").append(marks.drinking ? " marked drinking" : "");
+    return words.toString();
+  }
+
+  /** Another number of the same. */
+  public OwnedHose times(int other) {
+    return new OwnedHose(other, lengthFt, sizeIn, inlet, outlet, testPsi, marks);
+  }
 
   /** What is known of the pressures they hold. */
   public Rating rating() {

@@ -48,7 +48,7 @@ final class TenderSheets {
     this.basis = basis;
     this.counts = counts;
     Looks looks = new Looks(workbook.getXSSFWorkbook(), counts.goods().getCurrencyUnit());
-    this.jobs = sheet(workbook, looks, JOBS, dealer, paper, basis.quotes() ? QUOTE_WIDTHS : WIDTHS);
+    this.jobs = sheet(workbook, looks, JOBS, dealer, paper, basis.quoted() ? QUOTE_WIDTHS : WIDTHS);
     this.errors = sheet(workbook, looks, ERRORS, dealer, paper, ERROR_WIDTHS);
   }
 
@@ -150,8 +150,8 @@ final class TenderSheets {
                 "Source gives psi",
                 "Goods",
                 "Terms"));
-    if (basis.quotes()) {
-      names.addAll(List.of("Quote", "Quote total"));
+    if (basis.quoted()) {
+      names.addAll(List.of("Quote", basis.together() ? "Goods in it" : "Quote total"));
     }
     return names;
   }
@@ -168,12 +168,11 @@ final class TenderSheets {
   }
 
   private void figures(TenderResult row, Figures plan) {
-    jobs.text(5, plan.laid().hose(), Look.BODY)
-        .number(6, plan.laid().sizeIn(), Look.BODY_LOOSE)
-        .number(7, plan.laid().lines(), Look.BODY_COUNT)
-        .text(8, plan.laid().sections(), Look.BODY)
-        .number(9, plan.water().flowGpm(), Look.BODY_LOOSE)
-        .number(10, plan.water().needPsi(), Look.BODY_LOOSE);
+    jobs.text(5, plan.laid().hose(), Look.BODY).text(8, plan.laid().sections(), Look.BODY);
+    figure(6, plan.laid().sizeIn(), Look.BODY_LOOSE);
+    figure(7, plan.laid().lines(), Look.BODY_COUNT);
+    figure(9, plan.water().flowGpm(), Look.BODY_LOOSE);
+    figure(10, plan.water().needPsi(), Look.BODY_LOOSE);
     pressure(11, plan.water().deliveredPsi());
     pressure(12, plan.water().requiredSourcePsi());
     pressure(13, plan.water().sourcePsi());
@@ -184,13 +183,22 @@ final class TenderSheets {
       jobs.text(GOODS, "", Look.BODY);
     }
     jobs.text(15, plan.price().terms(), Look.BODY);
-    if (basis.quotes()) {
+    if (basis.quoted()) {
       jobs.text(QUOTE, plan.price().quote().orElse(""), Look.BODY);
       plan.price()
           .quoteTotal()
           .ifPresentOrElse(
               total -> jobs.number(QUOTE + 1, total.getAmount().doubleValue(), Look.BODY_MONEY),
               () -> jobs.text(QUOTE + 1, "", Look.BODY));
+    }
+  }
+
+  /** A package lays several lines, so that it has no figure of its own. */
+  private void figure(int column, double value, Look look) {
+    if (value == 0) {
+      jobs.text(column, "", Look.BODY);
+    } else {
+      jobs.number(column, value, look);
     }
   }
 

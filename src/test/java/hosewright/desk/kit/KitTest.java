@@ -8,6 +8,7 @@ import hosewright.desk.kit.KitPart.Laid;
 import hosewright.desk.purchase.AskedPurchase;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
 import hosewright.desk.purchase.MakePurchase;
+import hosewright.desk.quote.ListQuotes;
 import hosewright.desk.quote.ShowQuote;
 import hosewright.intake.JobFile;
 import hosewright.problem.BadInputException;
@@ -78,6 +79,7 @@ final class KitTest {
     assertThatThrownBy(() -> quoted(AskedGroup.ofKit("engine-lockre")))
         .isInstanceOf(NoSuchThingException.class)
         .hasMessageContaining("engine-locker");
+    assertThat(new ListQuotes(desk).list()).isEmpty();
     assertThatThrownBy(
             () -> new AddKit(desk).add(new AddKit.Request("other", List.of("1 x W-NIX"), false)))
         .hasMessageContaining("W-NIX");

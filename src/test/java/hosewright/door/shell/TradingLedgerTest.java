@@ -48,6 +48,7 @@ final class TradingLedgerTest {
   private final SplittableRandom random = new SplittableRandom(SEED);
   private final WallClock clock = new WallClock(FIRST.toString());
   private final Map<String, Integer> planned = new LinkedHashMap<>();
+  private FitOut fitOut;
   private List<CommandTrial> desks;
   private PaperAndPencil pencil;
   private BigDecimal rate;
@@ -80,6 +81,9 @@ final class TradingLedgerTest {
       }
       sell();
       sell();
+      if (day % 25 == 1) {
+        sellFitOut();
+      }
       for (int step = 0; step < 4; step++) {
         move();
       }
@@ -103,7 +107,11 @@ final class TradingLedgerTest {
     first
         .get("lines")
         .forEach(line -> planned.put(line.get("item").asString(), line.get("quantity").asInt()));
-    Stream.concat(planned.keySet().stream(), Stream.of(IMPORTED))
+    String file = FitOut.file(folder).toString();
+    fitOut = FitOut.of(both("quote", "make", "--package", file, "--customer", "COUNTER"));
+    assertThat(fitOut.lines()).hasSizeGreaterThanOrEqualTo(30);
+    Stream.of(planned.keySet().stream(), fitOut.pieces().keySet().stream(), Stream.of(IMPORTED))
+        .flatMap(items -> items)
         .forEach(item -> ledger.onHand.put(item, pencil.onHand(item)));
   }
 
@@ -146,30 +154,78 @@ final class TradingLedgerTest {
       both("quote", "decline", number, "--reason", "too dear");
     } else {
       both("quote", "accept", number);
-      raise(both("order", "raise", number), wanted);
+      raise(both("order", "raise", number), List.copyOf(wanted.entrySet()));
     }
   }
 
+  /** The whole purchase, of which a group is shipped and another given up. */
+  private void sellFitOut() {
+    String buyer = BUYERS.get(random.nextInt(BUYERS.size()));
+    String number = both("quote", "copy", "2", "--customer", buyer).get("number").asString();
+    sumsOfGoodsAgree(both("quote", "show", number), buyer, fitOut.pieces());
+    both("quote", "issue", number, "--allow-below-floor", "--unknown-margin-by", "olga");
+    both("quote", "accept", number);
+    JsonNode order = both("order", "raise", number);
+    raise(
+        order,
+        fitOut.lines().stream().map(line -> Map.entry(line.item(), line.quantity())).toList());
+    String raised = order.get("number").asString();
+    balances("the fit-out raised");
+    ledger.bought.stream()
+        .filter(one -> one.order.equals(raised) && one.awaited > 1)
+        .toList()
+        .forEach(
+            one -> {
+              int pieces = 1 + random.nextInt(one.awaited);
+              both("order", "receive", one.purchase, "--line", one.position + "=" + pieces);
+              ledger.receive(one, pieces, false);
+            });
+    ofGroup(raised, 1, "ship").forEach(ledger::ship);
+    ofGroup(raised, 5, "cancel", "--reason", "they have them")
+        .forEach(line -> ledger.cancel(line, line.open()));
+    linesAgree(raised);
+    balances("a group shipped and one given up");
+  }
+
+  /** Does something with a whole group, and gives its lines. */
+  private List<Line> ofGroup(String order, int group, String... what) {
+    List<String> words = new ArrayList<>(List.of("order", what[0], order, "--group", "" + group));
+    words.addAll(List.of(what).subList(1, what.length));
+    both(words.toArray(String[]::new));
+    return ledger.lines.stream()
+        .filter(line -> line.order.equals(order))
+        .filter(line -> fitOut.lines().get(line.position - 1).group() == group)
+        .toList();
+  }
+
   private void sumsAgree(String number, String buyer, Map<String, Integer> wanted) {
-    PaperAndPencil.Sums sums = pencil.sums(buyer, wanted);
     JsonNode shown = both("quote", "show", number, "--internal");
-    JsonNode quote = shown.get("quote");
-    assertThat(quote.get("subtotal").asString()).isEqualTo(sums.subtotal() + " USD");
-    assertThat(quote.get("freight").asString()).isEqualTo(sums.freight() + " USD");
-    assertThat(quote.get("tax").asString()).isEqualTo(sums.tax() + " USD");
-    assertThat(quote.get("total").asString()).isEqualTo(sums.total() + " USD");
+    sumsOfGoodsAgree(shown.get("quote"), buyer, wanted);
     assertThat(shown.get("earnings").get("all").get("fraction").decimalValue())
         .isEqualByComparingTo(pencil.margin(buyer, wanted, rate));
   }
 
-  private void raise(JsonNode order, Map<String, Integer> wanted) {
+  private void sumsOfGoodsAgree(JsonNode quote, String buyer, Map<String, Integer> wanted) {
+    PaperAndPencil.Sums sums = pencil.sums(buyer, wanted);
+    assertThat(quote.get("subtotal").asString()).isEqualTo(sums.subtotal() + " USD");
+    assertThat(quote.get("freight").asString()).isEqualTo(sums.freight() + " USD");
+    assertThat(quote.get("tax").asString()).isEqualTo(sums.tax() + " USD");
+    assertThat(quote.get("total").asString()).isEqualTo(sums.total() + " USD");
+  }
+
+  private void raise(JsonNode order, List<Map.Entry<String, Integer>> wanted) {
     String number = order.get("number").asString();
     int position = 0;
-    for (Map.Entry<String, Integer> line : wanted.entrySet()) {
+    Map<String, Integer> needed = new LinkedHashMap<>();
+    for (Map.Entry<String, Integer> line : wanted) {
       position++;
-      int needed = ledger.raise(number, position, line.getKey(), line.getValue());
-      assertThat(needed(order, line.getKey())).as(number + " " + line).isEqualTo(needed);
+      needed.merge(
+          line.getKey(),
+          ledger.raise(number, position, line.getKey(), line.getValue()),
+          Integer::sum);
     }
+    needed.forEach(
+        (item, count) -> assertThat(needed(order, item)).as(number + " " + item).isEqualTo(count));
     for (JsonNode purchase : order.get("purchases")) {
       for (JsonNode line : purchase.get("lines")) {
         String item = line.get("stockCode").asString();

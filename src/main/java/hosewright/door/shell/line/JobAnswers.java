@@ -76,10 +76,17 @@ public final class JobAnswers {
     Map<JobField, String> answers = new TreeMap<>();
     for (JobField field : JobField.values()) {
       if (!field.stays()) {
-        in.value(field.word()).ifPresent(value -> answers.put(field, value));
+        typed(in, field).ifPresent(value -> answers.put(field, value));
       }
     }
     return RouteFile.putInto(answers, Optional.empty());
+  }
+
+  /** What was typed for a field; a flag says yes. */
+  private static Optional<String> typed(Invocation in, JobField field) {
+    return field.isFlag()
+        ? Optional.of("yes").filter(yes -> in.flag(field.word()))
+        : in.value(field.word());
   }
 
   private static OptionSpec option(JobField field) {
@@ -120,7 +127,7 @@ public final class JobAnswers {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
       return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote)
           .answers()
-          .map(answers -> new LayoutText(answers, List.of()));
+          .map(LayoutText::oneLine);
     }
     Optional<LayoutText> file =
         in.value("job")
@@ -128,18 +135,12 @@ public final class JobAnswers {
                 name -> JobFile.read(NamedPath.of("job", name, "the name of a job file")).layout());
     Map<JobField, String> options = new TreeMap<>();
     for (JobField field : JobField.values()) {
-      if (field.isFlag()) {
-        if (in.flag(field.word())) {
-          options.put(field, "yes");
-        }
-      } else {
-        in.value(field.word()).ifPresent(value -> options.put(field, value));
-      }
+      typed(in, field).ifPresent(value -> options.put(field, value));
     }
     Map<JobField, String> answers =
         RouteFile.putInto(
             Answers.over(file.map(LayoutText::answers).orElse(Map.of()), options),
             Optional.empty());
-    return Optional.of(new LayoutText(answers, file.map(LayoutText::legs).orElse(List.of())));
+    return Optional.of(file.orElse(LayoutText.oneLine(Map.of())).saying(answers));
   }
 }

@@ -1,8 +1,10 @@
 package hosewright.door.shell.quote;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hosewright.desk.Books;
 import hosewright.desk.Papers;
 import hosewright.desk.WrittenJob;
+import hosewright.desk.purchase.AskedPurchase;
 import hosewright.desk.purchase.MakePurchase;
 import hosewright.desk.quote.MakeQuote;
 import hosewright.desk.quote.MakeQuote.Made;
@@ -22,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.joda.money.Money;
 
 /** Plans a job for a customer and keeps the priced plan as a numbered quote. */
 public final class QuoteMakeCommand extends ShellCommand {
@@ -47,15 +50,23 @@ public final class QuoteMakeCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    return PurchaseOptions.isPurchase(in) ? purchase(in) : job(in);
+    return PurchaseOptions.isPurchase(in) ? purchase(in, PurchaseOptions.asked(in)) : job(in);
   }
 
-  private Answer purchase(Invocation in) {
+  /**
+   * A purchase as scripts read it.
+   *
+   * @param mightBeLess by so much at most the goods of its jobs could be cheaper
+   * @param shared what its jobs share of things there are only so many of
+   */
+  record Purchased(@JsonUnwrapped Quote quote, Optional<Money> mightBeLess, List<String> shared) {}
+
+  private Answer purchase(Invocation in, AskedPurchase asked) {
     MakePurchase.Made made =
         new MakePurchase(books, in.asker())
             .make(
                 new MakePurchase.Request(
-                    PurchaseOptions.asked(in),
+                    asked,
                     in.value("export").map(kinds -> PaperOptions.papers("export", kinds, in)),
                     in.value("terms"),
                     AmendmentOptions.changesOfNew(in),
@@ -64,10 +75,10 @@ public final class QuoteMakeCommand extends ShellCommand {
         .map(
             quote ->
                 Answer.of(
-                    quote,
+                    new Purchased(quote, made.mightBeLess(), made.told()),
                     screen ->
                         QuoteText.of(quote, screen)
-                            + PurchaseText.of(quote, made.mightBeLess())
+                            + PurchaseText.of(quote, made.mightBeLess(), made.told())
                             + said(made.files())))
         .orElseGet(() -> stuck(made.stuck().orElseThrow()));
   }
@@ -88,9 +99,12 @@ public final class QuoteMakeCommand extends ShellCommand {
     if (answers.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was quoted.");
     }
+    if (answers.get().isPartsAlone()) {
+      return purchase(in, AskedPurchase.ofParts(answers.get()));
+    }
     WrittenJob job = WrittenJob.of(answers.get());
     Made made =
-        new MakeQuote(books)
+        new MakeQuote(books, in.asker())
             .make(
                 new MakeQuote.Request(
                     job,

@@ -1,6 +1,7 @@
 package hosewright.door.shell.tender;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hosewright.catalogue.MoneyWords;
 import hosewright.desk.Books;
 import hosewright.desk.tender.PriceTender;
 import hosewright.desk.tender.PriceTender.Priced;
@@ -20,11 +21,13 @@ import hosewright.job.question.JobField;
 import hosewright.paper.tender.TenderWorkbook.Counts;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
+import hosewright.quote.Quote;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.joda.money.Money;
 
@@ -53,6 +56,8 @@ public final class TenderPriceCommand extends ShellCommand {
                 OptionSpec.value("date", "YYYY-MM-DD", "day of the prices where a row names none")
                     .withDefaultSaid("today"),
                 OptionSpec.flag("quotes", "keep a numbered quote for every job that can be laid"),
+                OptionSpec.flag(
+                    "one-quote", "keep one quote for all jobs that can be laid, priced together"),
                 OptionSpec.flag("restart", "throw away what a run that was stopped has done"),
                 OptionSpec.value("threads", "N", "jobs worked on at once")
                     .withDefaultSaid("one for each core"),
@@ -66,8 +71,14 @@ public final class TenderPriceCommand extends ShellCommand {
    * How a tender went.
    *
    * @param goods subtotal of the goods of all jobs that can be laid
+   * @param quote number of the one quote for all of them
    */
-  record Tendered(String file, String workbook, @JsonUnwrapped Counts counts, Money goods) {
+  record Tendered(
+      String file,
+      String workbook,
+      @JsonUnwrapped Counts counts,
+      Money goods,
+      Optional<String> quote) {
 
     /**
      * How many rows there are, and how they went.
@@ -88,9 +99,17 @@ public final class TenderPriceCommand extends ShellCommand {
             in.value("date").map(LocalDate::parse),
             new PriceTender.Output(
                 PaperOptions.paper(in), PaperOptions.folder(in), in.flag("overwrite")),
-            new PriceTender.Run(in.flag("quotes"), in.flag("restart"), threads(in)),
+            new PriceTender.Run(kept(in), in.flag("restart"), threads(in)),
             SignedBy.name(in));
     return said(priceTender.price(asked, new TenderProgress(notices, Instant::now)));
+  }
+
+  private static String sentence(Quote quote) {
+    return "%nQuote %s holds all of them: %s, %s in all."
+        .formatted(
+            quote.number(),
+            quote.groups().size() == 1 ? "1 group" : quote.groups().size() + " groups",
+            MoneyWords.of(quote.total()));
   }
 
   /** Everything wrong with what was typed is said at once. */
@@ -102,9 +121,19 @@ public final class TenderPriceCommand extends ShellCommand {
         .ifPresent(
             t ->
                 problems.add(Problem.of("threads", t, "a whole number from 1 to " + MOST_THREADS)));
+    if (in.flag("quotes") && in.flag("one-quote")) {
+      problems.add(Problem.of("one-quote", "yes", "either one quote for all, or --quotes"));
+    }
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
+  }
+
+  private static PriceTender.Kept kept(Invocation in) {
+    if (in.flag("one-quote")) {
+      return PriceTender.Kept.ONE;
+    }
+    return in.flag("quotes") ? PriceTender.Kept.EACH : PriceTender.Kept.NONE;
   }
 
   private static int threads(Invocation in) {
@@ -126,19 +155,21 @@ public final class TenderPriceCommand extends ShellCommand {
                 counts.badInput(),
                 counts.failed(),
                 priced.resumedAfter()),
-            counts.goods());
+            counts.goods(),
+            priced.quote().map(Quote::number));
     String text =
         String.format(
-            Locale.ROOT,
-            "%,d jobs: %,d can be laid, %,d without a safe plan, %,d cannot be read.%n"
-                + "Goods of all that can be laid: %,.2f %s%nWrote %s",
-            counts.jobs(),
-            counts.priced(),
-            counts.noSafePlan(),
-            counts.badInput(),
-            counts.goods().getAmount(),
-            counts.goods().getCurrencyUnit().getCode(),
-            priced.workbook());
+                Locale.ROOT,
+                "%,d jobs: %,d can be laid, %,d without a safe plan, %,d cannot be read.%n"
+                    + "Goods of all that can be laid: %,.2f %s%nWrote %s",
+                counts.jobs(),
+                counts.priced(),
+                counts.noSafePlan(),
+                counts.badInput(),
+                counts.goods().getAmount(),
+                counts.goods().getCurrencyUnit().getCode(),
+                priced.workbook())
+            + priced.quote().map(TenderPriceCommand::sentence).orElse("");
     return counts.failed() == 0
         ? Answer.of(document, text)
         : Answer.partlyFailed(

@@ -30,6 +30,8 @@ final class FitOutYearTest {
     JsonNode quote = desk.done("quote", "make", "--package", "quotes/packages/fit-out.yaml");
     assertThat(quote.get("groups").size()).isEqualTo(6);
     assertThat(quote.get("lines").size() + quote.get("offered").size()).isGreaterThanOrEqualTo(30);
+    assertThat(quote.get("savedTogether").asString()).endsWith("USD");
+    assertThat(quote.get("mightBeLess").asString()).endsWith("USD");
     String number = quote.get("number").asString();
     desk.done("quote", "issue", number, "--allow-below-floor", "--unknown-margin-by", "olga");
     desk.done("quote", "accept", number);
