@@ -27,6 +27,7 @@ public final class BuyingCosts {
   private final Map<String, double[]> ofQuantity = new HashMap<>();
   private final Map<String, Double> leastEach = new HashMap<>();
   private final Map<String, Boolean> flat = new HashMap<>();
+  private final Map<String, Boolean> scarce = new HashMap<>();
 
   /**
    * @param allMost how many of an item a whole layout may buy at the most
@@ -62,6 +63,13 @@ public final class BuyingCosts {
     double[] costs = new double[quantities];
     Arrays.fill(costs, Double.NaN);
     return costs;
+  }
+
+  /** Whether a layout may want more of an item than can be had. */
+  boolean isScarce(Item item) {
+    return scarce.computeIfAbsent(
+        item.number(),
+        number -> !availability.toBeHad(item, Math.max(1, allMost.applyAsInt(item))));
   }
 
   /** Whether each of an item costs the same, however many of it a layout buys. */

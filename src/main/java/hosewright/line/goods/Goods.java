@@ -49,8 +49,8 @@ public final class Goods {
   }
 
   /** One of an item that stands where lines divide or join. */
-  public static Goods one(Item item) {
-    return of(List.of(new Basket.Need(item, 1)), List.of());
+  public static Goods one(Item item, List<GasketCount> gaskets) {
+    return of(List.of(new Basket.Need(item, 1)), gaskets);
   }
 
   private static void count(Basket.Need need, Map<String, Basket.Need> counts) {

@@ -77,7 +77,7 @@ public final class SharedCosts {
   /**
    * What prices depend on beside how many are bought of what costs the same always.
    *
-   * @param counts of each item whose price breaks may be reached
+   * @param counts of each item whose price breaks may be reached, or that there may be too few of
    */
   private record Kind(
       Map<String, Integer> counts, Map<GasketCount.Kind, Seals> seals, boolean sealant) {}
@@ -89,7 +89,7 @@ public final class SharedCosts {
     double flat = 0;
     Map<String, Integer> counts = new HashMap<>();
     for (Basket.Need need : goods.counts().values()) {
-      if (buying.isFlat(need.item())) {
+      if (buying.isFlat(need.item()) && !buying.isScarce(need.item())) {
         flat += buying.of(need.item(), 1) * need.quantity();
       } else {
         counts.put(need.item().number(), need.quantity());
@@ -112,7 +112,8 @@ public final class SharedCosts {
 
   /**
    * The most by which one of two goods is dearer than the other, whatever else is bought; zero or
-   * below where it is never dearer, in the currency's major unit.
+   * below where it is never dearer, in the currency's major unit. Infinite where one takes more of
+   * something that there may be too few of.
    */
   public double mostOver(Compared one, Compared other) {
     double flat = one.flatCost - other.flatCost;
@@ -169,8 +170,14 @@ public final class SharedCosts {
   }
 
   private double most(Item item, int one, int other) {
-    if (one == other || buying.isFlat(item)) {
+    if (one == other) {
       return 0;
+    }
+    if (one > other && buying.isScarce(item)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (buying.isFlat(item)) {
+      return buying.isScarce(item) ? (one - other) * buying.of(item, 1) : 0;
     }
     Map<Long, Double> ofItem = known.computeIfAbsent(item.number(), number -> new HashMap<>());
     long counts = (long) one << Integer.SIZE | other;

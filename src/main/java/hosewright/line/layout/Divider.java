@@ -2,9 +2,11 @@ package hosewright.line.layout;
 
 import hosewright.catalogue.Item;
 import hosewright.line.assembly.Bridge;
+import hosewright.line.assembly.GasketCount;
 import hosewright.line.assembly.Placed;
 import hosewright.line.water.FittingLoss;
 import hosewright.thread.End;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,5 +36,28 @@ public record Divider(Item item, End inlet, List<End> outlets) {
     Placed part = towards(leg);
     double likeGpm = legGpm * part.branches();
     return Math.max(FittingLoss.of(part).lossPsi(wholeGpm), FittingLoss.of(part).lossPsi(likeGpm));
+  }
+
+  /**
+   * The gaskets in its ends that it does not bring: the legs that hang on them count those as the
+   * buyer's own.
+   *
+   * @param copies how many times each leg is laid
+   */
+  List<GasketCount> gasketsToBuy(List<Integer> copies) {
+    if (item.comesWithGaskets()) {
+      return List.of();
+    }
+    List<GasketCount> gaskets = new ArrayList<>();
+    if (inlet.carriesGasket()) {
+      gaskets.add(new GasketCount(inlet, 0, 1, -1));
+    }
+    for (int i = 0; i < outlets.size(); i++) {
+      if (outlets.get(i).carriesGasket()) {
+        int each = copies.get(i);
+        gaskets.add(new GasketCount(outlets.get(i), 0, each, -each));
+      }
+    }
+    return GasketCount.together(gaskets, List.of());
   }
 }

@@ -92,7 +92,7 @@ final class LayoutSearch {
   private LeastCosts leastOf(Lines lines) {
     SharedCosts costs = costs(lines, Set.of());
     return new LeastCosts(
-        places, lines::leastCost, divider -> costs.least(Goods.one(divider.item())));
+        places, lines::leastCost, divider -> costs.least(Goods.one(divider.item(), List.of())));
   }
 
   /** Compares goods of some legs, by name, beside anything that others of given lines may buy. */

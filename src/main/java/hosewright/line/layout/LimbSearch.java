@@ -60,7 +60,7 @@ final class LimbSearch {
   /** Every whole layout, but those that were left out. */
   List<Fork> all() {
     List<LegJob> legs = layout.atSource();
-    List<Fork> all = List.of(begun(Optional.empty()));
+    List<Fork> all = List.of(begun(Optional.empty(), legs));
     for (int i = 0; i < legs.size(); i++) {
       double besides = material.least.atSource(legs.subList(i + 1, legs.size()));
       all = longer(all, limbs(legs.get(i), places.source()), 0, besides);
@@ -180,7 +180,7 @@ final class LimbSearch {
     List<LegJob> legs = places.behind(before);
     double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     double besides = material.least.besides(before, divider);
-    List<Fork> all = List.of(begun(Optional.of(divider)));
+    List<Fork> all = List.of(begun(Optional.of(divider), legs));
     for (int i = 0; i < legs.size(); i++) {
       LegJob leg = legs.get(i);
       double lossPsi = divider.lossPsi(i, wholeGpm, leg.job().flowGpm());
@@ -197,9 +197,11 @@ final class LimbSearch {
     return all;
   }
 
-  private Fork begun(Optional<Divider> divider) {
+  private Fork begun(Optional<Divider> divider, List<LegJob> legs) {
     double temperatureF = layout.whole().service().temperatureOrUsualF();
-    Goods goods = divider.map(one -> Goods.one(one.item())).orElse(Goods.NOTHING);
+    List<Integer> copies = legs.stream().map(LegJob::copies).toList();
+    Goods goods =
+        divider.map(one -> Goods.one(one.item(), one.gasketsToBuy(copies))).orElse(Goods.NOTHING);
     double bearsPsi =
         divider
             .flatMap(

@@ -41,11 +41,11 @@ import java.util.TreeMap;
  * the planner how hose is grouped, how a line is put together and checked, and the mating law; it
  * chains adapters, counts gaskets and prices ({@link PlainBill}) by itself.
  */
-final class BruteForce {
+public final class BruteForce {
   private static final int MOST_ADAPTERS = 3;
 
   /** Judged here the plain way. */
-  private static final Set<CheckId> OF_THE_TRADE =
+  public static final Set<CheckId> OF_THE_TRADE =
       EnumSet.of(CheckId.NARROW_FITTING, CheckId.PLAIN_WYE, CheckId.HOSE_TYPE);
 
   private static final Comparator<Candidate> BEST_FIRST =
@@ -63,7 +63,7 @@ final class BruteForce {
   private long lines;
 
   /** At list prices. */
-  BruteForce(Job job, SmallShop shop) {
+  public BruteForce(Job job, SmallShop shop) {
     this.job = job;
     this.catalogue = shop.catalogue();
     this.prices = catalogue.listPricesOn(SmallShop.DATE);
@@ -119,6 +119,24 @@ final class BruteForce {
       }
     }
     return Optional.of(cheapest);
+  }
+
+  /**
+   * Every line without a section to spare that keeps the rules of the trade.
+   *
+   * @param mostLines how many lines to look at the most
+   * @return empty when there are more
+   */
+  public Optional<List<Assembly>> every(int mostLines) {
+    lookAtEveryLine(mostLines);
+    return lines > mostLines
+        ? Optional.empty()
+        : Optional.of(
+            candidates.stream()
+                .filter(candidate -> !candidate.spare())
+                .map(Candidate::line)
+                .filter(practice::keeps)
+                .toList());
   }
 
   /** The cost in cents of the line to offer, whatever its size; after {@link #cheapestBySize}. */

@@ -13,6 +13,7 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.SectionOption;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Eligibility;
+import hosewright.line.model.Role;
 import hosewright.thread.End;
 import hosewright.thread.Verdict;
 import java.util.ArrayList;
@@ -24,7 +25,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** Counts what a line takes and prices it in whole cents, the plain way a clerk would. */
-final class PlainBill {
+public final class PlainBill {
   private final Job job;
   private final Catalogue catalogue;
   private final NetPrice prices;
@@ -32,7 +33,7 @@ final class PlainBill {
   private final List<Item> sealants;
   private final Map<Counted, Basket.Purchase> known = new LinkedHashMap<>();
 
-  PlainBill(Job job, Catalogue catalogue, NetPrice prices) {
+  public PlainBill(Job job, Catalogue catalogue, NetPrice prices) {
     Eligibility eligibility = new Eligibility(job, prices);
     this.job = job;
     this.catalogue = catalogue;
@@ -45,7 +46,63 @@ final class PlainBill {
   private record Counted(String number, int quantity) {}
 
   List<Basket.Purchase> of(Assembly line) {
-    Map<String, Integer> needs = new LinkedHashMap<>();
+    Tally tally = new Tally();
+    add(line, tally);
+    addAccessories(tally.needs);
+    return purchases(tally);
+  }
+
+  /**
+   * What legs take that hang on a wye of their own: bought, sealed and spared together.
+   *
+   * @param legs the one before the wye first
+   */
+  public List<Basket.Purchase> of(Item wye, List<Assembly> legs) {
+    Tally tally = new Tally();
+    tally.needs.put(wye.number(), 1);
+    for (int leg = 0; leg < legs.size(); leg++) {
+      boolean before = leg == 0;
+      add(legs.get(leg), tally);
+      for (Assembly.MadeJoint joint : legs.get(leg).joints()) {
+        // Counted as the buyer's own; what is bought may come without.
+        if (!wye.comesWithGaskets() && !before && joint.upstreamPart().role() == Role.SOURCE) {
+          tally.without(joint.upstream());
+        }
+        if (!wye.comesWithGaskets() && before && joint.downstreamPart().role() == Role.APPLIANCE) {
+          tally.without(joint.downstream());
+        }
+      }
+    }
+    return purchases(tally);
+  }
+
+  /** What is counted of one line or several. */
+  private static final class Tally {
+    private final Map<String, Integer> needs = new LinkedHashMap<>();
+    private final Map<String, int[]> allAndBought = new LinkedHashMap<>();
+    private final Map<String, End> ends = new LinkedHashMap<>();
+    private boolean onThreads;
+
+    void without(End end) {
+      if (end.carriesGasket()) {
+        allAndBought.get(kind(end))[1]++;
+      }
+    }
+  }
+
+  private List<Basket.Purchase> purchases(Tally tally) {
+    addGaskets(tally);
+    if (tally.onThreads) {
+      cheapest(sealants, 1).ifPresent(item -> need(tally.needs, item, 1));
+    }
+    List<Basket.Purchase> purchases = new ArrayList<>();
+    tally.needs.forEach(
+        (number, quantity) -> purchases.add(cheapest(catalogue.item(number).get(), quantity)));
+    return purchases;
+  }
+
+  private void add(Assembly line, Tally tally) {
+    Map<String, Integer> needs = tally.needs;
     for (int leg = 0; leg < line.lays().size(); leg++) {
       Lay lay = line.lays().get(leg);
       HoseLine hose = line.topology().legs().get(leg).hose();
@@ -68,18 +125,12 @@ final class PlainBill {
         need(needs, part.item().orElseThrow(), part.lines());
       }
     }
-    addGaskets(line, needs);
-    if (line.joints().stream().anyMatch(j -> j.verdict().seal() == Verdict.Seal.THREAD)) {
-      cheapest(sealants, 1).ifPresent(item -> need(needs, item, 1));
-    }
-    addAccessories(needs);
-    List<Basket.Purchase> purchases = new ArrayList<>();
-    needs.forEach(
-        (number, quantity) -> purchases.add(cheapest(catalogue.item(number).get(), quantity)));
-    return purchases;
+    countGaskets(line, tally);
+    tally.onThreads |=
+        line.joints().stream().anyMatch(j -> j.verdict().seal() == Verdict.Seal.THREAD);
   }
 
-  static long cents(Basket.Purchase purchase) {
+  public static long cents(Basket.Purchase purchase) {
     return purchase.unitPrice().orElseThrow().getAmountMinorLong() * purchase.bought();
   }
 
@@ -102,10 +153,10 @@ final class PlainBill {
     }
   }
 
-  /** One for each gasketed end in a joint; a tenth, and at least one, more for the bag. */
-  private void addGaskets(Assembly line, Map<String, Integer> needs) {
-    Map<String, int[]> allAndBought = new LinkedHashMap<>();
-    Map<String, End> ends = new LinkedHashMap<>();
+  /** One for each gasketed end in a joint. */
+  private void countGaskets(Assembly line, Tally tally) {
+    Map<String, int[]> allAndBought = tally.allAndBought;
+    Map<String, End> ends = tally.ends;
     for (Assembly.MadeJoint joint : line.joints()) {
       int times = joint.count() * joint.lines();
       count(joint.upstreamPart(), false, joint.upstream(), times, allAndBought, ends);
@@ -120,10 +171,14 @@ final class PlainBill {
         count(hose.outlet(), hose.finish().gaskets().atOutlet(), spares, allAndBought, ends);
       }
     }
-    allAndBought.forEach(
+  }
+
+  /** A tenth of all, and at least one, more than are to be bought, for the bag. */
+  private void addGaskets(Tally tally) {
+    tally.allAndBought.forEach(
         (kind, counts) -> {
           int quantity = counts[1] + Math.max(1, (counts[0] + 9) / 10);
-          End end = ends.get(kind);
+          End end = tally.ends.get(kind);
           List<Item> fitting =
               gaskets.stream()
                   .filter(item -> item.ends().get(0).sizeIn() == end.sizeIn())
@@ -131,7 +186,7 @@ final class PlainBill {
                   .toList();
           List<Item> had = fitting.stream().filter(item -> inStock(item, quantity)).toList();
           cheapest(had.isEmpty() ? fitting : had, quantity)
-              .ifPresent(item -> need(needs, item, quantity));
+              .ifPresent(item -> need(tally.needs, item, quantity));
         });
   }
 
@@ -164,11 +219,15 @@ final class PlainBill {
     if (!end.carriesGasket()) {
       return;
     }
-    String kind = end.sizeIn() + " " + end.family();
+    String kind = kind(end);
     ends.putIfAbsent(kind, end);
     int[] counts = allAndBought.computeIfAbsent(kind, k -> new int[2]);
     counts[0] += times;
     counts[1] += there ? 0 : times;
+  }
+
+  private static String kind(End end) {
+    return end.sizeIn() + " " + end.family();
   }
 
   private static void need(Map<String, Integer> needs, Item item, int quantity) {

@@ -5,6 +5,7 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Stated;
 import hosewright.job.Job;
+import hosewright.job.layout.LayoutJob;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.List;
@@ -278,6 +279,11 @@ public final class RandomShop {
   /** A job with two attack lines behind a wye. */
   Job wyeJob() {
     return new RandomShopJobs(this, random).withWye();
+  }
+
+  /** Two unlike lines behind a third. */
+  public LayoutJob layoutJob() {
+    return new RandomShopJobs(this, random).withLegs();
   }
 
   /** A job with a line from each of two outlets, joined by a siamese. */

@@ -3,6 +3,11 @@ package hosewright.line.search;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.job.Job;
+import hosewright.job.layout.LayoutForm;
+import hosewright.job.layout.LayoutJob;
+import hosewright.job.layout.LayoutText;
+import hosewright.job.layout.LegText;
+import hosewright.job.question.JobField;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.plan.DemoCatalogue;
 import hosewright.thread.End;
@@ -10,7 +15,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Jobs for a small random shop, of each shape that a line may have. */
@@ -106,6 +113,46 @@ final class RandomShopJobs {
       answers.put("allow", shop.pick(List.of("plain-wye", "plain-wye, hose-type, narrow-fitting")));
     }
     return job(answers);
+  }
+
+  /** Two unlike lines behind a third, each with its own length, height and need. */
+  LayoutJob withLegs() {
+    Map<JobField, String> whole = new TreeMap<>();
+    Map<String, String> answers = byField(answers());
+    for (String field :
+        List.of("from", "temperature", "date", "stock-only", "spare-sections", "allow")) {
+      Optional.ofNullable(answers.get(field))
+          .ifPresent(answer -> whole.put(JobField.of(field).orElseThrow(), answer));
+    }
+    List<String> fed = new ArrayList<>();
+    supply(fed);
+    byField(fed).forEach((field, answer) -> whole.put(JobField.of(field).orElseThrow(), answer));
+    return LayoutForm.read(
+        new LayoutText(
+            whole,
+            List.of(
+                leg("first", Optional.empty(), Map.of()),
+                leg("left", Optional.of("first"), appliance()),
+                leg("right", Optional.of("first"), appliance()))));
+  }
+
+  private LegText leg(String name, Optional<String> behind, Map<JobField, String> ends) {
+    Map<JobField, String> answers = new TreeMap<>(ends);
+    answers.put(JobField.LENGTH, (15 + random.nextInt(60)) + " ft");
+    if (random.nextInt(3) == 0) {
+      answers.put(JobField.RISE, (random.nextInt(30) - 15) + " ft");
+    }
+    if (random.nextInt(4) == 0) {
+      answers.put(JobField.SIZE, shop.pick(List.of("1.5 in", "1.5 in, 2.5 in")));
+    }
+    return new LegText(name, behind, "", answers);
+  }
+
+  private Map<JobField, String> appliance() {
+    return Map.of(
+        JobField.TO, end("nozzle", "tank", "sprinkler"),
+        JobField.FLOW, (5 + random.nextInt(60)) + " gpm",
+        JobField.NEED, (5 + random.nextInt(40)) + " psi");
   }
 
   /** A job with a line from each of two outlets, joined by a siamese. */

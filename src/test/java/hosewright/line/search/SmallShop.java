@@ -32,7 +32,7 @@ import org.joda.money.Money;
 
 /** Builds small invented catalogues for tests, item by item. */
 public final class SmallShop {
-  static final LocalDate DATE = LocalDate.of(2026, 11, 2);
+  public static final LocalDate DATE = LocalDate.of(2026, 11, 2);
 
   private final List<Item> items = new ArrayList<>();
   private final List<PriceRow> prices = new ArrayList<>();
@@ -52,7 +52,7 @@ public final class SmallShop {
   }
 
   /** Where the lines planned are found. */
-  Shop shop() {
+  public Shop shop() {
     Catalogue catalogue = catalogue();
     return Shop.at(catalogue.listPricesOn(DATE), catalogue, DATE, CurrencyUnit.USD);
   }

@@ -1,0 +1,58 @@
+package hosewright.line.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.job.layout.LayoutJob;
+import hosewright.line.search.RandomShop;
+import hosewright.line.search.SmallShop;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** No layout costs less than the one that is planned, held against every layout there is. */
+class LayoutBruteForceTest {
+
+  @Test
+  void two_unlike_legs_behind_a_third_in_40_small_random_shops() {
+    holds(40, 600);
+  }
+
+  @Test
+  @Tag("long")
+  void two_unlike_legs_behind_a_third_in_500_small_random_shops() {
+    holds(500, 20_000);
+  }
+
+  private static void holds(int wanted, int mostLayouts) {
+    int shops = 0;
+    int served = 0;
+    long looked = 0;
+    for (int seed = 0; shops < wanted; seed++) {
+      RandomShop random = new RandomShop(new Random(seed));
+      LayoutJob layout = random.layoutJob().on(SmallShop.DATE);
+      BruteLayouts brute = new BruteLayouts(layout, random.shop());
+      Optional<Optional<Long>> found = brute.cheapest(mostLayouts);
+      if (found.isEmpty() || brute.looked() == 0) {
+        continue;
+      }
+      shops++;
+      served += found.get().isPresent() ? 1 : 0;
+      looked += brute.looked();
+
+      assertThat(planned(layout, random.shop())).as("seed %d", seed).isEqualTo(found.get());
+    }
+    assertThat(served).isGreaterThan(wanted / 5);
+    assertThat(looked).isGreaterThan(20L * wanted);
+  }
+
+  /** What a layout costs that is fed and passes and lacks nothing. */
+  private static Optional<Long> planned(LayoutJob layout, SmallShop shop) {
+    return new LayoutPlanner(layout, shop.shop())
+        .find()
+        .best()
+        .filter(FedLayout::passes)
+        .filter(best -> best.bill().partsToSource() == 0)
+        .map(best -> best.total().getAmountMinorLong());
+  }
+}
