@@ -51,6 +51,22 @@ public record Order(
     return as(cancellation, lines, bought);
   }
 
+  /** This order as it can ship now. */
+  public Order shippingOn(Optional<LocalDate> day) {
+    return new Order(
+        number,
+        sold,
+        new Timing(timing.raisedOn(), day, timing.raisedAt(), timing.raisedBy()),
+        cancellation,
+        lines,
+        purchases);
+  }
+
+  /** Whether some of it is still to go. */
+  public boolean isOpen() {
+    return cancellation.isEmpty() && lines.stream().anyMatch(line -> line.open() > 0);
+  }
+
   /** This order with these lines. */
   Order withLines(List<OrderLine> now) {
     return as(cancellation, now, purchases);
@@ -91,8 +107,8 @@ public record Order(
   /**
    * When it was raised, by whom, and when its goods can go.
    *
-   * @param shipOn the earliest day everything can go, counted in calendar days when it was raised;
-   *     empty where nobody supplies some of it
+   * @param shipOn the earliest day everything can go, counted in calendar days when it was raised
+   *     or last looked at; empty where nobody supplies some of it
    */
   public record Timing(
       LocalDate raisedOn, Optional<LocalDate> shipOn, Instant raisedAt, String raisedBy) {

@@ -71,7 +71,12 @@ public final class Raising {
             quote.number(), quote.revision(), quote.customer().name(), quote.basis().title()),
         new Order.Timing(
             today,
-            shipOn(number, lines, coming.and(waiting(number, lines), loads(purchases))),
+            ShipDay.of(
+                number,
+                lines,
+                coming.and(waiting(number, lines), loads(purchases)),
+                ShipDay.workDays(lines, catalogue),
+                today),
             raisedAt,
             raisedBy),
         Optional.empty(),
@@ -174,28 +179,5 @@ public final class Raising {
                                 purchase.expectedOn(),
                                 line.outstanding())))
         .toList();
-  }
-
-  /**
-   * The day the last goods are there, and then as long as the slowest work takes; empty where
-   * nobody is asked for some of it.
-   */
-  private Optional<LocalDate> shipOn(String number, List<OrderLine> lines, Coming coming) {
-    if (lines.stream().anyMatch(line -> coming.unsupplied(number, line.position()) > 0)) {
-      return Optional.empty();
-    }
-    LocalDate goods =
-        lines.stream()
-            .flatMap(line -> coming.serving(number, line.position()).stream())
-            .map(Load::expectedOn)
-            .reduce(today, (one, other) -> one.isAfter(other) ? one : other);
-    int workDays =
-        lines.stream()
-            .flatMap(line -> catalogue.item(line.ware().item()).stream())
-            .filter(item -> item.kind().isWork())
-            .mapToInt(item -> item.stocking().leadDays())
-            .max()
-            .orElse(0);
-    return Optional.of(goods.plusDays(workDays));
   }
 }

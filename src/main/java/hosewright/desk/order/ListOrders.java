@@ -13,10 +13,10 @@ public final class ListOrders {
     this.books = books;
   }
 
-  /** Every order, newest first. */
+  /** Every order with the day it can ship now, newest first. */
   public List<Order> list() {
     try (Books open = books.get()) {
-      return open.orders().list();
+      return open.orders().list().stream().map(order -> Standing.now(order, open)).toList();
     }
   }
 }

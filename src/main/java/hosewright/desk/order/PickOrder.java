@@ -39,7 +39,7 @@ public final class PickOrder {
    */
   public Picking pick(String number, Optional<Integer> group) {
     try (Books open = books.get()) {
-      Order order = OrderChoice.order(number, open);
+      Order order = Standing.now(OrderChoice.order(number, open), open);
       if (order.cancellation().isPresent()) {
         throw ConflictException.stateForbids(
             "order", order.number(), "is cancelled", "pick one that stands");

@@ -4,6 +4,7 @@ import hosewright.desk.Books;
 import hosewright.order.Coming;
 import hosewright.order.Order;
 import hosewright.order.OrderGroup;
+import hosewright.order.ShipDay;
 import hosewright.problem.BadInputException;
 import java.util.List;
 
@@ -15,9 +16,31 @@ import java.util.List;
  */
 public record Standing(Order order, Coming coming, List<OrderGroup> groups) {
 
-  /** An order as it stands on the books. */
+  /** An order as it stands on the books, with the day it can ship now. */
   static Standing of(Order order, Books books) {
-    return new Standing(order, books.orders().coming(order), groups(order, books));
+    Coming coming = books.orders().coming(order);
+    return new Standing(now(order, coming, books), coming, groups(order, books));
+  }
+
+  /**
+   * An order with the day it can ship now: since it was raised goods came, or were counted less.
+   */
+  static Order now(Order order, Books books) {
+    return order.isOpen() ? now(order, books.orders().coming(order), books) : order;
+  }
+
+  private static Order now(Order order, Coming coming, Books books) {
+    if (!order.isOpen()) {
+      return order;
+    }
+    List<String> work =
+        order.lines().stream()
+            .filter(line -> !line.isGoods() && !line.ware().item().isEmpty())
+            .map(line -> line.ware().item())
+            .toList();
+    int workDays = work.isEmpty() ? 0 : ShipDay.workDays(order.lines(), books.shelf().load(work));
+    return order.shippingOn(
+        ShipDay.of(order.number(), order.lines(), coming, workDays, books.today()));
   }
 
   /** The groups of an order. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.door.shell.run.CommandTrial.Ended;
 import hosewright.store.database.Database;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,8 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -29,7 +26,6 @@ final class RandomTradeTest {
   private static final List<String> ITEMS =
       List.of("H175-DJ-50-15NH", "A-25NHF-15NHM", "A-35NHFS-25NHM", "W-HYD", "SVC-FLUSH");
   private static final List<String> BUYERS = List.of("COUNTER", "HARLOW-FD", "CALLOWAY-MILL");
-  private static final Pattern CONSTRAINT = Pattern.compile("CONSTRAINT (\\w+)");
 
   /** Beyond what anybody sells, at what the commands take as a number of pieces. */
   private static final List<Integer> PIECES = List.of(0, 1, 2, 3, 5, 9, 15, 40, 400, 999_999);
@@ -56,7 +52,7 @@ final class RandomTradeTest {
   }
 
   private void sequences(int count, int steps) throws IOException {
-    List<String> constraints = constraints();
+    List<String> constraints = StoreRules.names();
     // Fresh books from time to time: what everybody was promised never runs out of old orders.
     for (int first = 1; first <= count; first += 100) {
       begin(first);
@@ -186,20 +182,5 @@ final class RandomTradeTest {
     List<String> words = new ArrayList<>(List.of(begin.split(" ")));
     Stream.of(more).forEach(words::addAll);
     return words;
-  }
-
-  /** The names of every rule that a migration gave the store. */
-  private static List<String> constraints() throws IOException {
-    List<String> names = new ArrayList<>();
-    try (Stream<Path> files = Files.list(Path.of("sql"))) {
-      for (Path file : files.toList()) {
-        Matcher named = CONSTRAINT.matcher(Files.readString(file));
-        while (named.find()) {
-          names.add(named.group(1));
-        }
-      }
-    }
-    assertThat(names).contains("CK_STOCK_ON_HAND", "CK_QUOTE_PERIOD");
-    return names;
   }
 }

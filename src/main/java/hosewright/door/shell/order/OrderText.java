@@ -33,12 +33,12 @@ final class OrderText {
                 order.state().word(),
                 order.sold().customer()));
     prose.line(
-        "%s; raised %s by %s; can ship %s"
+        "%s; raised %s by %s%s"
             .formatted(
                 order.sold().title(),
                 order.timing().raisedOn(),
                 order.timing().raisedBy(),
-                ships(order)));
+                order.isOpen() ? "; " + ships(order) : ""));
     order
         .cancellation()
         .ifPresent(

@@ -118,6 +118,43 @@ final class BuyingCommandsTest {
   }
 
   @Test
+  void an_answer_in_foreign_money_is_compared_and_costed_at_the_rate_on_record()
+      throws IOException {
+    a_quote_that_lacks_prices();
+    desk.done("quote", "ask", "1", "--supplier", "BRASS", "--out", folder.toString());
+    answer("COUPL", ",61.50,USD,12,14,", ",1.10,USD,,14,");
+    answer("BRASS", ",80,CAD,5,21,", ",,,,,");
+    String[] compare = {
+      "quote", "answers", "1", file("COUPL").toString(), file("BRASS").toString()
+    };
+    assertThat(desk.refused(compare)).contains("rate is missing");
+
+    desk.done("rate", "set", "CAD", "0.73", "--from", "2026-11-01", "--source", "our bank");
+    desk.done("rate", "set", "CAD", "0.90", "--from", "2026-11-20", "--source", "our bank");
+    // 85 CAD are 62.05 USD at 0.73, and 76.50 USD at 0.90; the foundry wants 73.50 USD.
+    assertThat(cheapest(desk.done(compare))).isEqualTo("BRASS 62.05 USD");
+    desk.on("2026-11-20");
+    assertThat(cheapest(desk.done(compare))).isEqualTo("COUPL 73.50 USD");
+    desk.on("2026-11-02");
+    // What somebody says goes before what is on record: 85 x 0.80.
+    assertThat(cheapest(desk.done("quote", "answers", "1", "--rate", "CAD=0.80")))
+        .isEqualTo("BRASS 68.00 USD");
+
+    desk.done("quote", "revise", "1", "--source", "1=95.00", "--reason", "priced");
+    assertThat(desk.run("quote", "show", "1", "--internal").out()).contains("62.05");
+  }
+
+  /** Whose answer to the first line is taken, and what it comes to. */
+  private static String cheapest(JsonNode compared) {
+    for (JsonNode offer : compared.get("answers")) {
+      if (offer.get("line").asInt() == 1 && offer.get("chosen").asBoolean()) {
+        return offer.get("supplier").asString() + " " + offer.get("landed").asString();
+      }
+    }
+    return "nobody's";
+  }
+
+  @Test
   void what_a_supplier_filled_in_wrongly_is_said_cell_by_cell_and_nothing_is_kept()
       throws IOException {
     a_quote_that_lacks_prices();

@@ -171,6 +171,35 @@ final class PromisesKeptTest {
   }
 
   @Test
+  void the_day_an_order_can_ship_is_looked_at_anew_whenever_it_is_shown() {
+    order("1=9");
+    assertThat(shipOn()).isEqualTo("2026-11-02");
+
+    count(2);
+    assertThat(shipOn()).isEqualTo("open");
+    assertThat(desk.run("order", "list").out()).contains("open");
+    assertThat(desk.run("order", "show", "1").out().replaceAll("\\s+", " "))
+        .contains("; ship date open, since nobody supplies some of it");
+    // The weaving mill takes 21 days.
+    desk.done("order", "buy", "1");
+    assertThat(shipOn()).isEqualTo("2026-11-23");
+    assertThat(desk.run("order", "show", "1").out().replaceAll("\\s+", " "))
+        .contains("; can ship 2026-11-23");
+    desk.on("2026-11-10");
+    desk.done("order", "receive", "P-000001");
+    assertThat(shipOn()).isEqualTo("2026-11-10");
+    desk.done("order", "ship", "1");
+    assertThat(desk.run("order", "show", "1").out()).doesNotContain("can ship", "ship date");
+  }
+
+  /** The day the only order can ship, which its list and its own page tell alike. */
+  private String shipOn() {
+    JsonNode listed = desk.done("order", "list").get("orders").get(0).get("shipOn");
+    assertThat(desk.done("order", "show", "1").get("shipOn")).isEqualTo(listed);
+    return listed.isNull() ? "open" : listed.asString();
+  }
+
+  @Test
   void more_than_was_bought_is_kept_or_sent_back_and_the_books_say_which() {
     order("1=20");
     assertThat(desk.refused("order", "receive", "P-1", "--line", "1=7")).contains("over");
