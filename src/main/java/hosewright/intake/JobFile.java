@@ -1,5 +1,6 @@
 package hosewright.intake;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.WholeFile;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
@@ -63,8 +64,8 @@ public final class JobFile {
    */
   public static Read read(Path file) {
     try {
-      if (Files.isDirectory(file)) {
-        throw new BadInputException("job", file.toString(), "a job file, not a folder");
+      if (BoundedFile.isOther(file)) {
+        throw new BadInputException("job", file.toString(), "a job file" + SmallFile.NO_OTHER);
       }
       String text =
           SmallFile.text(file, MOST_BYTES)
