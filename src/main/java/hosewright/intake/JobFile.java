@@ -7,6 +7,7 @@ import hosewright.job.question.JobField;
 import hosewright.job.question.Route;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -145,6 +146,14 @@ public final class JobFile {
           "left out: one line is asked about here; line plan and quote make take legs");
     }
     return new TreeMap<>(layout.answers());
+  }
+
+  /**
+   * The answers and legs of a job that a quote keeps: one of an older version may hold marks that
+   * no door lets in any more, and must not be lost over them.
+   */
+  public static LayoutText kept(String text) {
+    return layout(PlainText.without(text));
   }
 
   /** The answers and legs in the text of a job file. */

@@ -23,7 +23,6 @@ import hosewright.quote.terms.TermsReader;
 import hosewright.store.database.BooksOn;
 import hosewright.store.database.PostgresCluster;
 import hosewright.thread.LocalThreads;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -35,9 +34,6 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -130,7 +126,7 @@ final class TextGateFuzzTest {
     JsonNode answer = ended.json();
     assertThat(answer.path("feasible").asInt()).as(ended.out()).isEqualTo(2);
     assertThat(answer.path("notRead").asInt()).as(ended.out()).isEqualTo(fields.size());
-    wellFormed(folder.resolve("jobs-priced.xlsx"));
+    WellFormed.workbook(folder.resolve("jobs-priced.xlsx"));
   }
 
   @ParameterizedTest
@@ -309,23 +305,6 @@ final class TextGateFuzzTest {
     String shown = ended.out() + ended.err();
     assertThat(PlainText.is(shown)).as("seed %d: %s", SEED, PlainText.spelt(shown)).isTrue();
     assertThat(shown).as("seed %d", SEED).doesNotContain("Hosewright failed");
-  }
-
-  private static void wellFormed(Path workbook) throws Exception {
-    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(workbook))) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        byte[] bytes = in.readAllBytes();
-        if (part.getName().matches(".*\\.(xml|rels)")) {
-          assertThat(
-                  DocumentBuilderFactory.newInstance()
-                      .newDocumentBuilder()
-                      .parse(new ByteArrayInputStream(bytes))
-                      .getDocumentElement())
-              .as(part.getName())
-              .isNotNull();
-        }
-      }
-    }
   }
 
   private static String escape(int unit) {
