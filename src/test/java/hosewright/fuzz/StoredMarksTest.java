@@ -27,9 +27,9 @@ final class StoredMarksTest {
       List.of("Zephyrine", "Attack hose", "Osprey", "Quillback", "Mill Hill", "Lantern");
 
   /**
-   * Clears a screen, sets its title, turns the order of letters; half a character; no character.
+   * Some that steer a terminal, some that turn the order of letters, and one that is no character.
    */
-  private static final String MARKS = "\u001B[2J\u009D0;\u0007\u202E\u2066\uFFFE";
+  private static final String MARKS = "\u001B\u009D\u0007\u202E\u2066\uFFFE";
 
   private static final List<String> WRITTEN =
       List.of(

@@ -2,8 +2,8 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.TableForm;
+import hosewright.desk.CatalogueFolder;
 import hosewright.door.shell.AllCommands;
 import hosewright.door.shell.command.ArgumentSpec;
 import hosewright.door.shell.command.OptionSpec;
@@ -17,9 +17,6 @@ import hosewright.fleet.record.RecordReader;
 import hosewright.job.question.JobField;
 import hosewright.paper.quote.AskSheet;
 import hosewright.problem.PlainText;
-import hosewright.quote.terms.CustomerReader;
-import hosewright.quote.terms.MarginFloorReader;
-import hosewright.quote.terms.TermsReader;
 import hosewright.store.database.BooksOn;
 import hosewright.store.database.PostgresCluster;
 import hosewright.thread.LocalThreads;
@@ -133,11 +130,7 @@ final class TextGateFuzzTest {
   @EnumSource
   void every_column_of_every_table_refuses_them(BooksOn books) throws Exception {
     CommandTrial shell = shell(books);
-    List<TableForm> forms = new ArrayList<>(CatalogueReader.FORMS);
-    forms.addAll(CustomerReader.FORMS);
-    forms.addAll(TermsReader.FORMS);
-    forms.add(MarginFloorReader.FORM);
-    for (TableForm form : forms) {
+    for (TableForm form : CatalogueFolder.FORMS) {
       Path tables = copied(Path.of("catalogue"));
       List<String> cells = marked(form.columns());
       poison(tables, form, cells, books == BooksOn.SERVER);
@@ -199,8 +192,12 @@ final class TextGateFuzzTest {
             refused(run(shell, name, "--" + option.name() + "=" + value), "--" + option.name());
           }
         }
-        for (ArgumentSpec argument : command.spec().arguments().stream().limit(1).toList()) {
-          refused(run(shell, name, marked()), argument.placeholder());
+        List<ArgumentSpec> arguments = command.spec().arguments();
+        for (int at = 0; at < arguments.size(); at++) {
+          String[] words = new String[at + 1];
+          Arrays.fill(words, "1");
+          words[at] = marked();
+          refused(run(shell, name, words), arguments.get(at).placeholder());
         }
         for (String everywhere : List.of("--data", "--db")) {
           refused(run(shell, name, everywhere, marked()), everywhere);
