@@ -15,12 +15,14 @@ import hosewright.store.database.Database;
 import hosewright.store.database.HighWaterMarks;
 import hosewright.store.database.Series;
 import hosewright.store.fleet.FleetStore;
+import hosewright.store.folder.Replacement;
 import hosewright.store.order.StoredOrders;
 import hosewright.store.quote.CustomerStore;
 import hosewright.store.quote.RateStore;
 import hosewright.store.quote.StoredQuotes;
 import hosewright.store.quote.TermsStore;
 import hosewright.thread.LocalThreads;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -189,6 +191,10 @@ public final class Books implements AutoCloseable {
 
   /** The dealer's kits; none until somebody keeps one. */
   public Kits kits() {
+    if (Files.isDirectory(place.where())) {
+      // Those of a backup that a killed program was putting back are taken first.
+      Replacement.clear(place.where());
+    }
     return Kits.in(place.where());
   }
 

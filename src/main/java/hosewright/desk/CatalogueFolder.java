@@ -17,7 +17,6 @@ import hosewright.quote.terms.TaxReader;
 import hosewright.quote.terms.TaxTable;
 import hosewright.quote.terms.TermsReader;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +47,10 @@ public record CatalogueFolder(
           .flatMap(List::stream)
           .toList();
 
+  /** Every table that may be in one. */
+  public static final List<TableForm> FORMS =
+      Stream.concat(CatalogueReader.FORMS.stream(), OPTIONAL.stream()).toList();
+
   /**
    * The catalogue in a folder or workbook.
    *
@@ -66,9 +69,7 @@ public record CatalogueFolder(
   /** The invented demo catalogue that comes with the program. */
   public static CatalogueFolder demo() {
     Map<String, CellRows> tables = new LinkedHashMap<>();
-    List<TableForm> forms = new ArrayList<>(CatalogueReader.FORMS);
-    forms.addAll(OPTIONAL);
-    for (TableForm form : forms) {
+    for (TableForm form : FORMS) {
       String path = DEMO + form.name();
       tables.put(
           form.name(),

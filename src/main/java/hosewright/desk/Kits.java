@@ -5,19 +5,15 @@ import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Given;
 import hosewright.problem.NoSuchThingException;
+import hosewright.store.folder.DealersFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** The dealer's kits: plain text files beside the books that anybody may edit. */
 public final class Kits {
-  private static final String ENDING = ".txt";
-  private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
-
   private final Path folder;
 
   private Kits(Path folder) {
@@ -26,7 +22,7 @@ public final class Kits {
 
   /** The kits kept in a data folder. */
   public static Kits in(Path dataFolder) {
-    return new Kits(dataFolder.resolve("kits"));
+    return new Kits(dataFolder);
   }
 
   /** A kit with its lines as they are written. */
@@ -48,21 +44,13 @@ public final class Kits {
           known,
           known.isEmpty() ? "none is kept yet, 'kit add' keeps one" : "'kit show' lists all");
     }
-    return new Kit(name, TextLines.read("kit", file));
+    return new Kit(name, TextLines.read("kit " + name, file));
   }
 
   /** The names of all kits, in order. */
   public List<String> names() {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .map(file -> file.getFileName().toString())
-          .filter(file -> file.endsWith(ENDING))
-          .map(file -> file.substring(0, file.length() - ENDING.length()))
-          .sorted()
-          .toList();
+    try {
+      return DealersFiles.kits(folder);
     } catch (IOException e) {
       return List.of();
     }
@@ -79,28 +67,33 @@ public final class Kits {
     if (lines.isEmpty()) {
       throw new BadInputException("kit", typed, "at least one part: a kit sells something");
     }
+    TextLines.requireFew("kit", typed, lines);
     if (Files.exists(file(name)) && !overwrite) {
       throw new BadInputException(
           "kit",
           typed,
           "a name that is not taken, or " + Given.as("overwrite") + "; quotes made before stay");
     }
+    if (!Files.exists(file(name)) && names().size() >= DealersFiles.MOST_KITS) {
+      throw new BadInputException(
+          "kit", typed, "one of at most " + DealersFiles.MOST_KITS + " kits");
+    }
     try {
-      OwnerOnly.folder(folder);
+      OwnerOnly.folder(file(name).getParent());
       WholeFile.put(file(name), String.join("\n", lines) + "\n", true);
     } catch (IOException e) {
-      throw new BadInputException("kit", folder.toString(), "a folder that can be written to");
+      throw new BadInputException("kit", file(name).toString(), "a folder that can be written to");
     }
     return new Kit(name, lines);
   }
 
   private Path file(String name) {
-    return folder.resolve(name + ENDING);
+    return DealersFiles.kit(folder, name);
   }
 
   private static String name(String typed) {
     String name = typed.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
-    if (!NAME.matcher(name).matches()) {
+    if (!DealersFiles.isKitName(name)) {
       throw new BadInputException(
           "kit", typed, "a name of letters, digits and hyphens, 40 at most, such as engine-locker");
     }

@@ -1,6 +1,7 @@
 package hosewright.desk;
 
 import hosewright.csv.CsvFile;
+import hosewright.disk.BoundedFile;
 import hosewright.problem.BadInputException;
 import hosewright.thread.LocalThreads;
 import java.io.IOException;
@@ -27,6 +28,10 @@ public record LocalRegister(Path file) {
   public Optional<LocalThreads> read() {
     if (!Files.exists(file)) {
       return Optional.empty();
+    }
+    if (BoundedFile.isOther(file)) {
+      throw new BadInputException(
+          "file", file.toString(), "a file that may be read, and no folder, pipe or device");
     }
     try (Reader text = CsvFile.utf8(Files.newInputStream(file))) {
       return Optional.of(LocalThreads.read(text));

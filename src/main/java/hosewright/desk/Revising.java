@@ -36,9 +36,9 @@ public final class Revising {
   public static QuoteDiff diff(Quote before, Quote after) {
     return QuoteDiff.between(
         before,
-        JobFile.layout(before.basis().jobYaml()).words(),
+        JobFile.kept(before.basis().jobYaml()).words(),
         after,
-        JobFile.layout(after.basis().jobYaml()).words());
+        JobFile.kept(after.basis().jobYaml()).words());
   }
 
   /**

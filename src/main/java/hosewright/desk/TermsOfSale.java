@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.store.folder.DataFolder;
+import hosewright.store.folder.DealersFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,7 +11,7 @@ final class TermsOfSale {
 
   /** One sentence each; none until somebody writes the file. */
   public static List<String> in(Path dataFolder) {
-    Path file = dataFolder.resolve(DataFolder.TERMS_OF_SALE);
+    Path file = dataFolder.resolve(DealersFiles.TERMS_OF_SALE);
     return Files.exists(file) ? TextLines.read("terms", file) : List.of();
   }
 }

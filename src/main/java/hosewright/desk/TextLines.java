@@ -4,6 +4,7 @@ import hosewright.intake.SmallFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.PlainText;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,20 +29,29 @@ public final class TextLines {
   }
 
   public static List<String> read(String option, Path file) {
-    List<String> lines =
-        SmallFile.named(option, file, "a text file", MOST_KIB)
-            .replace("\uFEFF", "")
-            .lines()
-            .map(String::strip)
-            .filter(line -> !line.isEmpty() && !line.startsWith("#"))
-            .toList();
+    String text = SmallFile.named(option, file, "a text file", MOST_KIB).replace("\uFEFF", "");
+    List<String> lines = new ArrayList<>();
+    int number = 0;
+    for (String line : text.lines().map(String::strip).toList()) {
+      number++;
+      if (!line.isEmpty() && !line.startsWith("#")) {
+        lines.add(PlainText.require("line %d of %s".formatted(number, option), line));
+      }
+    }
+    requireFew(option, file.toString(), lines);
+    return lines;
+  }
+
+  /**
+   * Sees that lines are few and short enough to be read again from a file.
+   *
+   * @param shown what they are, for the refusal
+   * @throws BadInputException when they are not
+   */
+  static void requireFew(String option, String shown, List<String> lines) {
     if (lines.size() > MOST_LINES || lines.stream().anyMatch(line -> line.length() > LONGEST)) {
       throw new BadInputException(
-          option,
-          file.toString(),
-          "at most " + MOST_LINES + " lines of at most " + LONGEST + " characters");
+          option, shown, "at most " + MOST_LINES + " lines of at most " + LONGEST + " characters");
     }
-    lines.forEach(line -> PlainText.require(option, line));
-    return lines;
   }
 }

@@ -1,11 +1,13 @@
 package hosewright.intake;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.WholeFile;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Route;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -67,8 +69,8 @@ public final class JobFile {
    */
   public static Read read(Path file) {
     try {
-      if (Files.isDirectory(file)) {
-        throw new BadInputException("job", file.toString(), "a job file, not a folder");
+      if (BoundedFile.isOther(file)) {
+        throw new BadInputException("job", file.toString(), "a job file" + SmallFile.NO_OTHER);
       }
       String text =
           SmallFile.text(file, MOST_BYTES)
@@ -149,6 +151,14 @@ public final class JobFile {
           "left out: one line is asked about here; line plan and quote make take legs");
     }
     return new TreeMap<>(layout.answers());
+  }
+
+  /**
+   * The answers and legs of a job that a quote keeps: one of an older version may hold marks that
+   * no door lets in any more, and must not be lost over them.
+   */
+  public static LayoutText kept(String text) {
+    return layout(PlainText.without(text));
   }
 
   /** The answers and legs in the text of a job file. */

@@ -3,7 +3,6 @@ package hosewright.intake;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -65,9 +64,6 @@ public final class PackageFile {
    * @throws BadInputException naming everything that cannot be used, by its line
    */
   public static Read read(Path file) {
-    if (Files.isDirectory(file)) {
-      throw new BadInputException("package", file.toString(), "a package file, not a folder");
-    }
     String text = SmallFile.named("package", file, "a package file", MOST_KIB);
     Path folder = file.toAbsolutePath().getParent();
     return new PackageFile(folder == null ? Path.of("") : folder).parse(text);

@@ -1,18 +1,20 @@
 package hosewright.intake;
 
+import hosewright.disk.BoundedFile;
 import hosewright.problem.BadInputException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /** A small text file, read whole: never more of it than is allowed, whatever it says it holds. */
 public final class SmallFile {
+  /** What is said of a folder, a pipe or a device behind what should lie there. */
+  static final String NO_OTHER = ", and no folder, pipe or device";
+
   private SmallFile() {}
 
   /**
@@ -20,14 +22,15 @@ public final class SmallFile {
    *
    * @param field what the file was named behind
    * @param what what it should be, such as "a text file"
-   * @throws BadInputException when it is a folder, not there, too large or not UTF-8
+   * @throws BadInputException when it is a folder, a pipe or a device, not there, too large or not
+   *     UTF-8
    */
   public static String named(String field, Path file, String what, int mostKib) {
     Supplier<BadInputException> tooLarge =
         () ->
             new BadInputException(field, file.toString(), what + " of at most " + mostKib + " KiB");
-    if (Files.isDirectory(file)) {
-      throw tooLarge.get();
+    if (BoundedFile.isOther(file)) {
+      throw new BadInputException(field, file.toString(), what + NO_OTHER);
     }
     try {
       return text(file, mostKib * 1024).orElseThrow(tooLarge);
@@ -43,15 +46,13 @@ public final class SmallFile {
    *
    * @return empty when there is more of it
    * @throws CharacterCodingException when it is not UTF-8
+   * @throws IOException when it cannot be read, or is a folder, a pipe or a device
    */
   public static Optional<String> text(Path file, int mostBytes) throws IOException {
-    // A pipe or a device has no size to ask for.
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(mostBytes + 1);
-      return bytes.length > mostBytes
-          ? Optional.empty()
-          : Optional.of(
-              StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
-    }
+    Optional<byte[]> bytes = BoundedFile.bytes(file, mostBytes);
+    return bytes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes.get())).toString());
   }
 }

@@ -15,6 +15,9 @@ public record Problem(String field, String value, String allowed, String nearest
   private static final int LONGEST_VALUE = 240;
   private static final int LONGEST_LIST = 4_000;
 
+  /** Of one character. */
+  private static final int LONGEST_SPELT = "{U+10FFFF}".length();
+
   public Problem {
     field = cut(field, LONGEST_VALUE);
     value = cut(value, LONGEST_VALUE);
@@ -34,11 +37,20 @@ public record Problem(String field, String value, String allowed, String nearest
     return given + ": " + allowed + "." + suggestion;
   }
 
+  /** What is spelt out takes room too, so it is cut as it would be shown. */
   private static String cut(String text, int most) {
-    if (text.length() <= most) {
-      return PlainText.spelt(text);
+    String shown = PlainText.spelt(text.substring(0, Math.min(text.length(), most)));
+    if (text.length() <= most && shown.length() <= most) {
+      return shown;
     }
-    int end = Character.isHighSurrogate(text.charAt(most - 1)) ? most - 1 : most;
+    int end = Math.min(text.length(), most);
+    for (int over = shown.length() - most; over > 0; ) {
+      end -= Math.max(1, over / LONGEST_SPELT);
+      over = PlainText.spelt(text.substring(0, end)).length() - most;
+    }
+    if (Character.isHighSurrogate(text.charAt(end - 1))) {
+      end--;
+    }
     return PlainText.spelt(text.substring(0, end))
         + String.format(Locale.ROOT, "… (%,d characters)", text.length());
   }

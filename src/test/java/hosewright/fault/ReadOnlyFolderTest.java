@@ -58,6 +58,8 @@ final class ReadOnlyFolderTest {
     byte[] noise = new byte[200_000];
     new SplittableRandom(20261130).nextBytes(noise);
     Files.write(folder.resolve("terms.txt"), noise);
+    Files.createDirectory(folder.resolve("kits"));
+    Files.writeString(folder.resolve("kits/hand-line.txt"), "1 x W-HYD\n");
   }
 
   @ParameterizedTest

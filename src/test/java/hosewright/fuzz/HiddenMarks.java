@@ -22,6 +22,11 @@ enum HiddenMarks {
     this.codePoints = codePoints;
   }
 
+  /** Every one of a sort. */
+  List<String> each() {
+    return codePoints.stream().map(Character::toString).toList();
+  }
+
   /** A text with one of any sort in it. */
   static String in(String text, SplittableRandom random) {
     List<Integer> sort = values()[random.nextInt(values().length)].codePoints;

@@ -2,8 +2,8 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.TableForm;
+import hosewright.desk.CatalogueFolder;
 import hosewright.door.shell.AllCommands;
 import hosewright.door.shell.command.ArgumentSpec;
 import hosewright.door.shell.command.OptionSpec;
@@ -17,13 +17,9 @@ import hosewright.fleet.record.RecordReader;
 import hosewright.job.question.JobField;
 import hosewright.paper.quote.AskSheet;
 import hosewright.problem.PlainText;
-import hosewright.quote.terms.CustomerReader;
-import hosewright.quote.terms.MarginFloorReader;
-import hosewright.quote.terms.TermsReader;
 import hosewright.store.database.BooksOn;
 import hosewright.store.database.PostgresCluster;
 import hosewright.thread.LocalThreads;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -35,9 +31,6 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -130,18 +123,14 @@ final class TextGateFuzzTest {
     JsonNode answer = ended.json();
     assertThat(answer.path("feasible").asInt()).as(ended.out()).isEqualTo(2);
     assertThat(answer.path("notRead").asInt()).as(ended.out()).isEqualTo(fields.size());
-    wellFormed(folder.resolve("jobs-priced.xlsx"));
+    WellFormed.workbook(folder.resolve("jobs-priced.xlsx"));
   }
 
   @ParameterizedTest
   @EnumSource
   void every_column_of_every_table_refuses_them(BooksOn books) throws Exception {
     CommandTrial shell = shell(books);
-    List<TableForm> forms = new ArrayList<>(CatalogueReader.FORMS);
-    forms.addAll(CustomerReader.FORMS);
-    forms.addAll(TermsReader.FORMS);
-    forms.add(MarginFloorReader.FORM);
-    for (TableForm form : forms) {
+    for (TableForm form : CatalogueFolder.FORMS) {
       Path tables = copied(Path.of("catalogue"));
       List<String> cells = marked(form.columns());
       poison(tables, form, cells, books == BooksOn.SERVER);
@@ -203,8 +192,12 @@ final class TextGateFuzzTest {
             refused(run(shell, name, "--" + option.name() + "=" + value), "--" + option.name());
           }
         }
-        for (ArgumentSpec argument : command.spec().arguments().stream().limit(1).toList()) {
-          refused(run(shell, name, marked()), argument.placeholder());
+        List<ArgumentSpec> arguments = command.spec().arguments();
+        for (int at = 0; at < arguments.size(); at++) {
+          String[] words = new String[at + 1];
+          Arrays.fill(words, "1");
+          words[at] = marked();
+          refused(run(shell, name, words), arguments.get(at).placeholder());
         }
         for (String everywhere : List.of("--data", "--db")) {
           refused(run(shell, name, everywhere, marked()), everywhere);
@@ -309,23 +302,6 @@ final class TextGateFuzzTest {
     String shown = ended.out() + ended.err();
     assertThat(PlainText.is(shown)).as("seed %d: %s", SEED, PlainText.spelt(shown)).isTrue();
     assertThat(shown).as("seed %d", SEED).doesNotContain("Hosewright failed");
-  }
-
-  private static void wellFormed(Path workbook) throws Exception {
-    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(workbook))) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        byte[] bytes = in.readAllBytes();
-        if (part.getName().matches(".*\\.(xml|rels)")) {
-          assertThat(
-                  DocumentBuilderFactory.newInstance()
-                      .newDocumentBuilder()
-                      .parse(new ByteArrayInputStream(bytes))
-                      .getDocumentElement())
-              .as(part.getName())
-              .isNotNull();
-        }
-      }
-    }
   }
 
   private static String escape(int unit) {

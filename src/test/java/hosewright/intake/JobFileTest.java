@@ -98,11 +98,19 @@ final class JobFileTest {
   }
 
   @Test
-  void a_device_that_never_ends_is_refused_like_a_file_too_large() {
+  void a_device_that_never_ends_is_refused_and_a_pipe_is_not_waited_for()
+      throws IOException, InterruptedException {
     Path zero = Path.of("/dev/zero");
     assumeTrue(Files.exists(zero), "this system has no such device");
+    Path pipe = folder.resolve("pipe.yaml");
+    assumeTrue(
+        new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0,
+        "this system has no pipes with a name");
 
-    assertThatThrownBy(() -> JobFile.read(zero)).hasMessageContaining("at most 64 KiB");
+    for (Path other : new Path[] {zero, pipe, folder}) {
+      assertThatThrownBy(() -> JobFile.read(other))
+          .hasMessageContaining("no folder, pipe or device");
+    }
   }
 
   @Test

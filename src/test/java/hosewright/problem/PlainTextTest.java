@@ -99,6 +99,11 @@ final class PlainTextTest {
     assertThat(Problem.of("title", long_, "shorter").sentence())
         .hasSizeLessThan(400)
         .contains("… (100,000 characters)': shorter");
+    assertThat(Problem.of("title", "\0\uDBFF".repeat(50_000), "shorter").sentence())
+        .as("cut as it is shown, spelt out")
+        .hasSizeLessThan(400)
+        .startsWith("title cannot be '{U+0000}{U+DBFF}{U+0000}")
+        .contains("… (100,000 characters)': shorter");
     assertThat(new NoSuchThingException("order", long_, List.of("O-1"), "'order list' shows all"))
         .message()
         .hasSizeLessThan(400);

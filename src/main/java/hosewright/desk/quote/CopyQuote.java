@@ -101,7 +101,7 @@ public final class CopyQuote {
   }
 
   private static Group copied(Group group, String customer) {
-    LayoutText before = JobFile.layout(group.jobYaml());
+    LayoutText before = JobFile.kept(group.jobYaml());
     Map<JobField, String> job = new TreeMap<>(before.answers());
     job.put(JobField.TITLE, group.title());
     job.put(JobField.CUSTOMER, customer);

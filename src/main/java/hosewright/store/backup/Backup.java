@@ -1,5 +1,6 @@
 package hosewright.store.backup;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.FullDisk;
@@ -13,6 +14,7 @@ import hosewright.store.database.Highest;
 import hosewright.store.database.Move;
 import hosewright.store.database.Schema;
 import hosewright.store.folder.DataFolder;
+import hosewright.store.folder.DealersFiles;
 import hosewright.store.folder.Replacement;
 import hosewright.store.folder.UnfinishedFile;
 import java.io.BufferedOutputStream;
@@ -20,6 +22,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -114,15 +117,25 @@ public final class Backup {
     BackupWriter writer = new BackupWriter(new BufferedOutputStream(file.out(), 1 << 16));
     writer.head(new Head(Layout.FORM, Schema.VERSION, program, now));
     writer.numbers(steady.marks().read());
-    for (String name : DataFolder.DEALERS_FILES) {
-      if (Files.isRegularFile(folder.resolve(name))) {
-        writer.file(folder.resolve(name));
-      }
+    for (String name : DealersFiles.in(folder)) {
+      writer.file(name, dealersFile(name));
     }
     for (Table<?> table : BookTables.parentsFirst()) {
       writer.table(steady.context(), table);
     }
     writer.manifest();
+  }
+
+  private byte[] dealersFile(String name) throws IOException {
+    int most = Layout.most(name, limits);
+    return BoundedFile.bytes(folder.resolve(name), most)
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    "beside the books",
+                    folder.resolve(name).toString(),
+                    "a file of at most %,d KiB; larger ones go into no backup"
+                        .formatted(most / 1024)));
   }
 
   /**
@@ -138,7 +151,7 @@ public final class Backup {
         (ready, fresh) -> {
           Highest numbers = fresh.highest();
           fresh.close();
-          Optional<Path> before = setAside();
+          Optional<Path> before = setAside(ready);
           HighWaterMarks.in(folder).raiseTo(numbers);
           ready.putInPlace();
           return before;
@@ -192,10 +205,10 @@ public final class Backup {
   }
 
   /** A store that cannot be opened any more is kept as it is, for whoever may mend it. */
-  private Optional<Path> setAside() throws IOException {
+  private Optional<Path> setAside(Replacement ready) throws IOException {
     Path store = folder.resolve(DataFolder.STORE);
     if (!Files.exists(store)) {
-      return Optional.empty();
+      return keepDealersFiles(ready);
     }
     try (Database present = Database.open(folder)) {
       present.marks().raiseTo(HighWaterMarks.usedIn(present.context()));
@@ -208,7 +221,31 @@ public final class Backup {
         Files.copy(store, copy.out());
         copy.finish(damaged);
       }
+      keepDealersFiles(ready);
       return Optional.of(damaged);
     }
+  }
+
+  /**
+   * Where no backup can be made of what stands there, what a dealer wrote is copied all the same.
+   */
+  private Optional<Path> keepDealersFiles(Replacement ready) throws IOException {
+    Path kept =
+        OwnerOnly.folder(DataFolder.backups(folder))
+            .resolve(STAMP.format(now) + "-before-restore-" + UUID.randomUUID());
+    boolean any = false;
+    for (String name : DealersFiles.in(ready.folder())) {
+      Path present = folder.resolve(name);
+      if (Files.isRegularFile(present)
+          && Files.mismatch(present, ready.folder().resolve(name)) >= 0) {
+        Path copy = kept.resolve(name);
+        OwnerOnly.folder(kept);
+        OwnerOnly.folder(copy.getParent());
+        OwnerOnly.file(copy);
+        Files.copy(present, copy, StandardCopyOption.REPLACE_EXISTING);
+        any = true;
+      }
+    }
+    return any ? Optional.of(kept) : Optional.empty();
   }
 }

@@ -101,9 +101,10 @@ final class BackupReader {
     } catch (IllegalArgumentException e) {
       throw refusal.because("its head says " + NotABackup.quoted(text));
     }
-    if (head.form() != Layout.FORM) {
+    if (head.form() < Layout.OLDEST || head.form() > Layout.FORM) {
       throw refusal.because(
-          "it is of form %d, and this version reads form %d".formatted(head.form(), Layout.FORM));
+          "it is of form %d, and this version reads forms %d to %d"
+              .formatted(head.form(), Layout.OLDEST, Layout.FORM));
     }
     shelf.head(head);
   }
@@ -118,7 +119,7 @@ final class BackupReader {
           Highest.read(text)
               .orElseThrow(() -> refusal.because("its highest numbers cannot be read")));
     } else if (Layout.isDealersFile(name)) {
-      shelf.file(name, whole(name, zip, limits.besideBytes()));
+      shelf.file(name, whole(name, zip, Layout.most(name, limits)));
     } else {
       String table =
           Layout.table(name)

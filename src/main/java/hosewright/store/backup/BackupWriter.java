@@ -10,8 +10,6 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -42,9 +40,9 @@ final class BackupWriter implements AutoCloseable {
   }
 
   /** A file of the dealer's, as it is. */
-  void file(Path file) throws IOException {
-    try (PartStream part = new PartStream(file.getFileName().toString())) {
-      Files.copy(file, part);
+  void file(String name, byte[] content) throws IOException {
+    try (PartStream part = new PartStream(name)) {
+      part.write(content);
     }
   }
 

@@ -75,6 +75,7 @@ final class FreshBooks implements Shelf, AutoCloseable {
   @Override
   public void file(String name, byte[] content) {
     try {
+      OwnerOnly.folder(folder.resolve(name).getParent());
       OwnerOnly.file(folder.resolve(name));
       Files.write(folder.resolve(name), content);
     } catch (IOException e) {

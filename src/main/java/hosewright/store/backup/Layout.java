@@ -1,6 +1,6 @@
 package hosewright.store.backup;
 
-import hosewright.store.folder.DataFolder;
+import hosewright.store.folder.DealersFiles;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * <ol>
  *   <li>{@code hosewright-backup.txt}: form, schema version, program and time.
  *   <li>{@code highest-numbers.txt}: a series of papers and the highest number ever used, a line.
- *   <li>The files a dealer keeps beside the store, byte for byte.
+ *   <li>The files a dealer keeps beside the store, byte for byte; {@code kits/NAME.txt} for each
+ *       kit, from form 3 on.
  *   <li>{@code tables/NAME.txt} for each table, parents first: a line of {@code COLUMN type}, then
  *       a line for each row in the order of its key; {@link CellType} says how cells are written.
  *   <li>{@code manifest.txt}: of each part before it name, rows, bytes and SHA-256, and on the last
@@ -24,8 +25,11 @@ import java.util.regex.Pattern;
  * books.
  */
 final class Layout {
-  /** Form 1 was a copy of the embedded store's own file. */
-  static final int FORM = 2;
+  /** Form 1 was a copy of the embedded store's own file; form 2 had no kits. */
+  static final int FORM = 3;
+
+  /** The oldest form that can be put back. */
+  static final int OLDEST = 2;
 
   static final String HEAD = "hosewright-backup.txt";
   static final String NUMBERS = "highest-numbers.txt";
@@ -50,7 +54,14 @@ final class Layout {
   }
 
   static boolean isDealersFile(String part) {
-    return DataFolder.DEALERS_FILES.contains(part);
+    return DealersFiles.is(part);
+  }
+
+  /** How many bytes a dealer's file may have. */
+  static int most(String part, Limits limits) {
+    return DealersFiles.isKit(part)
+        ? Math.min(DealersFiles.MOST_KIT_BYTES, limits.besideBytes())
+        : limits.besideBytes();
   }
 
   /** Whether a file with this part was a backup of form 1, or a script of the embedded store. */

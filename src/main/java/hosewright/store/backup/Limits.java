@@ -9,5 +9,6 @@ package hosewright.store.backup;
  */
 record Limits(
     long fileBytes, long unfoldedBytes, int parts, long rows, int rowCharacters, int besideBytes) {
-  static final Limits USUAL = new Limits(4L << 30, 64L << 30, 200, 200_000_000L, 8 << 20, 4 << 20);
+  static final Limits USUAL =
+      new Limits(4L << 30, 64L << 30, 1_200, 200_000_000L, 8 << 20, 4 << 20);
 }

@@ -17,8 +17,9 @@ record NotABackup(Path file) {
     return new BadInputException(
         "backup",
         file.toString(),
-        "a backup of form %d; this one is of the form before, a database file, in which somebody"
-                .formatted(Layout.FORM)
+        "a backup of form %d or later; this one is of the form before, a database file, in which"
+                .formatted(Layout.OLDEST)
+            + " somebody"
             + " could hide what runs when it is opened: put it back with the version of hosewright"
             + " that wrote it, then open those books with this one and back them up again");
   }

@@ -142,9 +142,11 @@ public final class Database implements AutoCloseable {
    *     wrote its store
    */
   public static Database open(Server server, Path dataFolder) {
+    Path folder = DataFolder.usable(dataFolder);
+    Replacement.clear(folder);
     return opened(
             "database " + server.address(),
-            HighWaterMarks.of(server, DataFolder.usable(dataFolder)),
+            HighWaterMarks.of(server, folder),
             ServerPool.open(server),
             SQLDialect.POSTGRES)
         .with(Schema::bringUpToDate);

@@ -1,16 +1,21 @@
 package hosewright.store.database;
 
+import hosewright.disk.BoundedFile;
+import hosewright.disk.DiskTrouble;
 import hosewright.disk.OwnerOnly;
 import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import hosewright.problem.TroubleException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -26,6 +31,9 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
   /** A mark so far ahead of the store was not made by restoring a backup of it. */
   private static final int LARGEST_GAP = 100_000;
 
+  /** More is no number. */
+  private static final int LONGEST = 200;
+
   private TroubleException unusable(String why) {
     return new TroubleException(
         "mark of the highest number", file.toString(), why, TroubleException.Kept.NOTHING);
@@ -36,21 +44,36 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
     if (!Files.exists(file)) {
       return 0;
     }
-    try {
-      String text = Files.readString(file).strip();
-      if (!text.matches("\\d{1,9}")) {
-        throw unusable(
-            "it should hold the highest "
-                + series.paper()
-                + " number ever used, in digits, and holds '"
-                + (text.length() > 40 ? text.substring(0, 40) + "..." : text)
-                + "'. "
-                + wayOut());
-      }
-      return Integer.parseInt(text);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    Optional<String> text = text();
+    if (text.isEmpty() || !text.get().matches("\\d{1,9}")) {
+      throw unusable(
+          "it should hold the highest "
+              + series.paper()
+              + " number ever used, in digits, and "
+              + text.map("holds '%s'"::formatted).orElseGet(this::otherwise)
+              + ". "
+              + wayOut());
     }
+    return Integer.parseInt(text.get());
+  }
+
+  /** What the file says, as much of it as a sentence may show; empty where it is no short file. */
+  private Optional<String> text() {
+    try {
+      return BoundedFile.bytes(file, LONGEST)
+          .map(bytes -> new String(bytes, StandardCharsets.UTF_8).strip())
+          .map(text -> text.length() > 40 ? text.substring(0, 40) + "..." : text)
+          .map(PlainText::spelt);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private String otherwise() {
+    if (BoundedFile.isOther(file)) {
+      return "is a folder, pipe or device";
+    }
+    return Files.isReadable(file) ? "holds more than a number" : "may not be read";
   }
 
   /**
@@ -93,6 +116,7 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
    * @param stored the last number in the store
    * @return what it said before, as it stood in the file
    * @throws BadInputException when the number is below the last in the store or far beyond it
+   * @throws TroubleException when nothing can be put in its place
    */
   String setRight(int number, int stored) {
     if (number < stored || !isNear(number, stored)) {
@@ -104,7 +128,7 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
     }
     synchronized (HighWaterMark.class) {
       try {
-        String before = Files.exists(file) ? Files.readString(file).strip() : "0";
+        String before = Files.exists(file) ? text().orElseGet(this::otherwise) : "0";
         if (shared) {
           inTurn(() -> write(number));
         } else {
@@ -112,7 +136,7 @@ public record HighWaterMark(Series series, Path file, boolean shared) {
         }
         return before;
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw unusable(DiskTrouble.words(e));
       }
     }
   }

@@ -8,14 +8,17 @@ import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_COUNTER;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.OwnerOnly;
 import hosewright.disk.WholeFile;
+import hosewright.problem.TroubleException;
 import hosewright.store.db.tables.records.OrderCounterRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -74,8 +77,9 @@ public record HighWaterMarks(Path folder, String ofStore) {
    * @param step who takes it when, and why
    */
   public Corrected setRight(DSLContext store, Series series, int number, Step step) {
-    String before = of(series).setRight(number, usedIn(store).of(series));
     Path log = folder.resolve(LOG);
+    refuseOther(log);
+    String before = of(series).setRight(number, usedIn(store).of(series));
     String line =
         String.join(
             "\t",
@@ -92,6 +96,17 @@ public record HighWaterMarks(Path folder, String ofStore) {
       throw new UncheckedIOException(e);
     }
     return new Corrected(of(series).file(), before, number, log);
+  }
+
+  /** Without its reason on the record no mark is set. */
+  private static void refuseOther(Path log) {
+    if (Files.isSymbolicLink(log) || BoundedFile.isOther(log)) {
+      throw new TroubleException(
+          "log of the marks",
+          log.toString(),
+          "a link, a folder or a device lies in its place: remove it, then set the mark",
+          TroubleException.Kept.NOTHING);
+    }
   }
 
   /** Who sets a mark right when, and why. */

@@ -4,7 +4,6 @@ import hosewright.disk.DiskTrouble;
 import hosewright.disk.OwnerOnly;
 import hosewright.problem.BadInputException;
 import hosewright.problem.TroubleException;
-import hosewright.thread.LocalThreads;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,12 +16,6 @@ import java.util.stream.Stream;
 public final class DataFolder {
   /** The file of the embedded store. */
   public static final String STORE = "store.mv.db";
-
-  /** A dealer's terms of sale, one sentence a line. */
-  public static final String TERMS_OF_SALE = "terms.txt";
-
-  /** What a dealer writes and keeps beside the store. */
-  public static final List<String> DEALERS_FILES = List.of(LocalThreads.FILE, TERMS_OF_SALE);
 
   private DataFolder() {}
 

@@ -1,10 +1,12 @@
 package hosewright.store.folder;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.OwnerOnly;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileSystemException;
 import java.nio.file.LinkOption;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -29,8 +31,13 @@ final class Held implements AutoCloseable {
    * The file; empty while another holds it.
    *
    * @param making whether it may be there, must be, or must not
+   * @throws IOException when it cannot be opened, or something lies there that is no file: opening
+   *     a pipe would wait for whoever reads it
    */
   static Optional<Held> take(Path file, OpenOption... making) throws IOException {
+    if (BoundedFile.isOther(file)) {
+      throw new FileSystemException(file.toString(), null, "no file, but a folder, pipe or device");
+    }
     Set<OpenOption> options = new HashSet<>(List.of(making));
     options.add(StandardOpenOption.WRITE);
     options.add(LinkOption.NOFOLLOW_LINKS);

@@ -7,6 +7,7 @@ import hosewright.problem.TroubleException;
 import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -72,10 +73,14 @@ public final class Replacement implements AutoCloseable {
   /**
    * Puts every file that was made ready in its place.
    *
-   * @throws IOException when it was not decided on
+   * @throws IOException when it was not decided on; nothing lies in another place then
    * @throws TroubleException when it was, and could not be finished
    */
   public void putInPlace() throws IOException {
+    if (!DealersFiles.canMove(folder(), folder)) {
+      throw new FileSystemException(
+          folder.resolve("kits").toString(), null, "no folder, but a file or a link");
+    }
     Files.move(folder(), folder.resolve(DECIDED), StandardCopyOption.ATOMIC_MOVE);
     try {
       settle();
@@ -100,11 +105,12 @@ public final class Replacement implements AutoCloseable {
   private void settle() throws IOException {
     Path decided = folder.resolve(DECIDED);
     if (Files.isDirectory(decided, LinkOption.NOFOLLOW_LINKS)) {
-      for (String name : names()) {
+      for (String name : names(decided)) {
         if (Files.isRegularFile(decided.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
           if (name.equals(DataFolder.STORE)) {
             FileSum.of(folder.resolve(name)).forget();
           }
+          OwnerOnly.folder(folder.resolve(name).getParent());
           Files.move(
               decided.resolve(name),
               folder.resolve(name),
@@ -117,8 +123,8 @@ public final class Replacement implements AutoCloseable {
     delete(folder.resolve(BEING_MADE));
   }
 
-  private static List<String> names() {
-    List<String> names = new ArrayList<>(DataFolder.DEALERS_FILES);
+  private static List<String> names(Path decided) throws IOException {
+    List<String> names = new ArrayList<>(DealersFiles.in(decided));
     names.add(0, DataFolder.STORE);
     return names;
   }

@@ -1,5 +1,6 @@
 package hosewright.store.seal;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -29,6 +30,8 @@ import java.util.zip.CRC32C;
 public final class FileSum {
   /** The file's name, beside the store. */
   public static final String NAME = "store.sum";
+
+  private static final int LONGEST = 200;
 
   /** How many have a store open within this process. */
   private static final Map<Path, Integer> OPEN = new HashMap<>();
@@ -149,14 +152,17 @@ public final class FileSum {
 
   /** What was written down; empty where nothing is, or that itself is damaged. */
   private Optional<String> written() throws IOException {
-    if (!Files.exists(kept) || Files.size(kept) > 200) {
+    if (!Files.isRegularFile(kept)) {
       return Optional.empty();
     }
-    String sum = Files.readString(kept, StandardCharsets.ISO_8859_1).strip();
+    return BoundedFile.bytes(kept, LONGEST)
+        .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1).strip())
+        .filter(FileSum::isWhole);
+  }
+
+  private static boolean isWhole(String sum) {
     int end = sum.lastIndexOf(' ');
-    return end > 0 && sum.equals(checked(sum.substring(0, end)))
-        ? Optional.of(sum)
-        : Optional.empty();
+    return end > 0 && sum.equals(checked(sum.substring(0, end)));
   }
 
   /** Read through the channel that holds the lock: closing another would let go of it. */

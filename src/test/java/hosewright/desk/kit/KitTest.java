@@ -14,7 +14,10 @@ import hosewright.intake.JobFile;
 import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
 import hosewright.quote.Quote;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,5 +87,32 @@ final class KitTest {
             () -> new AddKit(desk).add(new AddKit.Request("other", List.of("1 x W-NIX"), false)))
         .hasMessageContaining("W-NIX");
     assertThat(new ShowKits(desk).show(Optional.empty())).hasSize(1);
+  }
+
+  @Test
+  void a_file_that_is_no_kit_hides_no_other_and_a_marked_one_is_named_with_its_line()
+      throws IOException {
+    keep(false, "1 x W-HYD");
+    Files.writeString(folder.resolve("kits/\u001b[2J.txt"), "1 x W-HYD");
+    Files.writeString(folder.resolve("kits/Notes.txt"), "call the mill");
+    assertThat(new ShowKits(desk).show(Optional.empty()))
+        .extracting(kit -> kit.name())
+        .containsExactly("engine-locker");
+
+    Files.writeString(folder.resolve("kits/marked.txt"), "# ours\n1 x W-\u202eHYD\n");
+    assertThatThrownBy(() -> new ShowKits(desk).show(Optional.of("marked")))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("line 2 of kit marked")
+        .hasMessageContaining("{U+202E}");
+  }
+
+  @Test
+  void a_kit_that_could_not_be_read_again_is_not_kept() {
+    String[] many = new String[101];
+    Arrays.fill(many, "1 x W-HYD");
+    assertThatThrownBy(() -> keep(false, many))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("at most 100 lines");
+    assertThat(folder.resolve("kits")).doesNotExist();
   }
 }

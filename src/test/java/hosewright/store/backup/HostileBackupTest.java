@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.problem.ConflictException;
 import hosewright.problem.RefusalException;
+import hosewright.problem.TroubleException;
 import hosewright.quote.life.QuoteLife;
 import hosewright.quote.life.Signed;
 import hosewright.store.database.Database;
@@ -31,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -116,6 +118,61 @@ final class HostileBackupTest {
   }
 
   @Test
+  void a_backup_of_the_form_without_kits_is_put_back() throws IOException {
+    Path before = forged(parts -> replace(parts, "hosewright-backup.txt", "form\t\\d+", "form\t2"));
+
+    backup(Limits.USUAL).restore(before);
+
+    try (Database books = Database.open(folder)) {
+      assertThat(books.context().fetchCount(QUOTE)).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void a_link_in_the_place_of_the_kits_is_not_followed_and_nothing_is_put_back()
+      throws IOException {
+    Path kits = forged(parts -> first(parts, "kits/hand-line.txt", "1 x W-HYD\n"));
+    Path away = Files.createDirectory(elsewhere.resolve("away"));
+    Files.createSymbolicLink(folder.resolve("kits"), away);
+
+    assertThatThrownBy(() -> backup(Limits.USUAL).restore(kits))
+        .isInstanceOf(TroubleException.class)
+        .hasMessageContaining("no folder, but a file or a link");
+    assertThat(away).isEmptyDirectory();
+  }
+
+  @Test
+  void what_a_dealer_wrote_is_kept_too_where_no_store_can_be_backed_up() throws IOException {
+    Path file = forged(parts -> first(parts, "terms.txt", "New terms.\n"));
+    Files.writeString(folder.resolve("terms.txt"), "Old terms.\n");
+    Files.writeString(folder.resolve("store.mv.db"), "no store any more");
+
+    backup(Limits.USUAL).restore(file);
+
+    assertThat(folder.resolve("terms.txt")).hasContent("New terms.\n");
+    try (Stream<Path> kept = Files.walk(folder.resolve("backups"))) {
+      assertThat(kept.filter(copy -> copy.endsWith("terms.txt")))
+          .singleElement()
+          .satisfies(copy -> assertThat(copy).hasContent("Old terms.\n"));
+    }
+  }
+
+  @Test
+  void a_file_beside_the_books_that_is_too_large_is_named_before_a_backup_is_made()
+      throws IOException {
+    Files.createDirectory(folder.resolve("kits"));
+    Files.writeString(folder.resolve("kits/endless.txt"), "1 x A\n".repeat(20_000));
+    Path file = elsewhere.resolve("large.zip");
+
+    try (Database books = Database.open(folder)) {
+      assertThatThrownBy(() -> backup(Limits.USUAL).make(books, Optional.of(file)))
+          .hasMessageContaining("kits/endless.txt")
+          .hasMessageContaining("at most 64 KiB");
+    }
+    assertThat(file).doesNotExist();
+  }
+
+  @Test
   void a_script_in_a_name_is_refused_as_a_name() throws IOException {
     for (String name :
         List.of(
@@ -123,6 +180,12 @@ final class HostileBackupTest {
             "tables/../../escape.txt",
             "../escape.txt",
             "/etc/escape.txt",
+            "kits/../escape.txt",
+            "kits/UPPER.txt",
+            "kits/.hidden.txt",
+            "kits/a/b.txt",
+            "kits/.txt",
+            "short-forms.txt",
             "tables/flyway_schema_history.txt",
             "tables/nothing_of_ours.txt")) {
       Path file = forged(parts -> with(parts, name, "A text\n"));
@@ -197,6 +260,7 @@ final class HostileBackupTest {
             parts ->
                 replace(parts, "tables/dealer_setting.txt", "\\z", "a\t" + "b".repeat(30_000)));
     Path longFile = forged(parts -> with(parts, "terms.txt", "Paid.\n".repeat(500)));
+    Path longKit = forged(parts -> with(parts, "kits/long.txt", "1 x A\n".repeat(20_000)));
     Path longHead =
         forged(parts -> replace(parts, "hosewright-backup.txt", "\\z", "x".repeat(9_000)));
     Path manyParts =
@@ -216,7 +280,7 @@ final class HostileBackupTest {
                     "tables/unfolding.txt",
                     "A text\n" + ("a".repeat(10_000) + "\n").repeat(4)));
 
-    for (Path file : List.of(manyRows, longLine, longFile, longHead, manyParts)) {
+    for (Path file : List.of(manyRows, longLine, longFile, longKit, longHead, manyParts)) {
       assertThatThrownBy(() -> backup(SMALL).restore(file)).isInstanceOf(RefusalException.class);
     }
     assertThatThrownBy(() -> new BackupReader(manyRows, SMALL).read(new NoShelf()))
@@ -225,6 +289,8 @@ final class HostileBackupTest {
         .hasMessageContaining("longer than 20000 characters");
     assertThatThrownBy(() -> new BackupReader(longFile, SMALL).read(new NoShelf()))
         .hasMessageContaining("larger than 1000 bytes");
+    assertThatThrownBy(() -> new BackupReader(longKit, Limits.USUAL).read(new NoShelf()))
+        .hasMessageContaining("kits/long.txt is larger than 65536 bytes");
     assertThatThrownBy(() -> new BackupReader(manyParts, SMALL).read(new NoShelf()))
         .hasMessageContaining("too many parts");
     assertThatThrownBy(
@@ -348,6 +414,14 @@ final class HostileBackupTest {
       Map<String, String> parts, String name, String content) {
     List<Map.Entry<String, String>> more = new ArrayList<>(entries(parts));
     more.add(Map.entry(name, content));
+    return more;
+  }
+
+  /** Behind the head, where a dealer's files stand. */
+  private static List<Map.Entry<String, String>> first(
+      Map<String, String> parts, String name, String content) {
+    List<Map.Entry<String, String>> more = new ArrayList<>(entries(parts));
+    more.add(2, Map.entry(name, content));
     return more;
   }
 

@@ -63,6 +63,9 @@ final class RoundTripTest {
       }
     }
     Files.writeString(folder.resolve("terms.txt"), "Goods stay ours until paid.\r\n");
+    Files.createDirectory(folder.resolve("kits"));
+    Files.writeString(folder.resolve("kits/hand-line.txt"), "# ours\n2 x W-HYD per line\n");
+    Files.writeString(folder.resolve("kits/Not a kit.txt"), "mine");
   }
 
   @Test
@@ -92,6 +95,10 @@ final class RoundTripTest {
     // Of the same books the same bytes, whatever database they are kept in.
     assertThat(tables(second)).isEqualTo(tables(first));
     assertThat(another.resolve("terms.txt")).hasContent("Goods stay ours until paid.\r\n");
+    for (Path there : List.of(team, another)) {
+      assertThat(there.resolve("kits/hand-line.txt")).hasContent("# ours\n2 x W-HYD per line\n");
+      assertThat(there.resolve("kits").toFile().list()).containsExactly("hand-line.txt");
+    }
   }
 
   @Test

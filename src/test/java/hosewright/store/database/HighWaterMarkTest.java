@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import hosewright.problem.TroubleException;
 import hosewright.quote.life.QuoteLife;
 import hosewright.quote.life.Signed;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -63,6 +65,41 @@ final class HighWaterMarkTest {
         .isInstanceOf(TroubleException.class)
         .hasMessageContaining("holds 'many'")
         .hasMessageContaining("data mark quote NUMBER --reason WHY");
+  }
+
+  @Test
+  void whatever_lies_in_the_place_of_a_mark_is_named_with_the_same_way_out() throws IOException {
+    for (byte[] content : List.of(new byte[] {(byte) 0xFF}, new byte[5000], new byte[0])) {
+      Files.write(mark, content);
+      assertThatThrownBy(this::quote)
+          .isInstanceOf(TroubleException.class)
+          .hasMessageContaining("data mark quote NUMBER --reason WHY")
+          .message()
+          .satisfies(said -> assertThat(PlainText.is(said)).isTrue());
+      set(1, "spoilt on the disk");
+    }
+    Files.delete(mark);
+    Files.createDirectory(mark);
+    assertThatThrownBy(this::quote)
+        .isInstanceOf(TroubleException.class)
+        .hasMessageContaining("is a folder, pipe or device");
+    assertThatThrownBy(() -> set(1, "spoilt")).isInstanceOf(TroubleException.class);
+    Files.delete(mark);
+    set(1, "it is mended");
+    assertThat(quote()).isEqualTo("Q-000002");
+  }
+
+  @Test
+  void a_mark_is_set_right_only_where_its_reason_can_be_kept() throws IOException {
+    Path other = Files.writeString(folder.resolve("other"), "untouched");
+    Path log = folder.resolve("number-marks.log");
+    Files.createSymbolicLink(log, other);
+
+    assertThatThrownBy(() -> set(7, "why"))
+        .isInstanceOf(TroubleException.class)
+        .hasMessageContaining("a link");
+    assertThat(mark).hasContent("1");
+    assertThat(other).hasContent("untouched");
   }
 
   @Test

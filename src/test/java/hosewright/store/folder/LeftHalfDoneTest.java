@@ -2,8 +2,11 @@ package hosewright.store.folder;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import hosewright.problem.ConflictException;
+import hosewright.problem.TroubleException;
+import hosewright.store.database.BooksOn;
 import hosewright.store.database.Database;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +19,17 @@ import org.junit.jupiter.api.io.TempDir;
  */
 final class LeftHalfDoneTest {
   @TempDir private Path folder;
+
+  @Test
+  void a_restore_onto_a_server_that_was_killed_leaves_no_copy_of_the_books_in_the_folder()
+      throws IOException {
+    Path ready = Files.createDirectory(folder.resolve(".restoring"));
+    Files.writeString(ready.resolve("store.mv.db"), "all the books");
+
+    BooksOn.SERVER.open(folder).close();
+
+    assertThat(folder.toFile().list()).noneMatch(name -> name.startsWith("."));
+  }
 
   @Test
   void files_that_were_being_made_ready_are_thrown_away() throws IOException {
@@ -57,6 +71,37 @@ final class LeftHalfDoneTest {
     assertThat(folder.resolve("highest-quote-number.txt")).doesNotExist();
     assertThat(folder.resolve("terms.txt")).doesNotExist();
     assertThat(secret).hasContent("mine");
+  }
+
+  @Test
+  void kits_that_were_ready_take_their_places_beside_those_that_are_there() throws IOException {
+    Path ready = Files.createDirectories(folder.resolve(".restored/kits"));
+    Files.writeString(ready.resolve("hand-line.txt"), "2 x W-HYD");
+    Files.writeString(ready.resolve("NOT A KIT.txt"), "2 x W-HYD");
+    Path secret = Files.writeString(folder.resolve("secret"), "mine");
+    Files.createSymbolicLink(ready.resolve("linked.txt"), secret);
+    Files.createDirectories(folder.resolve("kits"));
+    Files.writeString(folder.resolve("kits/engine.txt"), "1 x W-SPAN-1");
+
+    Replacement.clear(folder);
+
+    assertThat(folder.resolve("kits").toFile().list())
+        .containsExactlyInAnyOrder("hand-line.txt", "engine.txt");
+    assertThat(folder.toFile().list()).noneMatch(name -> name.startsWith("."));
+    assertThat(secret).hasContent("mine");
+  }
+
+  @Test
+  void a_pipe_in_the_place_of_what_was_left_is_told_and_not_waited_for()
+      throws IOException, InterruptedException {
+    Path pipe = folder.resolve(".hosewright-unfinished-1");
+    assumeTrue(
+        new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0,
+        "this system has no pipes with a name");
+
+    assertThatThrownBy(() -> Replacement.clear(folder))
+        .isInstanceOf(TroubleException.class)
+        .hasMessageContaining("no file, but a folder, pipe or device");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package hosewright.door.shell.run;
 
+import hosewright.disk.DiskTrouble;
 import hosewright.disk.OwnerOnly;
 import hosewright.disk.WholeFile;
 import hosewright.door.shell.command.Workspace;
@@ -14,6 +15,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -108,7 +110,8 @@ final class FailureReport {
         .filter(RefusalException.class::isInstance)
         .map(RefusalException.class::cast)
         .findFirst()
-        .or(() -> fullDisk(failure));
+        .or(() -> fullDisk(failure))
+        .or(() -> fileTrouble(failure));
   }
 
   private static String fitted(String line, Screen screen) {
@@ -127,6 +130,22 @@ final class FailureReport {
             said ->
                 new TroubleException(
                     "disk", said, "it has no room left", TroubleException.Kept.MAYBE));
+  }
+
+  /** A file that the system would not give, such as a folder in its place, is no fault of ours. */
+  private static Optional<RefusalException> fileTrouble(Throwable failure) {
+    return ExceptionUtils.getThrowableList(failure).stream()
+        .filter(FileSystemException.class::isInstance)
+        .map(FileSystemException.class::cast)
+        .filter(refused -> refused.getFile() != null)
+        .findFirst()
+        .map(
+            refused ->
+                new TroubleException(
+                    "file",
+                    refused.getFile(),
+                    DiskTrouble.words(refused),
+                    TroubleException.Kept.MAYBE));
   }
 
   private static String sentence(Throwable failure) {

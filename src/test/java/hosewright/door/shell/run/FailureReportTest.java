@@ -8,7 +8,9 @@ import hosewright.door.shell.screen.Standard;
 import hosewright.problem.BadInputException;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -45,14 +47,30 @@ final class FailureReportTest {
         .contains("\"kind\" : \"bad_input\"", "\"message\" : ", "\"problems\" : ");
   }
 
+  @Test
+  void a_file_that_the_system_would_not_give_is_trouble_and_no_fault_of_ours() {
+    String said =
+        said(
+            new UncheckedIOException(
+                new FileSystemException("/books/highest-quote-number.txt", null, "Is a directory")),
+            Screen.PIPED);
+
+    assertThat(said).contains("/books/highest-quote-number.txt", "Is a directory");
+    assertThat(said).doesNotContain("Hosewright failed");
+  }
+
   private static String said(Screen screen) {
+    return said(LONG, screen);
+  }
+
+  private static String said(Throwable failure, Screen screen) {
     PrintStream before = System.err;
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
       Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
       new FailureReport(new Workspace(Map.of()), standard)
-          .of(LONG, TypedNames.NONE, false, false, "", screen);
+          .of(failure, TypedNames.NONE, false, false, "", screen);
     } finally {
       System.setErr(before);
     }
