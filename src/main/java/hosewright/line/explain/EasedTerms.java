@@ -54,17 +54,28 @@ public final class EasedTerms {
     LocalDate ordered = job.date().orElseThrow();
     Optional<LocalDate> asked =
         job.conditions().deliverBy().filter(by -> !job.conditions().stockOnly());
-    return shop.catalogue().items().stream()
-        .map(item -> item.stocking().leadDays())
-        .distinct()
-        .sorted()
-        .map(ordered::plusDays)
-        .filter(day -> asked.isEmpty() || day.isAfter(asked.get()))
+    List<LocalDate> days =
+        shop.catalogue().items().stream()
+            .map(item -> item.stocking().leadDays())
+            .distinct()
+            .sorted()
+            .map(ordered::plusDays)
+            .filter(day -> asked.isEmpty() || day.isAfter(asked.get()))
+            .toList();
+    // Where no line does it with all that can ever be had, no day before the last brings one.
+    if (days.isEmpty() || !shop.anyPasses(by(days.get(days.size() - 1)))) {
+      return Optional.empty();
+    }
+    return days.stream()
         .flatMap(
             day ->
-                passing(job.conditions().fromAnyShelf(Optional.of(day))).stream()
+                shop.passing(by(day)).stream()
                     .map(plan -> text("delivered by %s: %s", day, inShort(plan))))
         .findFirst();
+  }
+
+  private Job by(LocalDate day) {
+    return job.withConditions(job.conditions().fromAnyShelf(Optional.of(day)));
   }
 
   private Optional<Evaluated> passing(Conditions eased) {

@@ -93,6 +93,11 @@ public record Shop(Catalogue catalogue, NetPrice prices, LocalDate date, Currenc
     return allWith(changed, lines).stream().filter(plan -> plan.partsToSource() == 0).findFirst();
   }
 
+  /** Whether some line passes when the terms are changed, be it with parts to source. */
+  public boolean anyPasses(Job changed) {
+    return bySize(changed, Search.Wanted.PASSING).best().filter(Evaluated::passes).isPresent();
+  }
+
   /** The best plan when the terms are changed, if it passes with nothing left to source. */
   public Optional<Evaluated> passing(Job changed) {
     return bySize(changed, Search.Wanted.PASSING)
