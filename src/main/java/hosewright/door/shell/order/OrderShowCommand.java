@@ -48,8 +48,7 @@ public final class OrderShowCommand extends ShellCommand {
   /** What was bought; what it cost only where the dealer asked for it. */
   record Purchase(
       String number,
-      String supplier,
-      String supplierName,
+      @JsonUnwrapped Seller seller,
       PurchaseOrder.State state,
       LocalDate expectedOn,
       String remark,
@@ -58,8 +57,7 @@ public final class OrderShowCommand extends ShellCommand {
     static Purchase of(PurchaseOrder purchase, boolean internal) {
       return new Purchase(
           purchase.number(),
-          purchase.supplier(),
-          purchase.supplierName(),
+          new Seller(purchase.supplier(), purchase.supplierName()),
           purchase.state(),
           purchase.expectedOn(),
           purchase.remark(),
@@ -69,6 +67,9 @@ public final class OrderShowCommand extends ShellCommand {
               : purchase.lines().stream().map(PurchaseLine::withoutCost).toList());
     }
   }
+
+  /** Whom a purchase is made from. */
+  record Seller(String supplier, String supplierName) {}
 
   record Shown(
       String number,
