@@ -4,7 +4,9 @@ import hosewright.desk.Books;
 import hosewright.desk.Signing;
 import hosewright.order.OrderBook.Counted;
 import hosewright.order.OrderBook.StockLine;
+import hosewright.problem.BadInputException;
 import hosewright.problem.NoSuchThingException;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -30,6 +32,7 @@ public final class CountShelf {
    * What came of it: promises there are no longer pieces for, or for which pieces were found.
    *
    * @throws NoSuchThingException naming the nearest when there is no such item
+   * @throws BadInputException when it is work, of which there is none to count
    */
   public Counted count(Request asked) {
     String why = Signing.sentence("reason", asked.reason());
@@ -46,12 +49,25 @@ public final class CountShelf {
         Stream.concat(shelves.stream(), listed.stream())
             .filter(code -> code.equalsIgnoreCase(typed))
             .findFirst();
-    return found.orElseThrow(
-        () ->
-            new NoSuchThingException(
-                "item",
-                typed,
-                Stream.concat(shelves.stream(), listed.stream()).distinct().toList(),
-                "'catalogue find' finds items by what they are"));
+    String code =
+        found.orElseThrow(
+            () ->
+                new NoSuchThingException(
+                    "item",
+                    typed,
+                    Stream.concat(shelves.stream(), listed.stream()).distinct().toList(),
+                    "'catalogue find' finds items by what they are"));
+    if (!shelves.contains(code) && isWork(code, open)) {
+      throw new BadInputException("item", code, "goods: of work nothing lies on a shelf");
+    }
+    return code;
+  }
+
+  private static boolean isWork(String number, Books open) {
+    return open.shelf()
+        .load(List.of(number))
+        .item(number)
+        .filter(item -> item.kind().isWork())
+        .isPresent();
   }
 }

@@ -28,8 +28,10 @@ final class CountsText {
     }
     Prose prose = new Prose(screen);
     prose.line(
-        "%d shelves %s by the stock column."
-            .formatted(counted.size(), written ? "are counted" : "would be counted"));
+        "%s %s counted by the stock column."
+            .formatted(
+                counted.size() == 1 ? "1 shelf" : counted.size() + " shelves",
+                written ? (counted.size() == 1 ? "is" : "are") : "would be"));
     // What a first load counts was never another number, and is no news.
     boolean again = counted.stream().anyMatch(one -> one.before() > 0);
     if (again) {

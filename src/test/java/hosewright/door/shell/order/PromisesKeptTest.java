@@ -67,7 +67,7 @@ final class PromisesKeptTest {
   @Test
   void a_dry_run_says_what_it_would_count() {
     assertThat(desk.run("catalogue", "load", stating(2), "--dry-run").out())
-        .contains("1 shelves would be counted", HOSE);
+        .contains("1 shelf would be counted", HOSE);
     assertThat(shelf("onHand")).isEqualTo(15);
   }
 
@@ -100,6 +100,8 @@ final class PromisesKeptTest {
     assertThat(desk.refused("order", "count", HOSE, "15")).contains("reason");
     assertThat(desk.refused("order", "count", "H175-DJ-50-15NX", "1", "--reason", "found it"))
         .contains("There is no item", HOSE);
+    assertThat(desk.refused("order", "count", "svc-flush", "3", "--reason", "found them"))
+        .contains("SVC-FLUSH", "of work nothing lies on a shelf");
   }
 
   @Test

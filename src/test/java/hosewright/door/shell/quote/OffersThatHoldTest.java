@@ -3,7 +3,10 @@ package hosewright.door.shell.quote;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.door.shell.TradingDesk;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -204,13 +207,47 @@ final class OffersThatHoldTest {
   }
 
   @Test
-  void a_rate_on_record_on_the_day_serves_for_costs_and_floors() {
+  void rates_are_kept_by_day_and_one_of_nothing_is_refused() {
     assertThat(desk.refused("rate", "set", "XYZ", "0", "--source", "none"))
         .contains("currency", "rate");
     desk.done("rate", "set", "CAD", "0.70", "--from", "2026-01-01", "--source", "our bank");
     desk.done("rate", "set", "CAD", "0.80", "--from", "2026-12-01", "--source", "our bank");
     assertThat(desk.done("rate", "list").get("rates").size()).isEqualTo(2);
     assertThat(desk.run("rate", "list").out()).contains("0.7", "2026-12-01", "our bank");
+  }
+
+  @Test
+  void a_cost_in_foreign_money_is_held_to_the_floor_at_the_rate_on_record_on_the_day()
+      throws IOException {
+    desk.done("catalogue", "load", hoseBoughtFor("170.00,CAD"));
+    String number = desk.quote("COUNTER");
+    assertThat(desk.refused("quote", "issue", number)).contains("some cost is not known");
+
+    // A hose sold for 196.50 costs 170.00 x 0.70 = 119.00, and earns 39 %; the floor is 30 %.
+    desk.done("rate", "set", "CAD", "0.70", "--from", "2026-11-01", "--source", "our bank");
+    desk.done("rate", "set", "CAD", "0.90", "--from", "2026-11-10", "--source", "our bank");
+    assertThat(desk.run("quote", "show", number, "--internal").out()).contains("119.00");
+    desk.done("quote", "issue", number);
+
+    // 170.00 x 0.90 = 153.00 leaves 22 %.
+    desk.on("2026-11-10");
+    String later = desk.quote("COUNTER");
+    assertThat(desk.refused("quote", "issue", later)).contains("it earns less than the floor");
+  }
+
+  /** The demo catalogue with another cost of the hose. */
+  private String hoseBoughtFor(String cost) throws IOException {
+    Path catalogue = Files.createDirectory(folder.resolve("catalogue"));
+    try (Stream<Path> files = Files.list(Path.of("catalogue"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Files.writeString(
+            catalogue.resolve(file.getFileName()),
+            Files.readString(file)
+                .replace(
+                    HOSE + ",WEAVE,2026-01-01,,119.39,USD", HOSE + ",WEAVE,2026-01-01,," + cost));
+      }
+    }
+    return catalogue.toString();
   }
 
   private JsonNode revise(String number, String... changes) {

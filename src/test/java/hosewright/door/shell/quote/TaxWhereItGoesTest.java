@@ -5,13 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.door.shell.TradingDesk;
 import hosewright.paper.sheet.Spreadsheet;
 import hosewright.paper.sheet.WorkbookReader;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -127,6 +132,12 @@ final class TaxWhereItGoesTest {
       BigDecimal sum = amount(quote, "subtotal").add(amount(quote, "tax"));
       assertThat(amount(quote, "total"))
           .isEqualByComparingTo(open ? sum : sum.add(amount(quote, "freight")));
+      String paper = paper(files.get(i));
+      assertThat(paper)
+          .contains("Subtotal " + printed(quote, "subtotal"), " % " + printed(quote, "tax"))
+          .contains(printed(quote, "total") + " USD");
+      assertThat(paper.contains("Freight to be quoted") || paper.contains("(taxed) to be quoted"))
+          .isEqualTo(open);
       try (XSSFWorkbook workbook = WorkbookReader.open(recalculated.get(i))) {
         for (String name : List.of("subtotal", "tax", "total")) {
           assertThat(WorkbookReader.amount(workbook, "quote_" + name))
@@ -142,6 +153,18 @@ final class TaxWhereItGoesTest {
                 .add(new BigDecimal("85.00"))
                 .multiply(new BigDecimal("0.05"))
                 .setScale(2, RoundingMode.HALF_UP));
+  }
+
+  /** What the paper beside a workbook says. */
+  private static String paper(Path workbook) throws IOException {
+    byte[] pdf = Files.readAllBytes(Path.of(workbook.toString().replace(".xlsx", ".pdf")));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  private static String printed(JsonNode quote, String name) {
+    return String.format(Locale.ROOT, "%,.2f", amount(quote, name));
   }
 
   private static BigDecimal amount(JsonNode quote, String name) {
