@@ -25,6 +25,9 @@ public final class IssueQuote {
 
   private static final int LONGEST_NAME = 100;
 
+  /** Lines named whose cost is not known. */
+  private static final int MOST_REASONS = 3;
+
   private final Supplier<Books> books;
 
   public IssueQuote(Supplier<Books> books) {
@@ -127,7 +130,8 @@ public final class IssueQuote {
   /** The step, marked when it goes out under the floor or nobody can tell. */
   private static Signed signed(Request asked, Books open, Quote quote) {
     Signed step = Signing.as(asked.by(), Step.ISSUE, open.now(), "");
-    Margin.Floor standing = Costs.earnings(open, quote).all().against(Costs.floor(open, quote));
+    Margin margin = Costs.earnings(open, quote).all();
+    Margin.Floor standing = margin.against(Costs.floor(open, quote));
     if (standing == Margin.Floor.BELOW && !asked.belowFloor()) {
       throw new BadInputException(
           "quote",
@@ -142,17 +146,23 @@ public final class IssueQuote {
           asked
               .unknownMargin()
               .map(name -> Signing.text("unknown-margin-by", name, LONGEST_NAME))
-              .orElseThrow(() -> unknown(quote));
+              .orElseThrow(() -> unknown(quote, margin));
       return Signing.as(asked.by(), Step.ISSUE, open.now(), who + " said yes").at(standing);
     }
     return step.at(standing);
   }
 
-  private static BadInputException unknown(Quote quote) {
+  private static BadInputException unknown(Quote quote, Margin margin) {
+    List<String> why = margin.unknownBecause();
+    String some =
+        String.join("; ", why.subList(0, Math.min(why.size(), MOST_REASONS)))
+            + (why.size() > MOST_REASONS ? " ..." : "");
     return new BadInputException(
         "quote",
         quote.name().words(),
-        "some cost is not known, so nobody can tell whether the margin floor is kept; see 'quote"
+        "issued while some cost is not known ("
+            + some
+            + "), so that nobody can tell whether the margin floor is kept; see 'quote"
             + " show --internal', or name who says yes with "
             + Given.as("unknown-margin-by")
             + " NAME");

@@ -96,6 +96,9 @@ public final class Lettering {
         line = word;
         while (widthPt(line, sizePt) > widthPt && line.length() > 1) {
           int fits = longestFit(line, sizePt, widthPt);
+          // An item number is read better where it parts behind a hyphen.
+          int hyphen = line.lastIndexOf('-', fits - 1) + 1;
+          fits = hyphen > 1 ? hyphen : fits;
           lines.add(line.substring(0, fits));
           line = line.substring(fits);
         }

@@ -2,6 +2,7 @@ package hosewright.paper.quote;
 
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
+import java.util.List;
 
 /** What papers say of the groups of a quote. */
 final class GroupWords {
@@ -26,5 +27,16 @@ final class GroupWords {
   /** Which group a sentence speaks of, before the sentence; nothing where there is one only. */
   static String before(Quote quote, Group group) {
     return quote.groups().size() == 1 ? "" : group.title() + ": ";
+  }
+
+  /** Which groups a sentence speaks of, before the sentence; nothing where there is one only. */
+  static String before(Quote quote, List<Group> groups) {
+    List<String> titles = groups.stream().map(Group::title).distinct().toList();
+    int last = titles.size() - 1;
+    return quote.groups().size() == 1
+        ? ""
+        : (last == 0 ? "" : String.join(", ", titles.subList(0, last)) + " and ")
+            + titles.get(last)
+            + ": ";
   }
 }

@@ -17,7 +17,7 @@ final class PdfLines {
   private static final double SIZE = 8.5;
   private static final double LINE = SIZE * 1.25;
   private static final double ITEM = 26;
-  private static final double DESCRIPTION = 120;
+  private static final double DESCRIPTION = 138;
 
   private final PdfSheet sheet;
   private final Quote quote;

@@ -105,14 +105,18 @@ final class PrintedTerms {
     for (Group group : quote.groups()) {
       shortfalls(quote, group).forEach(cautions::add);
     }
+    // What holds for several lines is said once, with their names or, of all, without.
+    Map<String, List<Group>> said = new LinkedHashMap<>();
     for (Group group : quote.groups()) {
-      // What holds for several lines is said once, without a name.
-      group.plan().cautions().stream()
-          .map(
-              sentence ->
-                  (isOfAll(quote, sentence) ? "" : GroupWords.before(quote, group)) + sentence)
-          .forEach(cautions::add);
+      group
+          .plan()
+          .cautions()
+          .forEach(sentence -> said.computeIfAbsent(sentence, any -> new ArrayList<>()).add(group));
     }
+    said.forEach(
+        (sentence, groups) ->
+            cautions.add(
+                (isOfAll(quote, sentence) ? "" : GroupWords.before(quote, groups)) + sentence));
     cautions.add(
         "Figures are for planning. Local codes, the authority having jurisdiction and a licensed "
             + "engineer decide where they apply; measure the threads and the pressure on site.");

@@ -11,6 +11,7 @@ import hosewright.quote.Quote;
 import hosewright.quote.QuoteLine;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** A quote as a person reads it at a terminal. */
 public final class QuoteText {
@@ -74,9 +75,15 @@ public final class QuoteText {
         .toString();
   }
 
+  /** What is beside the total stands last, as its lines are numbered last. */
   private static void groups(Quote quote, StringBuilder text, Screen screen) {
     boolean several = quote.groups().size() > 1;
-    for (Group group : quote.groups()) {
+    List<Group> inOrder =
+        Stream.concat(
+                quote.groups().stream().filter(group -> !group.optional()),
+                quote.groups().stream().filter(Group::optional))
+            .toList();
+    for (Group group : inOrder) {
       text.append('\n');
       if (several) {
         text.append(group.number())

@@ -27,19 +27,28 @@ final class FitOutYearTest {
   @Test
   void a_fit_out_is_ordered_shipped_and_cancelled_by_group_and_stock_balances() {
     TradingDesk desk = new TradingDesk(folder.resolve("data"), "2026-11-02");
-    JsonNode quote = desk.done("quote", "make", "--package", "quotes/packages/fit-out.yaml");
-    assertThat(quote.get("groups").size()).isEqualTo(6);
+    JsonNode quote =
+        desk.done(
+            "quote", "make", "--package", "quotes/packages/fit-out.yaml", "--add", "1 x W-HYD");
+    assertThat(quote.get("groups").size()).isEqualTo(7);
     assertThat(quote.get("lines").size() + quote.get("offered").size()).isGreaterThanOrEqualTo(30);
     assertThat(quote.get("savedTogether").asString()).endsWith("USD");
     assertThat(quote.get("mightBeLess").asString()).endsWith("USD");
     String number = quote.get("number").asString();
+    // What is beside the total stands last, as its lines are numbered last.
+    assertThat(desk.run("quote", "show", number).out())
+        .containsSubsequence("7. Parts", "6. Line to the hill tank", "subtotal of 6");
+    assertThat(desk.refused("quote", "issue", number, "--allow-below-floor"))
+        .contains("Mounting brackets, painted: no cost is in force");
     desk.done("quote", "issue", number, "--allow-below-floor", "--unknown-margin-by", "olga");
     desk.done("quote", "accept", number);
 
     JsonNode order = desk.done("order", "raise", number);
     assertThat(order.get("lines").size()).isEqualTo(quote.get("lines").size());
-    assertThat(order.get("groups").size()).isEqualTo(5);
+    assertThat(order.get("groups").size()).isEqualTo(6);
     balances(desk);
+    assertThat(desk.run("order", "show", "1").out())
+        .containsPattern("raised 2026-11-02 by [^;]*; can ship 202");
     receiveAll(desk, order);
     balances(desk);
 
