@@ -2,6 +2,7 @@ package hosewright.desk;
 
 import hosewright.order.OrderBook;
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import hosewright.quote.life.QuoteLife.Step;
 import hosewright.quote.life.Signed;
 import java.time.Instant;
@@ -54,6 +55,7 @@ public final class Signing {
       throw new BadInputException(
           field, text, "a text of 1 to " + longest + " characters on one line");
     }
-    return text;
+    // The name a person is logged in under comes through no door.
+    return PlainText.require(field, text);
   }
 }

@@ -115,6 +115,7 @@ final class ReadOnlyFolderTest {
     }
     assertThat(step).as("steps that can fail").isGreaterThan(3);
     assertThat(customersKept()).isEqualTo(customers);
+    assertThat(folder.resolve("kits/hand-line.txt")).hasContent("1 x W-HYD");
   }
 
   /** Whether something was done before the folder turned; told in words if it was not. */
@@ -139,6 +140,11 @@ final class ReadOnlyFolderTest {
   }
 
   private void takeOut() {
+    try {
+      Files.writeString(folder.resolve("kits/hand-line.txt"), "9 x W-HYD\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     try (Database books = Database.open(folder)) {
       books.context().deleteFrom(CUSTOMER).where(CUSTOMER.ID.eq("WALKIN")).execute();
     }

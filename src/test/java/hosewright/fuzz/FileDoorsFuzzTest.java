@@ -3,7 +3,6 @@ package hosewright.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.desk.OpenDesk;
-import hosewright.desk.interview.Asker;
 import hosewright.door.shell.AllCommands;
 import hosewright.door.shell.command.ArgumentSpec;
 import hosewright.door.shell.command.OptionSpec;
@@ -14,13 +13,10 @@ import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
@@ -132,32 +128,6 @@ final class FileDoorsFuzzTest {
             + "\n");
     for (List<String> words : List.of(List.of("help"), List.of("yard"), List.of("version"))) {
       shows(shell.run(words.toArray(String[]::new)));
-    }
-  }
-
-  @Test
-  void an_answer_with_them_is_asked_for_again() {
-    for (HiddenMarks sort : HiddenMarks.values()) {
-      Deque<String> said = new ArrayDeque<>();
-      sort.each().forEach(mark -> said.add("2.5 NH" + mark + " male"));
-      int bad = said.size();
-      said.add("2.5 NH male");
-      List<String> told = new ArrayList<>();
-      Asker person =
-          new Asker() {
-            @Override
-            public Optional<String> ask(String prompt, List<String> candidates) {
-              return Optional.of(said.remove());
-            }
-
-            @Override
-            public void say(String text) {
-              told.add(text);
-            }
-          };
-
-      assertThat(person.answer("from: ", List.of())).contains("2.5 NH male");
-      assertThat(told).hasSize(bad).allSatisfy(text -> assertThat(PlainText.is(text)).isTrue());
     }
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.csv.TableForm;
 import hosewright.desk.CatalogueFolder;
+import hosewright.desk.interview.Asker;
 import hosewright.door.shell.AllCommands;
 import hosewright.door.shell.command.ArgumentSpec;
 import hosewright.door.shell.command.OptionSpec;
@@ -24,10 +25,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -62,6 +66,32 @@ final class TextGateFuzzTest {
   @Tag("long")
   void every_option_and_word_of_every_command_refuses_them_a_hundred_times() {
     everyOption(100);
+  }
+
+  @Test
+  void an_answer_with_them_is_asked_for_again() {
+    for (HiddenMarks sort : HiddenMarks.values()) {
+      Deque<String> said = new ArrayDeque<>();
+      sort.each().forEach(mark -> said.add("2.5 NH" + mark + " male"));
+      int bad = said.size();
+      said.add("2.5 NH male");
+      List<String> told = new ArrayList<>();
+      Asker person =
+          new Asker() {
+            @Override
+            public Optional<String> ask(String prompt, List<String> candidates) {
+              return Optional.of(said.remove());
+            }
+
+            @Override
+            public void say(String text) {
+              told.add(text);
+            }
+          };
+
+      assertThat(person.answer("from: ", List.of())).contains("2.5 NH male");
+      assertThat(told).hasSize(bad).allSatisfy(text -> assertThat(PlainText.is(text)).isTrue());
+    }
   }
 
   @Test

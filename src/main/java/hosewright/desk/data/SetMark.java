@@ -1,6 +1,7 @@
 package hosewright.desk.data;
 
 import hosewright.desk.Books;
+import hosewright.desk.Signing;
 import hosewright.problem.BadInputException;
 import hosewright.store.database.HighWaterMarks;
 import hosewright.store.database.Series;
@@ -37,11 +38,10 @@ public final class SetMark {
     if (!number.matches("\\d{1,9}")) {
       throw new BadInputException("NUMBER", number, "a number in digits");
     }
-    if (reason.isBlank()) {
-      throw new BadInputException("reason", reason, "why the number is set");
-    }
+    String who = Signing.name(by);
+    String why = Signing.sentence("reason", reason);
     try (Books open = books.get()) {
-      HighWaterMarks.Corrected done = open.setMark(series, Integer.parseInt(number), by, reason);
+      HighWaterMarks.Corrected done = open.setMark(series, Integer.parseInt(number), who, why);
       return new Marked(
           done.file().toString(),
           done.before(),

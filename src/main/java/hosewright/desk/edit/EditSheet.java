@@ -97,7 +97,8 @@ final class EditSheet {
             .ifPresent(words -> text.append(Mark.REMARK.written + " ").append(words).append('\n'));
       }
     }
-    return text.toString();
+    // What an older version kept is not put on the screen of whatever editor is set.
+    return PlainText.without(text.toString());
   }
 
   /** The price of one before a line discount. */

@@ -231,7 +231,7 @@ public final class Backup {
    */
   private Optional<Path> keepDealersFiles(Replacement ready) throws IOException {
     Path kept =
-        OwnerOnly.folder(DataFolder.backups(folder))
+        DataFolder.backups(folder)
             .resolve(STAMP.format(now) + "-before-restore-" + UUID.randomUUID());
     boolean any = false;
     for (String name : DealersFiles.in(ready.folder())) {
@@ -239,6 +239,7 @@ public final class Backup {
       if (Files.isRegularFile(present)
           && Files.mismatch(present, ready.folder().resolve(name)) >= 0) {
         Path copy = kept.resolve(name);
+        OwnerOnly.folder(DataFolder.backups(folder));
         OwnerOnly.folder(kept);
         OwnerOnly.folder(copy.getParent());
         OwnerOnly.file(copy);

@@ -1,5 +1,6 @@
 package hosewright.door.shell.run;
 
+import hosewright.disk.BoundedFile;
 import hosewright.disk.OwnerOnly;
 import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.GlobalOptions;
@@ -11,6 +12,7 @@ import hosewright.door.shell.screen.Standard;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
@@ -96,29 +98,37 @@ final class InteractiveShell {
     new Output(terminal.writer(), Screen.PIPED).println(sentence);
   }
 
-  /** What was typed, prices and names of customers with it, is for nobody else. */
-  private Path history() {
+  /**
+   * What was typed, prices and names of customers with it, is for nobody else.
+   *
+   * @return empty where it cannot be kept, which is no reason to keep a person from their work
+   */
+  private Optional<Path> history() {
     Path history = workspace.folder().resolve("history");
+    if (Files.isSymbolicLink(history) || BoundedFile.isOther(history)) {
+      // Whoever laid it would choose what is written to.
+      return Optional.empty();
+    }
     try {
       OwnerOnly.file(history);
     } catch (IOException e) {
-      // A history that cannot be kept is no reason to keep a person from their work.
-      return history;
+      return Optional.empty();
     }
-    return history;
+    return Optional.of(history);
   }
 
-  private LineReader reader(Terminal terminal, Path history) {
-    return LineReaderBuilder.builder()
-        .appName("hosewright")
-        .terminal(terminal)
-        .parser(new LineParser())
-        .completer(new LineCompleter(index))
-        .variable(LineReader.HISTORY_FILE, history)
-        .option(LineReader.Option.INSERT_TAB, false)
-        .option(LineReader.Option.CASE_INSENSITIVE, true)
-        // An exclamation mark in a description is just that.
-        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-        .build();
+  private LineReader reader(Terminal terminal, Optional<Path> history) {
+    LineReaderBuilder reader =
+        LineReaderBuilder.builder()
+            .appName("hosewright")
+            .terminal(terminal)
+            .parser(new LineParser())
+            .completer(new LineCompleter(index))
+            .option(LineReader.Option.INSERT_TAB, false)
+            .option(LineReader.Option.CASE_INSENSITIVE, true)
+            // An exclamation mark in a description is just that.
+            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true);
+    history.ifPresent(file -> reader.variable(LineReader.HISTORY_FILE, file));
+    return reader.build();
   }
 }

@@ -62,6 +62,17 @@ final class InteractiveShellTest {
   }
 
   @Test
+  void no_history_is_written_through_a_link() throws IOException {
+    Path other = Files.writeString(data.resolve("other"), "untouched");
+    Files.createSymbolicLink(data.resolve("history"), other);
+
+    assertThat(typing(at(PROMPT, "probe echo --text here\r"), at(PROMPT, "exit\r")))
+        .contains("said here");
+
+    assertThat(other).hasContent("untouched");
+  }
+
+  @Test
   void answers_to_questions_stay_out_of_the_history() throws IOException {
     String screen =
         typing(at(PROMPT, "probe ask\r"), at("name? ", "Quillback\r"), at(PROMPT, "quit\r"));
