@@ -12,6 +12,11 @@ record Bound(double cost, int toSource) {
   /** Far below a cent, far above what adding up prices may lose. */
   private static final double ROUNDING = 1e-4;
 
+  /** With so much more, where what it bounds counts that as well. */
+  Bound with(double more) {
+    return new Bound(cost + more, toSource);
+  }
+
   boolean allows(double leastCost) {
     return leastCost <= cost + ROUNDING && leastCost < Double.POSITIVE_INFINITY;
   }

@@ -21,7 +21,7 @@ public final class LayoutPlanner {
   private static final int MOST_ALIKE = 10_000;
 
   /** Shares of the least that any layout costs. */
-  private static final List<Double> BEYOND_LEAST = List.of(0.005, 0.02, 0.05);
+  private static final List<Double> BEYOND_LEAST = List.of(0.005, 0.02, 0.04);
 
   private final LayoutJob layout;
   private final Shop shop;
@@ -95,7 +95,7 @@ public final class LayoutPlanner {
       return Optional.empty();
     }
     LayoutSearch nearer = search(Optional.of(fedAs(near.get())), true);
-    List<Whole> noFarther = nearer.within(bound(near.get()));
+    List<Whole> noFarther = nearer.within(bound(near.get()), Worth.NOTHING);
     looked += nearer.looked();
     return nearest(noFarther).or(() -> near).map(this::fed);
   }
@@ -127,33 +127,54 @@ public final class LayoutPlanner {
   }
 
   /**
-   * Looks a little above the least that any layout costs, then further; where nothing is found
-   * there, one that can be fed tells how far to look.
+   * Looks a little above the least that any layout costs. Where nothing is found there, pressure is
+   * scarce: one that can be fed tells what it is worth and how far to look.
    */
   private Optional<FedLayout> cheapest(LayoutSearch search) {
+    double leastCost = search.leastCost(Worth.NOTHING);
     Optional<FedLayout> best =
-        search.leastCost() < Double.POSITIVE_INFINITY
-            ? cheapestAbove(search.leastCost(), search)
+        leastCost < Double.POSITIVE_INFINITY
+            ? near(search, Worth.NOTHING, Double.POSITIVE_INFINITY).or(() -> farther(search))
             : Optional.empty();
     looked += search.looked();
     return best;
   }
 
-  private Optional<FedLayout> cheapestAbove(double leastCost, LayoutSearch search) {
+  /**
+   * @param mostCost what need not be looked beyond
+   */
+  private Optional<FedLayout> near(LayoutSearch search, Worth worth, double mostCost) {
+    double leastCost = search.leastCost(worth);
     for (double beyond : BEYOND_LEAST) {
       Bound bound = new Bound(leastCost * (1 + beyond), 0);
-      Optional<FedLayout> found = best(search.within(bound));
+      if (bound.cost() >= mostCost) {
+        return Optional.empty();
+      }
+      Optional<FedLayout> found = best(search.within(bound, worth));
       if (found.isPresent()) {
         return bound.allows(bound(found.get().priced()).cost())
             ? found
-            : asGoodOrBetter(found.get(), search);
+            : asGoodOrBetter(found.get(), search, worth);
       }
     }
-    return best(search.some()).map(found -> asGoodOrBetter(found, search).orElse(found));
+    return Optional.empty();
   }
 
-  private Optional<FedLayout> asGoodOrBetter(FedLayout found, LayoutSearch search) {
-    return best(search.within(bound(found.priced())));
+  private Optional<FedLayout> farther(LayoutSearch search) {
+    Optional<FedLayout> fed = best(search.some());
+    if (fed.isEmpty()) {
+      return fed;
+    }
+    Bound bound = bound(fed.get().priced());
+    Worth worth = search.worth(bound.cost());
+    Optional<FedLayout> near =
+        bound.toSource() == 0 ? near(search, worth, bound.cost()) : Optional.empty();
+    return near.or(() -> asGoodOrBetter(fed.get(), search, worth)).or(() -> fed);
+  }
+
+  private Optional<FedLayout> asGoodOrBetter(
+      FedLayout found, LayoutSearch search, Worth worth) {
+    return best(search.within(bound(found.priced()), worth)).or(() -> Optional.of(found));
   }
 
   /** The best that passes; a sum of least prices tells which need not be priced. */

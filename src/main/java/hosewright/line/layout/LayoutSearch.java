@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 
 /**
  * Finds layouts: every leg laid, divided where legs meet.
@@ -36,7 +35,7 @@ final class LayoutSearch {
   private final LegPlaces places;
   private final LegLines legLines;
   private final Optional<Inlet> source;
-  private final LeastCosts leastOfAny;
+  private Optional<Lines> few = Optional.empty();
   private int looked;
 
   LayoutSearch(LayoutJob layout, Shop shop, LegLines.Limits limits) {
@@ -46,53 +45,99 @@ final class LayoutSearch {
         new LegPlaces(layout, shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
     this.source = limits.source();
     this.legLines = new LegLines(layout, shop, places, limits);
-    this.leastOfAny =
-        new LeastCosts(
-            places,
-            span -> legLines.of(span).leastCost(),
-            divider -> legLines.leastEach(divider.item()));
   }
 
-  /** No layout costs less; infinite where none can be laid. In the currency's major unit. */
-  double leastCost() {
-    return leastOfAny.all();
+  /**
+   * No layout that is fed costs less; infinite where none can be laid. In the currency's major
+   * unit.
+   */
+  double leastCost(Worth worth) {
+    return leastOfAny(worth).all() - worth.ofSource();
+  }
+
+  private LeastCosts leastOfAny(Worth worth) {
+    return new LeastCosts(
+        places,
+        span ->
+            legLines.of(span).leastCost(worth.ofPsi(span.leg())) + worth.ofNeed(span.leg()),
+        divider -> legLines.leastEach(divider.item()),
+        worth);
+  }
+
+  /**
+   * What pressure is worth where it is scarce.
+   *
+   * @param fedCost what a layout costs that is fed
+   */
+  Worth worth(double fedCost) {
+    return source
+        .map(
+            fed ->
+                new Relaxation(
+                        layout,
+                        places,
+                        few(),
+                        divider -> legLines.leastEach(divider.item()),
+                        fed.flowingPsi())
+                    .worth(fedCost))
+        .orElse(Worth.NOTHING);
+  }
+
+  private Lines few() {
+    if (few.isEmpty()) {
+      Map<Span, List<LegWays.Way>> found = new LinkedHashMap<>();
+      places.spans().forEach(span -> found.put(span, legLines.of(span).few()));
+      few = Optional.of(new Lines(found));
+    }
+    return few.get();
   }
 
   /** Some good layouts, found quickly; if any can be fed, one of them likely can. */
   List<Whole> some() {
-    Map<Span, List<LegWays.Way>> few = new LinkedHashMap<>();
-    places.spans().forEach(span -> few.put(span, legLines.of(span).few()));
-    return joined(new Lines(few), Bound.NONE, FEW_DIVIDERS, costs -> Thinning.toAFew(A_FEW));
+    Thinning thinning = Thinning.toAFew(A_FEW);
+    return joined(few(), Bound.NONE, Worth.NOTHING, FEW_DIVIDERS, thinning);
   }
 
-  /** Every layout within a bound, but those that another of them is as good as. */
-  List<Whole> within(Bound bound) {
+  /**
+   * Every layout within a bound, but those that another of them is as good as.
+   *
+   * @param worth tells more of them to be too dear; finds the same whatever it is
+   */
+  List<Whole> within(Bound bound, Worth worth) {
+    LeastCosts leastOfAny = leastOfAny(worth);
+    Bound all = bound.with(worth.ofSource());
     Map<Span, List<LegWays.Way>> found = new LinkedHashMap<>();
     for (Span span : places.spans()) {
-      if (bound.allows(leastOfAny.with(span))) {
-        double left = bound.leftBeside(leastOfAny.besides(span));
-        found.put(span, legLines.of(span).all(left, bound.toSource()));
+      if (all.allows(leastOfAny.with(span))) {
+        double left = all.leftBeside(leastOfAny.besides(span) + worth.ofNeed(span.leg()));
+        LegWays.Wanted wanted =
+            new LegWays.Wanted(left, bound.toSource(), worth.ofPsi(span.leg()));
+        found.put(span, legLines.of(span).all(wanted));
       }
     }
-    Lines lines = narrowed(new Lines(found), bound);
-    return joined(lines, bound, Integer.MAX_VALUE, Undominated::new);
+    Lines lines = narrowed(new Lines(found), all, worth);
+    Thinning thinning = new Undominated(legs -> costs(lines, legs));
+    return joined(lines, all, worth, Integer.MAX_VALUE, thinning);
   }
 
   /** Lines that may stand in a layout within a bound at the prices that they reach together. */
-  private Lines narrowed(Lines lines, Bound bound) {
+  private Lines narrowed(Lines lines, Bound bound, Worth worth) {
     Lines priced = priced(lines);
-    Lines narrower = priced.within(bound, leastOf(priced));
-    return narrower.count() < lines.count() ? narrowed(narrower, bound) : priced;
+    Lines narrower = priced.within(bound, leastOf(priced, worth), worth);
+    return narrower.count() < lines.count() ? narrowed(narrower, bound, worth) : priced;
   }
 
   private Lines priced(Lines lines) {
     return lines.costing(costs(lines, Set.of()));
   }
 
-  private LeastCosts leastOf(Lines lines) {
+  private LeastCosts leastOf(Lines lines, Worth worth) {
     SharedCosts costs = costs(lines, Set.of());
     return new LeastCosts(
-        places, lines::leastCost, divider -> costs.least(Goods.one(divider.item(), List.of())));
+        places,
+        span -> lines.leastCost(span, worth),
+        divider -> costs.least(Goods.one(divider.item(), List.of())),
+        worth);
   }
 
   /** Compares goods of some legs, by name, beside anything that others of given lines may buy. */
@@ -104,22 +149,19 @@ final class LayoutSearch {
   }
 
   private List<Whole> joined(
-      Lines lines,
-      Bound bound,
-      int mostDividers,
-      Function<Function<Set<String>, SharedCosts>, Thinning> thinning) {
+      Lines lines, Bound bound, Worth worth, int mostDividers, Thinning thinning) {
     if (lines.count() == 0) {
       return List.of();
     }
     LimbSearch.Material material =
         new LimbSearch.Material(
             lines,
-            leastOf(lines),
+            leastOf(lines, worth),
             costs(lines, Set.of()),
+            worth,
             new Ample(layout, places, lines, source),
             mostDividers);
-    LimbSearch search =
-        new LimbSearch(layout, places, material, bound, thinning.apply(legs -> costs(lines, legs)));
+    LimbSearch search = new LimbSearch(layout, places, material, bound, thinning);
     List<Whole> wholes = new ArrayList<>();
     for (Fork fork : search.all()) {
       if (source.isEmpty() || feeds(source.get(), fork.sum())) {

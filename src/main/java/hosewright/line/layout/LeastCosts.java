@@ -10,20 +10,27 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * What parts of a layout cost at the least, and what all besides them does: the sums of least
- * prices over the cheapest choice of ends. Infinite where nothing can be laid so. In the currency's
- * major unit.
+ * prices, and of what the pressure is worth, over the cheapest choice of ends. Infinite where
+ * nothing can be laid so. In the currency's major unit.
  */
 final class LeastCosts {
   private final LegPlaces places;
   private final ToDoubleFunction<Span> ofLine;
   private final ToDoubleFunction<Divider> ofDivider;
+  private final Worth worth;
   private final Map<Place, Double> limbs = new HashMap<>();
   private final Map<Place, Double> besides = new HashMap<>();
 
   /**
-   * @param ofLine what a leg's line alone costs at the least
+   * @param ofLine what a leg's line alone costs at the least, what its pressure is worth included
+   * @param ofDivider what one costs alone
    */
-  LeastCosts(LegPlaces places, ToDoubleFunction<Span> ofLine, ToDoubleFunction<Divider> ofDivider) {
+  LeastCosts(
+      LegPlaces places,
+      ToDoubleFunction<Span> ofLine,
+      ToDoubleFunction<Divider> ofDivider,
+      Worth worth) {
+    this.worth = worth;
     this.places = places;
     this.ofLine = ofLine;
     this.ofDivider = ofDivider;
@@ -80,12 +87,26 @@ final class LeastCosts {
 
   /** A divider, and what hangs on it of the legs from one of them on. */
   double behind(LegJob before, Divider divider, int first) {
-    double least = first == 0 ? ofDivider.applyAsDouble(divider) : 0;
     List<LegJob> legs = places.behind(before);
+    double least = first == 0 ? ofDivider.applyAsDouble(divider) : 0;
+    least += ofPressure(divider, legs, first);
     for (int i = first; i < legs.size(); i++) {
       least += limb(legs.get(i), divider.outlets().get(i));
     }
     return least;
+  }
+
+  /** What a divider takes on the way to legs behind it, from one of them on. */
+  private double ofPressure(Divider divider, List<LegJob> legs, int first) {
+    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    double ofPressure = 0;
+    for (int i = first; i < legs.size(); i++) {
+      double eachPsi = worth.ofPsi(legs.get(i));
+      if (eachPsi > 0) {
+        ofPressure += eachPsi * divider.lossPsi(i, wholeGpm, legs.get(i).job().flowGpm());
+      }
+    }
+    return ofPressure;
   }
 
   /** Legs that begin at the source. */
@@ -127,7 +148,7 @@ final class LeastCosts {
     double least = Double.POSITIVE_INFINITY;
     for (Divider divider : places.dividers(before)) {
       if (divider.outlets().get(place).equals(from)) {
-        double others = ofDivider.applyAsDouble(divider);
+        double others = ofDivider.applyAsDouble(divider) + ofPressure(divider, legs, 0);
         for (int i = 0; i < legs.size(); i++) {
           others += i == place ? 0 : limb(legs.get(i), divider.outlets().get(i));
         }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Joins the lines of legs to whole layouts, from the ends of the water back to the source: limbs
@@ -36,11 +37,17 @@ final class LimbSearch {
    *
    * @param least what each part costs at the least
    * @param costs compares goods of any part
+   * @param worth what pressure is worth; the bound counts it as well
    * @param ample which pressures are ample where
    * @param mostDividers how many are tried at a place, the likeliest to be cheap
    */
   record Material(
-      Lines lines, LeastCosts least, SharedCosts costs, Ample ample, int mostDividers) {}
+      Lines lines,
+      LeastCosts least,
+      SharedCosts costs,
+      Worth worth,
+      Ample ample,
+      int mostDividers) {}
 
   LimbSearch(
       LayoutJob layout, LegPlaces places, Material material, Bound bound, Thinning thinning) {
@@ -63,7 +70,7 @@ final class LimbSearch {
     List<Fork> all = List.of(begun(Optional.empty(), legs));
     for (int i = 0; i < legs.size(); i++) {
       double besides = material.least.atSource(legs.subList(i + 1, legs.size()));
-      all = longer(all, limbs(legs.get(i), places.source()), 0, besides);
+      all = longer(all, limbs(legs.get(i), places.source()), 0, allowing(legs, i, besides));
       if (i < legs.size() - 1) {
         all = thinned(all, legs.subList(0, i + 1), material.ample.atSource());
       }
@@ -97,8 +104,9 @@ final class LimbSearch {
     double besides = material.least.besides(leg, from);
     List<Limb> all = new ArrayList<>();
     for (Way way : material.lines.of(span)) {
-      if (bound.allows(way.leastCost() + besides, way.toSource())) {
-        LaidLeg laid = new LaidLeg(leg, job, way, Optional.empty(), List.of(), job.needPsi());
+      LaidLeg laid = new LaidLeg(leg, job, way, Optional.empty(), List.of(), job.needPsi());
+      double ofPressure = material.worth.of(List.of(leg), laid.needsPsi());
+      if (bound.allows(way.leastCost() + ofPressure + besides, way.toSource())) {
         all.add(new Limb(laid, Sum.of(way, laid.needsPsi())));
       }
     }
@@ -111,7 +119,7 @@ final class LimbSearch {
     for (Divider divider : material.least.likeliest(leg, from, material.mostDividers)) {
       Span span = new Span(leg, from, divider.inlet());
       double leastCost =
-          besides + material.least.behind(leg, divider, 0) + material.lines.leastCost(span);
+          besides + material.least.behind(leg, divider, 0) + material.lines.leastCost(span, material.worth);
       if (bound.allows(leastCost)) {
         byInlet
             .computeIfAbsent(divider.inlet(), end -> new ArrayList<>())
@@ -130,7 +138,12 @@ final class LimbSearch {
     for (Fork fork : thinned(found, places.behind(leg), material.ample.atEnd(leg))) {
       for (Way way : lines) {
         looked++;
-        double leastCost = way.leastCost() + fork.sum().leastCost();
+        double needsPsi =
+            Math.max(fork.sum().needsPsi() + way.levels().lostPsi(), way.levels().peakPsi());
+        double leastCost =
+            way.leastCost()
+                + fork.sum().leastCost()
+                + material.worth.of(List.of(leg), needsPsi);
         int toSource = way.toSource() + fork.sum().toSource();
         if (bound.allows(leastCost + besides, toSource)) {
           all.add(trunk(leg, job, way, fork));
@@ -189,7 +202,7 @@ final class LimbSearch {
               all,
               limbs(leg, divider.outlets().get(i)),
               lossPsi,
-              besides + material.least.behind(before, divider, i + 1));
+              allowing(legs, i, besides + material.least.behind(before, divider, i + 1)));
       if (i < legs.size() - 1) {
         all = thinned(all, legs.subList(0, i + 1), material.ample.atEnd(before));
       }
@@ -219,18 +232,26 @@ final class LimbSearch {
   }
 
   /**
+   * Whether a fork of legs up to one of them may stand in a layout.
+   *
    * @param besides what all else costs at the least
    */
-  private List<Fork> longer(List<Fork> forks, List<Limb> limbs, double lossPsi, double besides) {
+  private Predicate<Sum> allowing(List<LegJob> legs, int last, double besides) {
+    List<LegJob> hung = legs.subList(0, last + 1);
+    return sum ->
+        bound.allows(
+            sum.leastCost() + material.worth.of(hung, sum.needsPsi()) + besides, sum.toSource());
+  }
+
+  private List<Fork> longer(
+      List<Fork> forks, List<Limb> limbs, double lossPsi, Predicate<Sum> allowed) {
     List<Fork> longer = new ArrayList<>();
     for (Fork fork : forks) {
       for (Limb limb : limbs) {
         looked++;
-        Sum one = fork.sum();
-        Sum other = limb.sum();
-        if (bound.allows(
-            one.leastCost() + other.leastCost() + besides, one.toSource() + other.toSource())) {
-          longer.add(fork.with(limb, one.beside(other, lossPsi)));
+        Sum both = fork.sum().beside(limb.sum(), lossPsi);
+        if (allowed.test(both)) {
+          longer.add(fork.with(limb, both));
         }
       }
     }

@@ -15,9 +15,12 @@ record Lines(Map<Span, List<Way>> bySpan) {
     return bySpan.getOrDefault(span, List.of());
   }
 
-  /** No line between two ends costs less; infinite where there is none. */
-  double leastCost(Span span) {
-    return of(span).stream().mapToDouble(Way::leastCost).min().orElse(Double.POSITIVE_INFINITY);
+  /** No line between two ends costs less with what its pressure is worth; else infinite. */
+  double leastCost(Span span, Worth worth) {
+    return of(span).stream()
+        .mapToDouble(way -> way.leastCost() + worth.of(span.leg(), way))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   int count() {
@@ -50,13 +53,16 @@ record Lines(Map<Span, List<Way>> bySpan) {
   }
 
   /** Those that may stand in a layout within a bound. */
-  Lines within(Bound bound, LeastCosts least) {
+  Lines within(Bound bound, LeastCosts least, Worth worth) {
     Map<Span, List<Way>> some = new LinkedHashMap<>();
     bySpan.forEach(
         (span, ways) -> {
           double besides = least.besides(span);
           List<Way> kept =
-              ways.stream().filter(way -> bound.allows(besides + way.leastCost())).toList();
+              ways.stream()
+                  .filter(
+                      way -> bound.allows(besides + way.leastCost() + worth.of(span.leg(), way)))
+                  .toList();
           if (!kept.isEmpty()) {
             some.put(span, kept);
           }

@@ -7,6 +7,7 @@ import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Station;
 import hosewright.hydraulics.Supply;
+import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Between;
@@ -51,8 +52,7 @@ public final class LegWays {
   private final SharedCosts costs;
   private final List<Kept> kept = new ArrayList<>();
   private Optional<List<Branch>> opened = Optional.empty();
-  private double mostCost = Double.POSITIVE_INFINITY;
-  private int mostToSource = Integer.MAX_VALUE;
+  private Wanted wanted = Wanted.ANY;
   private final Shop shop;
   private final BuyingCosts buying;
   private OptionalDouble mostSavedOnBridges = OptionalDouble.empty();
@@ -81,6 +81,18 @@ public final class LegWays {
     public Way costing(double least) {
       return new Way(line, goods, least, toSource, levels);
     }
+  }
+
+  /**
+   * Which lines are wanted.
+   *
+   * @param mostCost what one may cost at the most with what its pressure is worth, in the currency's
+   *     major unit
+   * @param mostToSource how many of its parts may have no price
+   * @param eachPsi what each psi that it takes is worth, in the currency's major unit
+   */
+  public record Wanted(double mostCost, int mostToSource, double eachPsi) {
+    static final Wanted ANY = new Wanted(Double.POSITIVE_INFINITY, Integer.MAX_VALUE, 0);
   }
 
   /** A line that nothing met so far is as good as. */
@@ -137,22 +149,26 @@ public final class LegWays {
     return looked;
   }
 
-  /** No line adds less to the sum of least prices; infinite where nothing can be laid so. */
-  public double leastCost() {
-    return opened().stream().mapToDouble(this::leastCost).min().orElse(Double.POSITIVE_INFINITY);
+  /**
+   * No line adds less to the sum of least prices and of what its pressure is worth; infinite where
+   * nothing can be laid so.
+   *
+   * @param eachPsi what each psi that it takes is worth, in the currency's major unit
+   */
+  public double leastCost(double eachPsi) {
+    return opened().stream()
+        .mapToDouble(branch -> leastCost(branch, eachPsi))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /**
-   * Every line worth laying that may cost no more than a limit; none where there is none.
-   *
-   * @param parts how many of its parts may have no price at the most
-   */
-  public List<Way> all(double limit, int parts) {
+  /** Every line worth laying that is wanted; none where there is none. */
+  public List<Way> all(Wanted which) {
     kept.clear();
-    mostCost = limit;
-    mostToSource = parts;
+    wanted = which;
     for (Branch branch : opened()) {
-      if (leastCost(branch) <= mostCost && branch.toSource() <= mostToSource) {
+      if (leastCost(branch, which.eachPsi) <= which.mostCost
+          && branch.toSource() <= which.mostToSource) {
         search(branch);
       }
     }
@@ -166,8 +182,7 @@ public final class LegWays {
    */
   public List<Way> few() {
     kept.clear();
-    mostCost = Double.POSITIVE_INFINITY;
-    mostToSource = Integer.MAX_VALUE;
+    wanted = Wanted.ANY;
     for (Branch branch : opened()) {
       for (List<Lay> lays : branch.laysToCompare()) {
         for (List<List<Placed>> over : branch.bridgesToCompare()) {
@@ -185,8 +200,13 @@ public final class LegWays {
     return opened.get();
   }
 
-  private double leastCost(Branch branch) {
-    return branch.bounds().leastCost() * place.copies;
+  private double leastCost(Branch branch, double eachPsi) {
+    double psi = branch.leastLayLossFromPsi(0) + branch.leastLossFromPsi(0) + risePsi();
+    return branch.bounds().leastCost() * place.copies + (eachPsi == 0 ? 0 : eachPsi * psi);
+  }
+
+  private double risePsi() {
+    return job.run().riseFt() * Physical.PSI_PER_FT;
   }
 
   private double mostSaved(HoseLine hose) {
@@ -221,7 +241,7 @@ public final class LegWays {
     for (int leg = 0; leg < branch.lays().size(); leg++) {
       lays.add(lays(branch.topology().legs().get(leg), branch.lays().get(leg)));
     }
-    new Branched(branch, lays, bridges).lay(leastCost(branch));
+    new Branched(branch, lays, bridges).lay();
   }
 
   /**
@@ -357,18 +377,50 @@ public final class LegWays {
       this.bridges = bridges;
     }
 
+    /** What the parts cost that every line of it has, and what its rise is worth. */
+    private double fixedCost() {
+      double cost = branch.bounds().leastCost();
+      for (LegLays leg : branch.lays()) {
+        cost -= leg.leastCost();
+      }
+      for (GapBridges gap : branch.bridges()) {
+        cost -= gap.leastCost();
+      }
+      return cost * place.copies + wanted.eachPsi * risePsi();
+    }
+
+    private double worth(Choice<?> choice) {
+      return choice.leastCost() * place.copies + wanted.eachPsi * choice.lossPsi();
+    }
+
+    private <T> double least(List<Choice<T>> choices) {
+      return choices.stream().mapToDouble(this::worth).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    void lay() {
+      double leastCost = fixedCost();
+      for (List<Choice<Lay>> choices : lays) {
+        leastCost += least(choices);
+      }
+      for (List<Choice<List<Placed>>> choices : bridges) {
+        leastCost += least(choices);
+      }
+      lay(leastCost);
+    }
+
     /**
      * @param leastCost no line with what is chosen costs less
      */
-    void lay(double leastCost) {
+    private void lay(double leastCost) {
       if (laid.size() == lays.size()) {
         bridge(leastCost);
         return;
       }
-      double least = branch.lays().get(laid.size()).leastCost();
-      for (Choice<Lay> choice : lays.get(laid.size())) {
-        double cost = leastCost + (choice.leastCost() - least) * place.copies;
-        if (cost <= mostCost) {
+      List<Choice<Lay>> choices = lays.get(laid.size());
+      double elsewhere = leastCost - least(choices);
+      for (Choice<Lay> choice : choices) {
+        double cost = elsewhere + worth(choice);
+        if (cost <= wanted.mostCost) {
           laid.add(choice.value());
           lay(cost);
           laid.remove(laid.size() - 1);
@@ -381,10 +433,11 @@ public final class LegWays {
         weigh(Assembly.of(job, branch.topology(), laid, bridged));
         return;
       }
-      double least = branch.bridges().get(bridged.size()).leastCost();
-      for (Choice<List<Placed>> choice : bridges.get(bridged.size())) {
-        double cost = leastCost + (choice.leastCost() - least) * place.copies;
-        if (cost <= mostCost) {
+      List<Choice<List<Placed>>> choices = bridges.get(bridged.size());
+      double elsewhere = leastCost - least(choices);
+      for (Choice<List<Placed>> choice : choices) {
+        double cost = elsewhere + worth(choice);
+        if (cost <= wanted.mostCost) {
           bridged.add(choice.value());
           bridge(cost);
           bridged.remove(bridged.size() - 1);
@@ -400,8 +453,8 @@ public final class LegWays {
     }
     Way way = way(line);
     Kept one = new Kept(way, costs.compared(way.goods));
-    if (way.leastCost > mostCost
-        || way.toSource > mostToSource
+    if (way.leastCost + wanted.eachPsi * way.levels.lostPsi > wanted.mostCost
+        || way.toSource > wanted.mostToSource
         || kept.stream().anyMatch(other -> beats(other, one))) {
       return;
     }
