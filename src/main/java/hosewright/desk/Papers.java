@@ -9,6 +9,7 @@ import hosewright.paper.quote.QuotePdf;
 import hosewright.paper.quote.QuoteWorkbook;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
+import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import hosewright.quote.Quote;
 import hosewright.quote.terms.Dealer;
@@ -99,7 +100,7 @@ public record Papers(List<String> kinds, Paper paper, Path folder, boolean overw
   }
 
   private static byte[] utf8(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
+    return PlainText.spelt(text).getBytes(StandardCharsets.UTF_8);
   }
 
   /** The head of every paper, from the dealer's own settings. */

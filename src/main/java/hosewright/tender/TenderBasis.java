@@ -19,8 +19,13 @@ public record TenderBasis(
     LocalDate date,
     String customer,
     boolean quotes,
-    boolean together,
+    Boolean together,
     Instant begun) {
+
+  /** Runs begun before there was one quote for all say nothing of it. */
+  public TenderBasis {
+    together = together != null && together;
+  }
 
   /** Whether rows are quoted, each or together. */
   public boolean quoted() {

@@ -95,7 +95,7 @@ final class TenderJournal implements AutoCloseable {
     if (dateGiven && !kept.date().equals(wanted.date())) {
       changed.add(changed("date", wanted.date().toString(), "that run began with " + kept.date()));
     }
-    if (kept.together() != wanted.together()) {
+    if (!kept.together().equals(wanted.together())) {
       changed.add(
           changed(
               "one-quote",

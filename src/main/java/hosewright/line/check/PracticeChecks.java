@@ -13,6 +13,7 @@ import hosewright.job.question.Use;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Between;
 import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.LegShape;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.SectionOption;
@@ -60,8 +61,19 @@ public final class PracticeChecks {
   public static boolean keeps(Job job, Topology topology) {
     return keepsWaterways(job, topology)
         && hoseTypes(job, topology) != Outcome.FAIL
-        && topology.fixedParts().stream()
-            .allMatch(fixed -> gates(job, fixed.part().item()) != Outcome.FAIL);
+        && keepsGates(job, topology);
+  }
+
+  /** How many of these rules are broken by its hose and what must stand in it. */
+  public static int broken(Job job, Topology topology) {
+    return (keepsWaterways(job, topology) ? 0 : 1)
+        + (hoseTypes(job, topology) != Outcome.FAIL ? 0 : 1)
+        + (keepsGates(job, topology) ? 0 : 1);
+  }
+
+  private static boolean keepsGates(Job job, Topology topology) {
+    return topology.fixedParts().stream()
+        .allMatch(fixed -> gates(job, fixed.part().item()) != Outcome.FAIL);
   }
 
   private static boolean keepsWaterways(Job job, Topology topology) {
@@ -221,7 +233,7 @@ public final class PracticeChecks {
   }
 
   private static Optional<Check> madeUp(Job job, Assembly line) {
-    int madeUp = line.sections(SectionOption::isMadeUp);
+    int madeUp = line.sections(SectionOption::isMadeUp) + sparesMadeUp(job, line);
     return madeUp == 0 || !job.service().use().isFire()
         ? Optional.empty()
         : Optional.of(
@@ -235,6 +247,18 @@ public final class PracticeChecks {
                     "%s coupled on the bench: fire hose is bought coupled where such hose does it",
                     madeUp == 1 ? "1 section is" : madeUp + " sections are"),
                 MADE_UP.source()));
+  }
+
+  private static int sparesMadeUp(Job job, Assembly line) {
+    int sections = 0;
+    for (int i = 0; i < line.lays().size(); i++) {
+      LegShape leg = line.topology().legs().get(i);
+      Lay lay = line.lays().get(i);
+      if (leg.hose().spare(lay).filter(SectionOption::isMadeUp).isPresent()) {
+        sections += leg.hose().sparesToBuy(lay, leg.lines(), job.conditions().spareSections());
+      }
+    }
+    return sections;
   }
 
   /** A device that nothing of full size could be found for. */

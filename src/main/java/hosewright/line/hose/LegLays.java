@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * The lays of one leg, cheapest first, found as a search comes to need them, and kept.
@@ -126,25 +128,43 @@ public final class LegLays {
 
   /** The shortest, and of those that are as short a cheap one; there must be one. */
   public Choice<Lay> shortest() {
+    return shortestOf(option -> true).orElseThrow();
+  }
+
+  /**
+   * The shortest of some options alone, and of those that are as short a cheap one; empty where
+   * they do not cover the length.
+   */
+  public Optional<Choice<Lay>> shortestOf(IntPredicate usable) {
     cheapest();
     List<Choice<Lay>> shorter = new ArrayList<>();
     double[] shortestFt = {Double.POSITIVE_INFINITY};
     each(
-        (counts, option, coveredFt) -> coveredFt >= shortestFt[0] - ROUNDING,
+        (counts, option, coveredFt) ->
+            coveredFt >= shortestFt[0] - ROUNDING || counts[option] > 0 && !usable.test(option),
         lay -> {
           shortestFt[0] = lay.lengthFt();
           shorter.add(priced.apply(lay));
         });
+    if (shorter.isEmpty()) {
+      return Optional.empty();
+    }
     for (int place = 0; place < MOST_COMPARED; place++) {
       Optional<Choice<Lay>> cheap = at(place, Double.POSITIVE_INFINITY);
       if (cheap.isEmpty()) {
         break;
       }
-      if (cheap.get().value().lengthFt() <= shortestFt[0] + ROUNDING) {
-        return cheap.get();
+      if (cheap.get().value().lengthFt() <= shortestFt[0] + ROUNDING
+          && ofUsable(cheap.get().value(), usable)) {
+        return cheap;
       }
     }
-    return shorter.get(shorter.size() - 1);
+    return Optional.of(shorter.get(shorter.size() - 1));
+  }
+
+  private static boolean ofUsable(Lay lay, IntPredicate usable) {
+    return IntStream.range(0, lay.counts().size())
+        .allMatch(option -> lay.counts().get(option) == 0 || usable.test(option));
   }
 
   /** Of so many of the cheapest the one that is rated highest; there must be one. */

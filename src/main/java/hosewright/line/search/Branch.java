@@ -116,17 +116,6 @@ record Branch(
         .toList();
   }
 
-  /**
-   * By how much every plan of it misses the limits of its pressures at the least, psi; zero where
-   * some plan may keep them.
-   */
-  double leastMissedPsi() {
-    double lossPsi = leastLayLossFromPsi(0) + leastLossFromPsi(0);
-    return bounds.budget().availablePsi() < 0
-        ? -bounds.budget().availablePsi()
-        : Math.max(0, lossPsi - bounds.budget().availablePsi());
-  }
-
   /** Least loss of all bridges from a gap on, psi. */
   double leastLossFromPsi(int gap) {
     double psi = 0;

@@ -1,6 +1,10 @@
 package hosewright.line.search;
 
+import hosewright.catalogue.Rating;
 import hosewright.job.Job;
+import hosewright.line.assembly.Choice;
+import hosewright.line.assembly.HoseLine;
+import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.GapBridges;
@@ -12,11 +16,15 @@ import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.LegLays;
 import hosewright.line.water.OuterVelocity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleBiFunction;
 
 /** Finds what the catalogue has for a topology: lays, and bridges that stand what they must see. */
 final class Branching {
@@ -25,6 +33,7 @@ final class Branching {
   private final BridgeChoices bridges;
   private final LayChoices lays;
   private final Accessories accessories;
+  private final Map<LegLays, List<Choice<Lay>>> nearLays = new IdentityHashMap<>();
 
   Branching(
       Job job, PriceFloor floor, BridgeChoices bridges, LayChoices lays, Accessories accessories) {
@@ -116,10 +125,7 @@ final class Branching {
         legs.stream().anyMatch(leg -> !leg.inStock())
             || !PracticeChecks.keeps(job, topology)
             || FlowChecks.tipTooLarge(job, topology.last().hose())
-            || topology.legs().stream().anyMatch(leg -> OuterVelocity.forbids(job, leg))
-            || topology.fixedParts().stream()
-                .anyMatch(
-                    fixed -> OuterVelocity.forbids(job, Placed.inLine(fixed.part(), fixed.lines())))
+            || tooFast(topology)
             || topology.fixedParts().stream()
                 .anyMatch(fixed -> !rated(fixed, outline.leastSeenPsi().get(fixed.stretch())));
     return Branch.of(
@@ -130,6 +136,68 @@ final class Branching {
         fixedCost(topology),
         PressureBudget.of(job, topology, outline.fixedLossPsi()),
         hopeless);
+  }
+
+  /** Whether water is too fast in couplings, or in what must stand in the line. */
+  private boolean tooFast(Topology topology) {
+    return topology.legs().stream().anyMatch(leg -> OuterVelocity.forbids(job, leg))
+        || topology.fixedParts().stream()
+            .anyMatch(
+                fixed -> OuterVelocity.forbids(job, Placed.inLine(fixed.part(), fixed.lines())));
+  }
+
+  /** The topology as one looks at it who seeks the line nearest to passing where none does. */
+  NearTopology near(Topology topology) {
+    List<LegLays> legs = lays.of(topology);
+    int rules = PracticeChecks.broken(job, topology) + (tooFast(topology) ? 1 : 0);
+    int others = 0;
+    others += legs.stream().allMatch(LegLays::inStock) ? 0 : 1;
+    others += FlowChecks.tipTooLarge(job, topology.last().hose()) ? 1 : 0;
+    RankedCost fixedCost = fixedCost(topology);
+    int toSource = fixedCost.toSource();
+    OptionalDouble sourcedPsi = PressureBudget.enoughPsi(job, topology);
+    List<List<Choice<List<Placed>>>> over = new ArrayList<>();
+    List<Topology.Gap> gaps = topology.gaps(job.from(), job.to());
+    for (Topology.Gap gap : gaps) {
+      List<Choice<List<Placed>>> sold = bridges.strongerAndWider(gap);
+      toSource += sold.isEmpty() ? 1 : 0;
+      over.add(sold.isEmpty() ? bridges.toSource(gap, sourcedPsi).cheapest(1) : sold);
+    }
+    List<List<Choice<Lay>>> laid = new ArrayList<>();
+    for (int leg = 0; leg < legs.size(); leg++) {
+      HoseLine hose = topology.legs().get(leg).hose();
+      laid.add(nearLays.computeIfAbsent(legs.get(leg), lays -> strongerAndShorter(hose, lays)));
+    }
+    return new NearTopology(
+        job,
+        topology,
+        new NearTopology.Choices(gaps.stream().map(Topology.Gap::stretch).toList(), over, laid),
+        new NearTopology.Flaws(rules, toSource, others),
+        fixedCost.units());
+  }
+
+  /**
+   * Of the lays of a leg the cheapest, and the shortest of those sections that work at so much or
+   * more and are tested so high or higher, for all that some section has.
+   */
+  private List<Choice<Lay>> strongerAndShorter(HoseLine hose, LegLays of) {
+    double[] workingPsi = of(hose, PressureBudget::workingPsi);
+    double[] testedPsi = of(hose, PressureBudget::testedPsi);
+    Map<Lay, Choice<Lay>> compared = new LinkedHashMap<>();
+    compared.put(of.cheapest().value(), of.cheapest());
+    for (double leastPsi : Arrays.stream(workingPsi).sorted().distinct().toArray()) {
+      for (double testPsi : Arrays.stream(testedPsi).sorted().distinct().toArray()) {
+        of.shortestOf(option -> workingPsi[option] >= leastPsi && testedPsi[option] >= testPsi)
+            .ifPresent(lay -> compared.putIfAbsent(lay.value(), lay));
+      }
+    }
+    return List.copyOf(compared.values());
+  }
+
+  private double[] of(HoseLine hose, ToDoubleBiFunction<Job, Rating> psi) {
+    return hose.options().stream()
+        .mapToDouble(option -> psi.applyAsDouble(job, option.rating()))
+        .toArray();
   }
 
   private boolean rated(Topology.Fixed fixed, double seenPsi) {

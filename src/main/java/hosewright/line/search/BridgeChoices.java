@@ -20,6 +20,7 @@ import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,9 @@ import java.util.function.Predicate;
 final class BridgeChoices {
   /** So little that a price decides only between adapters that lose the same. */
   private static final double PSI_PER_UNIT_OF_MONEY = 1e-9;
+
+  /** Among so many there is one that swivels, where one must. */
+  private static final int CHEAPEST_COMPARED = 8;
 
   private final Job job;
   private final Availability availability;
@@ -45,6 +49,7 @@ final class BridgeChoices {
   private final TreeSet<Double> ratingsPsi = new TreeSet<>();
 
   private final Map<Rated, Optional<GapBridges>> known = new HashMap<>();
+  private final Map<Topology.Gap, List<Choice<List<Placed>>>> strongerAndWider = new HashMap<>();
 
   /**
    * @param adapters what bridges may be made of
@@ -71,6 +76,31 @@ final class BridgeChoices {
     Double leastRatedPsi = ratingsPsi.ceiling(seenPsi - PressureChecks.HAIR_PSI);
     Rated rated = new Rated(gap, leastRatedPsi == null ? Double.POSITIVE_INFINITY : leastRatedPsi);
     return known.computeIfAbsent(rated, this::find);
+  }
+
+  /**
+   * Of every bridge over a gap, however weak, some of the cheapest, and those that none betters in
+   * what it loses and in what it is rated for; empty when the catalogue has none.
+   */
+  List<Choice<List<Placed>>> strongerAndWider(Topology.Gap gap) {
+    return strongerAndWider.computeIfAbsent(gap, this::compare);
+  }
+
+  private List<Choice<List<Placed>>> compare(Topology.Gap gap) {
+    Map<List<Placed>, Choice<List<Placed>>> compared = new LinkedHashMap<>();
+    Optional<GapBridges> some = over(gap, 0);
+    some.ifPresent(
+        bridges ->
+            bridges
+                .cheapest(CHEAPEST_COMPARED)
+                .forEach(bridge -> compared.put(bridge.value(), bridge)));
+    while (some.isPresent()) {
+      Choice<List<Placed>> widest = some.get().widest();
+      compared.putIfAbsent(widest.value(), widest);
+      Double stronger = ratingsPsi.higher(widest.ratedPsi());
+      some = stronger == null ? Optional.empty() : over(gap, stronger);
+    }
+    return List.copyOf(compared.values());
   }
 
   private Optional<GapBridges> find(Rated rated) {

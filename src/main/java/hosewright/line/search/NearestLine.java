@@ -4,74 +4,97 @@ import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Topology;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds the line that is nearest to passing where none passes: of every topology the shortest and
- * the strongest lays with the cheapest bridges, with those that lose least and with the strongest,
- * in the order of what they miss by at the least.
+ * Finds the line that is nearest to passing where none passes: topologies one by one, those that
+ * may come nearest first, until none that is left can come nearer, or so many lines are looked at
+ * that an answer is due.
  */
-final class NearestLine {
-  /** Lines looked at after those whose pressure misses by no more than the nearest so far. */
-  private static final int MOST_BESIDES = 50;
+final class NearestLine implements NearTopology.Looker {
+  /** Far below what rounding to whole psi tells apart. */
+  private static final double HAIR_PSI = 1e-3;
+
+  /** Far below a cent, far above what adding up many prices may lose. */
+  private static final double ROUNDING = 1e-4;
+
+  private static final int MOST_LOOKED_AT = 1_000;
 
   private final Job job;
+  private final Branching opening;
   private final Evaluation evaluation;
   private final SearchTally tally;
+  private NearTopology now;
+  private int lookedAt;
+  private Optional<Evaluated> nearest = Optional.empty();
 
-  NearestLine(Job job, Evaluation evaluation, SearchTally tally) {
+  NearestLine(Job job, Branching opening, Evaluation evaluation, SearchTally tally) {
     this.job = job;
+    this.opening = opening;
     this.evaluation = evaluation;
     this.tally = tally;
   }
 
   /**
    * @param failed the nearest of the lines that were looked at already
-   * @return empty when there is no topology
+   * @return empty when no topology can be laid
    */
-  Optional<Evaluated> of(List<Branch> topologies, Optional<Evaluated> failed) {
-    List<Branch> likeliestFirst =
+  Optional<Evaluated> of(List<Topology> topologies, Optional<Evaluated> failed) {
+    nearest = failed;
+    List<NearTopology> likeliestFirst =
         topologies.stream()
+            .filter(topology -> opening.leastCost(topology).isPresent())
+            .map(opening::near)
             .sorted(
-                Comparator.comparing((Branch branch) -> branch.bounds().hopeless())
-                    .thenComparingInt(Branch::toSource)
-                    .thenComparingDouble(Branch::leastMissedPsi)
-                    .thenComparingDouble(branch -> branch.bounds().leastCost()))
+                Comparator.comparingInt((NearTopology one) -> one.flaws().rules())
+                    .thenComparingInt(one -> one.flaws().toSource())
+                    .thenComparingInt(one -> one.flaws().others())
+                    .thenComparingDouble(one -> wholePsi(one.least().missedPsi()))
+                    .thenComparingDouble(one -> one.least().cost()))
             .toList();
-    Optional<Evaluated> nearest = failed;
-    int besides = 0;
-    for (Branch branch : likeliestFirst) {
-      if (nearest.isPresent() && beyond(branch, nearest.get()) && besides++ >= MOST_BESIDES) {
+    for (NearTopology topology : likeliestFirst) {
+      now = topology;
+      if (!wants(topology.least())) {
         break;
       }
-      for (List<Lay> lays : branch.laysToCompare()) {
-        for (List<List<Placed>> over : branch.bridgesToCompare()) {
-          nearest = nearer(nearest, plan(branch, lays, over));
-        }
-      }
+      topology.show(this);
     }
     return nearest;
   }
 
-  /** Whether a topology misses by more than a line that only its pressure keeps from passing. */
-  private static boolean beyond(Branch branch, Evaluated nearest) {
-    Shortfall shortfall = nearest.shortfall();
-    return branch.bounds().hopeless() && shortfall.rules() == 0
-        || branch.toSource() > nearest.partsToSource()
-        || branch.leastMissedPsi() > shortfall.psi();
+  /** As a {@link Shortfall} tells pressures apart, no more than the line itself will miss by. */
+  private static double wholePsi(double missedPsi) {
+    return Math.round(missedPsi - HAIR_PSI);
   }
 
-  private static Optional<Evaluated> nearer(Optional<Evaluated> nearest, Evaluated plan) {
-    return nearest.isEmpty() || plan.nearerThan(nearest.get()) ? Optional.of(plan) : nearest;
+  /** Whether a line that comes so near may be nearer than the nearest so far. */
+  @Override
+  public boolean wants(NearTopology.Reach reach) {
+    if (nearest.isEmpty() || lookedAt >= MOST_LOOKED_AT) {
+      return nearest.isEmpty();
+    }
+    Evaluated rival = nearest.get();
+    Shortfall missed = rival.shortfall();
+    int order = Integer.compare(now.flaws().rules(), missed.rules());
+    order = order != 0 ? order : Integer.compare(now.flaws().toSource(), rival.partsToSource());
+    order = order != 0 ? order : Integer.compare(now.flaws().others(), missed.others());
+    order = order != 0 ? order : Double.compare(wholePsi(reach.missedPsi()), missed.psi());
+    double mostCost = rival.total().getAmount().doubleValue() + ROUNDING;
+    return order < 0 || order == 0 && (rival.ranksLast() || reach.cost() <= mostCost);
   }
 
-  private Evaluated plan(Branch branch, List<Lay> lays, List<List<Placed>> bridges) {
+  @Override
+  public void look(List<Lay> lays, List<List<Placed>> bridges) {
+    lookedAt++;
     tally.plans++;
-    Assembly line = Assembly.of(job, branch.topology(), lays, bridges);
+    Assembly line = Assembly.of(job, now.topology(), lays, bridges);
     Evaluated plan = evaluation.check(evaluation.price(line));
     tally.countChecked(plan);
-    return plan;
+    if (nearest.isEmpty() || plan.nearerThan(nearest.get())) {
+      nearest = Optional.of(plan);
+    }
   }
 }

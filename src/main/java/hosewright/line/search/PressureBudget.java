@@ -106,7 +106,7 @@ record PressureBudget(
    * of it lies in the lowest place of its part of the way. With no route the first leg begins at
    * the source and the last ends at the appliance, and no more is known.
    */
-  private static double belowSourcePsi(Job job, Topology topology, int leg) {
+  static double belowSourcePsi(Job job, Topology topology, int leg) {
     Optional<Ground> ground = job.run().groundOf(leg);
     boolean first = leg == 0;
     boolean last = leg == topology.legs().size() - 1;
@@ -182,10 +182,20 @@ record PressureBudget(
    * pressure; infinite where neither is known.
    */
   static double carriedPsi(Job job, Rating rating) {
-    double workingPsi =
-        rating.workingPsiAt(job.service().temperatureOrUsualF()).orElse(Double.POSITIVE_INFINITY);
-    double testPsi = rating.serviceTestPsi().orElse(Double.POSITIVE_INFINITY);
-    return Math.min(workingPsi, testPsi / Limit.SERVICE_TEST_SHARE.value());
+    return Math.min(workingPsi(job, rating), testedPsi(job, rating));
+  }
+
+  /** What hose may work at, psi; infinite where that is not known. */
+  static double workingPsi(Job job, Rating rating) {
+    return rating
+        .workingPsiAt(job.service().temperatureOrUsualF())
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The share of its service test pressure that hose may carry, psi; infinite if not known. */
+  static double testedPsi(Job job, Rating rating) {
+    return rating.serviceTestPsi().orElse(Double.POSITIVE_INFINITY)
+        / Limit.SERVICE_TEST_SHARE.value();
   }
 
   /** What the parts take that must stand in the line, psi. */

@@ -71,13 +71,11 @@ final class Search {
           .leastCost(topology)
           .ifPresent(cost -> waiting.add(new Waiting(cost, place, topology, Optional.empty())));
     }
-    List<Branch> searched = new ArrayList<>();
     boolean anyJoined = false;
     while (!waiting.isEmpty() && !settledBefore(waiting.peek(), anyJoined)) {
       Waiting next = waiting.remove();
       if (next.opened().isPresent()) {
         searchBranch(next.opened().get());
-        searched.add(next.opened().get());
         anyJoined |= !next.opened().get().isUnjoined() && !next.opened().get().bounds().hopeless();
         continue;
       }
@@ -88,7 +86,8 @@ final class Search {
     leave(waiting);
     if (best.isEmpty()) {
       return wanted.nearest()
-          ? new NearestLine(job, evaluation, tally).of(searched, leastBad).stream().toList()
+          ? new NearestLine(job, opening, evaluation, tally)
+              .of(topologies, leastBad).stream().toList()
           : List.of();
     }
     return best.plans();

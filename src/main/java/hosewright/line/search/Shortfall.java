@@ -6,11 +6,12 @@ import java.util.List;
 
 /**
  * How far a line that fails is from one that passes: the nearest keeps the trade's rules, then
- * fails least in what is no matter of pressure, then lacks the least pressure.
+ * fails least in what is no matter of pressure, then misses its pressures by least. What is lacking
+ * in several places is lacking once: a source that is stronger by the most of it cures all.
  *
  * @param rules rules of the trade that it breaks
  * @param others other checks that fail and are not of a pressure
- * @param psi by how much it misses the limits of its pressures, together, psi
+ * @param psi by how much it lacks pressure at the most, and has too much of it together, psi
  */
 record Shortfall(int rules, int others, double psi) implements Comparable<Shortfall> {
   private static final Comparator<Shortfall> NEAREST_FIRST =
@@ -24,18 +25,21 @@ record Shortfall(int rules, int others, double psi) implements Comparable<Shortf
   static Shortfall of(List<Check> failed) {
     int rules = 0;
     int others = 0;
-    double psi = 0;
+    double lackedPsi = 0;
+    double tooMuchPsi = 0;
     for (Check check : failed) {
       if (check.id().isOfTheTrade()) {
         rules++;
-      } else if (check.unit().equals("psi")) {
-        psi += Math.abs(check.limit() - check.value());
-      } else {
+      } else if (!check.unit().equals("psi")) {
         others++;
+      } else if (check.value() < check.limit()) {
+        lackedPsi = Math.max(lackedPsi, check.limit() - check.value());
+      } else {
+        tooMuchPsi += check.value() - check.limit();
       }
     }
     // What no gauge shows is no difference: of such lines the cheaper is the nearer.
-    return new Shortfall(rules, others, Math.round(psi));
+    return new Shortfall(rules, others, Math.round(lackedPsi + tooMuchPsi));
   }
 
   @Override

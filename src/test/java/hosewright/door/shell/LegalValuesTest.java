@@ -103,7 +103,7 @@ final class LegalValuesTest {
                 name ->
                     ofJobs.contains(name)
                         || NOT_KEPT.contains(name)
-                        || (" " + lines + " ").matches(".*[ \\[]--" + name + "[ \\]].*"));
+                        || (" " + lines + " ").matches(".*[ \\[{|]--" + name + "[ \\]}|].*"));
       }
     }
   }

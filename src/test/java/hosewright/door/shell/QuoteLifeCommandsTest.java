@@ -2,6 +2,7 @@ package hosewright.door.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.store.database.Database;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,9 +23,13 @@ final class QuoteLifeCommandsTest {
   @TempDir Path folder;
   private TradingDesk desk;
 
+  /** As a second window of the shop's would: to open it anew takes longer than most commands. */
+  @AutoClose private Database held;
+
   @BeforeEach
   void open() {
     desk = new TradingDesk(folder.resolve("data"), "2026-11-02");
+    held = desk.open();
   }
 
   /**

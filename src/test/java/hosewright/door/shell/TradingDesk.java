@@ -145,7 +145,7 @@ public final class TradingDesk {
    * Has the store open until closed, as a second window of this process would: to open it and to
    * close it anew for each command takes longer than most commands.
    */
-  Database open() {
+  public Database open() {
     return Database.open(data);
   }
 

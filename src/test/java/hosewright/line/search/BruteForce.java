@@ -14,6 +14,7 @@ import hosewright.line.assembly.Topology;
 import hosewright.line.check.Checks;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Eligibility;
+import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
@@ -47,6 +48,10 @@ public final class BruteForce {
   /** Judged here the plain way. */
   public static final Set<CheckId> OF_THE_TRADE =
       EnumSet.of(CheckId.NARROW_FITTING, CheckId.PLAIN_WYE, CheckId.HOSE_TYPE);
+
+  /** What fails where something cannot be bought, or not in time. */
+  private static final Set<CheckId> NOT_TO_BE_HAD =
+      EnumSet.of(CheckId.DISCONTINUED_ITEMS, CheckId.IN_STOCK, CheckId.THERE_IN_TIME);
 
   private static final Comparator<Candidate> BEST_FIRST =
       Comparator.comparing(Candidate::last).thenComparingLong(Candidate::cents);
@@ -149,14 +154,15 @@ public final class BruteForce {
 
   /**
    * A section that could be left out never helps a line with nothing in its midst on even ground.
-   * With stations or a wye it may, by a hair: the rise is spread over more hose, so what stands
-   * there stands higher or lower; and on a route a weak section then lies higher. Nobody is sold a
-   * section for that.
+   * With stations, a wye or a rise it may, by a hair: the rise is spread over more hose, so what
+   * stands there stands higher or lower, and a weak section lies higher. Nobody is sold a section
+   * for that.
    */
   private boolean needless(Candidate candidate) {
     return candidate.spare()
         && (!job.stationsFt().isEmpty()
             || job.attack().isPresent()
+            || job.run().riseFt() != 0
             || job.run().way().route().isPresent());
   }
 
@@ -240,11 +246,31 @@ public final class BruteForce {
   }
 
   private boolean passes(Candidate candidate) {
+    return practice.keeps(candidate.line()) && failed(candidate).isEmpty();
+  }
+
+  /** The checks that fail, but for those that are judged here. */
+  private List<Check> failed(Candidate candidate) {
     Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
-    return practice.keeps(candidate.line())
-        && Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
-            .filter(check -> !OF_THE_TRADE.contains(check.id()))
-            .noneMatch(check -> check.outcome() == Outcome.FAIL);
+    return Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
+        .filter(check -> !OF_THE_TRADE.contains(check.id()))
+        .filter(check -> check.outcome() == Outcome.FAIL)
+        .toList();
+  }
+
+  /**
+   * How far the nearest line is from passing, of those that keep every rule of the trade and could
+   * be bought; empty where none does. After {@link #cheapestBySize}.
+   */
+  Optional<Shortfall> nearest() {
+    return candidates.stream()
+        .filter(candidate -> !needless(candidate) && practice.keeps(candidate.line()))
+        .map(this::failed)
+        .filter(failed -> failed.stream().map(Check::id).noneMatch(NOT_TO_BE_HAD::contains))
+        .map(failed -> failed.stream().filter(check -> !check.id().isOfTheJob()).toList())
+        .map(Shortfall::of)
+        .filter(shortfall -> shortfall.rules() == 0)
+        .min(Comparator.naturalOrder());
   }
 
   /** What may lie in a topology: every lay of each leg, every chain over each gap. */
@@ -318,7 +344,7 @@ public final class BruteForce {
       long cents = purchases.stream().mapToLong(PlainBill::cents).sum();
       boolean spare = PlainLays.hasSpare(topology, lays);
       boolean odd = plainLays.hasOdd(topology, lays, prices);
-      boolean last = practice.ranksLast(line);
+      boolean last = practice.ranksLast(line, purchases);
       candidates.add(new Candidate(line, last, spare, odd, purchases, cents));
       return;
     }

@@ -10,6 +10,7 @@ import hosewright.job.question.Use;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Placed;
+import hosewright.line.goods.Basket;
 import hosewright.line.model.Role;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,8 +33,8 @@ final class PlainPractice {
   }
 
   /** Whether any other line is laid before it. */
-  boolean ranksLast(Assembly line) {
-    return madeUp(line) || small(line);
+  boolean ranksLast(Assembly line, List<Basket.Purchase> purchases) {
+    return madeUp(purchases) || small(line);
   }
 
   /** A hand line of 1.5 in hose flows 125 gpm at the most. */
@@ -49,14 +50,11 @@ final class PlainPractice {
         && job.flowEachGpm() > 125;
   }
 
-  /** Fire hose that is coupled on the bench. */
-  private boolean madeUp(Assembly line) {
+  /** Fire hose that is coupled on the bench, to be laid or to spare. */
+  private boolean madeUp(List<Basket.Purchase> purchases) {
     return job.service().use() == Use.FIRE
         && !lifted("made-up-hose")
-        && line.parts().stream()
-            .filter(part -> part.role() == Role.HOSE)
-            .flatMap(part -> part.item().stream())
-            .anyMatch(item -> item.kind() == ItemKind.BULK_HOSE);
+        && purchases.stream().anyMatch(purchase -> purchase.item().kind() == ItemKind.BULK_HOSE);
   }
 
   /** What does not say whether it has gates is let pass. */

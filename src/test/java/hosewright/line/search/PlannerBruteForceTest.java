@@ -54,6 +54,8 @@ class PlannerBruteForceTest {
         assertThat(plan.feasible()).as("seed %d: %s", seed, job).isTrue();
         assertThat(plan.total().getAmountMinorLong()).as("seed %d", seed).isEqualTo(least.get());
         runnerUpHolds(random, job, bruteForce, seed);
+      } else {
+        nearestHolds(random, job, bruteForce, seed);
       }
     }
     // Shops that can serve their job must be common, or the comparison says little.
@@ -127,6 +129,9 @@ class PlannerBruteForceTest {
       served += cheapest.get().isEmpty() ? 0 : 1;
       assertThat(bySize(random, job)).as("seed %d: %s", seed, job).isEqualTo(cheapest.get());
       mixed += mixes(runnerUpHolds(random, job, bruteForce, seed)) ? 1 : 0;
+      if (bruteForce.cheapest().isEmpty()) {
+        nearestHolds(random, job, bruteForce, seed);
+      }
     }
     assertThat(served).isGreaterThan(wanted / 5);
     return mixed;
@@ -149,6 +154,24 @@ class PlannerBruteForceTest {
           .isEqualTo(bruteForce.cheapestButFor(bought));
     }
     return explained.plan();
+  }
+
+  /**
+   * Where nothing passes, no line that keeps the trade's rules and could be bought is nearer to it
+   * than the one shown.
+   */
+  private static void nearestHolds(RandomShop random, Job job, BruteForce bruteForce, int seed) {
+    Optional<Shortfall> nearest = bruteForce.nearest();
+    if (nearest.isEmpty()) {
+      return;
+    }
+    Evaluated shown = random.shop().shop().find(job).best().orElseThrow();
+    if (!shown.bestThatCanBe()) {
+      assertThat(shown.partsToSource()).as("nearest, seed %d: %s", seed, job).isZero();
+      assertThat(shown.shortfall())
+          .as("nearest, seed %d: %s", seed, job)
+          .isLessThanOrEqualTo(nearest.get());
+    }
   }
 
   /** What the planner's best plan of each size costs, where nothing has to be sourced. */

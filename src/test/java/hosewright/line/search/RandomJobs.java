@@ -49,12 +49,46 @@ public final class RandomJobs {
     return job.answers.toArray(String[]::new);
   }
 
-  private void fill() {
+  /**
+   * A job as a tender's row asks it: but for one in twenty it names the hose, of a size that is
+   * laid for so much water; a few divide behind a wye or start at two outlets.
+   */
+  static String[] tenderAnswers(int seed) {
+    RandomJobs job = new RandomJobs(seed);
+    int flowGpm = job.fill();
+    if (job.random.nextInt(20) > 0) {
+      job.answer("size", job.pick(sizes(flowGpm)));
+      switch (job.random.nextInt(8)) {
+        case 0 -> job.divide();
+        case 1 -> job.answer("outlets", "2");
+        default -> {}
+      }
+    }
+    return job.answers.toArray(String[]::new);
+  }
+
+  private static List<String> sizes(int flowGpm) {
+    return flowGpm < 40
+        ? List.of("0.75 in", "1 in", "1.5 in")
+        : flowGpm < 150
+            ? List.of("1.5 in", "1.75 in", "2 in", "2.5 in")
+            : flowGpm < 350 ? List.of("2 in", "2.5 in", "3 in") : List.of("3 in", "4 in", "5 in");
+  }
+
+  private void divide() {
+    answer("attack-lines", "2");
+    answer("attack-length", (50 + random.nextInt(150)) + " ft");
+    answer("attack-size", pick(List.of("1 in", "1.5 in", "1.75 in")));
+  }
+
+  /** The flow asked for, gpm. */
+  private int fill() {
     int lengthFt = 60 + random.nextInt(600);
     answer("from", pick(SOURCES));
     answer("to", pick(APPLIANCES));
     answer("length", lengthFt + " ft");
-    answer("flow", (10 + random.nextInt(random.nextBoolean() ? 150 : 600)) + " gpm");
+    int flowGpm = 10 + random.nextInt(random.nextBoolean() ? 150 : 600);
+    answer("flow", flowGpm + " gpm");
     answer("need", (5 + random.nextInt(100)) + " psi");
     if (random.nextInt(3) == 0) {
       answer("rise", (random.nextInt(100) - 50) + " ft");
@@ -76,6 +110,7 @@ public final class RandomJobs {
     if (random.nextInt(3) == 0) {
       answer("accessories", pick(ACCESSORIES));
     }
+    return flowGpm;
   }
 
   private String pick(List<String> from) {

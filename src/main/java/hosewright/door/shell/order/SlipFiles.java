@@ -13,6 +13,7 @@ import hosewright.paper.order.SlipWorkbook;
 import hosewright.paper.page.Export;
 import hosewright.paper.page.Paper;
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -76,7 +77,9 @@ final class SlipFiles {
                   case "xlsx" -> SlipWorkbook.write(slip, dealer, paper, out);
                   case "pdf" -> SlipPdf.write(slip, paper, out);
                   default ->
-                      out.write((text(slip, PAPER_WIDE) + "\n").getBytes(StandardCharsets.UTF_8));
+                      out.write(
+                          PlainText.spelt(text(slip, PAPER_WIDE) + "\n")
+                              .getBytes(StandardCharsets.UTF_8));
                 }
               })
           .toString();

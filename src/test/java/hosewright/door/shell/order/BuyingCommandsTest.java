@@ -3,10 +3,12 @@ package hosewright.door.shell.order;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hosewright.door.shell.TradingDesk;
+import hosewright.store.database.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,9 +19,13 @@ final class BuyingCommandsTest {
   @TempDir Path folder;
   private TradingDesk desk;
 
+  /** As a second window of the shop's would: to open it anew takes longer than most commands. */
+  @AutoClose private Database held;
+
   @BeforeEach
   void open() {
     desk = new TradingDesk(folder.resolve("data"), "2026-11-02");
+    held = desk.open();
   }
 
   @Test
