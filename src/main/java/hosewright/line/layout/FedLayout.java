@@ -3,6 +3,7 @@ package hosewright.line.layout;
 import hosewright.hydraulics.Inlet;
 import hosewright.line.assembly.GasketCount;
 import hosewright.line.goods.Billing;
+import hosewright.line.layout.search.Whole;
 import hosewright.line.model.Check;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -6,6 +6,7 @@ import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.check.Checks;
 import hosewright.line.goods.Basket;
+import hosewright.line.layout.search.LaidLeg;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.water.PlanHydraulics;

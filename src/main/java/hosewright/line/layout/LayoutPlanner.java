@@ -10,6 +10,11 @@ import hosewright.line.goods.Billing;
 import hosewright.line.goods.Eligibility;
 import hosewright.line.goods.Gaskets;
 import hosewright.line.goods.PriceFloor;
+import hosewright.line.layout.search.Bound;
+import hosewright.line.layout.search.LayoutSearch;
+import hosewright.line.layout.search.Sum;
+import hosewright.line.layout.search.Whole;
+import hosewright.line.layout.search.Worth;
 import hosewright.line.search.Shop;
 import java.util.Comparator;
 import java.util.List;
@@ -75,7 +80,7 @@ public final class LayoutPlanner {
   }
 
   private LayoutSearch search(Optional<Inlet> source, boolean usual) {
-    return new LayoutSearch(layout, shop, new LegLines.Limits(source, usual));
+    return new LayoutSearch(layout, shop, new LayoutSearch.Limits(source, usual));
   }
 
   /** The one of usual hose, unless it lacks more parts. */
@@ -172,8 +177,7 @@ public final class LayoutPlanner {
     return near.or(() -> asGoodOrBetter(fed.get(), search, worth)).or(() -> fed);
   }
 
-  private Optional<FedLayout> asGoodOrBetter(
-      FedLayout found, LayoutSearch search, Worth worth) {
+  private Optional<FedLayout> asGoodOrBetter(FedLayout found, LayoutSearch search, Worth worth) {
     return best(search.within(bound(found.priced()), worth)).or(() -> Optional.of(found));
   }
 

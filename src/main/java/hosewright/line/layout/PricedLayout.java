@@ -5,6 +5,8 @@ import hosewright.line.assembly.Lay;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Billing;
 import hosewright.line.goods.Goods;
+import hosewright.line.layout.search.LaidLeg;
+import hosewright.line.layout.search.Whole;
 import java.util.Comparator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;

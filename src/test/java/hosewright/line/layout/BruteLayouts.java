@@ -16,6 +16,9 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Eligibility;
 import hosewright.line.goods.Goods;
+import hosewright.line.layout.search.Divider;
+import hosewright.line.layout.search.LaidLeg;
+import hosewright.line.layout.search.Span;
 import hosewright.line.model.Check;
 import hosewright.line.model.Role;
 import hosewright.line.search.BruteForce;
@@ -105,7 +108,7 @@ final class BruteLayouts {
   }
 
   private Job job(int leg, End from, End to) {
-    return LegPlaces.between(new Span(layout.legs().get(leg), from, to));
+    return new Span(layout.legs().get(leg), from, to).job();
   }
 
   /** Between hose and wye nothing is narrower than the hose. */

@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 /**
  * The most that a layout may cost at the least prices of its parts, and lack.
@@ -6,7 +6,7 @@ package hosewright.line.layout;
  * @param cost in the currency's major unit; infinite for any
  * @param toSource how many parts may have no price
  */
-record Bound(double cost, int toSource) {
+public record Bound(double cost, int toSource) {
   static final Bound NONE = new Bound(Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
 
   /** Far below a cent, far above what adding up prices may lose. */
@@ -17,11 +17,11 @@ record Bound(double cost, int toSource) {
     return new Bound(cost + more, toSource);
   }
 
-  boolean allows(double leastCost) {
+  public boolean allows(double leastCost) {
     return leastCost <= cost + ROUNDING && leastCost < Double.POSITIVE_INFINITY;
   }
 
-  boolean allows(double leastCost, int lacks) {
+  public boolean allows(double leastCost, int lacks) {
     return allows(leastCost) && lacks <= toSource;
   }
 

@@ -1,7 +1,7 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.line.goods.SharedCosts;
-import hosewright.line.layout.Ample.Enough;
+import hosewright.line.layout.search.Ample.Enough;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
-import hosewright.line.layout.Ample.Enough;
+import hosewright.line.layout.search.Ample.Enough;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;

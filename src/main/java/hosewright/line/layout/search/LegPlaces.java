@@ -1,12 +1,8 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.catalogue.Catalogue;
-import hosewright.job.Ends;
-import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
-import hosewright.job.question.ApplianceKind;
-import hosewright.job.question.SourceKind;
 import hosewright.line.goods.Eligibility;
 import hosewright.thread.End;
 import java.util.ArrayList;
@@ -86,19 +82,6 @@ final class LegPlaces {
 
   LegJob leg(String name) {
     return layout.legs().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-  }
-
-  /** A leg between two ends, fed from nothing yet. */
-  static Job between(Span span) {
-    LegJob leg = span.leg();
-    Job job = leg.job();
-    return job.between(
-            new Ends(
-                leg.behind().isEmpty() ? job.source() : SourceKind.OUTLET,
-                span.from(),
-                leg.last() ? job.appliance() : ApplianceKind.APPLIANCE,
-                span.to()))
-        .withSupply(Optional.empty());
   }
 
   /** Every leg between every two ends that it may be laid between. */

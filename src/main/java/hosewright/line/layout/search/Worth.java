@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
@@ -19,8 +19,8 @@ import java.util.Map;
  * @param ofEach of each leg: that of all the ways that lead through it
  * @param ofSource what all that the source gives is worth
  */
-record Worth(Map<String, Double> ofLast, Map<String, Double> ofEach, double ofSource) {
-  static final Worth NOTHING = new Worth(Map.of(), Map.of(), 0);
+public record Worth(Map<String, Double> ofLast, Map<String, Double> ofEach, double ofSource) {
+  public static final Worth NOTHING = new Worth(Map.of(), Map.of(), 0);
 
   /**
    * @param sourcePsi what the source gives

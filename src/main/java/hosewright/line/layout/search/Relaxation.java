@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
@@ -88,8 +88,7 @@ final class Relaxation {
               (leg, needPsi) ->
                   ofLast.put(
                       leg,
-                      Math.max(
-                          0, ofLast.getOrDefault(leg, 0.0) + length * (needPsi - sourcePsi))));
+                      Math.max(0, ofLast.getOrDefault(leg, 0.0) + length * (needPsi - sourcePsi))));
     }
     return best;
   }
@@ -97,8 +96,7 @@ final class Relaxation {
   /** Squares of what ways need too much, or too little where that is worth something. */
   private double missed(Pick pick, Map<String, Double> ofLast) {
     return pick.needsPsi.entrySet().stream()
-        .filter(
-            need -> need.getValue() > sourcePsi || ofLast.getOrDefault(need.getKey(), 0.0) > 0)
+        .filter(need -> need.getValue() > sourcePsi || ofLast.getOrDefault(need.getKey(), 0.0) > 0)
         .mapToDouble(need -> Math.pow(need.getValue() - sourcePsi, 2))
         .sum();
   }
@@ -116,8 +114,7 @@ final class Relaxation {
     return Optional.of(all);
   }
 
-  private Optional<Pick> limb(
-      LegJob leg, End from, Worth worth, Map<Place, Optional<Pick>> known) {
+  private Optional<Pick> limb(LegJob leg, End from, Worth worth, Map<Place, Optional<Pick>> known) {
     Place place = new Place(leg.name(), from);
     Optional<Pick> pick = known.get(place);
     if (pick == null) {

@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.hydraulics.Inlet;
 import hosewright.job.layout.LayoutJob;
@@ -25,7 +25,7 @@ import java.util.Set;
  * prices can be reached, which leaves fewer lines, until no more fall out. The rest is joined from
  * the ends of the water back to the source.
  */
-final class LayoutSearch {
+public final class LayoutSearch {
   private static final double HAIR_PSI = 1e-6;
   private static final int A_FEW = 6;
   private static final int FEW_DIVIDERS = 3;
@@ -38,7 +38,15 @@ final class LayoutSearch {
   private Optional<Lines> few = Optional.empty();
   private int looked;
 
-  LayoutSearch(LayoutJob layout, Shop shop, LegLines.Limits limits) {
+  /**
+   * What is looked for.
+   *
+   * @param source what is to do for every layout; empty where nothing limits its pressure
+   * @param usual whether hose that a rule ranks last is left out where there is other
+   */
+  public record Limits(Optional<Inlet> source, boolean usual) {}
+
+  public LayoutSearch(LayoutJob layout, Shop shop, Limits limits) {
     this.layout = layout;
     this.shop = shop;
     this.places =
@@ -51,15 +59,14 @@ final class LayoutSearch {
    * No layout that is fed costs less; infinite where none can be laid. In the currency's major
    * unit.
    */
-  double leastCost(Worth worth) {
+  public double leastCost(Worth worth) {
     return leastOfAny(worth).all() - worth.ofSource();
   }
 
   private LeastCosts leastOfAny(Worth worth) {
     return new LeastCosts(
         places,
-        span ->
-            legLines.of(span).leastCost(worth.ofPsi(span.leg())) + worth.ofNeed(span.leg()),
+        span -> legLines.of(span).leastCost(worth.ofPsi(span.leg())) + worth.ofNeed(span.leg()),
         divider -> legLines.leastEach(divider.item()),
         worth);
   }
@@ -69,7 +76,7 @@ final class LayoutSearch {
    *
    * @param fedCost what a layout costs that is fed
    */
-  Worth worth(double fedCost) {
+  public Worth worth(double fedCost) {
     return source
         .map(
             fed ->
@@ -93,7 +100,7 @@ final class LayoutSearch {
   }
 
   /** Some good layouts, found quickly; if any can be fed, one of them likely can. */
-  List<Whole> some() {
+  public List<Whole> some() {
     Thinning thinning = Thinning.toAFew(A_FEW);
     return joined(few(), Bound.NONE, Worth.NOTHING, FEW_DIVIDERS, thinning);
   }
@@ -103,15 +110,14 @@ final class LayoutSearch {
    *
    * @param worth tells more of them to be too dear; finds the same whatever it is
    */
-  List<Whole> within(Bound bound, Worth worth) {
+  public List<Whole> within(Bound bound, Worth worth) {
     LeastCosts leastOfAny = leastOfAny(worth);
     Bound all = bound.with(worth.ofSource());
     Map<Span, List<LegWays.Way>> found = new LinkedHashMap<>();
     for (Span span : places.spans()) {
       if (all.allows(leastOfAny.with(span))) {
         double left = all.leftBeside(leastOfAny.besides(span) + worth.ofNeed(span.leg()));
-        LegWays.Wanted wanted =
-            new LegWays.Wanted(left, bound.toSource(), worth.ofPsi(span.leg()));
+        LegWays.Wanted wanted = new LegWays.Wanted(left, bound.toSource(), worth.ofPsi(span.leg()));
         found.put(span, legLines.of(span).all(wanted));
       }
     }
@@ -178,7 +184,7 @@ final class LayoutSearch {
   }
 
   /** Legs that no line at all can be laid for between any ends, by name. */
-  List<String> withoutLine() {
+  public List<String> withoutLine() {
     return layout.legs().stream()
         .map(LegJob::name)
         .filter(
@@ -190,12 +196,12 @@ final class LayoutSearch {
   }
 
   /** The first leg behind which the catalogue has nothing that divides the water so. */
-  Optional<LegJob> undivided() {
+  public Optional<LegJob> undivided() {
     return places.undivided();
   }
 
   /** Lines and joinings looked at. */
-  int looked() {
+  public int looked() {
     return legLines.looked() + looked;
   }
 }

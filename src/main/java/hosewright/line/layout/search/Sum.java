@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.line.goods.Goods;
 import hosewright.line.search.LegWays.Way;
@@ -14,7 +14,7 @@ import java.util.Comparator;
  * @param bearsPsi the highest pressure with nothing flowing that it stands there, psi
  */
 public record Sum(Goods goods, double leastCost, int toSource, double needsPsi, double bearsPsi) {
-  static final Comparator<Sum> CHEAPEST_FIRST =
+  public static final Comparator<Sum> CHEAPEST_FIRST =
       Comparator.comparingInt(Sum::toSource).thenComparingDouble(Sum::leastCost);
   static final Comparator<Sum> LEAST_NEED_FIRST =
       Comparator.comparingDouble(Sum::needsPsi).thenComparing(CHEAPEST_FIRST);

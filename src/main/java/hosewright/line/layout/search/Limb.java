@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 /** A leg laid one way, with all behind it. */
 record Limb(LaidLeg leg, Sum sum) {}

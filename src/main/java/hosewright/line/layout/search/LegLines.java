@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.catalogue.Item;
 import hosewright.hydraulics.Inlet;
@@ -11,7 +11,6 @@ import hosewright.line.search.LegWays;
 import hosewright.line.search.Shop;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 
 /** The lines that each leg of a layout may be laid with, between any ends. */
 final class LegLines {
@@ -19,18 +18,10 @@ final class LegLines {
   private final LegPlaces places;
   private final MostBought most;
   private final BuyingCosts buying;
-  private final Limits limits;
+  private final LayoutSearch.Limits limits;
   private final Map<Span, LegWays> known = new HashMap<>();
 
-  /**
-   * What is looked for.
-   *
-   * @param source what is to do for every layout; empty where nothing limits its pressure
-   * @param usual whether hose that a rule ranks last is left out where there is other
-   */
-  record Limits(Optional<Inlet> source, boolean usual) {}
-
-  LegLines(LayoutJob layout, Shop shop, LegPlaces places, Limits limits) {
+  LegLines(LayoutJob layout, Shop shop, LegPlaces places, LayoutSearch.Limits limits) {
     this.shop = shop;
     this.places = places;
     this.most = new MostBought(layout, shop);
@@ -53,7 +44,7 @@ final class LegLines {
                   span.leg().copies(),
                   span.leg().behind().isPresent(),
                   !span.leg().last(),
-                  limits.usual),
+                  limits.usual()),
               shop,
               buying,
               most.besides(span.leg()));
@@ -65,9 +56,11 @@ final class LegLines {
   /** With the most that a leg can be fed with where it begins, if that is known. */
   private Job job(Span span) {
     double upPsi = places.elevationFt(span.leg()) * Physical.PSI_PER_FT;
-    return LegPlaces.between(span)
+    return span.job()
         .withSupply(
-            limits.source.map(fed -> new Inlet(fed.flowingPsi() - upPsi, fed.closedPsi() - upPsi)));
+            limits
+                .source()
+                .map(fed -> new Inlet(fed.flowingPsi() - upPsi, fed.closedPsi() - upPsi)));
   }
 
   /** How many lines were looked at. */

@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.catalogue.Item;
 import hosewright.job.layout.LayoutJob;

@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.law.Physical;

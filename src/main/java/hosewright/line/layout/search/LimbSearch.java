@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
@@ -100,7 +100,7 @@ final class LimbSearch {
 
   private List<Limb> last(LegJob leg, End from) {
     Span span = new Span(leg, from, leg.job().to());
-    Job job = LegPlaces.between(span);
+    Job job = span.job();
     double besides = material.least.besides(leg, from);
     List<Limb> all = new ArrayList<>();
     for (Way way : material.lines.of(span)) {
@@ -119,7 +119,9 @@ final class LimbSearch {
     for (Divider divider : material.least.likeliest(leg, from, material.mostDividers)) {
       Span span = new Span(leg, from, divider.inlet());
       double leastCost =
-          besides + material.least.behind(leg, divider, 0) + material.lines.leastCost(span, material.worth);
+          besides
+              + material.least.behind(leg, divider, 0)
+              + material.lines.leastCost(span, material.worth);
       if (bound.allows(leastCost)) {
         byInlet
             .computeIfAbsent(divider.inlet(), end -> new ArrayList<>())
@@ -133,7 +135,7 @@ final class LimbSearch {
 
   private void trunks(Span span, List<Fork> found, double besides, List<Limb> all) {
     LegJob leg = span.leg();
-    Job job = LegPlaces.between(span);
+    Job job = span.job();
     List<Way> lines = linesOf(span);
     for (Fork fork : thinned(found, places.behind(leg), material.ample.atEnd(leg))) {
       for (Way way : lines) {
@@ -141,9 +143,7 @@ final class LimbSearch {
         double needsPsi =
             Math.max(fork.sum().needsPsi() + way.levels().lostPsi(), way.levels().peakPsi());
         double leastCost =
-            way.leastCost()
-                + fork.sum().leastCost()
-                + material.worth.of(List.of(leg), needsPsi);
+            way.leastCost() + fork.sum().leastCost() + material.worth.of(List.of(leg), needsPsi);
         int toSource = way.toSource() + fork.sum().toSource();
         if (bound.allows(leastCost + besides, toSource)) {
           all.add(trunk(leg, job, way, fork));

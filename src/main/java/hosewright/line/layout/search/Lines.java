@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.SharedCosts;

@@ -1,4 +1,4 @@
-package hosewright.line.layout;
+package hosewright.line.layout.search;
 
 import java.util.ArrayList;
 import java.util.List;
