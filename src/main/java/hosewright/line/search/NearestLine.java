@@ -67,7 +67,7 @@ final class NearestLine implements NearTopology.Looker {
 
   /** As a {@link Shortfall} tells pressures apart, no more than the line itself will miss by. */
   private static double wholePsi(double missedPsi) {
-    return Math.round(missedPsi - HAIR_PSI);
+    return Shortfall.wholePsi(Math.max(0, missedPsi - HAIR_PSI));
   }
 
   /** Whether a line that comes so near may be nearer than the nearest so far. */

@@ -38,8 +38,12 @@ record Shortfall(int rules, int others, double psi) implements Comparable<Shortf
         tooMuchPsi += check.value() - check.limit();
       }
     }
-    // What no gauge shows is no difference: of such lines the cheaper is the nearer.
-    return new Shortfall(rules, others, Math.round(lackedPsi + tooMuchPsi));
+    return new Shortfall(rules, others, wholePsi(lackedPsi + tooMuchPsi));
+  }
+
+  /** What no gauge shows is no difference: of such lines the cheaper is the nearer. */
+  static double wholePsi(double missedPsi) {
+    return Math.floor(missedPsi);
   }
 
   @Override

@@ -8,12 +8,14 @@ import hosewright.paper.sheet.Looks;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetSetup;
 import hosewright.paper.sheet.StableZip;
+import hosewright.problem.PlainText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
 
@@ -48,7 +50,8 @@ public final class SlipWorkbook {
 
   private static void sheet(
       XSSFWorkbook workbook, Looks looks, Slip slip, Part part, String head, Paper paper) {
-    var sheet = workbook.createSheet(part.heading());
+    String name = WorkbookUtil.createSafeSheetName(PlainText.spelt(part.heading()));
+    var sheet = workbook.createSheet(name);
     SheetSetup.printed(sheet, paper, true, head, slip.title());
     Page page = new Page(sheet, looks, widths(part));
     page.next();
