@@ -8,12 +8,14 @@ import hosewright.paper.sheet.Looks;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetSetup;
 import hosewright.paper.sheet.StableZip;
+import hosewright.problem.PlainText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
 
@@ -46,9 +48,14 @@ public final class SlipWorkbook {
     }
   }
 
+  /** A heading names a dealer, who may be called what no sheet may. */
+  private static String sheetName(Part part) {
+    return WorkbookUtil.createSafeSheetName(PlainText.spelt(part.heading()));
+  }
+
   private static void sheet(
       XSSFWorkbook workbook, Looks looks, Slip slip, Part part, String head, Paper paper) {
-    var sheet = workbook.createSheet(part.heading());
+    var sheet = workbook.createSheet(sheetName(part));
     SheetSetup.printed(sheet, paper, true, head, slip.title());
     Page page = new Page(sheet, looks, widths(part));
     page.next();
