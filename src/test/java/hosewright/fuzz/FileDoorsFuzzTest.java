@@ -10,6 +10,7 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
 import hosewright.problem.PlainText;
+import hosewright.store.database.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +24,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +56,10 @@ final class FileDoorsFuzzTest {
   @TempDir Path folder;
   private final SplittableRandom random = new SplittableRandom(SEED);
   private final List<ShellCommand> commands = new ArrayList<>();
+
+  /** As a second window of the shop's would: to open it anew takes longer than most commands. */
+  @AutoClose private Database held;
+
   private Path data;
   private CommandTrial shell;
 
@@ -61,6 +67,7 @@ final class FileDoorsFuzzTest {
   void keep_a_quote() {
     data = folder.resolve("data");
     OpenDesk.putDemoInto(data);
+    held = Database.open(data);
     shell =
         CommandTrial.of(
             data,

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -38,7 +39,7 @@ final class StoredMarksTest {
           "rate set CAD 0.73 --from 2026-01-01 --source 'our bank Zephyrine'",
           "quote make --job quotes/hydrant-to-nozzle.yaml --customer MOSS-CREW"
               + " --title 'Zephyrine yard' --by 'ines Zephyrine'",
-          "quote revise 1 --quantity 1=400 --add '1 x Crating Zephyrine @ 35.00' --heading"
+          "quote revise 1 --quantity 1=40 --add '1 x Crating Zephyrine @ 35.00' --heading"
               + " '1=Zephyrine hose' --remark '1=Zephyrine soon' --discount 1=10% --discount-reason"
               + " 'Zephyrine first' --price 2=30.00 --price-reason 'Zephyrine told' --note"
               + " 'Zephyrine gate' --reason 'Zephyrine more'",
@@ -69,21 +70,22 @@ final class StoredMarksTest {
           "order shortages",
           "order stock W-HYD",
           "fleet status",
-          "fleet trace PH-0001",
-          "data check");
+          "fleet trace PH-0001");
 
   @TempDir Path folder;
+
+  /** As a second window of the shop's would: to open it anew takes longer than most commands. */
+  @AutoClose private Database held;
 
   @Test
   void marks_kept_by_an_older_version_are_spelt_out_on_every_screen_and_paper() throws Exception {
     Path data = folder.resolve("data");
     OpenDesk.putDemoInto(data);
+    held = Database.open(data);
     CommandTrial shell = CommandTrial.of(data, AllCommands::of);
     loadHose(shell);
     WRITTEN.forEach(line -> done(shell.typed(line)));
-    try (Database open = Database.open(data)) {
-      assertThat(OlderTexts.put(open, WORDS, MARKS)).isGreaterThan(20);
-    }
+    assertThat(OlderTexts.put(held, WORDS, MARKS)).isGreaterThan(20);
 
     Path papers = Files.createDirectories(folder.resolve("papers"));
     int spelt = 0;

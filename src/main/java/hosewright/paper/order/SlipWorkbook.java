@@ -48,10 +48,14 @@ public final class SlipWorkbook {
     }
   }
 
+  /** A heading names a dealer, who may be called what no sheet may. */
+  private static String sheetName(Part part) {
+    return WorkbookUtil.createSafeSheetName(PlainText.spelt(part.heading()));
+  }
+
   private static void sheet(
       XSSFWorkbook workbook, Looks looks, Slip slip, Part part, String head, Paper paper) {
-    String name = WorkbookUtil.createSafeSheetName(PlainText.spelt(part.heading()));
-    var sheet = workbook.createSheet(name);
+    var sheet = workbook.createSheet(sheetName(part));
     SheetSetup.printed(sheet, paper, true, head, slip.title());
     Page page = new Page(sheet, looks, widths(part));
     page.next();

@@ -57,6 +57,29 @@ final class SlipTest {
   }
 
   @Test
+  void a_sheet_is_named_whatever_the_dealer_is_called() throws IOException {
+    List<String> names =
+        List.of(
+            "Signed for Quay/Mole [Hose]: ours?",
+            "Signed for \u001B[2JHose",
+            "Signed for a hose dealer with a very long name");
+    Slip slip =
+        new Slip(
+            "Purchase order P-000001",
+            List.of(),
+            names.stream().map(name -> Slip.Part.of(name, List.of("Name"))).toList());
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+
+    SlipWorkbook.write(slip, "Quillback & Co", Paper.A4, bytes);
+
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes.toByteArray()))) {
+      assertThat(workbook.sheetIterator()).toIterable().hasSize(3);
+      assertThat(workbook.getSheetAt(0).getSheetName()).startsWith("Signed for Quay Mole");
+      assertThat(workbook.getSheetAt(1).getSheetName()).startsWith("Signed for {U+001B}");
+    }
+  }
+
+  @Test
   void a_pdf_of_a_slip_says_every_cell_and_the_same_slip_gives_the_same_bytes() throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     SlipPdf.write(SLIP, Paper.LETTER, bytes);
