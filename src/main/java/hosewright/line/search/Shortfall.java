@@ -14,6 +14,8 @@ import java.util.List;
  * @param psi by how much it lacks pressure at the most, and has too much of it together, psi
  */
 record Shortfall(int rules, int others, double psi) implements Comparable<Shortfall> {
+  private static final double BEGUN_PSI = 0.46;
+
   private static final Comparator<Shortfall> NEAREST_FIRST =
       Comparator.comparingInt(Shortfall::rules)
           .thenComparingInt(Shortfall::others)
@@ -41,9 +43,12 @@ record Shortfall(int rules, int others, double psi) implements Comparable<Shortf
     return new Shortfall(rules, others, wholePsi(lackedPsi + tooMuchPsi));
   }
 
-  /** What no gauge shows is no difference: of such lines the cheaper is the nearer. */
+  /**
+   * What no gauge shows is no difference: of such lines the cheaper is the nearer. Where a new psi
+   * begins is a convention: near a half, far from the whole numbers at which ratings are missed.
+   */
   static double wholePsi(double missedPsi) {
-    return Math.floor(missedPsi);
+    return Math.floor(missedPsi + BEGUN_PSI);
   }
 
   @Override

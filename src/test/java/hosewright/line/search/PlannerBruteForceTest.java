@@ -18,27 +18,19 @@ import org.junit.jupiter.api.Test;
 
 /** The planner against a search that looks at every line there is. */
 class PlannerBruteForceTest {
+  private static final int SHOPS = 2_000;
+
   /** Shops with more lines than this are passed over, for the sake of time. */
   private static final int MOST_LINES = 2_000;
 
   @Test
-  void planner_finds_the_least_cost_for_each_hose_size_in_500_small_random_shops() {
-    plainShops(500);
-  }
-
-  @Test
-  @Tag("long")
   void planner_finds_the_least_cost_for_each_hose_size_in_2000_small_random_shops() {
-    plainShops(2_000);
-  }
-
-  private static void plainShops(int wanted) {
     int shops = 0;
     int free = 0;
     int servedFree = 0;
     int servedOnTerms = 0;
     long looked = 0;
-    for (int seed = 0; shops < wanted; seed++) {
+    for (int seed = 0; shops < SHOPS; seed++) {
       RandomShop random = new RandomShop(new Random(seed));
       Job job = random.job();
       BruteForce bruteForce = new BruteForce(job, random.shop());
@@ -68,8 +60,8 @@ class PlannerBruteForceTest {
     }
     // Shops that can serve their job must be common, or the comparison says little.
     assertThat(servedFree).isGreaterThan(free / 4);
-    assertThat(servedOnTerms).isGreaterThan(wanted / 20);
-    assertThat(looked).isGreaterThan(50L * wanted);
+    assertThat(servedOnTerms).isGreaterThan(SHOPS / 20);
+    assertThat(looked).isGreaterThan(50L * SHOPS);
   }
 
   @Test
