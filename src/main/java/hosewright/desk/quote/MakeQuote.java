@@ -81,8 +81,7 @@ public final class MakeQuote {
           new NewQuote(
                   planned.customer().orElseThrow(),
                   planned.date(),
-                  new Basis(
-                      withParts.job().job().title(), withParts.job().text(), planned.plan()),
+                  new Basis(withParts.job().job().title(), withParts.job().text(), planned.plan()),
                   Amendments.NONE.withLines(withParts.free()),
                   asked.changes(),
                   asked.papers(),

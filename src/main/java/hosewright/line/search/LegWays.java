@@ -86,8 +86,8 @@ public final class LegWays {
   /**
    * Which lines are wanted.
    *
-   * @param mostCost what one may cost at the most with what its pressure is worth, in the currency's
-   *     major unit
+   * @param mostCost what one may cost at the most with what its pressure is worth, in the
+   *     currency's major unit
    * @param mostToSource how many of its parts may have no price
    * @param eachPsi what each psi that it takes is worth, in the currency's major unit
    */
