@@ -59,6 +59,18 @@ record Branch(
     return new Branch(topology, stretches, bridges, known, lays, bounds);
   }
 
+  /** Least cost of all that is in every plan of it: its lays and bridges come on top. */
+  double fixedCost() {
+    double cost = bounds.leastCost();
+    for (LegLays leg : lays) {
+      cost -= leg.leastCost();
+    }
+    for (GapBridges gap : bridges) {
+      cost -= gap.leastCost();
+    }
+    return cost;
+  }
+
   /** Least loss of all lays from a leg on, psi. */
   double leastLayLossFromPsi(int leg) {
     double psi = 0;

@@ -20,6 +20,7 @@ import hosewright.line.goods.Gaskets;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.model.Check;
+import hosewright.line.shape.Topologies;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

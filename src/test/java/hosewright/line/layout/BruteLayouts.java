@@ -22,6 +22,7 @@ import hosewright.line.layout.search.Span;
 import hosewright.line.model.Check;
 import hosewright.line.model.Role;
 import hosewright.line.search.BruteForce;
+import hosewright.line.search.LegLevels;
 import hosewright.line.search.LegWays;
 import hosewright.line.search.PlainBill;
 import hosewright.line.search.SmallShop;
@@ -238,7 +239,7 @@ final class BruteLayouts {
         LineHydraulics.profile(PlanHydraulics.elements(job, line), job.flowGpm(), 0, 0);
     double lowestPsi = profile.stream().mapToDouble(Station::flowingPsi).min().orElseThrow();
     double lostPsi = -profile.get(profile.size() - 1).flowingPsi();
-    LegWays.Levels levels = new LegWays.Levels(lostPsi, -lowestPsi, Double.POSITIVE_INFINITY);
+    LegLevels levels = new LegLevels(lostPsi, -lowestPsi, Double.POSITIVE_INFINITY);
     return new LegWays.Way(line, Goods.NOTHING, 0, 0, levels);
   }
 }

@@ -28,7 +28,7 @@ public record LaidLeg(
 
   /** What it needs where it begins, psi, so that every way behind it gets what it needs. */
   public double needsPsi() {
-    return Math.max(needPsi + way.levels().lostPsi(), way.levels().peakPsi());
+    return way.levels().neededPsi(needPsi);
   }
 
   /** This leg and every leg behind it, in the order water meets them. */

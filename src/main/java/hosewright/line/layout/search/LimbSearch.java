@@ -140,8 +140,7 @@ final class LimbSearch {
     for (Fork fork : thinned(found, places.behind(leg), material.ample.atEnd(leg))) {
       for (Way way : lines) {
         looked++;
-        double needsPsi =
-            Math.max(fork.sum().needsPsi() + way.levels().lostPsi(), way.levels().peakPsi());
+        double needsPsi = way.levels().neededPsi(fork.sum().needsPsi());
         double leastCost =
             way.leastCost() + fork.sum().leastCost() + material.worth.of(List.of(leg), needsPsi);
         int toSource = way.toSource() + fork.sum().toSource();

@@ -1,4 +1,4 @@
-package hosewright.line.search;
+package hosewright.line.shape;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
@@ -19,7 +19,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Every topology for a number of lines side by side, over given hose lines. */
-final class Topologies {
+public final class Topologies {
   private final Dividers dividers;
   private final FullSize fullSize;
   private final List<List<Bridge.Link>> atSource;
@@ -32,7 +32,7 @@ final class Topologies {
   /**
    * @param attackHoses what attack lines may be laid with; empty where none are asked for
    */
-  Topologies(
+  public Topologies(
       Job job,
       Catalogue catalogue,
       Eligibility eligibility,
@@ -101,7 +101,7 @@ final class Topologies {
    * @param hoses what the line that starts at the source may be laid with
    * @param lines side by side from the source; as many as the job has outlets, if it has several
    */
-  List<Topology> of(List<HoseLine> hoses, int lines) {
+  public List<Topology> of(List<HoseLine> hoses, int lines) {
     List<Topology> topologies = new ArrayList<>();
     for (HoseLine hose : hoses) {
       topologies.addAll(keepingTheRules(of(hose, lines)));

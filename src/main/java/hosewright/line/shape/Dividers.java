@@ -1,4 +1,4 @@
-package hosewright.line.search;
+package hosewright.line.shape;
 
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;

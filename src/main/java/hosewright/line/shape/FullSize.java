@@ -1,4 +1,4 @@
-package hosewright.line.search;
+package hosewright.line.shape;
 
 import hosewright.job.Job;
 import hosewright.line.assembly.Between;
