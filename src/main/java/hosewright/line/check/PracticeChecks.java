@@ -200,6 +200,11 @@ public final class PracticeChecks {
         || isSmall(job, topology.last()) && !job.lifts(SMALL);
   }
 
+  /** Whether there is any hose that is laid for a job only where there is no other. */
+  public static boolean mayRankLast(Job job) {
+    return job.service().use().isFire();
+  }
+
   private static boolean ranksMadeUpLast(Job job) {
     return job.service().use().isFire() && !job.lifts(MADE_UP);
   }

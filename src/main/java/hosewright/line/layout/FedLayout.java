@@ -54,13 +54,6 @@ public record FedLayout(PricedLayout priced, Inlet source, Map<FedLeg, List<Chec
         .noneMatch(check -> check.outcome() == Check.Outcome.FAIL && !check.id().isOfTheJob());
   }
 
-  /** Whether nothing fails. */
-  boolean passes() {
-    return checks.values().stream()
-        .flatMap(List::stream)
-        .noneMatch(check -> check.outcome() == Check.Outcome.FAIL);
-  }
-
   /** The leg whose appliance has least to spare. */
   public FedLeg worstOff() {
     return checks.keySet().stream()

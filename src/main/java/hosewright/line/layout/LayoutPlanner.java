@@ -4,6 +4,7 @@ import hosewright.hydraulics.Inlet;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
+import hosewright.line.check.PracticeChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.Billing;
@@ -68,6 +69,9 @@ public final class LayoutPlanner {
     Optional<FedLayout> best = cheapest(usual);
     if (best.isPresent() && best.get().bill().partsToSource() == 0) {
       return found(best, usual);
+    }
+    if (!PracticeChecks.mayRankLast(layout.whole())) {
+      return found(best.isPresent() ? best : nearest(), usual);
     }
     LayoutSearch any = search(layout.fed(), false);
     best = better(best, cheapest(any));
@@ -174,7 +178,7 @@ public final class LayoutPlanner {
     Worth worth = search.worth(bound.cost());
     Optional<FedLayout> near =
         bound.toSource() == 0 ? near(search, worth, bound.cost()) : Optional.empty();
-    return near.or(() -> asGoodOrBetter(fed.get(), search, worth)).or(() -> fed);
+    return near.or(() -> asGoodOrBetter(fed.get(), search, worth));
   }
 
   private Optional<FedLayout> asGoodOrBetter(FedLayout found, LayoutSearch search, Worth worth) {

@@ -5,6 +5,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import hosewright.catalogue.Stated;
 import hosewright.hydraulics.Inlet;
+import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Station;
 import hosewright.job.Job;
@@ -12,6 +13,7 @@ import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
 import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.Placed;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Eligibility;
@@ -26,6 +28,7 @@ import hosewright.line.search.LegLevels;
 import hosewright.line.search.LegWays;
 import hosewright.line.search.PlainBill;
 import hosewright.line.search.SmallShop;
+import hosewright.line.water.FittingLoss;
 import hosewright.line.water.PlanHydraulics;
 import hosewright.thread.End;
 import java.util.ArrayList;
@@ -164,8 +167,17 @@ final class BruteLayouts {
     return 0.40853 * gpm / (boreIn * boreIn);
   }
 
-  private static Divider divider(Item wye) {
-    return new Divider(wye, wye.ends().get(0), wye.ends().subList(1, 3));
+  private Divider divider(Item wye) {
+    double wholeGpm = layout.legs().get(0).flowGpm();
+    List<End> outlets = wye.ends().subList(1, 3);
+    List<Double> lossesPsi = new ArrayList<>();
+    for (int leg = 0; leg < 2; leg++) {
+      Placed part = Placed.inLine(new Bridge.Link(wye, wye.ends().get(0), outlets.get(leg)), 1);
+      double likeGpm = layout.legs().get(leg + 1).flowGpm() * part.branches();
+      LineElement loss = FittingLoss.of(part);
+      lossesPsi.add(Math.max(loss.lossPsi(wholeGpm), loss.lossPsi(likeGpm)));
+    }
+    return new Divider(wye, wye.ends().get(0), outlets, lossesPsi);
   }
 
   private void join(Item wye, List<List<Assembly>> lines) {
@@ -184,8 +196,8 @@ final class BruteLayouts {
   private boolean passes(Candidate one) {
     LaidLeg left = last(1, one);
     LaidLeg right = last(2, one);
-    double leftPsi = left.needsPsi() + lossPsi(one, 0);
-    double rightPsi = right.needsPsi() + lossPsi(one, 1);
+    double leftPsi = left.needsPsi() + one.divider.lossPsi(0);
+    double rightPsi = right.needsPsi() + one.divider.lossPsi(1);
     double needPsi = Math.max(leftPsi, rightPsi);
     LegJob asked = layout.legs().get(0);
     Job job = job(0, layout.whole().from(), one.divider.inlet()).flowing(asked.flowGpm(), needPsi);
@@ -219,11 +231,6 @@ final class BruteLayouts {
     return !lifted(layout.whole(), "plain-wye")
         && layout.whole().service().use().isFire()
         && one.divider.item().form().gated() == Stated.NO;
-  }
-
-  private double lossPsi(Candidate one, int outlet) {
-    double wholeGpm = layout.legs().get(0).flowGpm();
-    return one.divider.lossPsi(outlet, wholeGpm, layout.legs().get(outlet + 1).flowGpm());
   }
 
   private LaidLeg last(int leg, Candidate one) {

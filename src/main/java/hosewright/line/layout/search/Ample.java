@@ -81,7 +81,7 @@ final class Ample {
 
   /** Where a leg begins, behind what divides the water there. */
   Enough atBeginning(LegJob leg) {
-    return enough(leg, givenPsi(leg));
+    return everywhere ? Enough.ALWAYS : new Enough(givenPsi(leg), closedPsi(leg));
   }
 
   /** Where a leg ends, before what divides the water there. */
@@ -92,11 +92,7 @@ final class Ample {
 
   /** Side by side at the source. */
   Enough atSource() {
-    return enough(layout.atSource().get(0), givenPsi(layout.atSource().get(0)));
-  }
-
-  private Enough enough(LegJob leg, double givenPsi) {
-    return everywhere ? Enough.ALWAYS : new Enough(givenPsi, closedPsi(leg));
+    return atBeginning(layout.atSource().get(0));
   }
 
   private Worst worst(LegJob leg) {
@@ -132,9 +128,8 @@ final class Ample {
   /** The most that anything which divides the water behind a leg takes of it. */
   private double dividerPsi(LegJob before, LegJob leg) {
     int place = places.behind(before).indexOf(leg);
-    double wholeGpm = places.behind(before).stream().mapToDouble(LegJob::flowGpm).sum();
     return places.dividers(before).stream()
-        .mapToDouble(divider -> divider.lossPsi(place, wholeGpm, leg.job().flowGpm()))
+        .mapToDouble(divider -> divider.lossPsi(place))
         .max()
         .orElse(0);
   }

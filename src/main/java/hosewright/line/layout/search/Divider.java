@@ -1,6 +1,8 @@
 package hosewright.line.layout.search;
 
 import hosewright.catalogue.Item;
+import hosewright.hydraulics.LineElement;
+import hosewright.job.layout.LegJob;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.GasketCount;
 import hosewright.line.assembly.Placed;
@@ -14,28 +16,48 @@ import java.util.List;
  *
  * @param inlet the end that the leg before it ends at
  * @param outlets one for each leg behind it, in their order
+ * @param lossesPsi what it takes on the way to each, psi
  */
-public record Divider(Item item, End inlet, List<End> outlets) {
+public record Divider(Item item, End inlet, List<End> outlets, List<Double> lossesPsi) {
   public Divider {
     outlets = List.copyOf(outlets);
+    lossesPsi = List.copyOf(lossesPsi);
+  }
+
+  /**
+   * Water enters by the first end.
+   *
+   * @param legs what hangs on the outlets, in their order
+   */
+  static Divider of(Item item, List<End> outlets, List<LegJob> legs) {
+    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    End inlet = item.ends().get(0);
+    List<Double> lossesPsi = new ArrayList<>();
+    for (int i = 0; i < outlets.size(); i++) {
+      Placed part = towards(item, inlet, outlets.get(i));
+      lossesPsi.add(lossPsi(part, wholeGpm, legs.get(i).job().flowGpm()));
+    }
+    return new Divider(item, inlet, outlets, lossesPsi);
   }
 
   /** As a part of a line towards a leg behind it. */
   public Placed towards(int leg) {
-    return Placed.inLine(new Bridge.Link(item, inlet, outlets.get(leg)), 1);
+    return towards(item, inlet, outlets.get(leg));
   }
 
-  /**
-   * What it takes on the way to a leg, psi: its inlet sees the whole flow and its outlet the leg's
-   * own, and the greater of the two losses counts.
-   *
-   * @param wholeGpm flow at its inlet, gpm
-   * @param legGpm flow of one line of the leg, gpm
-   */
-  public double lossPsi(int leg, double wholeGpm, double legGpm) {
-    Placed part = towards(leg);
-    double likeGpm = legGpm * part.branches();
-    return Math.max(FittingLoss.of(part).lossPsi(wholeGpm), FittingLoss.of(part).lossPsi(likeGpm));
+  private static Placed towards(Item item, End inlet, End outlet) {
+    return Placed.inLine(new Bridge.Link(item, inlet, outlet), 1);
+  }
+
+  /** What it takes on the way to a leg, psi. */
+  public double lossPsi(int leg) {
+    return lossesPsi.get(leg);
+  }
+
+  /** Its inlet sees the whole flow and its outlet the leg's own; the greater loss counts. */
+  private static double lossPsi(Placed part, double wholeGpm, double legGpm) {
+    LineElement loss = FittingLoss.of(part);
+    return Math.max(loss.lossPsi(wholeGpm), loss.lossPsi(legGpm * part.branches()));
   }
 
   /**

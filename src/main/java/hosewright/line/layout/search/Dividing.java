@@ -39,7 +39,6 @@ final class Dividing {
           || gates && item.form().gated() == Stated.NO) {
         continue;
       }
-      // Water enters by the first end.
       List<End> free = new ArrayList<>(item.ends().subList(1, item.ends().size()));
       hang(item, legs, free, new ArrayList<>(), all);
     }
@@ -54,7 +53,7 @@ final class Dividing {
   private static void hang(
       Item item, List<LegJob> legs, List<End> free, List<End> chosen, List<Divider> all) {
     if (chosen.size() == legs.size()) {
-      all.add(new Divider(item, item.ends().get(0), chosen));
+      all.add(Divider.of(item, chosen, legs));
       return;
     }
     int copies = legs.get(chosen.size()).copies();

@@ -38,8 +38,6 @@ public record LaidLeg(
 
   /** What the divider at its end takes on the way to a leg behind it, psi. */
   public double dividerPsi(int leg) {
-    return divider
-        .map(one -> one.lossPsi(leg, job.flowGpm(), behind.get(leg).job().flowGpm()))
-        .orElse(0.0);
+    return divider.map(one -> one.lossPsi(leg)).orElse(0.0);
   }
 }

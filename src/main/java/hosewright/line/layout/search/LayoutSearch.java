@@ -6,7 +6,6 @@ import hosewright.job.layout.LegJob;
 import hosewright.line.goods.Availability;
 import hosewright.line.goods.BuyingCosts;
 import hosewright.line.goods.Eligibility;
-import hosewright.line.goods.Goods;
 import hosewright.line.goods.SharedCosts;
 import hosewright.line.search.LegWays;
 import hosewright.line.search.Shop;
@@ -15,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Finds layouts: every leg laid, divided where legs meet.
@@ -101,8 +99,12 @@ public final class LayoutSearch {
 
   /** Some good layouts, found quickly; if any can be fed, one of them likely can. */
   public List<Whole> some() {
+    if (few().count() == 0) {
+      return List.of();
+    }
+    Narrowed lines = priced(few(), Worth.NOTHING);
     Thinning thinning = Thinning.toAFew(A_FEW);
-    return joined(few(), Bound.NONE, Worth.NOTHING, FEW_DIVIDERS, thinning);
+    return joined(lines, Bound.NONE, Worth.NOTHING, FEW_DIVIDERS, thinning);
   }
 
   /**
@@ -121,49 +123,53 @@ public final class LayoutSearch {
         found.put(span, legLines.of(span).all(wanted));
       }
     }
-    Lines lines = narrowed(new Lines(found), all, worth);
-    Thinning thinning = new Undominated(legs -> costs(lines, legs));
+    Narrowed lines = narrowed(new Lines(found), all, worth);
+    if (lines.lines.count() == 0) {
+      return List.of();
+    }
+    Thinning thinning = new Undominated(lines.prices::beside);
     return joined(lines, all, worth, Integer.MAX_VALUE, thinning);
   }
 
+  /**
+   * Lines at the prices that they reach together.
+   *
+   * @param costs compares any of their goods
+   * @param least what parts of layouts cost with them
+   */
+  private record Narrowed(Lines lines, LinePrices prices, SharedCosts costs, LeastCosts least) {}
+
   /** Lines that may stand in a layout within a bound at the prices that they reach together. */
-  private Lines narrowed(Lines lines, Bound bound, Worth worth) {
-    Lines priced = priced(lines);
-    Lines narrower = priced.within(bound, leastOf(priced, worth), worth);
+  private Narrowed narrowed(Lines lines, Bound bound, Worth worth) {
+    Narrowed priced = priced(lines, worth);
+    Lines narrower = priced.lines.within(bound, priced.least, worth);
     return narrower.count() < lines.count() ? narrowed(narrower, bound, worth) : priced;
   }
 
-  private Lines priced(Lines lines) {
-    return lines.costing(costs(lines, Set.of()));
-  }
-
-  private LeastCosts leastOf(Lines lines, Worth worth) {
-    SharedCosts costs = costs(lines, Set.of());
-    return new LeastCosts(
-        places,
-        span -> lines.leastCost(span, worth),
-        divider -> costs.least(Goods.one(divider.item(), List.of())),
-        worth);
-  }
-
-  /** Compares goods of some legs, by name, beside anything that others of given lines may buy. */
-  private SharedCosts costs(Lines lines, Set<String> legs) {
+  private Narrowed priced(Lines lines, Worth worth) {
     MostTaken most = new MostTaken(layout, places, lines);
     BuyingCosts buying =
         new BuyingCosts(shop.prices(), Availability.of(layout.whole()), most.byAll());
-    return legLines.of(places.spans().get(0)).costs(buying, most.besides(legs));
+    LinePrices prices = new LinePrices(most, buying, legLines.of(places.spans().get(0)));
+    SharedCosts costs = prices.besideAll();
+    Lines priced = lines.costing(costs);
+    LeastCosts least =
+        new LeastCosts(
+            places,
+            span -> priced.leastCost(span, worth),
+            divider -> buying.leastEach(divider.item()),
+            worth);
+    return new Narrowed(priced, prices, costs, least);
   }
 
   private List<Whole> joined(
-      Lines lines, Bound bound, Worth worth, int mostDividers, Thinning thinning) {
-    if (lines.count() == 0) {
-      return List.of();
-    }
+      Narrowed narrowed, Bound bound, Worth worth, int mostDividers, Thinning thinning) {
+    Lines lines = narrowed.lines;
     LimbSearch.Material material =
         new LimbSearch.Material(
             lines,
-            leastOf(lines, worth),
-            costs(lines, Set.of()),
+            narrowed.least,
+            narrowed.costs,
             worth,
             new Ample(layout, places, lines, source),
             mostDividers);
@@ -191,7 +197,7 @@ public final class LayoutSearch {
             name ->
                 places.spans().stream()
                     .filter(span -> span.leg().name().equals(name))
-                    .allMatch(span -> legLines.of(span).few().isEmpty()))
+                    .allMatch(span -> few().of(span).isEmpty()))
         .toList();
   }
 

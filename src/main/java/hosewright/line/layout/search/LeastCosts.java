@@ -98,13 +98,9 @@ final class LeastCosts {
 
   /** What a divider takes on the way to legs behind it, from one of them on. */
   private double ofPressure(Divider divider, List<LegJob> legs, int first) {
-    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     double ofPressure = 0;
     for (int i = first; i < legs.size(); i++) {
-      double eachPsi = worth.ofPsi(legs.get(i));
-      if (eachPsi > 0) {
-        ofPressure += eachPsi * divider.lossPsi(i, wholeGpm, legs.get(i).job().flowGpm());
-      }
+      ofPressure += worth.ofPsi(legs.get(i)) * divider.lossPsi(i);
     }
     return ofPressure;
   }

@@ -19,6 +19,7 @@ final class LegPlaces {
   private final Dividing dividing;
   private final Map<String, List<Divider>> dividers = new HashMap<>();
   private final Map<String, List<LegJob>> behind = new HashMap<>();
+  private List<Span> spans = List.of();
 
   LegPlaces(LayoutJob layout, Catalogue catalogue, Eligibility eligibility) {
     this.layout = layout;
@@ -86,6 +87,13 @@ final class LegPlaces {
 
   /** Every leg between every two ends that it may be laid between. */
   List<Span> spans() {
+    if (spans.isEmpty()) {
+      spans = findSpans();
+    }
+    return spans;
+  }
+
+  private List<Span> findSpans() {
     List<Span> spans = new ArrayList<>();
     for (LegJob leg : layout.legs()) {
       for (End from : begins(leg)) {

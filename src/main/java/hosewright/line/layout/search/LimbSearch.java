@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
 
 /**
@@ -67,15 +68,11 @@ final class LimbSearch {
   /** Every whole layout, but those that were left out. */
   List<Fork> all() {
     List<LegJob> legs = layout.atSource();
-    List<Fork> all = List.of(begun(Optional.empty(), legs));
-    for (int i = 0; i < legs.size(); i++) {
-      double besides = material.least.atSource(legs.subList(i + 1, legs.size()));
-      all = longer(all, limbs(legs.get(i), places.source()), 0, allowing(legs, i, besides));
-      if (i < legs.size() - 1) {
-        all = thinned(all, legs.subList(0, i + 1), material.ample.atSource());
-      }
-    }
-    return all;
+    return joined(
+        Optional.empty(),
+        legs,
+        next -> material.least.atSource(legs.subList(next, legs.size())),
+        material.ample.atSource());
   }
 
   /** How many joinings were looked at. */
@@ -189,21 +186,33 @@ final class LimbSearch {
   }
 
   private List<Fork> hang(LegJob before, Divider divider) {
-    List<LegJob> legs = places.behind(before);
-    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     double besides = material.least.besides(before, divider);
-    List<Fork> all = List.of(begun(Optional.of(divider), legs));
+    return joined(
+        Optional.of(divider),
+        places.behind(before),
+        next -> besides + material.least.behind(before, divider, next),
+        material.ample.atEnd(before));
+  }
+
+  /**
+   * Every way to lay legs from one place.
+   *
+   * @param besides what all costs at the least but the legs before one
+   */
+  private List<Fork> joined(
+      Optional<Divider> divider,
+      List<LegJob> legs,
+      IntToDoubleFunction besides,
+      Ample.Enough enough) {
+    List<Fork> all = List.of(begun(divider, legs));
     for (int i = 0; i < legs.size(); i++) {
-      LegJob leg = legs.get(i);
-      double lossPsi = divider.lossPsi(i, wholeGpm, leg.job().flowGpm());
-      all =
-          longer(
-              all,
-              limbs(leg, divider.outlets().get(i)),
-              lossPsi,
-              allowing(legs, i, besides + material.least.behind(before, divider, i + 1)));
+      int place = i;
+      End end = divider.map(one -> one.outlets().get(place)).orElse(places.source());
+      double lossPsi = divider.map(one -> one.lossPsi(place)).orElse(0.0);
+      Predicate<Sum> allowed = allowing(legs, i, besides.applyAsDouble(i + 1));
+      all = longer(all, limbs(legs.get(i), end), lossPsi, allowed);
       if (i < legs.size() - 1) {
-        all = thinned(all, legs.subList(0, i + 1), material.ample.atEnd(before));
+        all = thinned(all, legs.subList(0, i + 1), enough);
       }
     }
     return all;

@@ -137,7 +137,6 @@ final class Relaxation {
   private Optional<Pick> trunk(
       LegJob leg, End from, Divider divider, Worth worth, Map<Place, Optional<Pick>> known) {
     List<LegJob> legs = places.behind(leg);
-    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     Pick behind = new Pick(ofDivider.applyAsDouble(divider), Map.of());
     for (int i = 0; i < legs.size(); i++) {
       LegJob next = legs.get(i);
@@ -145,8 +144,7 @@ final class Relaxation {
       if (limb.isEmpty()) {
         return Optional.empty();
       }
-      double lossPsi = divider.lossPsi(i, wholeGpm, next.job().flowGpm());
-      behind = beside(behind, limb.get(), lossPsi, worth.ofPsi(next));
+      behind = beside(behind, limb.get(), divider.lossPsi(i), worth.ofPsi(next));
     }
     return line(new Span(leg, from, divider.inlet()), worth, behind);
   }

@@ -15,21 +15,21 @@ import java.util.Map;
  * at its worth, less {@link #ofSource}: so they tell what is too dear once it is fed as it must be
  * (Lagrangian relaxation; Fisher, Management Science 27 (1981) 1-18).
  *
- * @param ofLast of each leg that ends at an appliance, by name
  * @param ofEach of each leg: that of all the ways that lead through it
  * @param ofSource what all that the source gives is worth
  */
-public record Worth(Map<String, Double> ofLast, Map<String, Double> ofEach, double ofSource) {
-  public static final Worth NOTHING = new Worth(Map.of(), Map.of(), 0);
+public record Worth(Map<String, Double> ofEach, double ofSource) {
+  public static final Worth NOTHING = new Worth(Map.of(), 0);
 
   /**
+   * @param ofLast of each leg that ends at an appliance, by name
    * @param sourcePsi what the source gives
    */
   static Worth of(LayoutJob layout, Map<String, Double> ofLast, double sourcePsi) {
     Map<String, Double> ofEach = new HashMap<>();
     layout.atSource().forEach(leg -> add(layout, leg, ofLast, ofEach));
     double all = layout.atSource().stream().mapToDouble(leg -> ofEach.get(leg.name())).sum();
-    return new Worth(Map.copyOf(ofLast), Map.copyOf(ofEach), all * sourcePsi);
+    return new Worth(Map.copyOf(ofEach), all * sourcePsi);
   }
 
   private static double add(
