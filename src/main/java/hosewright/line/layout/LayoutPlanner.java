@@ -29,6 +29,9 @@ public final class LayoutPlanner {
   /** Shares of the least that any layout costs. */
   private static final List<Double> BEYOND_LEAST = List.of(0.005, 0.02, 0.04);
 
+  /** Where the cheap ones are fed, but not to be had. */
+  private static final List<Double> FAR_BEYOND = List.of(0.1, 0.3, 1.0, 3.0);
+
   private final LayoutJob layout;
   private final Shop shop;
   private final Billing billing;
@@ -143,22 +146,19 @@ public final class LayoutPlanner {
     double leastCost = search.leastCost(Worth.NOTHING);
     Optional<FedLayout> best =
         leastCost < Double.POSITIVE_INFINITY
-            ? near(search, Worth.NOTHING, Double.POSITIVE_INFINITY).or(() -> farther(search))
+            ? near(search, Worth.NOTHING, BEYOND_LEAST).or(() -> farther(search))
             : Optional.empty();
     looked += search.looked();
     return best;
   }
 
   /**
-   * @param mostCost what need not be looked beyond
+   * @param shares of the least cost, how far to look beyond it
    */
-  private Optional<FedLayout> near(LayoutSearch search, Worth worth, double mostCost) {
+  private Optional<FedLayout> near(LayoutSearch search, Worth worth, List<Double> shares) {
     double leastCost = search.leastCost(worth);
-    for (double beyond : BEYOND_LEAST) {
+    for (double beyond : shares) {
       Bound bound = new Bound(leastCost * (1 + beyond), 0);
-      if (bound.cost() >= mostCost) {
-        return Optional.empty();
-      }
       Optional<FedLayout> found = best(search.within(bound, worth));
       if (found.isPresent()) {
         return bound.allows(bound(found.get().priced()).cost())
@@ -170,15 +170,21 @@ public final class LayoutPlanner {
   }
 
   private Optional<FedLayout> farther(LayoutSearch search) {
-    Optional<FedLayout> fed = best(search.some());
+    List<Whole> some = search.some();
+    Optional<FedLayout> fed = best(some);
     if (fed.isEmpty()) {
-      return fed;
+      return some.isEmpty() ? fed : near(search, Worth.NOTHING, FAR_BEYOND);
     }
     Bound bound = bound(fed.get().priced());
     Worth worth = search.worth(bound.cost());
-    Optional<FedLayout> near =
-        bound.toSource() == 0 ? near(search, worth, bound.cost()) : Optional.empty();
-    return near.or(() -> asGoodOrBetter(fed.get(), search, worth));
+    double leastCost = search.leastCost(worth);
+    List<Double> shares =
+        bound.toSource() > 0
+            ? List.of()
+            : BEYOND_LEAST.stream()
+                .filter(share -> leastCost * (1 + share) < bound.cost())
+                .toList();
+    return near(search, worth, shares).or(() -> asGoodOrBetter(fed.get(), search, worth));
   }
 
   private Optional<FedLayout> asGoodOrBetter(FedLayout found, LayoutSearch search, Worth worth) {
