@@ -1,8 +1,12 @@
 package hosewright.line.assembly;
 
+import hosewright.job.Ends;
 import hosewright.job.question.ApplianceKind;
 import hosewright.line.model.Role;
+import hosewright.thread.End;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Whether hands can make every joint of a line.
@@ -28,6 +32,29 @@ public final class MakeUpOrder {
       return joints.stream().anyMatch(joint -> joint.lines() > 1 && !needsTurning(joint));
     }
     return appliance.turnsFreely() || joints.stream().anyMatch(joint -> !needsTurning(joint));
+  }
+
+  /**
+   * Whether one line between two ends can be made up whatever bridges its gaps: it ends where
+   * things turn freely, or some end of its own needs no turning.
+   */
+  public static boolean everPossible(Topology topology, Ends ends) {
+    return ends.appliance().turnsFreely()
+        || turnsItself(ends.from())
+        || turnsItself(ends.to())
+        || topology.legs().stream()
+            .anyMatch(leg -> turnsItself(leg.inlet()) || turnsItself(leg.outlet()));
+  }
+
+  /** Whether a part of a bridge makes a joint that needs no turning. */
+  public static boolean eases(Placed part) {
+    return Stream.of(part.upstream(), part.downstream())
+        .flatMap(Optional::stream)
+        .anyMatch(MakeUpOrder::turnsItself);
+  }
+
+  private static boolean turnsItself(End end) {
+    return end.swivel() || !end.threaded();
   }
 
   /** Sections that must be turned whole, because no swivel helps at one of their joints. */

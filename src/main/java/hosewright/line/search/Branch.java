@@ -2,6 +2,7 @@ package hosewright.line.search;
 
 import hosewright.line.assembly.Choice;
 import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.MakeUpOrder;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.GapBridges;
@@ -98,12 +99,16 @@ record Branch(
     return compared;
   }
 
-  /** The cheapest bridges, those that lose least, and of the cheap ones the strongest. */
+  /**
+   * The cheapest bridges, those that lose least, and of the cheap ones the strongest and those that
+   * ease making the line up.
+   */
   Set<List<List<Placed>>> bridgesToCompare() {
     Set<List<List<Placed>>> compared = new LinkedHashSet<>();
     compared.add(cheapestBridges());
     compared.add(widestBridges());
     compared.add(strongestBridges());
+    compared.add(easingBridges());
     return compared;
   }
 
@@ -125,6 +130,19 @@ record Branch(
                     .max(Comparator.comparingDouble(Choice::ratedPsi))
                     .orElseThrow()
                     .value())
+        .toList();
+  }
+
+  /** Of the cheap bridges the first over each gap that eases making the line up, if any does. */
+  private List<List<Placed>> easingBridges() {
+    return bridges.stream()
+        .map(gap -> gap.cheapest(FIRST_FETCH).stream().map(Choice::value).toList())
+        .map(
+            cheap ->
+                cheap.stream()
+                    .filter(bridge -> bridge.stream().anyMatch(MakeUpOrder::eases))
+                    .findFirst()
+                    .orElse(cheap.get(0)))
         .toList();
   }
 

@@ -9,6 +9,7 @@ import hosewright.line.assembly.GasketCount;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.LegShape;
+import hosewright.line.assembly.MakeUpOrder;
 import hosewright.line.assembly.Placed;
 import hosewright.line.bridge.BridgeGraph;
 import hosewright.line.bridge.GapBridges;
@@ -57,15 +58,16 @@ final class LegParts {
    * A lay or a bridge that may be worth taking.
    *
    * @param compared what it takes
+   * @param eases whether it makes a joint that needs no turning, where none is sure without it
    */
-  private record Part<T>(Choice<T> choice, SharedCosts.Compared compared) {}
+  private record Part<T>(Choice<T> choice, SharedCosts.Compared compared, boolean eases) {}
 
-  private <T> Part<T> part(Choice<T> choice, Goods goods) {
-    return new Part<>(choice, costs.compared(goods));
+  private <T> Part<T> part(Choice<T> choice, Goods goods, boolean eases) {
+    return new Part<>(choice, costs.compared(goods), eases);
   }
 
   /**
-   * Adds a part unless another loses no more, stands as much, and is never dearer.
+   * Adds a part unless another loses no more, stands as much, eases as much, and is never dearer.
    *
    * @param mostPsi what nothing is asked to stand more than
    * @param others what the other may cost besides its goods
@@ -76,6 +78,7 @@ final class LegParts {
       Choice<T> choice = other.choice();
       if (choice.lossPsi() <= part.choice().lossPsi() + HAIR
           && choice.ratedPsi() >= Math.min(mostPsi, part.choice().ratedPsi()) - HAIR
+          && (other.eases() || !part.eases())
           && costs.mostOver(other.compared(), part.compared())
                   + others.applyAsDouble(choice.value())
               <= HAIR) {
@@ -87,21 +90,25 @@ final class LegParts {
 
   /**
    * The bridges over a gap that are worth taking, up to the first that is dearer, however the rest
-   * is bought, than one that takes as little as any and stands as much as is ever asked.
+   * is bought, than one that takes as little as any, stands as much as is ever asked and eases.
+   *
+   * @param madeAnyway whether the line can be made up whatever bridges its gaps
    */
-  List<Choice<List<Placed>>> bridges(GapBridges gap, double mostPsi) {
+  List<Choice<List<Placed>>> bridges(GapBridges gap, double mostPsi, boolean madeAnyway) {
     List<Part<List<Placed>>> bridges = new ArrayList<>();
     double enough = Double.POSITIVE_INFINITY;
     int at = 0;
     Optional<Choice<List<Placed>>> next = gap.at(at);
     while (next.isPresent() && next.get().leastCost() * copies <= enough) {
       Choice<List<Placed>> choice = next.get();
-      add(part(choice, goods(choice.value())), bridges, mostPsi, this::mostGaskets);
-      if (choice.lossPsi() <= gap.leastLossPsi() + HAIR && choice.ratedPsi() >= mostPsi) {
+      Goods goods = goods(choice.value());
+      boolean eases = madeAnyway || choice.value().stream().anyMatch(MakeUpOrder::eases);
+      add(part(choice, goods, eases), bridges, mostPsi, this::mostGaskets);
+      if (eases && choice.lossPsi() <= gap.leastLossPsi() + HAIR && choice.ratedPsi() >= mostPsi) {
         enough =
             Math.min(
                 enough,
-                costs.mostOver(goods(choice.value()), Goods.NOTHING)
+                costs.mostOver(goods, Goods.NOTHING)
                     + mostGaskets(choice.value())
                     + mostSavedOnBridges());
       }
@@ -154,10 +161,10 @@ final class LegParts {
             ? costs.mostOver(goods(leg, shortest.value()), Goods.NOTHING) + saved
             : Double.POSITIVE_INFINITY;
     List<Part<Lay>> kept = new ArrayList<>();
-    kept.add(part(shortest, goods(leg, shortest.value())));
+    kept.add(part(shortest, goods(leg, shortest.value()), true));
     lays.each(
         begun -> begun.cost() * copies > enough,
-        choice -> add(part(choice, goods(leg, choice.value())), kept, mostPsi, lay -> 0));
+        choice -> add(part(choice, goods(leg, choice.value()), true), kept, mostPsi, lay -> 0));
     return kept.stream().map(Part::choice).distinct().toList();
   }
 

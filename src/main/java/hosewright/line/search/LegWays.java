@@ -10,6 +10,7 @@ import hosewright.line.assembly.Between;
 import hosewright.line.assembly.Choice;
 import hosewright.line.assembly.GasketCount;
 import hosewright.line.assembly.Lay;
+import hosewright.line.assembly.MakeUpOrder;
 import hosewright.line.assembly.Placed;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.check.PracticeChecks;
@@ -190,9 +191,10 @@ public final class LegWays {
 
   private void search(Branch branch) {
     double mostPsi = PressureBudget.enoughPsi(job, branch.topology()).orElse(Double.MAX_VALUE);
+    boolean madeAnyway = MakeUpOrder.everPossible(branch.topology(), job.ends());
     List<List<Choice<List<Placed>>>> bridges = new ArrayList<>();
     for (GapBridges gap : branch.bridges()) {
-      bridges.add(parts.bridges(gap, mostPsi));
+      bridges.add(parts.bridges(gap, mostPsi, madeAnyway));
     }
     List<List<Choice<Lay>>> lays = new ArrayList<>();
     for (int leg = 0; leg < branch.lays().size(); leg++) {

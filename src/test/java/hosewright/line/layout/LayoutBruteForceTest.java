@@ -33,6 +33,13 @@ class LayoutBruteForceTest {
         .hasValueSatisfying(judged -> assertThat(judged.served).isTrue());
   }
 
+  /** Hose that does not turn at either coupling is made up by an adapter with a swivel alone. */
+  @Test
+  void a_leg_whose_hose_cannot_be_turned_takes_the_dearer_bridge_with_a_swivel() {
+    assertThat(judged(3_804, 20_000))
+        .hasValueSatisfying(judged -> assertThat(judged.served).isTrue());
+  }
+
   private static void holds(int wanted, int mostLayouts) {
     int shops = 0;
     int served = 0;
