@@ -2,12 +2,14 @@ package hosewright.line.check;
 
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
+import hosewright.line.assembly.Placed;
 import hosewright.line.model.Check;
 import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Checks on pressures, flowing and with the nozzle shut. */
 public final class PressureChecks {
@@ -48,5 +50,15 @@ public final class PressureChecks {
     ratings.surge().ifPresent(all::add);
     flow.lawsAgree().ifPresent(all::add);
     return all;
+  }
+
+  /**
+   * A wye, water thief or manifold where legs of a layout meet; empty where its rating is not
+   * known.
+   *
+   * @param highestPsi the most that it sees, flowing or shut
+   */
+  public static Optional<Check> ofDivider(Job job, Placed divider, double highestPsi) {
+    return RatingChecks.ofFitting(job, divider, highestPsi);
   }
 }

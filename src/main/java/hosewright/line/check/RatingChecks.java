@@ -23,6 +23,8 @@ import java.util.stream.Collectors;
 
 /** Checks on what each part sees against what it is rated for. */
 final class RatingChecks {
+  private static final String EITHER_WAY = "flowing or shut";
+
   private final Job job;
   private final Hydraulics hydraulics;
   private final List<SeenPressure> seen;
@@ -68,28 +70,50 @@ final class RatingChecks {
             Comparator.comparingDouble(
                 part -> workingPsi(part.part()).getAsDouble() - part.highestPsi()))
         .map(
-            worst -> {
-              double limitPsi = workingPsi(worst.part()).getAsDouble();
-              boolean holds = worst.highestPsi() <= limitPsi + PressureChecks.HAIR_PSI;
-              return check(
-                      id,
-                      holds ? Outcome.PASS : Outcome.FAIL,
-                      worst.highestPsi(),
-                      limitPsi,
-                      "psi",
-                      text(
-                          "%s sees %.1f psi at most, %s; it is rated %.0f psi",
-                          worst.part().description(), worst.highestPsi(), most(worst), limitPsi),
-                      "the item's rating in the catalogue")
-                  .in(Span.nameOf(worst.part(), spans));
-            });
+            worst ->
+                workingPressure(
+                        id,
+                        worst.part(),
+                        worst.highestPsi(),
+                        workingPsi(worst.part()).getAsDouble(),
+                        most(worst))
+                    .in(Span.nameOf(worst.part(), spans)));
+  }
+
+  /**
+   * A fitting that stands outside a line; empty where its rating is not known.
+   *
+   * @param highestPsi the most that it sees, flowing or shut
+   */
+  static Optional<Check> ofFitting(Job job, Placed part, double highestPsi) {
+    return part.rating().workingPsiAt(job.service().temperatureOrUsualF()).stream()
+        .mapToObj(
+            limitPsi ->
+                workingPressure(
+                    CheckId.FITTING_WORKING_PRESSURE, part, highestPsi, limitPsi, EITHER_WAY))
+        .findFirst();
+  }
+
+  private static Check workingPressure(
+      CheckId id, Placed part, double highestPsi, double limitPsi, String when) {
+    boolean holds = highestPsi <= limitPsi + PressureChecks.HAIR_PSI;
+    return check(
+        id,
+        holds ? Outcome.PASS : Outcome.FAIL,
+        highestPsi,
+        limitPsi,
+        "psi",
+        text(
+            "%s sees %.1f psi at most, %s; it is rated %.0f psi",
+            part.description(), highestPsi, when, limitPsi),
+        "the item's rating in the catalogue");
   }
 
   /** When a part sees most, and where if the ground is known. */
   private String most(SeenPressure part) {
     Station at = part.highest();
     return !job.run().way().isSurveyed()
-        ? "flowing or shut"
+        ? EITHER_WAY
         : (at.closedPsi() >= at.flowingPsi() ? "shut, " : "flowing, ") + Whereabouts.of(at);
   }
 

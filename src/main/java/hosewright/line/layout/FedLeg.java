@@ -5,6 +5,7 @@ import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.check.Checks;
+import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Basket;
 import hosewright.line.layout.search.LaidLeg;
 import hosewright.line.model.Check;
@@ -70,7 +71,22 @@ public record FedLeg(
   }
 
   List<Check> checks(List<Basket.Purchase> purchases) {
-    return Checks.of(job, line(), hydraulics, purchases);
+    List<Check> checks = new ArrayList<>(Checks.of(job, line(), hydraulics, purchases));
+    if (hydraulics.calculated()) {
+      laid.divider()
+          .flatMap(one -> PressureChecks.ofDivider(job, one.towards(0), highestAtEndPsi()))
+          .ifPresent(checks::add);
+    }
+    return checks;
+  }
+
+  /** Flowing or shut. */
+  private double highestAtEndPsi() {
+    return Math.max(outletPsi(), closedAtEndPsi());
+  }
+
+  private double closedAtEndPsi() {
+    return inlet().closedPsi() - job.run().riseFt() * Physical.PSI_PER_FT;
   }
 
   /** Every leg from the source on, fed with what the source holds. */
@@ -99,8 +115,7 @@ public record FedLeg(
         new Begins(begins.elevationFt() + riseFt, begins.distanceFt() + leg.line().laidFt());
     for (int i = 0; i < laid.behind().size(); i++) {
       double takenPsi = laid.dividerPsi(i);
-      Inlet next =
-          new Inlet(leg.outletPsi() - takenPsi, inlet.closedPsi() - riseFt * Physical.PSI_PER_FT);
+      Inlet next = new Inlet(leg.outletPsi() - takenPsi, leg.closedAtEndPsi());
       feed(laid.behind().get(i), next, ends, Optional.of(leg), takenPsi, all);
     }
   }

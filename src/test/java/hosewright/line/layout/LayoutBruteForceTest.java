@@ -40,6 +40,13 @@ class LayoutBruteForceTest {
         .hasValueSatisfying(judged -> assertThat(judged.served).isTrue());
   }
 
+  /** Its wye is rated less than what stands on it with nothing flowing. */
+  @Test
+  void no_layout_passes_whose_wye_would_be_overloaded() {
+    assertThat(judged(6_585, 20_000))
+        .hasValueSatisfying(judged -> assertThat(judged.served).isFalse());
+  }
+
   private static void holds(int wanted, int mostLayouts) {
     int shops = 0;
     int served = 0;
