@@ -1,6 +1,5 @@
 package hosewright.intake;
 
-import hosewright.disk.BoundedFile;
 import hosewright.disk.WholeFile;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
@@ -11,7 +10,6 @@ import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +36,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  */
 public final class JobFile {
   /** No job needs more; a larger file is something else. */
-  private static final int MOST_BYTES = 64 * 1024;
+  private static final int MOST_KIB = 64;
 
   private static final int DEEPEST = 4;
   private static final String SUFFIX = ".yaml";
@@ -68,26 +66,9 @@ public final class JobFile {
    * @throws BadInputException when the file cannot be read, is not YAML or has unknown words
    */
   public static Read read(Path file) {
-    try {
-      if (BoundedFile.isOther(file)) {
-        throw new BadInputException("job", file.toString(), "a job file" + SmallFile.NO_OTHER);
-      }
-      String text =
-          SmallFile.text(file, MOST_BYTES)
-              .orElseThrow(
-                  () ->
-                      new BadInputException(
-                          "job", file.toString(), "a job file of at most 64 KiB"));
-      Optional<Path> folder = Optional.ofNullable(file.toAbsolutePath().getParent());
-      return new Read(withRoutes(layout(text), folder), text);
-    } catch (CharacterCodingException e) {
-      throw new BadInputException("job", file.toString(), "a job file in UTF-8");
-    } catch (IOException e) {
-      throw new BadInputException(
-          List.of(
-              new Problem(
-                  "job", file.toString(), "a job file that is there to be read", beside(file))));
-    }
+    String text = SmallFile.named("job", file, "a job file", MOST_KIB, JobFile::beside);
+    Optional<Path> folder = Optional.ofNullable(file.toAbsolutePath().getParent());
+    return new Read(withRoutes(layout(text), folder), text);
   }
 
   private static LayoutText withRoutes(LayoutText layout, Optional<Path> folder) {
