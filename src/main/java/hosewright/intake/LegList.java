@@ -60,7 +60,7 @@ final class LegList {
     for (NodeTuple entry : mapping.getValue()) {
       String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
       if (!WORDS.contains(word)) {
-        JobFile.answer(entry, answers, WORDS, problems);
+        AnswerLine.read(entry, answers, WORDS, problems);
       } else if (said.put(word, text(entry.getValueNode(), word)) != null) {
         problems.add(
             Problem.of(
@@ -86,7 +86,7 @@ final class LegList {
 
   private String text(Node node, String word) {
     if (word.equals(BUY)) {
-      return JobFile.value(node, JobField.ACCESSORIES, problems);
+      return AnswerLine.value(node, JobField.ACCESSORIES, problems);
     }
     if (node instanceof ScalarNode scalar) {
       return scalar.getValue();
@@ -102,12 +102,12 @@ final class LegList {
   }
 
   static void write(LegText leg, StringBuilder text) {
-    JobFile.line(text, "  - ", NAME, leg.name());
-    leg.behind().ifPresent(name -> JobFile.line(text, "    ", BEHIND, name));
+    AnswerLine.line(text, "  - ", NAME, leg.name());
+    leg.behind().ifPresent(name -> AnswerLine.line(text, "    ", BEHIND, name));
     if (!leg.copies().isBlank()) {
-      JobFile.line(text, "    ", COPIES, leg.copies());
+      AnswerLine.line(text, "    ", COPIES, leg.copies());
     }
     new TreeMap<>(leg.answers())
-        .forEach((field, answer) -> JobFile.answered(text, "    ", field, answer));
+        .forEach((field, answer) -> AnswerLine.write(text, "    ", field, answer));
   }
 }

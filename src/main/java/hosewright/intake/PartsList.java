@@ -62,7 +62,7 @@ final class PartsList {
   private static void write(String word, List<String> lines, StringBuilder text) {
     if (!lines.isEmpty()) {
       text.append(word).append(":\n");
-      lines.forEach(line -> text.append("  - ").append(JobFile.quoted(line)).append('\n'));
+      lines.forEach(line -> text.append("  - ").append(AnswerLine.quoted(line)).append('\n'));
     }
   }
 }
