@@ -16,6 +16,11 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class AnswerLine {
   private AnswerLine() {}
 
+  /** Where it stands, for whoever is told what is wrong with it. */
+  static String place(Node node) {
+    return "job file line " + (node.getStartMark().getLine() + 1);
+  }
+
   /**
    * Reads one line of a job file.
    *
@@ -27,12 +32,12 @@ final class AnswerLine {
       List<String> besides,
       List<Problem> problems) {
     String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
-    int line = entry.getKeyNode().getStartMark().getLine() + 1;
+    String place = place(entry.getKeyNode());
     JobField.of(word)
         .ifPresentOrElse(
             field -> {
               if (answers.put(field, value(entry.getValueNode(), field, problems)) != null) {
-                problems.add(Problem.of("job file line " + line, word, "a field stands only once"));
+                problems.add(Problem.of(place, word, "a field stands only once"));
               }
             },
             () -> {
@@ -40,7 +45,7 @@ final class AnswerLine {
                   Stream.concat(besides.stream(), JobField.words().stream()).toList();
               problems.add(
                   new Problem(
-                      "job file line " + line,
+                      place,
                       word,
                       "a field such as " + String.join(", ", words),
                       Nearest.to(word, words)));

@@ -10,10 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.error.YAMLException;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 
@@ -67,23 +63,11 @@ public final class JobText {
 
   /** The answers and legs in the text of a job file. */
   public static LayoutText layout(String text) {
-    Node root;
-    try {
-      root = YamlText.root(text, "job file", DEEPEST);
-    } catch (MarkedYAMLException e) {
-      int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
-      throw notYaml("line " + line, String.valueOf(e.getProblem()));
-    } catch (YAMLException e) {
-      throw notYaml("the text", "it holds something that is not plain text");
-    }
-    if (!(root instanceof MappingNode mapping)) {
-      throw notYaml("line 1", "a job file has lines such as 'length: 400 ft'");
-    }
     List<Problem> problems = new ArrayList<>();
     LegList legs = new LegList(problems);
     PartsList parts = new PartsList(problems);
     Map<JobField, String> answers = new TreeMap<>();
-    for (NodeTuple entry : mapping.getValue()) {
+    for (NodeTuple entry : YamlText.lines(text, "job file", "length: 400 ft", DEEPEST).getValue()) {
       String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
       if (word.equals(LegList.WORD)) {
         legs.read(entry.getValueNode());
@@ -97,10 +81,6 @@ public final class JobText {
       throw new BadInputException(problems);
     }
     return new LayoutText(answers, legs.legs(), parts.beside());
-  }
-
-  private static BadInputException notYaml(String where, String why) {
-    return new BadInputException("job file", where, "YAML as in 'length: 400 ft' (" + why + ")");
   }
 
   /** The text of a job file that says these answers. */

@@ -49,10 +49,9 @@ final class LegList {
   }
 
   private void leg(Node node) {
-    int line = node.getStartMark().getLine() + 1;
     if (!(node instanceof MappingNode mapping)) {
       problems.add(
-          Problem.of("job file line " + line, "", "a leg such as '- leg: yard' with its answers"));
+          Problem.of(AnswerLine.place(node), "", "a leg such as '- leg: yard' with its answers"));
       return;
     }
     Map<String, String> said = new HashMap<>();
@@ -63,10 +62,7 @@ final class LegList {
         AnswerLine.read(entry, answers, WORDS, problems);
       } else if (said.put(word, text(entry.getValueNode(), word)) != null) {
         problems.add(
-            Problem.of(
-                "job file line " + (entry.getKeyNode().getStartMark().getLine() + 1),
-                word,
-                "said once in each leg"));
+            Problem.of(AnswerLine.place(entry.getKeyNode()), word, "said once in each leg"));
       }
     }
     Optional.ofNullable(said.get(BUY))
@@ -74,7 +70,7 @@ final class LegList {
             buy -> answers.merge(JobField.ACCESSORIES, buy, (one, other) -> one + ", " + other));
     String name = said.getOrDefault(NAME, "").strip();
     if (name.isEmpty()) {
-      problems.add(Problem.of("job file line " + line, "", "a name for the leg: 'leg: yard'"));
+      problems.add(Problem.of(AnswerLine.place(node), "", "a name for the leg: 'leg: yard'"));
     }
     legs.add(
         new LegText(
@@ -93,7 +89,7 @@ final class LegList {
     }
     problems.add(
         Problem.of(
-            "job file line " + (node.getStartMark().getLine() + 1),
+            AnswerLine.place(node),
             word,
             word.equals(BEHIND)
                 ? "one leg: where legs join is not planned yet"

@@ -50,8 +50,7 @@ final class PartsList {
   }
 
   private void problem(Node node, String value, String allowed) {
-    int line = node.getStartMark().getLine() + 1;
-    problems.add(Problem.of("job file line " + line, value, allowed));
+    problems.add(Problem.of(AnswerLine.place(node), value, allowed));
   }
 
   static void write(PartsBeside beside, StringBuilder text) {
