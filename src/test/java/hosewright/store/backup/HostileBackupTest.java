@@ -4,6 +4,7 @@ import static hosewright.store.db.Tables.QUOTE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.ConflictException;
 import hosewright.problem.RefusalException;
 import hosewright.problem.TroubleException;
@@ -153,7 +154,8 @@ final class HostileBackupTest {
     try (Stream<Path> kept = Files.walk(folder.resolve("backups"))) {
       assertThat(kept.filter(copy -> copy.endsWith("terms.txt")))
           .singleElement()
-          .satisfies(copy -> assertThat(copy).hasContent("Old terms.\n"));
+          .satisfies(copy -> assertThat(copy).hasContent("Old terms.\n"))
+          .satisfies(copy -> assertThat(OwnerOnly.isOpenToOthers(copy)).isFalse());
     }
   }
 
