@@ -7,7 +7,6 @@ import hosewright.problem.TroubleException;
 import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -77,10 +76,7 @@ public final class Replacement implements AutoCloseable {
    * @throws TroubleException when it was, and could not be finished
    */
   public void putInPlace() throws IOException {
-    if (!DealersFiles.canMove(folder(), folder)) {
-      throw new FileSystemException(
-          folder.resolve("kits").toString(), null, "no folder, but a file or a link");
-    }
+    DealersFiles.requireRoom(folder(), folder);
     Files.move(folder(), folder.resolve(DECIDED), StandardCopyOption.ATOMIC_MOVE);
     try {
       settle();
