@@ -195,6 +195,7 @@ public final class Backup {
       try (Replacement ready = Replacement.in(folder);
           FreshBooks fresh = new FreshBooks(refusal, ready.folder())) {
         new BackupReader(backup, limits).read(fresh);
+        ready.requireRoom();
         return use.use(ready, fresh);
       }
     } catch (IOException e) {

@@ -10,6 +10,7 @@ import hosewright.problem.RefusalException;
 import hosewright.problem.TroubleException;
 import hosewright.quote.life.QuoteLife;
 import hosewright.quote.life.Signed;
+import hosewright.store.database.BooksOn;
 import hosewright.store.database.Database;
 import hosewright.store.database.MigratedStore;
 import hosewright.store.database.Poison;
@@ -140,6 +141,23 @@ final class HostileBackupTest {
         .isInstanceOf(TroubleException.class)
         .hasMessageContaining("no folder, but a file or a link");
     assertThat(away).isEmptyDirectory();
+  }
+
+  @Test
+  void a_link_in_the_place_of_the_kits_leaves_the_books_of_a_server_as_they_were()
+      throws IOException {
+    Path kits = forged(parts -> first(parts, "kits/hand-line.txt", "1 x W-HYD\n"));
+    Path team = Files.createDirectory(elsewhere.resolve("team"));
+    Files.createSymbolicLink(
+        team.resolve("kits"), Files.createDirectory(elsewhere.resolve("away")));
+
+    try (Database server = BooksOn.SERVER.open(team)) {
+      assertThatThrownBy(
+              () -> new Backup(team, "1.0", CLOCK.instant(), Limits.USUAL).restore(kits, server))
+          .isInstanceOf(TroubleException.class)
+          .hasMessageContaining("no folder, but a file or a link");
+      assertThat(server.context().fetchCount(QUOTE)).isZero();
+    }
   }
 
   @Test
