@@ -191,8 +191,9 @@ public final class Books implements AutoCloseable {
 
   /** The dealer's kits; none until somebody keeps one. */
   public Kits kits() {
-    if (Files.isDirectory(place.where())) {
-      // Those of a backup that a killed program was putting back are taken first.
+    if (database == null && Files.isDirectory(place.where())) {
+      // Those of a backup that a killed program was putting back are taken first, as when books
+      // are opened.
       Replacement.clear(place.where());
     }
     return Kits.in(place.where());

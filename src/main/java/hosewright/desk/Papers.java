@@ -9,14 +9,12 @@ import hosewright.paper.quote.QuotePdf;
 import hosewright.paper.quote.QuoteWorkbook;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
-import hosewright.problem.PlainText;
 import hosewright.problem.Problem;
 import hosewright.quote.Quote;
 import hosewright.quote.terms.Dealer;
 import hosewright.quote.terms.DealerTerms;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -85,22 +83,16 @@ public record Papers(List<String> kinds, Paper paper, Path folder, boolean overw
   private Path write(Export place, String kind, Quote quote, Dealer dealer) {
     try {
       return place.write(
-          out -> {
-            switch (kind) {
-              case "workbook" -> QuoteWorkbook.write(quote, dealer, paper, out);
-              case "pdf" -> QuotePdf.write(quote, dealer, paper, out);
-              case "csv" -> LinesCsv.write(quote, out);
-              case "json" -> out.write(utf8(Json.write(quote) + "\n"));
-              default -> out.write(utf8(PlainSummary.text(quote)));
-            }
+          switch (kind) {
+            case "workbook" -> out -> QuoteWorkbook.write(quote, dealer, paper, out);
+            case "pdf" -> out -> QuotePdf.write(quote, dealer, paper, out);
+            case "csv" -> out -> LinesCsv.write(quote, out);
+            case "json" -> Export.text(Json.write(quote) + "\n");
+            default -> Export.text(PlainSummary.text(quote));
           });
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static byte[] utf8(String text) {
-    return PlainText.spelt(text).getBytes(StandardCharsets.UTF_8);
   }
 
   /** The head of every paper, from the dealer's own settings. */

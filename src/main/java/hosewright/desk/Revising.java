@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.quote.Amendments;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteDiff;
@@ -36,9 +36,9 @@ public final class Revising {
   public static QuoteDiff diff(Quote before, Quote after) {
     return QuoteDiff.between(
         before,
-        JobFile.kept(before.basis().jobYaml()).words(),
+        JobText.kept(before.basis().jobYaml()).words(),
         after,
-        JobFile.kept(after.basis().jobYaml()).words());
+        JobText.kept(after.basis().jobYaml()).words());
   }
 
   /**

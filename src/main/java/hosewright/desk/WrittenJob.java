@@ -1,6 +1,6 @@
 package hosewright.desk;
 
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.job.layout.LayoutForm;
@@ -40,7 +40,7 @@ public record WrittenJob(Job job, Optional<LayoutJob> layout, PartsBeside beside
    *     leg it stands in
    */
   public static WrittenJob of(LayoutText asked) {
-    String text = JobFile.write(asked);
+    String text = JobText.write(asked);
     if (asked.legs().isEmpty()) {
       return new WrittenJob(JobForm.read(asked.answers()), Optional.empty(), asked.beside(), text);
     }
@@ -50,7 +50,7 @@ public record WrittenJob(Job job, Optional<LayoutJob> layout, PartsBeside beside
 
   /** The same job with another answer; an empty one takes it away. */
   public WrittenJob saying(JobField field, String answer) {
-    LayoutText asked = JobFile.layout(text);
+    LayoutText asked = JobText.layout(text);
     Map<JobField, String> answers = new TreeMap<>(asked.answers());
     if (answer.isEmpty()) {
       answers.remove(field);
@@ -71,6 +71,6 @@ public record WrittenJob(Job job, Optional<LayoutJob> layout, PartsBeside beside
     }
     List<String> parts = new ArrayList<>(beside.parts());
     beside.kits().forEach(name -> parts.addAll(kits.get(name).lines()));
-    return of(JobFile.layout(text).with(new PartsBeside(parts, List.of())));
+    return of(JobText.layout(text).with(new PartsBeside(parts, List.of())));
   }
 }

@@ -33,6 +33,14 @@ public final class WholeFile {
   }
 
   /**
+   * Whether a file may be added to, or made where there is none: no link, whose layer would choose
+   * what is written to, and no folder, pipe or device.
+   */
+  public static boolean mayAddTo(Path file) {
+    return !Files.isSymbolicLink(file) && !BoundedFile.isOther(file);
+  }
+
+  /**
    * Puts a text in the place of a file, for its owner alone.
    *
    * @param lasting whether it must be on the disk before this returns

@@ -49,10 +49,9 @@ final class LegList {
   }
 
   private void leg(Node node) {
-    int line = node.getStartMark().getLine() + 1;
     if (!(node instanceof MappingNode mapping)) {
       problems.add(
-          Problem.of("job file line " + line, "", "a leg such as '- leg: yard' with its answers"));
+          Problem.of(AnswerLine.place(node), "", "a leg such as '- leg: yard' with its answers"));
       return;
     }
     Map<String, String> said = new HashMap<>();
@@ -60,13 +59,10 @@ final class LegList {
     for (NodeTuple entry : mapping.getValue()) {
       String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
       if (!WORDS.contains(word)) {
-        JobFile.answer(entry, answers, WORDS, problems);
+        AnswerLine.read(entry, answers, WORDS, problems);
       } else if (said.put(word, text(entry.getValueNode(), word)) != null) {
         problems.add(
-            Problem.of(
-                "job file line " + (entry.getKeyNode().getStartMark().getLine() + 1),
-                word,
-                "said once in each leg"));
+            Problem.of(AnswerLine.place(entry.getKeyNode()), word, "said once in each leg"));
       }
     }
     Optional.ofNullable(said.get(BUY))
@@ -74,7 +70,7 @@ final class LegList {
             buy -> answers.merge(JobField.ACCESSORIES, buy, (one, other) -> one + ", " + other));
     String name = said.getOrDefault(NAME, "").strip();
     if (name.isEmpty()) {
-      problems.add(Problem.of("job file line " + line, "", "a name for the leg: 'leg: yard'"));
+      problems.add(Problem.of(AnswerLine.place(node), "", "a name for the leg: 'leg: yard'"));
     }
     legs.add(
         new LegText(
@@ -86,14 +82,14 @@ final class LegList {
 
   private String text(Node node, String word) {
     if (word.equals(BUY)) {
-      return JobFile.value(node, JobField.ACCESSORIES, problems);
+      return AnswerLine.value(node, JobField.ACCESSORIES, problems);
     }
     if (node instanceof ScalarNode scalar) {
       return scalar.getValue();
     }
     problems.add(
         Problem.of(
-            "job file line " + (node.getStartMark().getLine() + 1),
+            AnswerLine.place(node),
             word,
             word.equals(BEHIND)
                 ? "one leg: where legs join is not planned yet"
@@ -102,12 +98,12 @@ final class LegList {
   }
 
   static void write(LegText leg, StringBuilder text) {
-    JobFile.line(text, "  - ", NAME, leg.name());
-    leg.behind().ifPresent(name -> JobFile.line(text, "    ", BEHIND, name));
+    AnswerLine.line(text, "  - ", NAME, leg.name());
+    leg.behind().ifPresent(name -> AnswerLine.line(text, "    ", BEHIND, name));
     if (!leg.copies().isBlank()) {
-      JobFile.line(text, "    ", COPIES, leg.copies());
+      AnswerLine.line(text, "    ", COPIES, leg.copies());
     }
     new TreeMap<>(leg.answers())
-        .forEach((field, answer) -> JobFile.answered(text, "    ", field, answer));
+        .forEach((field, answer) -> AnswerLine.write(text, "    ", field, answer));
   }
 }

@@ -9,8 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -70,19 +68,8 @@ public final class PackageFile {
   }
 
   private Read parse(String text) {
-    Node root;
-    try {
-      root = YamlText.root(text, "package file", DEEPEST);
-    } catch (MarkedYAMLException e) {
-      int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
-      throw notYaml("line " + line, String.valueOf(e.getProblem()));
-    } catch (YAMLException e) {
-      throw notYaml("the text", "it holds something that is not plain text");
-    }
-    if (!(root instanceof MappingNode mapping)) {
-      throw notYaml("line 1", "a package file has lines such as 'jobs:'");
-    }
-    Map<String, Node> said = fields(mapping, WORDS);
+    MappingNode root = YamlText.lines(text, "package file", "jobs:", DEEPEST);
+    Map<String, Node> said = fields(root, WORDS);
     List<Entry> entries = new ArrayList<>();
     if (said.get("jobs") instanceof SequenceNode jobs) {
       jobs.getValue().forEach(entry -> entry(entry).ifPresent(entries::add));
@@ -187,9 +174,5 @@ public final class PackageFile {
 
   private static String place(Node node) {
     return "package file line " + (node.getStartMark().getLine() + 1);
-  }
-
-  private static BadInputException notYaml(String where, String why) {
-    return new BadInputException("package file", where, "YAML as in 'jobs:' (" + why + ")");
   }
 }

@@ -50,8 +50,7 @@ final class PartsList {
   }
 
   private void problem(Node node, String value, String allowed) {
-    int line = node.getStartMark().getLine() + 1;
-    problems.add(Problem.of("job file line " + line, value, allowed));
+    problems.add(Problem.of(AnswerLine.place(node), value, allowed));
   }
 
   static void write(PartsBeside beside, StringBuilder text) {
@@ -62,7 +61,7 @@ final class PartsList {
   private static void write(String word, List<String> lines, StringBuilder text) {
     if (!lines.isEmpty()) {
       text.append(word).append(":\n");
-      lines.forEach(line -> text.append("  - ").append(JobFile.quoted(line)).append('\n'));
+      lines.forEach(line -> text.append("  - ").append(AnswerLine.quoted(line)).append('\n'));
     }
   }
 }

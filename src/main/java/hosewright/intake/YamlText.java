@@ -12,6 +12,8 @@ import java.util.Set;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -48,6 +50,35 @@ final class YamlText {
     read.requirePlainValues(root);
     read.throwAny();
     return root;
+  }
+
+  /**
+   * A tree of lines that each say something under a word.
+   *
+   * @param title what the user knows the text by
+   * @param example such a line
+   * @throws BadInputException when it is no such tree, or naming every line with characters that
+   *     may not be kept
+   */
+  static MappingNode lines(String text, String title, String example, int deepest) {
+    Node root;
+    try {
+      root = root(text, title, deepest);
+    } catch (MarkedYAMLException e) {
+      int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
+      throw noLines(title, "line " + line, example, String.valueOf(e.getProblem()));
+    } catch (YAMLException e) {
+      throw noLines(title, "the text", example, "it holds something that is not plain text");
+    }
+    if (root instanceof MappingNode mapping) {
+      return mapping;
+    }
+    String lines = "a %s has lines such as '%s'".formatted(title, example);
+    throw noLines(title, "line 1", example, lines);
+  }
+
+  private static BadInputException noLines(String title, String where, String example, String why) {
+    return new BadInputException(title, where, "YAML as in '%s' (%s)".formatted(example, why));
   }
 
   /** Comments are kept with a job too. */

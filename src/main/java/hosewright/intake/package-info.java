@@ -3,6 +3,6 @@
  * their own, and jobs written down.
  *
  * <p>Hands on rows and answers and judges none of them. Begin with {@link DealerFiles}; {@link
- * JobFile} reads a job.
+ * JobFile} reads a job, {@link JobText} what it says.
  */
 package hosewright.intake;

@@ -39,14 +39,14 @@ public record Problem(String field, String value, String allowed, String nearest
 
   /** What is spelt out takes room too, so it is cut as it would be shown. */
   private static String cut(String text, int most) {
-    String shown = PlainText.spelt(text.substring(0, Math.min(text.length(), most)));
-    if (text.length() <= most && shown.length() <= most) {
-      return shown;
-    }
     int end = Math.min(text.length(), most);
-    for (int over = shown.length() - most; over > 0; ) {
-      end -= Math.max(1, over / LONGEST_SPELT);
-      over = PlainText.spelt(text.substring(0, end)).length() - most;
+    String shown = PlainText.spelt(text.substring(0, end));
+    while (shown.length() > most) {
+      end -= Math.max(1, (shown.length() - most) / LONGEST_SPELT);
+      shown = PlainText.spelt(text.substring(0, end));
+    }
+    if (end == text.length()) {
+      return shown;
     }
     if (Character.isHighSurrogate(text.charAt(end - 1))) {
       end--;

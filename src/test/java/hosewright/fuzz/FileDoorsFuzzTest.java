@@ -9,7 +9,6 @@ import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.run.CommandTrial;
 import hosewright.door.shell.run.CommandTrial.Ended;
-import hosewright.problem.PlainText;
 import hosewright.store.database.Database;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,7 +22,6 @@ import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -134,7 +132,7 @@ final class FileDoorsFuzzTest {
             + HiddenMarks.in("2 NPT female", random)
             + "\n");
     for (List<String> words : List.of(List.of("help"), List.of("yard"), List.of("version"))) {
-      shows(shell.run(words.toArray(String[]::new)));
+      HiddenMarks.noneShown(shell.run(words.toArray(String[]::new)), SEED);
     }
   }
 
@@ -209,21 +207,15 @@ final class FileDoorsFuzzTest {
   /** Whether files are offered on the tab key. */
   private static boolean namesFiles(Function<String, List<String>> candidates) {
     try {
-      return Stream.of("pom").map(candidates).flatMap(List::stream).anyMatch("pom.xml"::equals);
+      return candidates.apply("pom").contains("pom.xml");
     } catch (RuntimeException e) {
       return false;
     }
   }
 
   private static void refused(Ended ended) {
-    shows(ended);
+    HiddenMarks.noneShown(ended, SEED);
     assertThat(ended.exitCode()).as("seed %d: %s", SEED, ended.err()).isEqualTo(2);
     assertThat(ended.err()).as("seed %d", SEED).contains("{U+");
-  }
-
-  private static void shows(Ended ended) {
-    String shown = ended.out() + ended.err();
-    assertThat(PlainText.is(shown)).as("seed %d: %s", SEED, PlainText.spelt(shown)).isTrue();
-    assertThat(shown).as("seed %d", SEED).doesNotContain("Hosewright failed");
   }
 }

@@ -1,5 +1,9 @@
 package hosewright.fuzz;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hosewright.door.shell.run.CommandTrial.Ended;
+import hosewright.problem.PlainText;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -33,5 +37,12 @@ enum HiddenMarks {
     String mark = Character.toString(sort.get(random.nextInt(sort.size())));
     int at = 1 + random.nextInt(text.length() - 1);
     return text.substring(0, at) + mark + text.substring(at);
+  }
+
+  /** Nothing is on the screen but text, and no fault of ours. */
+  static void noneShown(Ended ended, long seed) {
+    String shown = ended.out() + ended.err();
+    assertThat(PlainText.is(shown)).as("seed %d: %s", seed, PlainText.spelt(shown)).isTrue();
+    assertThat(shown).as("seed %d", seed).doesNotContain("Hosewright failed");
   }
 }

@@ -2,7 +2,7 @@ package hosewright.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.thread.End;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -42,7 +42,7 @@ final class ReaderFuzzTest {
 
   @Test
   void whatever_stands_in_a_job_file_is_a_job_or_a_problem_in_words() throws Exception {
-    fuzz(JobFile.class, jobs(), 1_000);
+    fuzz(JobText.class, jobs(), 1_000);
   }
 
   @Test
@@ -54,7 +54,7 @@ final class ReaderFuzzTest {
   @Test
   @Tag("long")
   void two_hundred_thousand_job_files() throws Exception {
-    fuzz(JobFile.class, jobs(), 200_000);
+    fuzz(JobText.class, jobs(), 200_000);
   }
 
   private static void fuzz(Class<?> type, List<String> seeds, int count) throws Exception {

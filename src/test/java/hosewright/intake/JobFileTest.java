@@ -36,7 +36,7 @@ final class JobFileTest {
   @MethodSource("demo_jobs")
   void what_is_written_reads_back_the_same(Path file) {
     Map<JobField, String> answers = JobFile.read(file).answers();
-    assertThat(JobFile.parse(JobFile.write(answers))).isEqualTo(answers);
+    assertThat(JobText.parse(JobText.write(answers))).isEqualTo(answers);
   }
 
   @Test
@@ -47,24 +47,24 @@ final class JobFileTest {
     answers.put(JobField.FROM, "2½ NH male");
     answers.put(JobField.CUSTOMER, "no");
     answers.put(JobField.DATE, "2026-11-25");
-    assertThat(JobFile.parse(JobFile.write(answers))).isEqualTo(answers);
+    assertThat(JobText.parse(JobText.write(answers))).isEqualTo(answers);
   }
 
   @Test
   void values_are_taken_as_written() {
-    Map<JobField, String> answers = JobFile.parse("size: 2.50\ndate: 2026-11-25\nlines: 02\n");
+    Map<JobField, String> answers = JobText.parse("size: 2.50\ndate: 2026-11-25\nlines: 02\n");
     assertThat(answers.values()).containsExactlyInAnyOrder("2.50", "2026-11-25", "02");
   }
 
   @Test
   void a_list_may_stand_on_several_lines() {
-    assertThat(JobFile.parse("accessories:\n  - wrench\n  - ramp\n"))
+    assertThat(JobText.parse("accessories:\n  - wrench\n  - ramp\n"))
         .containsEntry(JobField.ACCESSORIES, "wrench, ramp");
   }
 
   @Test
   void an_unknown_word_is_named_with_its_line_and_the_nearest_word() {
-    assertThatThrownBy(() -> JobFile.parse("from: 2.5 NH male\nlenght: 400 ft\n"))
+    assertThatThrownBy(() -> JobText.parse("from: 2.5 NH male\nlenght: 400 ft\n"))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("line 2")
         .hasMessageContaining("'lenght'")
@@ -86,7 +86,7 @@ final class JobFileTest {
         "from: !!java.net.URL [x]"
       })
   void what_is_no_job_file_is_refused_in_plain_words(String text) {
-    assertThatThrownBy(() -> JobFile.parse(text)).isInstanceOf(BadInputException.class);
+    assertThatThrownBy(() -> JobText.parse(text)).isInstanceOf(BadInputException.class);
   }
 
   @Test
@@ -115,14 +115,14 @@ final class JobFileTest {
 
   @Test
   void a_hidden_mark_is_refused_with_its_line_written_or_as_an_escape() {
-    assertThatThrownBy(() -> JobFile.parse("from: 2.5 NH male\ntitle: \u202Eyard\n"))
+    assertThatThrownBy(() -> JobText.parse("from: 2.5 NH male\ntitle: \u202Eyard\n"))
         .hasMessageContaining("job file line 2 cannot be 'title: {U+202E}yard'");
-    assertThatThrownBy(() -> JobFile.parse("# kept too \u200B\nfrom: 2.5 NH male\n"))
+    assertThatThrownBy(() -> JobText.parse("# kept too \u200B\nfrom: 2.5 NH male\n"))
         .hasMessageContaining("job file line 1");
-    assertThatThrownBy(() -> JobFile.parse("from: 2.5 NH male\ntitle: \"\\x1b[2Jyard\"\n"))
+    assertThatThrownBy(() -> JobText.parse("from: 2.5 NH male\ntitle: \"\\x1b[2Jyard\"\n"))
         .hasMessageContaining("job file line 2 cannot be '{U+001B}[2Jyard'")
         .hasMessageContaining("Did you mean '[2Jyard'?");
-    assertThatThrownBy(() -> JobFile.parse("accessories: [wrench, \"ramp\\0\"]\n"))
+    assertThatThrownBy(() -> JobText.parse("accessories: [wrench, \"ramp\\0\"]\n"))
         .hasMessageContaining("{U+0000}");
   }
 

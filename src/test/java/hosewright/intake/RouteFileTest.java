@@ -98,8 +98,8 @@ class RouteFileTest {
 
     assertThat(answers.get(JobField.ROUTE))
         .isEqualTo("0 ft at 0 ft; -40 ft at 300 ft, brook; 5 ft at 500 ft");
-    assertThat(JobFile.parse(JobFile.write(answers))).isEqualTo(answers);
-    assertThat(JobFile.write(answers)).contains("route:\n  - 0 ft at 0 ft\n");
+    assertThat(JobText.parse(JobText.write(answers))).isEqualTo(answers);
+    assertThat(JobText.write(answers)).contains("route:\n  - 0 ft at 0 ft\n");
   }
 
   @Test

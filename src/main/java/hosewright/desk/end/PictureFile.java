@@ -6,7 +6,6 @@ import hosewright.paper.page.Export;
 import hosewright.problem.BadInputException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -44,9 +43,9 @@ public record PictureFile(String name, boolean overwrite) {
     if (place.isEmpty()) {
       return null;
     }
-    byte[] bytes = svg.get().getBytes(StandardCharsets.UTF_8);
+    Export.Body drawn = Export.text(svg.get());
     try {
-      return place.get().write(out -> out.write(bytes)).toString();
+      return place.get().write(drawn).toString();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -5,7 +5,7 @@ import hosewright.catalogue.Item;
 import hosewright.desk.Books;
 import hosewright.fleet.budget.FleetBudget;
 import hosewright.fleet.budget.FleetBudget.Need;
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.question.JobField;
 import hosewright.line.goods.GoodsPlan;
 import hosewright.line.model.Bill;
@@ -68,7 +68,7 @@ final class FirstPurchase {
             + budget.asked().from()
             + ", by "
             + budget.purchases().purchaseBy().orElseThrow().replace('-', ' ');
-    String jobText = JobFile.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id()));
+    String jobText = JobText.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id()));
     QuoteMaker maker = new QuoteMaker(books.catalogue(), books.terms());
     Amendments amendments = Amendments.NONE.withTerms(books.termsOfSale());
     PriceList prices = new PriceList(books.catalogue(), customer, books.today());

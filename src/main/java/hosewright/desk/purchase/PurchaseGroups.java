@@ -7,7 +7,7 @@ import hosewright.desk.kit.KitPart;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
 import hosewright.desk.purchase.PlanPackage.Wanted;
 import hosewright.desk.words.WantedLine;
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.layout.PartsBeside;
 import hosewright.job.question.JobField;
@@ -212,7 +212,7 @@ final class PurchaseGroups {
               new Group.Heading(title, one.count(), one.optional()),
               job
                   ? planned.laid(number).job().text()
-                  : JobFile.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id())),
+                  : JobText.write(Map.of(JobField.TITLE, title, JobField.CUSTOMER, customer.id())),
               job ? withParts(number) : parts.get(number).plan()));
     }
     return groups;

@@ -3,7 +3,7 @@ package hosewright.desk.quote;
 import hosewright.desk.Books;
 import hosewright.desk.Revising;
 import hosewright.desk.Signing;
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.quote.Amendments;
@@ -101,13 +101,13 @@ public final class CopyQuote {
   }
 
   private static Group copied(Group group, String customer) {
-    LayoutText before = JobFile.kept(group.jobYaml());
+    LayoutText before = JobText.kept(group.jobYaml());
     Map<JobField, String> job = new TreeMap<>(before.answers());
     job.put(JobField.TITLE, group.title());
     job.put(JobField.CUSTOMER, customer);
     job.remove(JobField.DATE);
     return new Group(
-        group.number(), group.heading(), JobFile.write(before.saying(job)), group.plan());
+        group.number(), group.heading(), JobText.write(before.saying(job)), group.plan());
   }
 
   /** Discounts and notes were for one buyer and do not go to another. */

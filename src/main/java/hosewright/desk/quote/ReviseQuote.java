@@ -7,7 +7,7 @@ import hosewright.desk.Signing;
 import hosewright.desk.WrittenJob;
 import hosewright.desk.kit.PlanWithParts;
 import hosewright.desk.words.ItemWords;
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
@@ -67,7 +67,7 @@ public final class ReviseQuote {
       QuoteLife.take(seen, Step.REVISE);
       String reason = Signing.sentence("reason", asked.reason());
       Group of = group(seen, asked.changes().group());
-      LayoutText before = JobFile.kept(of.jobYaml());
+      LayoutText before = JobText.kept(of.jobYaml());
       LayoutText answers = before.saying(changed(before.answers(), asked.answers()));
       // A quote of goods alone was made from no job, and is revised without one.
       boolean goods = !answers.answers().containsKey(JobField.FROM) && answers.equals(before);

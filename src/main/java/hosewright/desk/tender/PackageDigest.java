@@ -1,9 +1,9 @@
 package hosewright.desk.tender;
 
+import hosewright.disk.BoundedFile;
 import hosewright.intake.PackageFile;
 import hosewright.problem.RefusalException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -19,7 +19,7 @@ final class PackageDigest {
   private static final int REMEMBERED = 64;
 
   /** A file larger than this is refused when its row is priced, and is not read before. */
-  private static final long MOST_BYTES = 64 * 1024;
+  private static final int MOST_BYTES = 64 * 1024;
 
   private final Path folder;
   private final MessageDigest all = TenderInput.digest();
@@ -65,9 +65,7 @@ final class PackageDigest {
 
   private static byte[] bytes(Path file) {
     try {
-      return Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES
-          ? Files.readAllBytes(file)
-          : new byte[0];
+      return BoundedFile.bytes(file, MOST_BYTES).orElse(new byte[0]);
     } catch (IOException e) {
       return new byte[0];
     }

@@ -1,6 +1,6 @@
 package hosewright.desk.tender;
 
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.question.JobField;
 import hosewright.quote.Group;
 import hosewright.tender.TenderPricing.Priced;
@@ -33,7 +33,7 @@ record RowDone(TenderResult result, Optional<Sale> sale) {
                                 Group.FIRST,
                                 Group.Heading.of(
                                     row.answers().containsKey(JobField.TITLE) ? title : id),
-                                JobFile.write(row.answers()),
+                                JobText.write(row.answers()),
                                 plan)),
                         List.of())));
   }

@@ -2,9 +2,11 @@ package hosewright.paper.page;
 
 import hosewright.disk.WholeFile;
 import hosewright.problem.BadInputException;
+import hosewright.problem.PlainText;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,6 +43,11 @@ public final class Export {
   @FunctionalInterface
   public interface Body {
     void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** A paper that is text: what may not be shown is spelt out in it. */
+  public static Body text(String text) {
+    return out -> out.write(PlainText.spelt(text).getBytes(StandardCharsets.UTF_8));
   }
 
   /**

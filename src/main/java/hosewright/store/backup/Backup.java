@@ -19,10 +19,10 @@ import hosewright.store.folder.Replacement;
 import hosewright.store.folder.UnfinishedFile;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -195,6 +195,7 @@ public final class Backup {
       try (Replacement ready = Replacement.in(folder);
           FreshBooks fresh = new FreshBooks(refusal, ready.folder())) {
         new BackupReader(backup, limits).read(fresh);
+        ready.requireRoom();
         return use.use(ready, fresh);
       }
     } catch (IOException e) {
@@ -243,7 +244,9 @@ public final class Backup {
         OwnerOnly.folder(kept);
         OwnerOnly.folder(copy.getParent());
         OwnerOnly.file(copy);
-        Files.copy(present, copy, StandardCopyOption.REPLACE_EXISTING);
+        try (OutputStream out = Files.newOutputStream(copy)) {
+          Files.copy(present, out);
+        }
         any = true;
       }
     }

@@ -8,7 +8,6 @@ import static hosewright.store.db.Tables.QUOTE;
 import static hosewright.store.db.Tables.QUOTE_COUNTER;
 import static hosewright.store.db.Tables.QUOTE_VOID;
 
-import hosewright.disk.BoundedFile;
 import hosewright.disk.OwnerOnly;
 import hosewright.disk.WholeFile;
 import hosewright.problem.TroubleException;
@@ -18,7 +17,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -100,7 +98,7 @@ public record HighWaterMarks(Path folder, String ofStore) {
 
   /** Without its reason on the record no mark is set. */
   private static void refuseOther(Path log) {
-    if (Files.isSymbolicLink(log) || BoundedFile.isOther(log)) {
+    if (!WholeFile.mayAddTo(log)) {
       throw new TroubleException(
           "log of the marks",
           log.toString(),

@@ -3,6 +3,7 @@ package hosewright.store.folder;
 import hosewright.problem.BadInputException;
 import hosewright.thread.LocalThreads;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -91,10 +92,17 @@ public final class DealersFiles {
     return names;
   }
 
-  /** Whether those made ready in one folder can take the places of those in another. */
-  static boolean canMove(Path from, Path to) {
-    return !Files.exists(from.resolve(KITS), LinkOption.NOFOLLOW_LINKS)
-        || !Files.exists(to.resolve(KITS), LinkOption.NOFOLLOW_LINKS)
-        || Files.isDirectory(to.resolve(KITS), LinkOption.NOFOLLOW_LINKS);
+  /**
+   * Sees that those made ready in one folder can take the places of those in another.
+   *
+   * @throws FileSystemException when something else lies in the place of the kits
+   */
+  static void requireRoom(Path from, Path to) throws FileSystemException {
+    Path place = to.resolve(KITS);
+    if (Files.exists(from.resolve(KITS), LinkOption.NOFOLLOW_LINKS)
+        && Files.exists(place, LinkOption.NOFOLLOW_LINKS)
+        && !Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileSystemException(place.toString(), null, "no folder, but a file or a link");
+    }
   }
 }

@@ -7,7 +7,6 @@ import hosewright.problem.TroubleException;
 import hosewright.store.seal.FileSum;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -71,16 +70,22 @@ public final class Replacement implements AutoCloseable {
   }
 
   /**
+   * Sees that nothing lies in the place of a folder that was made ready, before anything else is
+   * done that goes with putting it there.
+   *
+   * @throws IOException when a file or a link does
+   */
+  public void requireRoom() throws IOException {
+    DealersFiles.requireRoom(folder(), folder);
+  }
+
+  /**
    * Puts every file that was made ready in its place.
    *
    * @throws IOException when it was not decided on; nothing lies in another place then
    * @throws TroubleException when it was, and could not be finished
    */
   public void putInPlace() throws IOException {
-    if (!DealersFiles.canMove(folder(), folder)) {
-      throw new FileSystemException(
-          folder.resolve("kits").toString(), null, "no folder, but a file or a link");
-    }
     Files.move(folder(), folder.resolve(DECIDED), StandardCopyOption.ATOMIC_MOVE);
     try {
       settle();

@@ -14,6 +14,7 @@ import hosewright.desk.quote.MakeQuote;
 import hosewright.desk.quote.ReviseQuote;
 import hosewright.desk.quote.ShowQuote;
 import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.quote.Quote;
@@ -177,6 +178,6 @@ final class JobPartsTest {
   @Test
   void parts_are_written_into_a_job_file_as_they_are_read() throws IOException {
     LayoutText job = handLineWith(BESIDE);
-    assertThat(JobFile.layout(JobFile.write(job))).isEqualTo(job);
+    assertThat(JobText.layout(JobText.write(job))).isEqualTo(job);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.desk.OpenDesk;
 import hosewright.desk.purchase.AskedPurchase.AskedGroup;
 import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.JobField;
 import hosewright.line.model.Leg;
@@ -130,7 +131,7 @@ final class SharedPurchaseTest {
     // The job kept says what it may lay, so that revising it takes no section twice.
     assertThat(
             quote.groups().stream()
-                .map(group -> JobFile.parse(group.jobYaml()).getOrDefault(JobField.OWNED, "")))
+                .map(group -> JobText.parse(group.jobYaml()).getOrDefault(JobField.OWNED, "")))
         .containsExactlyInAnyOrder("4 x 50 ft 1.75 in 1.5 NH tested 300 psi marked fire", "");
   }
 
@@ -156,6 +157,6 @@ final class SharedPurchaseTest {
     LayoutText legs = JobFile.read(Path.of("quotes/layouts/unlike-hand-lines.yaml")).layout();
     Quote quote = made(AskedGroup.of(legs), handLine("Hand line"));
     assertThat(quote.groups()).allMatch(Group::laid);
-    assertThat(JobFile.layout(quote.groups().get(0).jobYaml()).legs()).isEqualTo(legs.legs());
+    assertThat(JobText.layout(quote.groups().get(0).jobYaml()).legs()).isEqualTo(legs.legs());
   }
 }

@@ -4,6 +4,7 @@ import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.reading.CatalogueReader;
 import hosewright.csv.CsvText;
 import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.line.model.LinePlan;
@@ -149,7 +150,7 @@ public final class PlannedQuotes {
     List<String> jobs = new ArrayList<>();
     try (Stream<Path> files = Files.list(Path.of("quotes"))) {
       for (Path file : files.filter(path -> path.toString().endsWith(".yaml")).sorted().toList()) {
-        jobs.add(JobFile.write(JobFile.read(file).answers()));
+        jobs.add(JobText.write(JobFile.read(file).answers()));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -169,7 +170,7 @@ public final class PlannedQuotes {
     Customer customer = desk.customers.get("HARLOW-FD");
     List<Group> groups = new ArrayList<>();
     for (String text : HARDER_JOBS.subList(0, 2)) {
-      Job job = JobForm.read(JobFile.parse(text));
+      Job job = JobForm.read(JobText.parse(text));
       boolean last = groups.size() == 1;
       groups.add(
           new Group(
@@ -178,7 +179,7 @@ public final class PlannedQuotes {
               text,
               desk.plan(job, customer)));
     }
-    Job beside = JobForm.read(JobFile.parse(HARDER_JOBS.get(0)));
+    Job beside = JobForm.read(JobText.parse(HARDER_JOBS.get(0)));
     groups.add(
         new Group(
             groups.size() + 1,
@@ -217,7 +218,7 @@ public final class PlannedQuotes {
   }
 
   private Quote quote(String number, String text, Amendments amendments) {
-    Job job = JobForm.read(JobFile.parse(text));
+    Job job = JobForm.read(JobText.parse(text));
     Customer customer = customers.get(job.customer().orElse("COUNTER"));
     LinePlan plan = plan(job, customer);
     return new QuoteMaker(catalogue, terms)

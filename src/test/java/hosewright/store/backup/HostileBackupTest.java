@@ -4,11 +4,13 @@ import static hosewright.store.db.Tables.QUOTE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hosewright.disk.OwnerOnly;
 import hosewright.problem.ConflictException;
 import hosewright.problem.RefusalException;
 import hosewright.problem.TroubleException;
 import hosewright.quote.life.QuoteLife;
 import hosewright.quote.life.Signed;
+import hosewright.store.database.BooksOn;
 import hosewright.store.database.Database;
 import hosewright.store.database.MigratedStore;
 import hosewright.store.database.Poison;
@@ -142,6 +144,23 @@ final class HostileBackupTest {
   }
 
   @Test
+  void a_link_in_the_place_of_the_kits_leaves_the_books_of_a_server_as_they_were()
+      throws IOException {
+    Path kits = forged(parts -> first(parts, "kits/hand-line.txt", "1 x W-HYD\n"));
+    Path team = Files.createDirectory(elsewhere.resolve("team"));
+    Files.createSymbolicLink(
+        team.resolve("kits"), Files.createDirectory(elsewhere.resolve("away")));
+
+    try (Database server = BooksOn.SERVER.open(team)) {
+      assertThatThrownBy(
+              () -> new Backup(team, "1.0", CLOCK.instant(), Limits.USUAL).restore(kits, server))
+          .isInstanceOf(TroubleException.class)
+          .hasMessageContaining("no folder, but a file or a link");
+      assertThat(server.context().fetchCount(QUOTE)).isZero();
+    }
+  }
+
+  @Test
   void what_a_dealer_wrote_is_kept_too_where_no_store_can_be_backed_up() throws IOException {
     Path file = forged(parts -> first(parts, "terms.txt", "New terms.\n"));
     Files.writeString(folder.resolve("terms.txt"), "Old terms.\n");
@@ -153,7 +172,8 @@ final class HostileBackupTest {
     try (Stream<Path> kept = Files.walk(folder.resolve("backups"))) {
       assertThat(kept.filter(copy -> copy.endsWith("terms.txt")))
           .singleElement()
-          .satisfies(copy -> assertThat(copy).hasContent("Old terms.\n"));
+          .satisfies(copy -> assertThat(copy).hasContent("Old terms.\n"))
+          .satisfies(copy -> assertThat(OwnerOnly.isOpenToOthers(copy)).isFalse());
     }
   }
 

@@ -11,6 +11,7 @@ import hosewright.door.shell.end.JointCheckCommand;
 import hosewright.door.shell.option.CatalogueChoice;
 import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.intake.RouteFile;
 import hosewright.job.layout.LayoutText;
 import hosewright.job.question.Answers;
@@ -114,7 +115,7 @@ public final class JobAnswers {
    */
   public static Optional<Map<JobField, String>> gather(
       Invocation in, Supplier<Books> books, boolean forQuote) {
-    return gatherLayout(in, books, forQuote).map(JobFile::oneLine);
+    return gatherLayout(in, books, forQuote).map(JobText::oneLine);
   }
 
   /**

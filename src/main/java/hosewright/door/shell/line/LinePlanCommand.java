@@ -12,7 +12,7 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.words.ShownUnits;
-import hosewright.intake.JobFile;
+import hosewright.intake.JobText;
 import hosewright.job.JobForm;
 import hosewright.job.layout.LayoutText;
 import hosewright.line.model.LinePlan;
@@ -63,7 +63,7 @@ public final class LinePlanCommand extends ShellCommand {
       LinePlan plan = planJob.plan(WrittenJob.of(answers.get()));
       return answer(plan, plan, screen -> text(plan, "", screen, units, working));
     }
-    Planner.Explained explained = explainPlan.explain(JobForm.read(JobFile.oneLine(answers.get())));
+    Planner.Explained explained = explainPlan.explain(JobForm.read(JobText.oneLine(answers.get())));
     LinePlan plan = explained.plan();
     return answer(
         plan,

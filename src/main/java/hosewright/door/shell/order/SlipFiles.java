@@ -13,10 +13,8 @@ import hosewright.paper.order.SlipWorkbook;
 import hosewright.paper.page.Export;
 import hosewright.paper.page.Paper;
 import hosewright.problem.BadInputException;
-import hosewright.problem.PlainText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -72,15 +70,10 @@ final class SlipFiles {
     try {
       return place
           .write(
-              out -> {
-                switch (kind) {
-                  case "xlsx" -> SlipWorkbook.write(slip, dealer, paper, out);
-                  case "pdf" -> SlipPdf.write(slip, paper, out);
-                  default ->
-                      out.write(
-                          PlainText.spelt(text(slip, PAPER_WIDE) + "\n")
-                              .getBytes(StandardCharsets.UTF_8));
-                }
+              switch (kind) {
+                case "xlsx" -> out -> SlipWorkbook.write(slip, dealer, paper, out);
+                case "pdf" -> out -> SlipPdf.write(slip, paper, out);
+                default -> Export.text(text(slip, PAPER_WIDE) + "\n");
               })
           .toString();
     } catch (IOException e) {

@@ -160,6 +160,9 @@ final class FailureReport {
   private String keep(Throwable failure) {
     try {
       Path log = workspace.folder().resolve(LOG);
+      if (!WholeFile.mayAddTo(log)) {
+        throw new FileSystemException(log.toString());
+      }
       StringWriter details = new StringWriter();
       details.append(Instant.now().toString()).append('\n');
       failure.printStackTrace(new PrintWriter(details, true));

@@ -1,7 +1,7 @@
 package hosewright.door.shell.run;
 
-import hosewright.disk.BoundedFile;
 import hosewright.disk.OwnerOnly;
+import hosewright.disk.WholeFile;
 import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.GlobalOptions;
 import hosewright.door.shell.command.Workspace;
@@ -105,8 +105,7 @@ final class InteractiveShell {
    */
   private Optional<Path> history() {
     Path history = workspace.folder().resolve("history");
-    if (Files.isSymbolicLink(history) || BoundedFile.isOther(history)) {
-      // Whoever laid it would choose what is written to.
+    if (!WholeFile.mayAddTo(history)) {
       return Optional.empty();
     }
     try {

@@ -1,23 +1,29 @@
 package hosewright.door.shell.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import hosewright.door.shell.command.Workspace;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.screen.Standard;
 import hosewright.problem.BadInputException;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class FailureReportTest {
   private static final BadInputException LONG =
       new BadInputException(
           "length", "400", "a number needs its unit; give a length such as 400 ft");
+
+  @TempDir private Path folder;
 
   @Test
   void on_a_narrow_screen_a_problem_is_wrapped_between_words() {
@@ -59,18 +65,30 @@ final class FailureReportTest {
     assertThat(said).doesNotContain("Hosewright failed");
   }
 
-  private static String said(Screen screen) {
+  @Test
+  void a_pipe_in_the_place_of_the_details_is_told_and_not_waited_for()
+      throws IOException, InterruptedException {
+    Path pipe = folder.resolve(FailureReport.LOG);
+    assumeTrue(
+        new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0,
+        "this system has no pipes with a name");
+
+    assertThat(said(new IllegalStateException("lost its way"), Screen.PIPED))
+        .contains("Hosewright failed", "The details could not be kept");
+  }
+
+  private String said(Screen screen) {
     return said(LONG, screen);
   }
 
-  private static String said(Throwable failure, Screen screen) {
+  private String said(Throwable failure, Screen screen) {
     PrintStream before = System.err;
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
       Standard standard = new Standard(false, StandardCharsets.UTF_8, Screen.PIPED);
-      new FailureReport(new Workspace(Map.of()), standard)
-          .of(failure, TypedNames.NONE, false, false, "", screen);
+      new FailureReport(new Workspace(Map.of("HOSEWRIGHT_DATA", folder.toString())), standard)
+          .of(failure, TypedNames.NONE, false, true, "", screen);
     } finally {
       System.setErr(before);
     }
