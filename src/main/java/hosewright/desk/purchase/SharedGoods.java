@@ -4,9 +4,11 @@ import hosewright.csv.PlainNumber;
 import hosewright.desk.purchase.PlanPackage.Laid;
 import hosewright.desk.purchase.Taken.OwnedKind;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Says which jobs of a purchase lie where of what there is only so much of. */
 final class SharedGoods {
@@ -18,47 +20,54 @@ final class SharedGoods {
 
   /** A sentence for each thing that more than one job takes, or that one leaves another without. */
   List<String> told(List<Laid> jobs) {
-    Map<String, List<String>> places = new TreeMap<>();
+    Map<String, List<String>> onShelf = new TreeMap<>();
+    Map<OwnedKind, List<String>> owned = new HashMap<>();
     for (Laid job : jobs) {
       int count = job.wanted().count();
-      Taken.laid(job.plan())
-          .forEach((kind, each) -> put(places, words(kind), job, each * count, " laid in "));
       scarce
           .taken(job)
           .shelf()
-          .forEach(
-              (item, all) ->
-                  put(
-                      places,
-                      "%d x %s on the shelf".formatted(scarce.onShelf(item), item),
-                      job,
-                      all,
-                      " for "));
+          .forEach((item, all) -> add(onShelf, item, place(job, all, " for ")));
+      Taken.laid(job.plan())
+          .forEach((kind, each) -> add(owned, kind, place(job, each * count, " laid in ")));
     }
-    return places.entrySet().stream()
-        .filter(one -> one.getValue().size() > 1 || isLeftWithout(one.getKey(), jobs))
-        .map(one -> one.getKey() + ": " + String.join(", ", one.getValue()) + ".")
+    return Stream.concat(
+            onShelf.entrySet().stream()
+                .filter(one -> one.getValue().size() > 1)
+                .map(one -> sentence(words(one.getKey()), one.getValue())),
+            owned.entrySet().stream()
+                .filter(one -> one.getValue().size() > 1 || isNamedTwice(one.getKey(), jobs))
+                .map(one -> sentence(words(one.getKey()), one.getValue()))
+                .sorted())
         .toList();
   }
 
-  private static void put(
-      Map<String, List<String>> places, String what, Laid job, int count, String where) {
-    places
-        .computeIfAbsent(what, any -> new ArrayList<>())
-        .add(count + where + job.job().job().title());
+  private static <K> void add(Map<K, List<String>> places, K what, String place) {
+    places.computeIfAbsent(what, any -> new ArrayList<>()).add(place);
   }
 
-  /** Whether a job says that the buyer has them and lays none of them, or fewer than it names. */
-  private boolean isLeftWithout(String what, List<Laid> jobs) {
+  private static String place(Laid job, int count, String where) {
+    return count + where + job.job().job().title();
+  }
+
+  private static String sentence(String what, List<String> places) {
+    return what + ": " + String.join(", ", places) + ".";
+  }
+
+  /** Whether several jobs say that the buyer has them: who lays none is told where they lie. */
+  private static boolean isNamedTwice(OwnedKind kind, List<Laid> jobs) {
     return jobs.stream()
             .filter(
                 job ->
                     job.wanted().job().job().conditions().owned().stream()
                         .map(Scarce::kind)
-                        .map(this::words)
-                        .anyMatch(what::equals))
+                        .anyMatch(kind::equals))
             .count()
         > 1;
+  }
+
+  private String words(String item) {
+    return "%d x %s on the shelf".formatted(scarce.onShelf(item), item);
   }
 
   private String words(OwnedKind kind) {

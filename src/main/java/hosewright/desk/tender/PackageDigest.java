@@ -4,6 +4,7 @@ import hosewright.disk.BoundedFile;
 import hosewright.intake.PackageFile;
 import hosewright.problem.RefusalException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -58,7 +59,7 @@ final class PackageDigest {
           .forEach(job -> one.update(bytes(job)));
     } catch (InvalidPathException | RefusalException e) {
       // What cannot be read is refused when its row is priced.
-      one.update(named.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+      one.update(named.getBytes(StandardCharsets.UTF_8));
     }
     return one.digest();
   }

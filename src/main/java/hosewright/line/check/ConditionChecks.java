@@ -102,7 +102,10 @@ final class ConditionChecks {
             wanted,
             "sections",
             !sold
-                ? text("too few are left over, and no hose sold couples to it: %d more", bought)
+                ? text(
+                    "too few are left over, and no hose that serves here is sold to couple to it:"
+                        + " %d more",
+                    bought)
                 : text("%d bought, %d of the customer's own left over", bought, wanted - bought),
             STATED));
   }

@@ -43,6 +43,11 @@ final class Search {
   record Wanted(int places, boolean nearest) {
     /** The best plan that passes or fails only in what lies in the job, if there is one. */
     static final Wanted PASSING = new Wanted(1, false);
+
+    /** So many places, for plans that pass alone. */
+    Wanted passing() {
+      return new Wanted(places, false);
+    }
   }
 
   Search(Job job, Branching opening, Evaluation evaluation, SearchTally tally, Wanted wanted) {

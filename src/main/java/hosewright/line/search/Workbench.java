@@ -120,8 +120,11 @@ final class Workbench {
     if (usual.isEmpty()) {
       return search(all, wanted, tally);
     }
-    List<Evaluated> first = search(usual, wanted, tally);
-    return usual.size() == all.size() || settles(first, wanted.places())
+    if (usual.size() == all.size()) {
+      return search(all, wanted, tally);
+    }
+    List<Evaluated> first = search(usual, wanted.passing(), tally);
+    return settles(first, wanted.places())
         ? first
         : better(first, search(all, wanted, tally), wanted.places());
   }

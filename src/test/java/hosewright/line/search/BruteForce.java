@@ -138,9 +138,8 @@ public final class BruteForce {
         ? Optional.empty()
         : Optional.of(
             candidates.stream()
-                .filter(candidate -> !candidate.spare())
+                .filter(candidate -> !candidate.spare() && keeps(candidate))
                 .map(Candidate::line)
-                .filter(practice::keeps)
                 .toList());
   }
 
@@ -246,7 +245,11 @@ public final class BruteForce {
   }
 
   private boolean passes(Candidate candidate) {
-    return practice.keeps(candidate.line()) && failed(candidate).isEmpty();
+    return keeps(candidate) && failed(candidate).isEmpty();
+  }
+
+  private boolean keeps(Candidate candidate) {
+    return practice.keeps(candidate.line(), candidate.purchases());
   }
 
   /** The checks that fail, but for those that are judged here. */
@@ -264,7 +267,7 @@ public final class BruteForce {
    */
   Optional<Shortfall> nearest() {
     return candidates.stream()
-        .filter(candidate -> !needless(candidate) && practice.keeps(candidate.line()))
+        .filter(candidate -> !needless(candidate) && keeps(candidate))
         .map(this::failed)
         .filter(failed -> failed.stream().map(Check::id).noneMatch(NOT_TO_BE_HAD::contains))
         .map(failed -> failed.stream().filter(check -> !check.id().isOfTheJob()).toList())

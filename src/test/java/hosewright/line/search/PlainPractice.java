@@ -26,10 +26,10 @@ final class PlainPractice {
     this.job = job;
   }
 
-  boolean keeps(Assembly line) {
+  boolean keeps(Assembly line, List<Basket.Purchase> purchases) {
     return (lifted("narrow-fitting") || nothingTooNarrow(line.parts()))
         && (lifted("plain-wye") || eachHandLineHasAGate(line.parts()))
-        && (lifted("hose-type") || hoseIsOfItsType(line.parts()));
+        && (lifted("hose-type") || hoseIsOfItsType(line.parts()) && sparesServe(line, purchases));
   }
 
   /** Whether any other line is laid before it. */
@@ -80,21 +80,32 @@ final class PlainPractice {
       if (part.role() != Role.HOSE || part.item().isEmpty()) {
         continue;
       }
-      HoseType type = part.item().get().hoseType();
-      boolean right =
-          switch (job.service().use()) {
-            case FIRE ->
-                type == HoseType.ATTACK
-                    || type == HoseType.SUPPLY && !(inTheHand() && part.hose() == last.hose());
-            case WATER -> type != HoseType.SUCTION;
-            case DRINKING -> type == HoseType.DRINKING_WATER;
-            default -> throw new IllegalStateException("no random job is for that");
-          };
-      if (!right && type != HoseType.UNKNOWN) {
+      if (!serves(part.item().get().hoseType(), inTheHand() && part.hose() == last.hose())) {
         return false;
       }
     }
     return true;
+  }
+
+  /**
+   * Where the buyer's own hose is laid, a section is bought to spare that could lie in its place.
+   */
+  private boolean sparesServe(Assembly line, List<Basket.Purchase> purchases) {
+    return line.lays().size() > 1
+        || purchases.stream()
+            .filter(purchase -> purchase.item().hose().isPresent())
+            .allMatch(purchase -> serves(purchase.item().hoseType(), inTheHand()));
+  }
+
+  /** What is of no known type is let pass. */
+  private boolean serves(HoseType type, boolean heldInTheHand) {
+    return type == HoseType.UNKNOWN
+        || switch (job.service().use()) {
+          case FIRE -> type == HoseType.ATTACK || type == HoseType.SUPPLY && !heldInTheHand;
+          case WATER -> type != HoseType.SUCTION;
+          case DRINKING -> type == HoseType.DRINKING_WATER;
+          default -> throw new IllegalStateException("no random job is for that");
+        };
   }
 
   private boolean lifted(String rule) {

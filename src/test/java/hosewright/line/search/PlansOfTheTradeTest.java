@@ -72,7 +72,9 @@ final class PlansOfTheTradeTest {
   }
 
   private void hold(Shop shop, Job job, Evaluated plan, int seed) {
-    assertThat(new PlainPractice(job).keeps(plan.assembly())).as("seed %d: %s", seed, job).isTrue();
+    assertThat(new PlainPractice(job).keeps(plan.assembly(), plan.purchases()))
+        .as("seed %d: %s", seed, job)
+        .isTrue();
     for (Placed part : plan.assembly().parts()) {
       if (part.role().isFitting()) {
         fittings++;
