@@ -98,6 +98,13 @@ public record Evaluated(
     return checks.stream().anyMatch(check -> check.fails(CheckId.BUDGET));
   }
 
+  /** Whether it fails for what lies in the job, its budget apart: every line does then. */
+  boolean failsWhateverIsChosen() {
+    return checks.stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .anyMatch(check -> check.id().isOfTheJob() && check.id() != CheckId.BUDGET);
+  }
+
   /** What it costs, as {@link RankedCost} weighs it. */
   RankedCost rankedCost() {
     return RankedCost.of(partsToSource(), total);

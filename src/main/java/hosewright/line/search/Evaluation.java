@@ -34,8 +34,16 @@ final class Evaluation {
     return new Priced(line, gaskets, bill, Basket.sum(bill.purchases(), currency));
   }
 
+  Hydraulics water(Priced plan) {
+    return PlanHydraulics.of(job, plan.line());
+  }
+
   Evaluated check(Priced plan) {
-    Hydraulics hydraulics = PlanHydraulics.of(job, plan.line());
+    return check(plan, water(plan));
+  }
+
+  /** Checked, what its water does being known. */
+  Evaluated check(Priced plan, Hydraulics hydraulics) {
     List<Check> checks = Checks.of(job, plan.line(), hydraulics, plan.bill().purchases());
     return new Evaluated(
         plan.line(), plan.gaskets(), plan.bill(), plan.total(), hydraulics, checks);

@@ -34,6 +34,11 @@ public final class Front {
     return false;
   }
 
+  /** Whether a plan has a place, or may take that of one like it. */
+  boolean admits(TradeOff plan) {
+    return plans.containsKey(plan) || !covers(plan);
+  }
+
   /** Takes a plan in, and drops those that it is as good as in everything. */
   void add(Evaluated plan) {
     TradeOff tradeOff = TradeOff.of(plan);

@@ -10,6 +10,7 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.bridge.GapBridges;
 import hosewright.line.hose.LegLays;
+import hosewright.line.model.Hydraulics;
 import hosewright.line.water.LegFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +30,9 @@ final class FrontSearch {
   private final Evaluation evaluation;
   private final int centsPerUnit;
   private final Front front;
+
+  /** Whether a line failed for what every line of the job fails. */
+  private boolean hopeless;
 
   FrontSearch(Job job, Branching opening, Evaluation evaluation, int centsPerUnit, Front front) {
     this.job = job;
@@ -71,7 +75,8 @@ final class FrontSearch {
     double leastLostPsi =
         lossPsi + topology.leastLayLossFromPsi(leg) + topology.leastLossFromPsi(0);
     lays.each(
-        begun -> front.covers(noBetterThan(topology, laid, begun, elsewhere, leastLostPsi)),
+        begun ->
+            hopeless || front.covers(noBetterThan(topology, laid, begun, elsewhere, leastLostPsi)),
         choice -> {
           double lostPsi = lossPsi + choice.lossPsi();
           PressureBudget left =
@@ -154,7 +159,7 @@ final class FrontSearch {
       Topology.Stretch stretch = topology.stretches().get(gap);
       int place = 0;
       Optional<Choice<List<Placed>>> choice = bridges.at(place);
-      while (choice.isPresent()) {
+      while (choice.isPresent() && !hopeless) {
         double cost = leastCost - bridges.leastCost() + choice.get().leastCost();
         if (covered(cost, lossPsi + bridges.leastLossPsi() + leastElsewherePsi)) {
           return;
@@ -179,8 +184,14 @@ final class FrontSearch {
 
     private void weigh() {
       List<List<Placed>> parts = chosen.stream().map(Choice::value).toList();
-      Evaluated plan =
-          evaluation.check(evaluation.price(Assembly.of(job, topology.topology(), lays, parts)));
+      Evaluation.Priced priced =
+          evaluation.price(Assembly.of(job, topology.topology(), lays, parts));
+      Hydraulics water = evaluation.water(priced);
+      if (!front.admits(TradeOff.of(priced.total(), water, priced.line()))) {
+        return;
+      }
+      Evaluated plan = evaluation.check(priced, water);
+      hopeless |= plan.failsWhateverIsChosen();
       if (plan.passes()) {
         front.add(plan);
       }

@@ -1,5 +1,9 @@
 package hosewright.line.search;
 
+import hosewright.line.assembly.Assembly;
+import hosewright.line.model.Hydraulics;
+import org.joda.money.Money;
+
 /**
  * What a buyer would have less of, in units as they are printed: what looks the same is the same.
  *
@@ -14,11 +18,15 @@ record TradeOff(long cents, long tenthsPsi, long chargedLb, int sections) {
   private static final double ROUNDING = 1e-6;
 
   static TradeOff of(Evaluated plan) {
+    return of(plan.total(), plan.hydraulics(), plan.assembly());
+  }
+
+  static TradeOff of(Money total, Hydraulics hydraulics, Assembly line) {
     return new TradeOff(
-        plan.total().getAmountMinorLong(),
-        Math.round(10 * plan.hydraulics().requiredSourcePsi()),
-        Math.round(plan.hydraulics().chargedWeightLb()),
-        plan.assembly().sections());
+        total.getAmountMinorLong(),
+        Math.round(10 * hydraulics.requiredSourcePsi()),
+        Math.round(hydraulics.chargedWeightLb()),
+        line.sections());
   }
 
   /**
