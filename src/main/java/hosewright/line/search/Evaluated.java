@@ -42,7 +42,7 @@ public record Evaluated(
       Comparator.comparingInt(Evaluated::partsToSource)
           .thenComparing(Evaluated::ranksLast)
           .thenComparing(Evaluated::total)
-          .thenComparingInt(plan -> plan.assembly().lays().stream().mapToInt(Lay::sections).sum())
+          .thenComparingInt(Evaluated::sections)
           .thenComparingInt(plan -> plan.assembly().adapters())
           .thenComparingDouble(plan -> plan.hydraulics().requiredSourcePsi())
           .thenComparing(plan -> plan.assembly().spelledOut());
@@ -120,6 +120,11 @@ public record Evaluated(
     Map<String, Integer> bought = new TreeMap<>();
     purchases().forEach(purchase -> bought.put(purchase.item().number(), purchase.bought()));
     return bought;
+  }
+
+  /** Sections of one of each leg's lines. */
+  int sections() {
+    return assembly.lays().stream().mapToInt(Lay::sections).sum();
   }
 
   boolean beats(Evaluated other) {

@@ -6,6 +6,9 @@ import org.joda.money.Money;
 
 /** The best plans met so far that buy different goods, so many at the most, best first. */
 final class Ranking {
+  /** Far below a cent, far above what adding up many prices may lose. */
+  static final double ROUNDING = 1e-4;
+
   private final int places;
   private final List<Evaluated> plans = new ArrayList<>();
 
@@ -31,6 +34,23 @@ final class Ranking {
     return plans.size() == places
         && (partsToSource > last().partsToSource()
             || partsToSource == last().partsToSource() && total.isGreaterThan(last().total()));
+  }
+
+  /**
+   * Whether a plan takes no place because all places are taken by plans that cost no more and have
+   * less to couple.
+   *
+   * @param leastCost the least it costs, with so many parts to source
+   * @param sections the fewest it has
+   * @param adapters as many as it has
+   */
+  boolean settlesTie(RankedCost leastCost, int sections, int adapters) {
+    if (plans.size() < places
+        || leastCost.units() < last().rankedCost().leftFor(leastCost.toSource()) - ROUNDING) {
+      return false;
+    }
+    int order = Integer.compare(sections, last().sections());
+    return order > 0 || order == 0 && adapters > last().assembly().adapters();
   }
 
   private Evaluated last() {

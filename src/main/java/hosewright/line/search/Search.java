@@ -21,9 +21,6 @@ import java.util.stream.IntStream;
  * plan already found, or when the least it can lose is more than its {@link PressureBudget}.
  */
 final class Search {
-  /** Far below a cent, far above what adding up many prices may lose. */
-  private static final double ROUNDING = 1e-4;
-
   private final Job job;
   private final Branching opening;
   private final Evaluation evaluation;
@@ -157,7 +154,7 @@ final class Search {
   }
 
   private boolean cannotBeat(int toSource, double leastCost) {
-    return leastCost > best.costToBeat().leftFor(toSource) + ROUNDING;
+    return leastCost > best.costToBeat().leftFor(toSource) + Ranking.ROUNDING;
   }
 
   /** Chooses a bridge for the next gap, or the lays once every gap has one. */
@@ -208,13 +205,16 @@ final class Search {
     double leastElsewherePsi = topology.leastLayLossFromPsi(leg + 1);
     double elsewhere = leastCost - lays.leastCost();
     int toSource = topology.toSource();
+    int adapters = chosen.stream().mapToInt(bridge -> bridge.value().size()).sum();
     Optional<Choice<Lay>> next = lays.at(0, mostCost(toSource, elsewhere));
     for (int place = 0;
         next.isPresent() && !cannotBeat(toSource, elsewhere + next.get().leastCost()); ) {
       Choice<Lay> choice = next.get();
       double lostPsi = lossPsi + choice.lossPsi();
       PressureBudget left = budget.laying(leg, choice.ratedPsi(), choice.lossPsi());
-      if (left.allows(lostPsi + leastElsewherePsi)) {
+      RankedCost cost = new RankedCost(toSource, elsewhere + choice.leastCost());
+      if (left.allows(lostPsi + leastElsewherePsi)
+          && !best.settlesTie(cost, fewestSections(topology, laid, choice.value()), adapters)) {
         laid.add(choice.value());
         lay(topology, chosen, laid, elsewhere + choice.leastCost(), lostPsi, left);
         laid.remove(leg);
@@ -223,9 +223,15 @@ final class Search {
     }
   }
 
+  /** With one section at the least in each leg that is not laid. */
+  private static int fewestSections(Branch topology, List<Lay> laid, Lay next) {
+    int ofLaid = laid.stream().mapToInt(Lay::sections).sum() + next.sections();
+    return ofLaid + topology.lays().size() - laid.size() - 1;
+  }
+
   /** What may still be spent, so much being spent elsewhere. */
   private double mostCost(int toSource, double elsewhere) {
-    return best.costToBeat().leftFor(toSource) + 2 * ROUNDING - elsewhere;
+    return best.costToBeat().leftFor(toSource) + 2 * Ranking.ROUNDING - elsewhere;
   }
 
   private void consider(Branch topology, List<Choice<List<Placed>>> chosen, List<Lay> lays) {

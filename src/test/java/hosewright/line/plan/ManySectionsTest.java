@@ -11,10 +11,14 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.model.Reasoning;
 import hosewright.line.model.SectionCount;
 import hosewright.line.search.SmallShop;
+import hosewright.thread.LocalThreads;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -63,6 +67,36 @@ final class ManySectionsTest {
     // All 320 ft of theirs leave 10,240 ft: 34 of 300 ft and one of 50 ft.
     assertThat(sections(plan)).isEqualTo(Map.of(300.0, 34, 50.0, 1, 40.0, 8));
     assertThat(plan.total().getAmountMinorLong()).isEqualTo(34 * 63_000 + 13_000);
+  }
+
+  /** Where nothing costs anything, price leaves no line out: the fewest sections do. */
+  @Test
+  void goods_for_nothing_are_planned_without_a_look_at_every_line() {
+    Money nothing = Money.zero(CurrencyUnit.USD);
+    Planner free =
+        new Planner(
+            DemoCatalogue.get(),
+            (item, quantity) -> Optional.of(nothing),
+            DemoCatalogue.DATE,
+            CurrencyUnit.USD,
+            LocalThreads.none());
+
+    LinePlan plan =
+        free.plan(
+            DemoCatalogue.job(
+                "from", "2.5 NH male hydrant",
+                "to", "1.5 NH female nozzle",
+                "length", "400 ft",
+                "flow", "95 gpm",
+                "need", "75 psi",
+                "source-pressure", "150 psi",
+                "size", "1.75 in",
+                "use", "fire"));
+
+    assertThat(plan.total()).isEqualTo(nothing);
+    // Of five sections those that lose least: 425 ft cover the 420.
+    assertThat(sections(plan)).isEqualTo(Map.of(100.0, 4, 25.0, 1));
+    assertThat(plan.weighed().searched().plans()).isLessThan(1_000);
   }
 
   @Test
