@@ -40,6 +40,15 @@ public record End(double sizeIn, String family, Gender gender, boolean swivel) {
     return EndReader.read(text);
   }
 
+  /**
+   * Every search looks ends up again and again: this is several times sooner than the usual one.
+   */
+  @Override
+  public int hashCode() {
+    int hash = 31 * Double.hashCode(sizeIn) + family.hashCode();
+    return 31 * (31 * hash + gender.ordinal()) + (swivel ? 1 : 0);
+  }
+
   /** The half that this one is made to take: the same size, and fixed where that is a female. */
   public End opposite() {
     String other =

@@ -2,7 +2,9 @@ package hosewright.hydraulics.law;
 
 import hosewright.csv.ReferenceTable;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -10,8 +12,9 @@ import org.apache.commons.csv.CSVRecord;
  * belongs to the hose, so each row says how sure it is.
  */
 public final class FrictionTable {
-  private static final List<Row> ROWS =
-      ReferenceTable.rows("hydraulics/friction-coefficients.csv", FrictionTable::row);
+  private static final Map<Double, List<Row>> BY_SIZE =
+      ReferenceTable.rows("hydraulics/friction-coefficients.csv", FrictionTable::row).stream()
+          .collect(Collectors.groupingBy(Row::sizeIn, Collectors.toUnmodifiableList()));
 
   private FrictionTable() {}
 
@@ -50,16 +53,19 @@ public final class FrictionTable {
    *     are not smooth in diameter
    */
   public static Optional<Row> coefficient(double sizeIn, double couplingSizeIn) {
-    List<Row> preferred = all(sizeIn).stream().filter(Row::preferred).toList();
-    return preferred.stream()
-        .filter(row -> row.couplingSizeIn() == couplingSizeIn)
-        .findFirst()
-        .or(() -> preferred.stream().findFirst());
+    Row first = null;
+    for (Row row : all(sizeIn)) {
+      if (row.preferred() && row.couplingSizeIn() == couplingSizeIn) {
+        return Optional.of(row);
+      }
+      first = first == null && row.preferred() ? row : first;
+    }
+    return Optional.ofNullable(first);
   }
 
   /** Every coefficient taught for a size, preferred ones first. */
   public static List<Row> all(double sizeIn) {
-    return ROWS.stream().filter(row -> row.sizeIn() == sizeIn).toList();
+    return BY_SIZE.getOrDefault(sizeIn, List.of());
   }
 
   private static Row row(CSVRecord row) {

@@ -94,7 +94,15 @@ public record Topology(int outlets, List<Bridge.Link> before, List<LegShape> leg
       boolean toPipe,
       int lines,
       Stretch stretch,
-      double leastIn) {}
+      double leastIn) {
+
+    /** Asked for every gap of every topology: several times sooner than the usual one. */
+    @Override
+    public int hashCode() {
+      int hash = 31 * from.hashCode() + to.hashCode();
+      return 31 * (31 * hash + stretch.ordinal()) + lines;
+    }
+  }
 
   /** The gaps from source to appliance; nothing but like sections stands between other ends. */
   public List<Gap> gaps(End source, End appliance) {

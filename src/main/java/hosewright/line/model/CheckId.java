@@ -55,9 +55,13 @@ public enum CheckId {
   LOCAL_THREAD("local thread");
 
   private final String displayName;
+  private final String word;
+  private final boolean ofTheTrade;
 
   CheckId(String displayName) {
     this.displayName = displayName;
+    this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+    this.ofTheTrade = Practice.find(word).isPresent();
   }
 
   /** What a person reads: {@code hose working pressure}. */
@@ -67,12 +71,12 @@ public enum CheckId {
 
   /** What a script reads: {@code hose-working-pressure}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return word;
   }
 
   /** Whether it holds a rule of the trade rather than one of nature or of law. */
   public boolean isOfTheTrade() {
-    return Practice.find(word()).isPresent();
+    return ofTheTrade;
   }
 
   /** Whether its outcome lies in the job alone: no other choice of parts would change it. */

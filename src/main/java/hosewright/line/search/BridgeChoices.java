@@ -50,6 +50,7 @@ final class BridgeChoices {
 
   private final Map<Rated, Optional<GapBridges>> known = new HashMap<>();
   private final Map<Topology.Gap, List<Choice<List<Placed>>>> strongerAndWider = new HashMap<>();
+  private final Map<Sourced, GapBridges> sourced = new HashMap<>();
 
   /**
    * @param adapters what bridges may be made of
@@ -65,6 +66,9 @@ final class BridgeChoices {
 
   /** A gap, and the least working pressure an adapter there is rated for. */
   private record Rated(Topology.Gap gap, double psi) {}
+
+  /** A gap, and the pressure an adapter nobody stocks must be rated for there. */
+  private record Sourced(Topology.Gap gap, OptionalDouble ratedPsi) {}
 
   /**
    * The bridges over a gap whose adapters are rated for a pressure, or not rated at all; empty when
@@ -183,9 +187,14 @@ final class BridgeChoices {
    * @param ratedPsi the pressure it must be rated for, psi; empty where that is not known
    */
   GapBridges toSource(Topology.Gap gap, OptionalDouble ratedPsi) {
+    return sourced.computeIfAbsent(new Sourced(gap, ratedPsi), this::find);
+  }
+
+  private GapBridges find(Sourced asked) {
+    Topology.Gap gap = asked.gap();
     End upstream = facing(gap.from());
     End downstream = facing(gap.to());
-    Placed adapter = Placed.toSource(upstream, downstream, ratedPsi, gap.lines());
+    Placed adapter = Placed.toSource(upstream, downstream, asked.ratedPsi(), gap.lines());
     Choice<List<Placed>> choice =
         new Choice<>(List.of(adapter), 0, lossPsi(adapter), Double.POSITIVE_INFINITY);
     return new GapBridges(

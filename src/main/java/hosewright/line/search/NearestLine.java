@@ -18,9 +18,6 @@ final class NearestLine implements NearTopology.Looker {
   /** Far below what rounding to whole psi tells apart. */
   private static final double HAIR_PSI = 1e-3;
 
-  /** Far below a cent, far above what adding up many prices may lose. */
-  private static final double ROUNDING = 1e-4;
-
   private static final int MOST_LOOKED_AT = 1_000;
 
   private final Job job;
@@ -29,7 +26,7 @@ final class NearestLine implements NearTopology.Looker {
   private final SearchTally tally;
   private NearTopology now;
   private int lookedAt;
-  private Optional<Evaluated> nearest = Optional.empty();
+  private Optional<Rival> nearest = Optional.empty();
 
   NearestLine(Job job, Branching opening, Evaluation evaluation, SearchTally tally) {
     this.job = job;
@@ -43,7 +40,7 @@ final class NearestLine implements NearTopology.Looker {
    * @return empty when no topology can be laid
    */
   Optional<Evaluated> of(List<Topology> topologies, Optional<Evaluated> failed) {
-    nearest = failed;
+    nearest = failed.map(Rival::of);
     List<NearTopology> likeliestFirst =
         topologies.stream()
             .filter(topology -> opening.leastCost(topology).isPresent())
@@ -62,7 +59,19 @@ final class NearestLine implements NearTopology.Looker {
       }
       topology.show(this);
     }
-    return nearest;
+    return nearest.map(Rival::plan);
+  }
+
+  /** The nearest so far, and what it is weighed by. */
+  private record Rival(Evaluated plan, Shortfall missed, int toSource, boolean last, double cost) {
+    static Rival of(Evaluated plan) {
+      return new Rival(
+          plan,
+          plan.shortfall(),
+          plan.partsToSource(),
+          plan.ranksLast(),
+          plan.total().getAmount().doubleValue());
+    }
   }
 
   /** As a {@link Shortfall} tells pressures apart, no more than the line itself will miss by. */
@@ -76,14 +85,14 @@ final class NearestLine implements NearTopology.Looker {
     if (nearest.isEmpty() || lookedAt >= MOST_LOOKED_AT) {
       return nearest.isEmpty();
     }
-    Evaluated rival = nearest.get();
-    Shortfall missed = rival.shortfall();
+    Rival rival = nearest.get();
+    Shortfall missed = rival.missed();
     int order = Integer.compare(now.flaws().rules(), missed.rules());
-    order = order != 0 ? order : Integer.compare(now.flaws().toSource(), rival.partsToSource());
+    order = order != 0 ? order : Integer.compare(now.flaws().toSource(), rival.toSource());
     order = order != 0 ? order : Integer.compare(now.flaws().others(), missed.others());
     order = order != 0 ? order : Double.compare(wholePsi(reach.missedPsi()), missed.psi());
-    double mostCost = rival.total().getAmount().doubleValue() + ROUNDING;
-    return order < 0 || order == 0 && (rival.ranksLast() || reach.cost() <= mostCost);
+    return order < 0
+        || order == 0 && (rival.last() || reach.cost() <= rival.cost() + Ranking.ROUNDING);
   }
 
   @Override
@@ -93,8 +102,8 @@ final class NearestLine implements NearTopology.Looker {
     Assembly line = Assembly.of(job, now.topology(), lays, bridges);
     Evaluated plan = evaluation.check(evaluation.price(line));
     tally.countChecked(plan);
-    if (nearest.isEmpty() || plan.nearerThan(nearest.get())) {
-      nearest = Optional.of(plan);
+    if (nearest.isEmpty() || plan.nearerThan(nearest.get().plan())) {
+      nearest = Optional.of(Rival.of(plan));
     }
   }
 }

@@ -18,9 +18,22 @@ import java.util.stream.Stream;
  * The friction law that decides for a hose, and why.
  *
  * @param coefficient C, psi per 100 ft at 100 gpm; empty where Hazen-Williams decides
- * @param basis which law and coefficient, and where it came from, in words
+ * @param origin where it came from
+ * @param taught the row of the size table, where it decides
  */
-public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, String basis) {
+public record FrictionChoice(
+    FrictionLaw law,
+    Optional<Double> coefficient,
+    Origin origin,
+    Optional<FrictionTable.Row> taught) {
+
+  /** Where a law comes from. */
+  public enum Origin {
+    JOB,
+    HOSE,
+    SIZE_TABLE,
+    BORE
+  }
 
   /**
    * The coefficient asked for, else the hose's own, else the size table's, else Hazen-Williams on
@@ -35,29 +48,38 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
    */
   public static FrictionChoice of(Job job, HoseLine hose, boolean owned) {
     if (job.wishes().frictionCoefficient().isPresent()) {
-      double c = job.wishes().frictionCoefficient().getAsDouble();
-      return new FrictionChoice(
-          new CoefficientLaw(c),
-          Optional.of(c),
-          "coefficient C = " + PlainNumber.of(c) + " as stated in the job");
+      return stated(job.wishes().frictionCoefficient().getAsDouble(), Origin.JOB);
     }
     if (hose.bore().frictionCoefficient().isPresent() && !owned) {
-      double c = hose.bore().frictionCoefficient().getAsDouble();
-      return new FrictionChoice(
-          new CoefficientLaw(c),
-          Optional.of(c),
-          "coefficient C = " + PlainNumber.of(c) + " from the catalogue's hose");
+      return stated(hose.bore().frictionCoefficient().getAsDouble(), Origin.HOSE);
     }
-    return FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn())
-        .map(
-            row ->
-                new FrictionChoice(
-                    row.law(),
-                    Optional.of(row.c()),
-                    String.format(
-                        "coefficient C = %s from the size table (%s; %s)",
-                        PlainNumber.of(row.c()), row.howSure(), row.source())))
-        .orElseGet(() -> hazenWilliams(hose));
+    Optional<FrictionTable.Row> row =
+        FrictionTable.coefficient(hose.sizeIn(), hose.couplingSizeIn());
+    return row.isPresent()
+        ? new FrictionChoice(row.get().law(), Optional.of(row.get().c()), Origin.SIZE_TABLE, row)
+        : hazenWilliams(hose);
+  }
+
+  private static FrictionChoice stated(double c, Origin origin) {
+    return new FrictionChoice(new CoefficientLaw(c), Optional.of(c), origin, Optional.empty());
+  }
+
+  /** Which law and coefficient, and where it came from, in words. */
+  public String basis() {
+    return switch (origin) {
+      case JOB -> words() + " as stated in the job";
+      case HOSE -> words() + " from the catalogue's hose";
+      case SIZE_TABLE ->
+          "%s from the size table (%s; %s)"
+              .formatted(words(), taught.orElseThrow().howSure(), taught.orElseThrow().source());
+      case BORE ->
+          "Hazen-Williams C = %s: no coefficient is known for this hose"
+              .formatted(PlainNumber.of(Limit.HAZEN_WILLIAMS_C.value()));
+    };
+  }
+
+  private String words() {
+    return "coefficient C = " + PlainNumber.of(coefficient.orElseThrow());
   }
 
   /**
@@ -89,10 +111,10 @@ public record FrictionChoice(FrictionLaw law, Optional<Double> coefficient, Stri
   }
 
   private static FrictionChoice hazenWilliams(HoseLine hose) {
-    double c = Limit.HAZEN_WILLIAMS_C.value();
     return new FrictionChoice(
-        new HazenWilliams(c, hose.bore().boreIn()),
+        new HazenWilliams(Limit.HAZEN_WILLIAMS_C.value(), hose.bore().boreIn()),
         Optional.empty(),
-        "Hazen-Williams C = " + PlainNumber.of(c) + ": no coefficient is known for this hose");
+        Origin.BORE,
+        Optional.empty());
   }
 }

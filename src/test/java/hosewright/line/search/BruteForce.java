@@ -28,6 +28,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,6 +66,10 @@ public final class BruteForce {
   private final List<Item> adapters;
   private final Map<Gap, List<List<Placed>>> chainsOver = new HashMap<>();
   private final List<Candidate> candidates = new ArrayList<>();
+
+  /** By candidate: several questions are asked of each. */
+  private final Map<Candidate, List<Check>> failed = new IdentityHashMap<>();
+
   private long lines;
 
   /** At list prices. */
@@ -254,6 +259,10 @@ public final class BruteForce {
 
   /** The checks that fail, but for those that are judged here. */
   private List<Check> failed(Candidate candidate) {
+    return failed.computeIfAbsent(candidate, this::judged);
+  }
+
+  private List<Check> judged(Candidate candidate) {
     Hydraulics hydraulics = PlanHydraulics.of(job, candidate.line());
     return Checks.of(job, candidate.line(), hydraulics, candidate.purchases()).stream()
         .filter(check -> !OF_THE_TRADE.contains(check.id()))
