@@ -31,6 +31,7 @@ public record Limit(String name, double value, String unit, String source, Strin
   public static final Limit EVEN_RISE_FT = named("even ground, rise");
   public static final Limit SUMMIT_PSI = named("summit pressure");
   public static final Limit SUCTION_LIFT_SHARE = named("suction lift share");
+  public static final Limit RELAY_INTAKE_PSI = named("relay intake");
   public static final Limit SPARE_GASKETS_SHARE = named("spare gaskets");
   public static final Limit NEAR_SHARE = named("near a limit");
   public static final Limit NEAR_ZERO_PSI = named("near zero");

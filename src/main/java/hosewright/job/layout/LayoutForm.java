@@ -58,12 +58,15 @@ public final class LayoutForm {
   private static final String UNTIL_PLANNED = "2.5 NH female appliance";
 
   private final Map<JobField, String> shared;
-  private final Map<String, LegText> texts = new LinkedHashMap<>();
+  private final List<PointText> points;
+  private Map<String, LegText> texts = new LinkedHashMap<>();
+  private Map<String, LayoutPump> pumps = Map.of();
   private final Map<String, LegJob> read = new HashMap<>();
   private final List<Problem> problems = new ArrayList<>();
 
   private LayoutForm(LayoutText text) {
     this.shared = text.answers();
+    this.points = text.points();
     for (LegText leg : text.legs()) {
       if (texts.put(leg.name(), leg) != null) {
         problems.add(
@@ -84,17 +87,33 @@ public final class LayoutForm {
   public static LayoutJob read(LayoutText text) {
     LayoutForm form = new LayoutForm(text);
     form.words();
+    form.points();
     form.places();
     form.stopIfWrong();
     form.texts.keySet().forEach(form::leg);
+    form.discharges();
     form.stopIfWrong();
-    return new LayoutJob(form.inOrder());
+    return new LayoutJob(form.inOrder(), form.pumps);
   }
 
   private void stopIfWrong() {
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
+  }
+
+  /** Where legs meet at a pump. */
+  private void points() {
+    LayoutPoints read = new LayoutPoints(points, texts, problems);
+    texts = read.placed();
+    pumps = read.pumps(texts);
+  }
+
+  /** Each line behind a pump has a discharge of its own. */
+  private void discharges() {
+    Map<String, Integer> copies = new HashMap<>();
+    read.values().forEach(leg -> copies.put(leg.name(), leg.copies()));
+    new LayoutPoints(points, texts, problems).enoughDischarges(pumps, texts, copies);
   }
 
   /** Each answer stands where it belongs. */
@@ -111,7 +130,7 @@ public final class LayoutForm {
       leg.answers()
           .forEach(
               (field, answer) -> {
-                if (!OF_A_LEG.contains(field)) {
+                if (!OF_A_LEG.contains(field) && !field.equals(JobField.PUMP_CURVE)) {
                   problems.add(
                       Problem.of(
                           in(leg.name(), field.word()),
@@ -194,10 +213,17 @@ public final class LayoutForm {
     }
     Map<JobField, String> answers = new TreeMap<>(shared);
     answers.putAll(text.answers());
+    if (text.answers().containsKey(JobField.PUMP_CURVE)) {
+      // Of the pump it begins at, not of the source.
+      answers.remove(JobField.PUMP_CURVE);
+      Optional.ofNullable(shared.get(JobField.PUMP_CURVE))
+          .ifPresent(curve -> answers.put(JobField.PUMP_CURVE, curve));
+    }
+    Optional<LayoutPump> pump = Optional.ofNullable(pumps.get(name));
     if (!behind.isEmpty()) {
-      answers.put(JobField.TO, UNTIL_PLANNED);
+      answers.put(JobField.TO, pump.map(one -> one.intake().toString()).orElse(UNTIL_PLANNED));
       answers.put(JobField.FLOW, flowGpm + " gpm");
-      answers.put(JobField.NEED, "0 psi");
+      answers.put(JobField.NEED, pump.map(LayoutPump::leastIntakePsi).orElse(0.0) + " psi");
     }
     Optional<Job> job = job(name, answers);
     int copies = copies(text, behind);

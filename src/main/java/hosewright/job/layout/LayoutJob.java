@@ -5,16 +5,29 @@ import hosewright.hydraulics.Supply;
 import hosewright.job.Job;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Water that divides: legs from one source to an appliance each.
  *
  * @param legs each stands after the leg it begins behind
+ * @param pumps what pumps the water on, by the name of the leg that ends there
  */
-public record LayoutJob(List<LegJob> legs) {
+public record LayoutJob(List<LegJob> legs, Map<String, LayoutPump> pumps) {
   public LayoutJob {
     legs = List.copyOf(legs);
+    pumps = Map.copyOf(pumps);
+  }
+
+  /** The buyer's pump where a leg ends, if one stands there. */
+  public Optional<LayoutPump> pumpBehind(LegJob leg) {
+    return Optional.ofNullable(pumps.get(leg.name()));
+  }
+
+  /** The buyer's pump where a leg begins, if one stands there. */
+  public Optional<LayoutPump> pumpBefore(LegJob leg) {
+    return leg.behind().map(pumps::get);
   }
 
   /** What holds for all legs: heading, source, service, terms. */
@@ -54,6 +67,7 @@ public record LayoutJob(List<LegJob> legs) {
                 leg ->
                     new LegJob(
                         leg.name(), leg.behind(), leg.copies(), leg.job().on(day), leg.last()))
-            .toList());
+            .toList(),
+        pumps);
   }
 }

@@ -11,6 +11,7 @@ import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
 import hosewright.line.layout.LayoutChecks;
 import hosewright.line.layout.LayoutPlanner;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
@@ -102,22 +103,41 @@ final class LayoutPlanWriter {
   private List<String> throttles(FedLayout fed) {
     List<String> sentences = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
+      setting(leg).ifPresent(sentences::add);
+      double sparePsi = leg.sparePsi() - leg.before().map(FedLeg::pumpedOverPsi).orElse(0.0);
       if (leg.laid().asked().last()
           && leg.hydraulics().calculated()
           && leg.before().isPresent()
-          && leg.sparePsi() >= LEAST_THROTTLED_PSI) {
+          && sparePsi >= LEAST_THROTTLED_PSI) {
         sentences.add(
             text(
                 "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and would get"
                     + " %.1f psi, and more water, with the gate open.",
                 leg.name(),
-                leg.sparePsi(),
+                sparePsi,
                 leg.laid().needPsi(),
                 leg.job().flowGpm(),
-                leg.outletPsi()));
+                leg.laid().needPsi() + sparePsi));
       }
     }
     return sentences;
+  }
+
+  /** What a pump on the way is set to, where it could give more. */
+  private static Optional<String> setting(FedLeg leg) {
+    return leg.pumpedOverPsi() < LEAST_THROTTLED_PSI
+        ? Optional.empty()
+        : leg.laid()
+            .divider()
+            .flatMap(Divider::pump)
+            .map(
+                pump ->
+                    text(
+                        "Set %s to give %.0f psi: that feeds all behind it; at its most it would"
+                            + " give %.0f psi, and more water.",
+                        pump.name(),
+                        Math.ceil(leg.neededBehindPsi()),
+                        pump.boost().outletPsi(leg.outletPsi())));
   }
 
   private List<String> instead(FedLayout fed) {

@@ -6,6 +6,7 @@ import hosewright.hydraulics.law.Physical;
 import hosewright.line.assembly.Placed;
 import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Joint;
 import hosewright.line.model.Joint.Side;
 import hosewright.line.model.Layout;
@@ -94,7 +95,12 @@ final class TreeWriter {
   private static String ends(FedLeg leg) {
     return leg.laid()
         .divider()
-        .map(divider -> word(divider.item()) + " behind " + leg.name())
+        .map(
+            divider ->
+                divider
+                    .pump()
+                    .map(Divider.Pump::name)
+                    .orElseGet(() -> word(divider) + " behind " + leg.name()))
         .orElse("appliance of " + leg.name());
   }
 
@@ -102,10 +108,12 @@ final class TreeWriter {
     return node.name() + " in " + leg.name();
   }
 
-  private static String word(Item item) {
-    return item.sort() == Sort.WATER_THIEF
-        ? "water thief"
-        : item.sort() == Sort.MANIFOLD ? "manifold" : "wye";
+  private static String word(Divider divider) {
+    if (divider.pump().isPresent()) {
+      return "pump";
+    }
+    Sort sort = divider.item().map(Item::sort).orElse(Sort.WYE);
+    return sort == Sort.WATER_THIEF ? "water thief" : sort == Sort.MANIFOLD ? "manifold" : "wye";
   }
 
   private static Part divider(FedLeg leg) {
@@ -116,8 +124,8 @@ final class TreeWriter {
     }
     double inletIn = part.portIn(part.upstream().orElseThrow());
     return new Part(
-        Role.SPLIT,
-        Owner.DEALER,
+        part.role(),
+        part.item().isPresent() ? Owner.DEALER : Owner.BUYER,
         new Goods(part.item().map(Item::number), part.description()),
         new Ends(part.upstream(), part.downstream()),
         1,
@@ -144,7 +152,10 @@ final class TreeWriter {
   }
 
   private static Side side(FedLeg divided, Side side) {
-    Item item = divided.laid().divider().orElseThrow().item();
-    return new Side(side.end(), word(item), item.number());
+    Divider divider = divided.laid().divider().orElseThrow();
+    return new Side(
+        side.end(),
+        divider.pump().map(Divider.Pump::name).orElseGet(() -> word(divider)),
+        divider.item().map(Item::number).orElse(""));
   }
 }

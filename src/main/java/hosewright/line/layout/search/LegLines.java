@@ -42,8 +42,8 @@ final class LegLines {
               job(span),
               new LegWays.Place(
                   span.leg().copies(),
-                  span.leg().behind().isPresent(),
-                  !span.leg().last(),
+                  span.leg().behind().isPresent() && !places.beginsAtPump(span.leg()),
+                  !span.leg().last() && !places.endsAtPump(span.leg()),
                   limits.usual()),
               shop,
               buying,
@@ -55,12 +55,7 @@ final class LegLines {
 
   /** With the most that a leg can be fed with where it begins, if that is known. */
   private Job job(Span span) {
-    double upPsi = places.elevationFt(span.leg()) * Physical.PSI_PER_FT;
-    return span.job()
-        .withSupply(
-            limits
-                .source()
-                .map(fed -> new Inlet(fed.flowingPsi() - upPsi, fed.closedPsi() - upPsi)));
+    return span.job().withSupply(limits.source().map(fed -> places.mostFed(span.leg(), fed)));
   }
 
   /** How many lines were looked at. */
