@@ -34,8 +34,7 @@ final class LegList {
   private static final String ENDS = "ends";
 
   private static final List<String> WORDS =
-      Stream.concat(
-              Stream.of(NAME, BEHIND, BEGINS, ENDS, COPIES, BUY), PumpForm.OF_A_LEG.stream())
+      Stream.concat(Stream.of(NAME, BEHIND, BEGINS, ENDS, COPIES, BUY), PumpForm.OF_A_LEG.stream())
           .toList();
 
   private final List<LegText> legs = new ArrayList<>();

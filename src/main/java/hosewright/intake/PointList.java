@@ -44,7 +44,8 @@ final class PointList {
   private void point(Node node) {
     if (!(node instanceof MappingNode mapping)) {
       problems.add(
-          Problem.of(AnswerLine.place(node), "", "a point such as '- point: pump 2' with its facts"));
+          Problem.of(
+              AnswerLine.place(node), "", "a point such as '- point: pump 2' with its facts"));
       return;
     }
     Map<String, String> said = new LinkedHashMap<>();
@@ -53,8 +54,7 @@ final class PointList {
     }
     String name = said.getOrDefault(NAME, "").strip();
     if (name.isEmpty()) {
-      problems.add(
-          Problem.of(AnswerLine.place(node), "", "a name for the point: 'point: pump 2'"));
+      problems.add(Problem.of(AnswerLine.place(node), "", "a name for the point: 'point: pump 2'"));
     }
     said.remove(NAME);
     points.add(new PointText(name, said));

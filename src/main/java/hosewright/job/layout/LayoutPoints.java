@@ -41,11 +41,13 @@ final class LayoutPoints {
           "one leg that says 'ends: " + point.name() + "': it feeds the pump's intake",
           "");
     }
-    if (legs.values().stream().noneMatch(leg -> beginsAt(leg, point.name()))) {
+    if (legs.values().stream().noneMatch(leg -> beginsAt(leg, point.name(), ending))) {
       add(
           "point " + point.name(),
           "no leg begins there",
-          "a leg that says 'begins: " + point.name() + "', or the leg before it has an appliance"
+          "a leg that says 'begins: "
+              + point.name()
+              + "', or the leg before it has an appliance"
               + " of its own",
           "");
     }
@@ -58,8 +60,9 @@ final class LayoutPoints {
         .toList();
   }
 
-  private static boolean beginsAt(LegText leg, String point) {
-    return leg.points().begins().equals(Optional.of(point));
+  private static boolean beginsAt(LegText leg, String point, List<String> ending) {
+    return leg.points().begins().equals(Optional.of(point))
+        || leg.behind().filter(ending::contains).isPresent();
   }
 
   private LegText placed(LegText leg) {

@@ -15,10 +15,7 @@ import java.util.TreeMap;
  * @param beside parts and kits wanted besides what is laid
  */
 public record LayoutText(
-    Map<JobField, String> answers,
-    List<LegText> legs,
-    List<PointText> points,
-    PartsBeside beside) {
+    Map<JobField, String> answers, List<LegText> legs, List<PointText> points, PartsBeside beside) {
   public LayoutText {
     answers = Map.copyOf(answers);
     legs = List.copyOf(legs);

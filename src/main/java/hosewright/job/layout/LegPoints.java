@@ -10,10 +10,8 @@ import java.util.Optional;
  * @param ends the point where it ends
  * @param pump what is said of the pump where it begins, text by word; none where it brings none
  */
-public record LegPoints(
-    Optional<String> begins, Optional<String> ends, Map<String, String> pump) {
-  public static final LegPoints NONE =
-      new LegPoints(Optional.empty(), Optional.empty(), Map.of());
+public record LegPoints(Optional<String> begins, Optional<String> ends, Map<String, String> pump) {
+  public static final LegPoints NONE = new LegPoints(Optional.empty(), Optional.empty(), Map.of());
 
   public LegPoints {
     pump = Map.copyOf(pump);

@@ -60,7 +60,8 @@ public final class PumpForm {
     String is = words.getOrDefault(IS, PUMP);
     if (!is.equals(PUMP)) {
       problems.add(
-          new Problem(in(IS), is, "pump: no other point is named yet", Nearest.to(is, List.of(PUMP))));
+          new Problem(
+              in(IS), is, "pump: no other point is named yet", Nearest.to(is, List.of(PUMP))));
       return Optional.empty();
     }
     Optional<End> intake =
@@ -74,7 +75,10 @@ public final class PumpForm {
         needed(CURVE, "what it adds to its intake", JobField.PUMP_CURVE.example())
             .flatMap(
                 text ->
-                    read(CURVE, text, (field, said) -> new PumpCurve(JobField.PUMP_CURVE.read(said))));
+                    read(
+                        CURVE,
+                        text,
+                        (field, said) -> new PumpCurve(JobField.PUMP_CURVE.read(said))));
     Optional<Double> relief =
         said(RELIEF).flatMap(text -> read(RELIEF, text, Measures::pressurePsi));
     Optional<Double> least =

@@ -65,8 +65,7 @@ public record Hydraulics(
     }
 
     /** With no pump on the way. */
-    public Losses(
-        double frictionPsi, double elevationPsi, double adapterPsi, double appliancePsi) {
+    public Losses(double frictionPsi, double elevationPsi, double adapterPsi, double appliancePsi) {
       this(frictionPsi, elevationPsi, adapterPsi, appliancePsi, Optional.empty());
     }
   }

@@ -139,7 +139,13 @@ final class TreeWater {
         String name =
             i > 0 || first
                 ? station.name()
-                : leg.before().orElseThrow().laid().divider().orElseThrow().towards(0).description();
+                : leg.before()
+                    .orElseThrow()
+                    .laid()
+                    .divider()
+                    .orElseThrow()
+                    .towards(0)
+                    .description();
         profile.add(
             new Station(
                 name,

@@ -18,7 +18,6 @@ import hosewright.line.model.Part;
 import hosewright.line.model.Part.Ends;
 import hosewright.line.model.Part.Flow;
 import hosewright.line.model.Part.Goods;
-import hosewright.line.model.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

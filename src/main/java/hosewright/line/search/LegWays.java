@@ -95,7 +95,7 @@ public final class LegWays {
             job,
             job.wishes().fewestLines(),
             shop.catalogue(),
-            new PriceLadders(buying.atLeast()),
+            new Workbench.Prices(new PriceLadders(buying.atLeast()), shop.prices()),
             shop.currency());
     this.costs = costs(buying, restMost);
     this.parts = new LegParts(job, place.copies, shop, bench.gaskets(), costs);

@@ -144,7 +144,8 @@ final class BruteRelays {
     double closedPsi = source.closedPsi() - riseFt * PSI_PER_FT + pump.curve().closedPsi();
     Inlet behind =
         new Inlet(Math.min(endsPsi + addsPsi, reliefPsi), Math.min(closedPsi, reliefPsi));
-    boolean holds = holds(one, 0, one.jobs.get(0).flowing(one.jobs.get(0).flowGpm(), intakePsi), source);
+    boolean holds =
+        holds(one, 0, one.jobs.get(0).flowing(one.jobs.get(0).flowGpm(), intakePsi), source);
     for (int leg = 1; leg < one.lines.size(); leg++) {
       holds = holds && holds(one, leg, one.jobs.get(leg), behind);
     }
@@ -156,8 +157,7 @@ final class BruteRelays {
     Assembly line = one.lines.get(leg);
     LegJob named = layout.legs().get(leg);
     LegWays.Way way = new LegWays.Way(line, Goods.NOTHING, 0, 0, levels(one, leg));
-    LaidLeg laid =
-        new LaidLeg(named, job, way, Optional.empty(), List.of(), job.needPsi());
+    LaidLeg laid = new LaidLeg(named, job, way, Optional.empty(), List.of(), job.needPsi());
     return new FedLeg(
             laid, job, PlanHydraulics.of(job, line), FedLeg.Begins.SOURCE, Optional.empty(), 0)
         .checks(one.purchases).stream()

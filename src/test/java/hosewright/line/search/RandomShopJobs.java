@@ -1,15 +1,15 @@
 package hosewright.line.search;
 
-import hosewright.job.layout.PointText;
-import hosewright.job.layout.PartsBeside;
-import hosewright.job.layout.LegPoints;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutForm;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LayoutText;
+import hosewright.job.layout.LegPoints;
 import hosewright.job.layout.LegText;
+import hosewright.job.layout.PartsBeside;
+import hosewright.job.layout.PointText;
 import hosewright.job.question.JobField;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.plan.DemoCatalogue;
@@ -163,8 +163,7 @@ final class RandomShopJobs {
     pump.put("discharges", shop.meeting() + ", 2 x " + shop.meeting());
     int churnPsi = 10 + random.nextInt(120);
     pump.put(
-        "pump-curve",
-        churnPsi + " psi at 0 gpm; " + random.nextInt(churnPsi) + " psi at 150 gpm");
+        "pump-curve", churnPsi + " psi at 0 gpm; " + random.nextInt(churnPsi) + " psi at 150 gpm");
     if (random.nextInt(3) > 0) {
       pump.put("relief", (40 + random.nextInt(120)) + " psi");
     }

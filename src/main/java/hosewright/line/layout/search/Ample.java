@@ -174,7 +174,6 @@ final class Ample {
         .flatMap(divider -> divider.boost().stream())
         .allMatch(
             boost ->
-                places.behind(leg).stream()
-                    .noneMatch(next -> boost.relieves(mostNeedPsi(next))));
+                places.behind(leg).stream().noneMatch(next -> boost.relieves(mostNeedPsi(next))));
   }
 }

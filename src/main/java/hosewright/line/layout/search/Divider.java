@@ -90,8 +90,7 @@ public record Divider(
 
   /** The most that it bears with nothing flowing where it is not a pump, psi. */
   double bearsPsi(double temperatureF) {
-    return item.flatMap(
-            one -> one.rating().workingPsiAt(temperatureF).stream().boxed().findFirst())
+    return item.flatMap(one -> one.rating().workingPsiAt(temperatureF).stream().boxed().findFirst())
         .orElse(Double.POSITIVE_INFINITY);
   }
 
@@ -107,7 +106,9 @@ public record Divider(
 
   /** What hangs on it as it is seen from before it, its losses left out. */
   Sum seen(Sum behind) {
-    return boost().map(one -> behind.bearing(one.bearsAtIntakePsi(behind.bearsPsi()))).orElse(behind);
+    return boost()
+        .map(one -> behind.bearing(one.bearsAtIntakePsi(behind.bearsPsi())))
+        .orElse(behind);
   }
 
   /** What a leg behind it is fed with. */

@@ -1,8 +1,6 @@
 package hosewright.line.layout.search;
 
 import hosewright.catalogue.Item;
-import hosewright.hydraulics.Inlet;
-import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.line.goods.Availability;

@@ -1,9 +1,9 @@
 package hosewright.line.layout.search;
 
-import hosewright.hydraulics.law.Physical;
+import hosewright.catalogue.Catalogue;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
-import hosewright.catalogue.Catalogue;
+import hosewright.hydraulics.law.Physical;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
 import hosewright.line.goods.Eligibility;

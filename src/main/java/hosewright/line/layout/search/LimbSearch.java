@@ -237,8 +237,7 @@ final class LimbSearch {
     List<Integer> copies = legs.stream().map(LegJob::copies).toList();
     Goods goods =
         divider
-            .flatMap(
-                one -> one.item().map(item -> Goods.one(item, one.gasketsToBuy(copies))))
+            .flatMap(one -> one.item().map(item -> Goods.one(item, one.gasketsToBuy(copies))))
             .orElse(Goods.NOTHING);
     double bearsPsi =
         divider.map(one -> one.bearsPsi(temperatureF)).orElse(Double.POSITIVE_INFINITY);
