@@ -13,11 +13,20 @@ import java.util.Optional;
 final class LayoutPoints {
   private final List<PointText> points;
   private final Map<String, LegText> legs;
+  private final Optional<DraftText> draft;
   private final List<Problem> problems;
 
-  LayoutPoints(List<PointText> points, Map<String, LegText> legs, List<Problem> problems) {
+  /**
+   * @param draft how water is drawn, where the first leg draws it from below
+   */
+  LayoutPoints(
+      List<PointText> points,
+      Map<String, LegText> legs,
+      Optional<DraftText> draft,
+      List<Problem> problems) {
     this.points = points;
     this.legs = legs;
+    this.draft = draft;
     this.problems = problems;
   }
 
@@ -106,7 +115,13 @@ final class LayoutPoints {
     Map<String, LayoutPump> pumps = new LinkedHashMap<>();
     for (PointText point : points) {
       List<String> ending = ending(point.name());
-      new PumpForm(point.name(), "point " + point.name(), point.words(), problems)
+      boolean draws = !ending.isEmpty() && placed.get(ending.get(0)).behind().isEmpty();
+      new PumpForm(
+              point.name(),
+              "point " + point.name(),
+              point.words(),
+              draft.filter(one -> draws),
+              problems)
           .pump()
           .filter(pump -> !ending.isEmpty())
           .ifPresent(pump -> pumps.put(ending.get(0), pump));
@@ -152,7 +167,13 @@ final class LayoutPoints {
           "");
       return;
     }
-    new PumpForm("pump before " + leg.name(), "leg " + leg.name(), words, problems)
+    boolean draws = placed.containsKey(before) && placed.get(before).behind().isEmpty();
+    new PumpForm(
+            "pump before " + leg.name(),
+            "leg " + leg.name(),
+            words,
+            draft.filter(one -> draws),
+            problems)
         .pump()
         .ifPresent(pump -> pumps.put(before, pump));
   }

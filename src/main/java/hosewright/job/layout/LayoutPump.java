@@ -2,8 +2,10 @@ package hosewright.job.layout;
 
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.PumpCurve;
+import hosewright.hydraulics.suction.Drafting;
 import hosewright.thread.End;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -15,6 +17,7 @@ import java.util.OptionalDouble;
  * @param curve what it adds to its intake
  * @param leastIntakePsi what its intake must keep while it flows, psi
  * @param reliefPsi setting of its relief valve, psi; empty where none is stated
+ * @param drafting how it draws its water, where it draws it from below
  */
 public record LayoutPump(
     String name,
@@ -22,7 +25,8 @@ public record LayoutPump(
     List<End> discharges,
     PumpCurve curve,
     double leastIntakePsi,
-    OptionalDouble reliefPsi) {
+    OptionalDouble reliefPsi,
+    Optional<Drafting> drafting) {
   public LayoutPump {
     discharges = List.copyOf(discharges);
   }

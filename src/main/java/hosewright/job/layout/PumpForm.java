@@ -2,6 +2,7 @@ package hosewright.job.layout;
 
 import hosewright.hydraulics.PumpCurve;
 import hosewright.hydraulics.RelayPump;
+import hosewright.hydraulics.suction.Drafting;
 import hosewright.job.question.JobField;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
@@ -26,10 +27,11 @@ public final class PumpForm {
   static final String CURVE = JobField.PUMP_CURVE.word();
   static final String RELIEF = "relief";
   static final String LEAST_INTAKE = "least-intake";
+  static final String NPSH = "npsh";
 
   /** What may be said of a pump where legs are listed. */
   public static final List<String> WORDS =
-      List.of(IS, INTAKE, DISCHARGES, CURVE, RELIEF, LEAST_INTAKE);
+      List.of(IS, INTAKE, DISCHARGES, CURVE, RELIEF, LEAST_INTAKE, NPSH);
 
   /** What a leg may say of the pump where it begins. */
   public static final List<String> OF_A_LEG = List.of(INTAKE, DISCHARGES, RELIEF, LEAST_INTAKE);
@@ -41,16 +43,24 @@ public final class PumpForm {
   private final String name;
   private final String place;
   private final Map<String, String> words;
+  private final Optional<DraftText> draft;
   private final List<Problem> problems;
 
   /**
    * @param name what legs call the pump
    * @param place where it is spoken of: {@code point pump 2}
+   * @param draft how it draws its water, where it draws it from below
    */
-  PumpForm(String name, String place, Map<String, String> words, List<Problem> problems) {
+  PumpForm(
+      String name,
+      String place,
+      Map<String, String> words,
+      Optional<DraftText> draft,
+      List<Problem> problems) {
     this.name = name;
     this.place = place;
     this.words = words;
+    this.draft = draft;
     this.problems = problems;
   }
 
@@ -83,6 +93,20 @@ public final class PumpForm {
         said(RELIEF).flatMap(text -> read(RELIEF, text, Measures::pressurePsi));
     Optional<Double> least =
         said(LEAST_INTAKE).flatMap(text -> read(LEAST_INTAKE, text, Measures::lossPsi));
+    Optional<Double> npshFt = said(NPSH).flatMap(text -> read(NPSH, text, Measures::lengthFt));
+    said(draft.isPresent() ? LEAST_INTAKE : NPSH)
+        .ifPresent(
+            text ->
+                problems.add(
+                    Problem.of(
+                        in(draft.isPresent() ? LEAST_INTAKE : NPSH),
+                        text,
+                        draft.isPresent()
+                            ? "npsh instead, the suction head its maker states: this pump draws"
+                                + " from open water"
+                            : "least-intake instead: this pump is fed by a line under pressure")));
+    Optional<Drafting> drafting =
+        draft.map(one -> one.by(npshFt.map(OptionalDouble::of).orElse(OptionalDouble.empty())));
     if (problems.size() > before || intake.isEmpty() || curve.isEmpty()) {
       return Optional.empty();
     }
@@ -92,8 +116,10 @@ public final class PumpForm {
             intake.get(),
             discharges,
             curve.get(),
-            least.orElse(RelayPump.LEAST_INTAKE_PSI),
-            relief.map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+            drafting.map(Drafting::leastIntakePsi)
+                .orElseGet(() -> least.orElse(RelayPump.LEAST_INTAKE_PSI)),
+            relief.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            drafting));
   }
 
   private Optional<String> said(String word) {

@@ -3,6 +3,8 @@ package hosewright.line.check;
 import static hosewright.line.check.Checks.check;
 import static hosewright.line.check.Checks.text;
 
+import hosewright.hydraulics.suction.Drafting;
+import java.util.Optional;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.RelayPump;
@@ -21,13 +23,20 @@ import java.util.List;
  * @param mostGpm the flow up to which its curve is known, gpm
  * @param intake what the leg before it brings
  * @param neededPsi the most that a leg behind it needs, psi
+ * @param drafting how it draws its water, where it draws it from below
  */
 public record PumpChecks(
-    String name, Boost boost, double flowGpm, double mostGpm, Inlet intake, double neededPsi) {
+    String name,
+    Boost boost,
+    double flowGpm,
+    double mostGpm,
+    Inlet intake,
+    double neededPsi,
+    Optional<Drafting> drafting) {
 
   public List<Check> all() {
     List<Check> all = new ArrayList<>();
-    all.add(intakePressure());
+    all.add(drafting.map(this::lift).orElseGet(this::intakePressure));
     all.add(flow());
     all.add(relief());
     return all;
@@ -50,6 +59,42 @@ public record PumpChecks(
                     + " its water and draw the hose before it flat",
                 name, intakePsi, leastPsi),
         leastPsi == RelayPump.LEAST_INTAKE_PSI ? Limit.RELAY_INTAKE_PSI.source() : "as stated");
+  }
+
+  /** Lift and loss together against what the pump bears of them. */
+  private Check lift(Drafting drawn) {
+    double intakePsi = intake.flowingPsi();
+    double drawnFt = drawn.drawnFt(intakePsi);
+    boolean works = drawnFt <= drawn.mostFt() + PressureChecks.HAIR_PSI;
+    String lost =
+        text(
+            "%s lifts its water %.1f ft and loses %.1f ft of head in strainer and hose",
+            name, drawn.liftFt(), drawnFt - drawn.liftFt());
+    String head =
+        drawn.npshRequiredFt().isPresent()
+            ? text(
+                ": %.1f ft of suction head are left and it needs %.1f ft",
+                drawn.npshAvailableFt(intakePsi), drawn.npshRequiredFt().getAsDouble())
+            : text(
+                ": two thirds of the %.1f ft that the atmosphere could hold are dependable, a rule"
+                    + " of thumb; with its maker's npsh it would be known",
+                drawn.limitFt());
+    return check(
+        CheckId.SUCTION_LIFT,
+        works ? Outcome.PASS : Outcome.FAIL,
+        drawnFt,
+        drawn.mostFt(),
+        "ft",
+        lost + head + lift(drawn.workingLiftFt(intakePsi)),
+        drawn.npshRequiredFt().isPresent()
+            ? "NPSH available is air pressure less vapour pressure, lift and loss"
+            : Limit.SUCTION_LIFT_SHARE.source());
+  }
+
+  private String lift(double worksFt) {
+    return worksFt > 0
+        ? text(". At this flow it works up to a lift of %.1f ft", worksFt)
+        : ". At this flow it works at no lift";
   }
 
   private double outletPsi() {

@@ -91,7 +91,8 @@ public record FedLeg(
             job.flowGpm(),
             pump.mostGpm(),
             new Inlet(outletPsi(), closedAtEndPsi()),
-            neededBehindPsi())
+            neededBehindPsi(),
+            pump.drafting())
         .all();
   }
 

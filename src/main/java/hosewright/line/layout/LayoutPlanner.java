@@ -67,6 +67,10 @@ public final class LayoutPlanner {
   public record Found(
       Optional<FedLayout> best, Optional<LegJob> undivided, List<String> withoutLine, int looked) {}
 
+  static Found nothingFound() {
+    return new Found(Optional.empty(), Optional.empty(), List.of(), 0);
+  }
+
   public Found find() {
     LayoutSearch usual = search(layout.fed(), true, false);
     Optional<FedLayout> best = cheapest(usual);

@@ -21,6 +21,7 @@ public enum CheckId {
   HYDRANT_LOSS("hydrant loss"),
   HYDRANT_TEST("hydrant test"),
   SUCTION_LIFT("suction lift"),
+  SUCTION_VACUUM("suction vacuum"),
   PUMP_INTAKE("pump intake"),
   PUMP_FLOW("pump flow"),
   RELIEF_SETTING("relief setting"),

@@ -2,6 +2,7 @@ package hosewright.line.plan;
 
 import static hosewright.line.check.Checks.text;
 
+import hosewright.catalogue.Item;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.question.Practice;
@@ -34,8 +35,14 @@ final class LayoutPlanWriter {
   private final LayoutJob layout;
   private final Shop shop;
   private final LocalThreads register;
+  private final Optional<Item> strainer;
 
-  LayoutPlanWriter(LayoutJob layout, Shop shop, LocalThreads register) {
+  /**
+   * @param strainer what the suction leg begins at, where one draws
+   */
+  LayoutPlanWriter(
+      LayoutJob layout, Shop shop, LocalThreads register, Optional<Item> strainer) {
+    this.strainer = strainer;
     this.layout = layout;
     this.shop = shop;
     this.register = register;
@@ -60,6 +67,15 @@ final class LayoutPlanWriter {
       accessories.addAll(AccessoryWriter.of(leg.job(), alone));
     }
     throttles(fed).forEach(cautions::add);
+    strainer
+        .filter(item -> item.lossCoefficient().isEmpty())
+        .ifPresent(
+            item ->
+                cautions.add(
+                    "What "
+                        + item.number()
+                        + " takes of the lift is not stated and was taken as nothing: ask its"
+                        + " maker."));
     accessories.forEach(one -> one.care().ifPresent(care -> cautions.add(care + ".")));
     Optional<Check> failed =
         checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
@@ -70,7 +86,7 @@ final class LayoutPlanWriter {
             failed.map(LayoutPlanWriter::limit),
             failed.isEmpty() ? List.of() : instead(fed),
             List.copyOf(cautions)),
-        TreeWriter.of(fed),
+        TreeWriter.of(fed, strainer),
         TreeWater.of(layout, fed),
         checks,
         bill(fed, accessories),
@@ -142,6 +158,9 @@ final class LayoutPlanWriter {
 
   private List<String> instead(FedLayout fed) {
     List<String> instead = new ArrayList<>();
+    if (layout.drafting().isPresent()) {
+      return instead;
+    }
     if (fed.whole().needsPsi() > fed.source().flowingPsi()
         && fed.whole().needsPsi() <= fed.whole().bearsPsi()) {
       instead.add(
@@ -182,6 +201,15 @@ final class LayoutPlanWriter {
 
   /** The answer where the catalogue cannot lay the layout at all. */
   private LinePlan nothing(LayoutPlanner.Found found) {
+    if (layout.drafting().isPresent() && strainer.isEmpty()) {
+      return PlanWriter.nothing(
+          asked(),
+          "leg " + layout.legs().get(0).name() + ": no strainer is sold that it could begin at",
+          List.of(),
+          Money.zero(shop.currency()),
+          shop.date(),
+          searched(found));
+    }
     String limit =
         found
             .undivided()

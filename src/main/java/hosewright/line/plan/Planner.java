@@ -1,5 +1,6 @@
 package hosewright.line.plan;
 
+import hosewright.line.layout.DraftPlanner;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
@@ -72,7 +73,13 @@ public final class Planner {
   public LinePlan plan(LayoutJob layout) {
     shop.dated(layout.whole());
     LayoutJob so = layout.on(shop.date());
-    return new LayoutPlanWriter(so, shop, register).write(new LayoutPlanner(so, shop).find());
+    if (so.drafting().isEmpty()) {
+      return new LayoutPlanWriter(so, shop, register, Optional.empty())
+          .write(new LayoutPlanner(so, shop).find());
+    }
+    DraftPlanner.Drawn drawn = new DraftPlanner(so, shop).find();
+    return new LayoutPlanWriter(drawn.layout(), shop, register, drawn.strainer())
+        .write(drawn.found());
   }
 
   /** The plan for a job, with how it came to be chosen. */

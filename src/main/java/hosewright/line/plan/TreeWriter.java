@@ -27,17 +27,22 @@ final class TreeWriter {
   private static final String SOURCE = "source";
 
   private final FedLayout fed;
+  private final Optional<Item> strainer;
   private final List<Node> nodes = new ArrayList<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<Joint> joints = new ArrayList<>();
   private final List<StationDevice> devices = new ArrayList<>();
 
-  private TreeWriter(FedLayout fed) {
+  private TreeWriter(FedLayout fed, Optional<Item> strainer) {
     this.fed = fed;
+    this.strainer = strainer;
   }
 
-  static Layout of(FedLayout fed) {
-    TreeWriter writer = new TreeWriter(fed);
+  /**
+   * @param strainer what the suction leg begins at, where one draws
+   */
+  static Layout of(FedLayout fed, Optional<Item> strainer) {
+    TreeWriter writer = new TreeWriter(fed, strainer);
     fed.legs().forEach(writer::add);
     return new Layout(writer.nodes, writer.legs, writer.joints, writer.devices);
   }
@@ -50,7 +55,7 @@ final class TreeWriter {
     String begins = begins(leg);
     String ends = ends(leg);
     if (leg.before().isEmpty() && nodes.isEmpty()) {
-      nodes.add(new Node(SOURCE, first.part(), outlets()));
+      nodes.add(new Node(SOURCE, source(first.part()), outlets()));
     }
     for (Node node : alone.nodes()) {
       if (node != first && node != last) {
@@ -77,6 +82,22 @@ final class TreeWriter {
       joints.add(joint(leg, alone, i == 0, i == lastJoint, alone.joints().get(i)));
     }
     devices.addAll(alone.devices());
+  }
+
+  /** Open water has no end of its own: what stands in it has. */
+  private Part source(Part part) {
+    return strainer
+        .map(
+            item ->
+                new Part(
+                    part.role(),
+                    Owner.DEALER,
+                    new Goods(Optional.of(item.number()), item.description()),
+                    part.ends(),
+                    part.count(),
+                    part.section(),
+                    part.flow()))
+        .orElse(part);
   }
 
   private int outlets() {

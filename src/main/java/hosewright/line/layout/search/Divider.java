@@ -1,5 +1,6 @@
 package hosewright.line.layout.search;
 
+import hosewright.hydraulics.suction.Drafting;
 import hosewright.catalogue.Item;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
@@ -46,8 +47,9 @@ public record Divider(
    *
    * @param name what the buyer calls it
    * @param mostGpm the flow up to which its curve is known, gpm
+   * @param drafting how it draws its water, where it draws it from below
    */
-  public record Pump(String name, double mostGpm, Boost boost) {}
+  public record Pump(String name, double mostGpm, Boost boost, Optional<Drafting> drafting) {}
 
   /** A pump of the buyer's, with legs on some of its discharges. */
   static Divider of(LayoutPump pump, double flowGpm, List<End> outlets) {
@@ -57,7 +59,7 @@ public record Divider(
         pump.intake(),
         outlets,
         outlets.stream().map(end -> -boost.addsPsi()).toList(),
-        Optional.of(new Pump(pump.name(), pump.curve().mostFlowGpm(), boost)));
+        Optional.of(new Pump(pump.name(), pump.curve().mostFlowGpm(), boost, pump.drafting())));
   }
 
   /**

@@ -40,7 +40,7 @@ final class LegLines {
               job(span),
               new LegWays.Place(
                   span.leg().copies(),
-                  span.leg().behind().isPresent() && !places.beginsAtPump(span.leg()),
+                  places.beginsAtNode(span.leg()),
                   !span.leg().last() && !places.endsAtPump(span.leg()),
                   limits.usual()),
               shop,

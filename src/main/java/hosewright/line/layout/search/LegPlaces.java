@@ -129,9 +129,11 @@ final class LegPlaces {
     return layout.pumpBehind(leg).isPresent();
   }
 
-  /** Whether a leg begins at a pump of the buyer's. */
-  boolean beginsAtPump(LegJob leg) {
-    return layout.pumpBefore(leg).isPresent();
+  /** Whether a leg begins at what is chosen with it: what divides the water, or a strainer. */
+  boolean beginsAtNode(LegJob leg) {
+    return leg.behind().isPresent()
+        ? layout.pumpBefore(leg).isEmpty()
+        : layout.drafting().isPresent();
   }
 
   LegJob leg(String name) {
