@@ -116,8 +116,7 @@ public final class LayoutForm {
 
   /** Water that nothing pushes is drawn by one leg, to one pump. */
   private void drawn() {
-    List<LegText> first =
-        texts.values().stream().filter(leg -> leg.behind().isEmpty()).toList();
+    List<LegText> first = texts.values().stream().filter(leg -> leg.behind().isEmpty()).toList();
     for (LegText leg : first) {
       if (first.size() > 1 || !pumps.containsKey(leg.name()) && problems.isEmpty()) {
         problems.add(

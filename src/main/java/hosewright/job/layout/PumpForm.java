@@ -116,7 +116,8 @@ public final class PumpForm {
             intake.get(),
             discharges,
             curve.get(),
-            drafting.map(Drafting::leastIntakePsi)
+            drafting
+                .map(Drafting::leastIntakePsi)
                 .orElseGet(() -> least.orElse(RelayPump.LEAST_INTAKE_PSI)),
             relief.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             drafting));

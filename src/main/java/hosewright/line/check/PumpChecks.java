@@ -3,17 +3,17 @@ package hosewright.line.check;
 import static hosewright.line.check.Checks.check;
 import static hosewright.line.check.Checks.text;
 
-import hosewright.hydraulics.suction.Drafting;
-import java.util.Optional;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.RelayPump;
+import hosewright.hydraulics.suction.Drafting;
 import hosewright.job.Limit;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Checks on a pump on the way: what its intake keeps, what its curve and its relief valve allow.

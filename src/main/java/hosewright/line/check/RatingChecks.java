@@ -3,9 +3,9 @@ package hosewright.line.check;
 import static hosewright.line.check.Checks.check;
 import static hosewright.line.check.Checks.text;
 
-import hosewright.job.question.SourceKind;
 import hosewright.job.Job;
 import hosewright.job.Limit;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Span;

@@ -1,11 +1,11 @@
 package hosewright.line.goods;
 
-import hosewright.job.question.SourceKind;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
 import hosewright.job.Service;
+import hosewright.job.question.SourceKind;
 import hosewright.job.question.Use;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package hosewright.line.goods;
 
-import hosewright.job.question.SourceKind;
 import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
@@ -9,6 +8,7 @@ import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Asked;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Split;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -57,8 +57,8 @@ final class Misfits {
     boolean draws =
         job.source() != SourceKind.OPEN_WATER
             && (meant.item().map(item -> item.hoseType() == HoseType.SUCTION).orElse(false)
-            || meant.sorts().stream()
-                .anyMatch(sort -> sort == Sort.FOOT_VALVE || sort == Sort.STRAINER));
+                || meant.sorts().stream()
+                    .anyMatch(sort -> sort == Sort.FOOT_VALVE || sort == Sort.STRAINER));
     if (draws) {
       add(
           wanted,

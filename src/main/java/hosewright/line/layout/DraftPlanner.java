@@ -50,8 +50,7 @@ public final class DraftPlanner {
     }
     List<Drawn> all = new ArrayList<>();
     for (Item strainer : strainers) {
-      LayoutJob so =
-          layout.drawingBy(strainer.number(), strainer.ends().get(0), lostPsi(strainer));
+      LayoutJob so = layout.drawingBy(strainer.number(), strainer.ends().get(0), lostPsi(strainer));
       all.add(new Drawn(so, Optional.of(strainer), new LayoutPlanner(so, shop).find()));
     }
     return all.stream()
@@ -87,7 +86,9 @@ public final class DraftPlanner {
 
   private boolean better(Item one, Item other) {
     int byPrice =
-        shop.prices().unitPrice(one, 1).orElseThrow()
+        shop.prices()
+            .unitPrice(one, 1)
+            .orElseThrow()
             .compareTo(shop.prices().unitPrice(other, 1).orElseThrow());
     return one != other
         && one.ends().equals(other.ends())

@@ -40,8 +40,7 @@ final class LayoutPlanWriter {
   /**
    * @param strainer what the suction leg begins at, where one draws
    */
-  LayoutPlanWriter(
-      LayoutJob layout, Shop shop, LocalThreads register, Optional<Item> strainer) {
+  LayoutPlanWriter(LayoutJob layout, Shop shop, LocalThreads register, Optional<Item> strainer) {
     this.strainer = strainer;
     this.layout = layout;
     this.shop = shop;

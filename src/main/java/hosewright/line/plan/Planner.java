@@ -1,6 +1,5 @@
 package hosewright.line.plan;
 
-import hosewright.line.layout.DraftPlanner;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
@@ -12,6 +11,7 @@ import hosewright.line.assembly.HoseLine;
 import hosewright.line.explain.ReasonWriter;
 import hosewright.line.explain.Remedies;
 import hosewright.line.hose.HoseLines;
+import hosewright.line.layout.DraftPlanner;
 import hosewright.line.layout.LayoutPlanner;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.LinePlan.Alternative;

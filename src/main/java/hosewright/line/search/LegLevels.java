@@ -1,11 +1,11 @@
 package hosewright.line.search;
 
-import hosewright.job.question.SourceKind;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Station;
 import hosewright.hydraulics.Supply;
 import hosewright.job.Job;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
 import hosewright.line.water.PlanHydraulics;
@@ -39,8 +39,7 @@ public record LegLevels(double lostPsi, double peakPsi, double bearsPsi) {
       bearsPsi = Math.min(bearsPsi, carriedPsi(job, seen.part()) - seen.highestPsi());
     }
     // What draws is under suction, and made for it.
-    double peakPsi =
-        job.source() == SourceKind.OPEN_WATER ? Double.NEGATIVE_INFINITY : -lowestPsi;
+    double peakPsi = job.source() == SourceKind.OPEN_WATER ? Double.NEGATIVE_INFINITY : -lowestPsi;
     return new LegLevels(-profile.get(profile.size() - 1).flowingPsi(), peakPsi, bearsPsi);
   }
 

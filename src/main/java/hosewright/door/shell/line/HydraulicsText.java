@@ -123,8 +123,14 @@ final class HydraulicsText {
     if (hydraulics.pumpedPsi().isPresent() && heldPsi > LEAST_TOLD_PSI) {
       table.row("kept at a pump's intake or elsewhere, beyond that", psi(heldPsi));
     }
-    table.row("the source must hold", psi(hydraulics.requiredSourcePsi()));
-    hydraulics.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));
+    boolean draws = plan.layout().draws();
+    table.row(
+        draws ? "behind the strainer, at the least" : "the source must hold",
+        psi(hydraulics.requiredSourcePsi()));
+    hydraulics
+        .sourcePsi()
+        .ifPresent(
+            source -> table.row(draws ? "behind the strainer" : "the source gives", psi(source)));
     table.row("arrives", psi(hydraulics.deliveredPsi()));
     return table.on(screen);
   }

@@ -1,10 +1,10 @@
 package hosewright.line.layout.search;
 
-import hosewright.hydraulics.suction.Drafting;
 import hosewright.catalogue.Item;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.suction.Drafting;
 import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.line.assembly.Bridge;
