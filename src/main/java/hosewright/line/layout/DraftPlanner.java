@@ -98,9 +98,13 @@ public final class DraftPlanner {
 
   /** Lost in a strainer at the flow, psi: its coefficient on the velocity head in its end. */
   private double lostPsi(Item strainer) {
+    return met(strainer).lossPsi(layout.flowGpm());
+  }
+
+  /** A strainer as the water meets it; one that states nothing takes nothing. */
+  public static Fitting met(Item strainer) {
     End end = strainer.ends().get(0);
     double boreIn = strainer.water().waterwayIn().orElse(end.sizeIn());
-    double coefficient = strainer.lossCoefficient().orElse(0);
-    return new Fitting(strainer.description(), coefficient, boreIn).lossPsi(layout.flowGpm());
+    return new Fitting(strainer.description(), strainer.lossCoefficient().orElse(0), boreIn);
   }
 }

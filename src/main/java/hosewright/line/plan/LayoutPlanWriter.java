@@ -198,6 +198,10 @@ final class LayoutPlanWriter {
     return new LinePlan.Searched(found.looked(), 0, 0, found.looked());
   }
 
+  private boolean draws(String leg) {
+    return layout.drafting().isPresent() && layout.legs().get(0).name().equals(leg);
+  }
+
   /** The answer where the catalogue cannot lay the layout at all. */
   private LinePlan nothing(LayoutPlanner.Found found) {
     if (layout.drafting().isPresent() && strainer.isEmpty()) {
@@ -232,7 +236,10 @@ final class LayoutPlanWriter {
                         ? "the catalogue has no layout that joins these legs"
                         : "leg "
                             + found.withoutLine().get(0)
-                            + ": the catalogue has no hose that may be laid so");
+                            + (draws(found.withoutLine().get(0))
+                                ? ": no suction hose joins a strainer as wide as it is, or the"
+                                    + " foot valve asked for, to the pump's intake"
+                                : ": the catalogue has no hose that may be laid so"));
     return PlanWriter.nothing(
         asked(), limit, List.of(), Money.zero(shop.currency()), shop.date(), searched(found));
   }
