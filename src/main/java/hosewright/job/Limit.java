@@ -20,6 +20,7 @@ public record Limit(String name, double value, String unit, String source, Strin
   public static final Limit HAND_HELD_REACTION_LBF = named("hand-held reaction");
   public static final Limit SERVICE_TEST_SHARE = named("service test share");
   public static final Limit ADAPTERS = named("adapters in a bridge");
+  public static final Limit SUCTION_ADAPTERS = named("adapters in a suction bridge");
   public static final Limit CROSS_CHECK_SHARE = named("cross-check difference");
   public static final Limit HAZEN_WILLIAMS_C = named("hazen-williams c");
   public static final Limit LINER_ROUGHNESS_IN = named("liner roughness");

@@ -105,6 +105,6 @@ public final class DraftPlanner {
   public static Fitting met(Item strainer) {
     End end = strainer.ends().get(0);
     double boreIn = strainer.water().waterwayIn().orElse(end.sizeIn());
-    return new Fitting(strainer.description(), strainer.lossCoefficient().orElse(0), boreIn);
+    return new Fitting(strainer.number(), strainer.lossCoefficient().orElse(0), boreIn);
   }
 }
