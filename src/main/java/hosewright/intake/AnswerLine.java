@@ -82,6 +82,12 @@ final class AnswerLine {
     text.append(indent).append(word).append(": ").append(quoted(answer)).append('\n');
   }
 
+  /** A list below its word. */
+  static void list(StringBuilder text, String indent, String word, List<String> values) {
+    text.append(indent).append(word).append(":\n");
+    values.forEach(value -> text.append(indent).append("  - ").append(quoted(value)).append('\n'));
+  }
+
   /** Quoted only where plain YAML would read something else. */
   static String quoted(String answer) {
     boolean plain = answer.matches("[A-Za-z0-9][A-Za-z0-9 .,;%/½¼¾⅛-]*[A-Za-z0-9%½¼¾]|[A-Za-z0-9]");

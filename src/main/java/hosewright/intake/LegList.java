@@ -64,9 +64,12 @@ final class LegList {
     }
     Map<String, String> said = new HashMap<>();
     Map<JobField, String> answers = new TreeMap<>();
+    List<String> meeting = new ArrayList<>();
     for (NodeTuple entry : mapping.getValue()) {
       String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
-      if (!WORDS.contains(word)) {
+      if (meets(word, entry.getValueNode()) && meeting.isEmpty()) {
+        meeting.addAll(names(entry.getValueNode()));
+      } else if (!WORDS.contains(word)) {
         AnswerLine.read(entry, answers, WORDS, problems);
       } else if (said.put(word, text(entry.getValueNode(), word)) != null) {
         problems.add(
@@ -86,16 +89,35 @@ final class LegList {
             Optional.ofNullable(said.get(BEHIND)).map(String::strip),
             said.getOrDefault(COPIES, ""),
             answers,
-            points(said)));
+            points(said, meeting)));
   }
 
-  private static LegPoints points(Map<String, String> said) {
+  private static LegPoints points(Map<String, String> said, List<String> meeting) {
     Map<String, String> pump = new HashMap<>(said);
     pump.keySet().retainAll(PumpForm.OF_A_LEG);
     return new LegPoints(
         Optional.ofNullable(said.get(BEGINS)).map(String::strip),
         Optional.ofNullable(said.get(ENDS)).map(String::strip),
-        pump);
+        pump,
+        meeting);
+  }
+
+  /** Whether a leg begins where several meet: {@code behind: [left, right]}. */
+  private static boolean meets(String word, Node node) {
+    return word.equals(BEHIND) && node instanceof SequenceNode list && list.getValue().size() > 1;
+  }
+
+  private List<String> names(Node node) {
+    List<String> names = new ArrayList<>();
+    for (Node one : ((SequenceNode) node).getValue()) {
+      String name = one instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+      if (name.isEmpty() || names.contains(name)) {
+        problems.add(
+            Problem.of(AnswerLine.place(one), BEHIND, "names of legs, each once: [left, right]"));
+      }
+      names.add(name);
+    }
+    return names;
   }
 
   private String text(Node node, String word) {
@@ -110,7 +132,7 @@ final class LegList {
             AnswerLine.place(node),
             word,
             word.equals(BEHIND)
-                ? "one leg: where legs join is not planned yet"
+                ? "one leg, or several that meet there: [left, right]"
                 : "one value on the line"));
     return "";
   }
@@ -118,6 +140,9 @@ final class LegList {
   static void write(LegText leg, StringBuilder text) {
     AnswerLine.line(text, "  - ", NAME, leg.name());
     leg.behind().ifPresent(name -> AnswerLine.line(text, "    ", BEHIND, name));
+    if (!leg.points().meeting().isEmpty()) {
+      AnswerLine.list(text, "    ", BEHIND, leg.points().meeting());
+    }
     if (!leg.copies().isBlank()) {
       AnswerLine.line(text, "    ", COPIES, leg.copies());
     }

@@ -1,7 +1,6 @@
 package hosewright.intake;
 
 import hosewright.job.layout.PointText;
-import hosewright.job.layout.PumpForm;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
@@ -21,6 +20,8 @@ final class PointList {
   static final String WORD = "points";
 
   private static final String NAME = "point";
+
+  private static final List<String> WORDS = PointText.WORDS;
 
   private final List<PointText> points = new ArrayList<>();
   private final List<Problem> problems;
@@ -63,13 +64,13 @@ final class PointList {
   private void word(NodeTuple entry, Map<String, String> said) {
     String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
     String place = AnswerLine.place(entry.getKeyNode());
-    if (!word.equals(NAME) && !PumpForm.WORDS.contains(word)) {
+    if (!word.equals(NAME) && !WORDS.contains(word)) {
       problems.add(
           new Problem(
               place,
               word,
-              "a word such as " + NAME + ", " + String.join(", ", PumpForm.WORDS),
-              Nearest.to(word, PumpForm.WORDS)));
+              "a word such as " + NAME + ", " + String.join(", ", WORDS),
+              Nearest.to(word, WORDS)));
     } else if (!(entry.getValueNode() instanceof ScalarNode value)) {
       problems.add(Problem.of(place, word, "one value on the line"));
     } else if (said.put(word, value.getValue()) != null) {

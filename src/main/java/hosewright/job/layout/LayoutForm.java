@@ -54,12 +54,14 @@ public final class LayoutForm {
           JobField.LIFT);
 
   private static final int MOST_COPIES = 6;
+  private static final double LEAST_UNLIKE_FT = 1e-6;
 
   private static final String UNTIL_PLANNED = "2.5 NH female appliance";
 
   private final Map<JobField, String> shared;
-  private final List<PointText> points;
+  private List<PointText> points;
   private Map<String, LegText> texts = new LinkedHashMap<>();
+  private Map<String, List<LegText>> members = Map.of();
   private Map<String, LayoutPump> pumps = Map.of();
   private Optional<DraftText> draft = Optional.empty();
   private final Map<String, LegJob> read = new HashMap<>();
@@ -106,6 +108,10 @@ public final class LayoutForm {
   /** Where legs meet at a pump. */
   private void points() {
     draft = DraftText.read(shared, problems);
+    LayoutJoins joins = new LayoutJoins(points, texts, problems);
+    texts = joins.legs();
+    members = joins.members();
+    points = joins.pumps();
     LayoutPoints read = new LayoutPoints(points, texts, draft, problems);
     texts = read.placed();
     pumps = read.pumps(texts);
@@ -136,7 +142,7 @@ public final class LayoutForm {
   /** Each line behind a pump has a discharge of its own. */
   private void discharges() {
     Map<String, Integer> copies = new HashMap<>();
-    read.values().forEach(leg -> copies.put(leg.name(), leg.copies()));
+    read.values().forEach(leg -> copies.put(leg.name(), leg.outlets()));
     new LayoutPoints(points, texts, draft, problems).enoughDischarges(pumps, texts, copies);
   }
 
@@ -237,6 +243,9 @@ public final class LayoutForm {
       flowGpm += leg.get().flowGpm();
     }
     Map<JobField, String> answers = new TreeMap<>(shared);
+    members.getOrDefault(name, List.of()).stream()
+        .findFirst()
+        .ifPresent(first -> answers.putAll(first.answers()));
     answers.putAll(text.answers());
     if (text.answers().containsKey(JobField.PUMP_CURVE)) {
       // Of the pump it begins at, not of the source.
@@ -260,9 +269,52 @@ public final class LayoutForm {
                         .map(drawn -> one.flowing(one.flowGpm(), drawn.leastIntakePsi()))
                         .orElse(one));
     int copies = copies(text, behind);
+    boolean last = behind.isEmpty();
     job.ifPresent(
-        one -> read.put(name, new LegJob(name, text.behind(), copies, one, behind.isEmpty())));
+        one ->
+            read.put(
+                name,
+                new LegJob(name, text.behind(), copies, one, last, joined(text, one, answers))));
     return Optional.ofNullable(read.get(name));
+  }
+
+  /**
+   * The legs that one is made of, each with an even share of its flow until lines are chosen.
+   *
+   * @param answers what is said of all of them together
+   */
+  private List<LegJob> joined(LegText text, Job together, Map<JobField, String> answers) {
+    List<LegText> said = members.getOrDefault(text.name(), List.of());
+    List<LegJob> joined = new ArrayList<>();
+    for (LegText member : said) {
+      Map<JobField, String> so = new TreeMap<>(answers);
+      OF_A_LEG.forEach(so::remove);
+      so.putAll(member.answers());
+      so.put(JobField.TO, answers.get(JobField.TO));
+      so.put(JobField.FLOW, together.flowGpm() / said.size() + " gpm");
+      so.put(JobField.NEED, together.needPsi() + " psi");
+      boolean last = behind(text.name()).isEmpty();
+      job(member.name(), so)
+          .ifPresent(
+              job -> {
+                alike(together, member, job);
+                joined.add(new LegJob(member.name(), text.behind(), 1, job, last));
+              });
+    }
+    return joined;
+  }
+
+  /** What begins at one place and ends at one rises alike. */
+  private void alike(Job together, LegText member, Job job) {
+    double riseFt = together.run().riseFt();
+    if (Math.abs(job.run().riseFt() - riseFt) > LEAST_UNLIKE_FT) {
+      problems.add(
+          new Problem(
+              in(member.name(), JobField.RISE.word()),
+              job.run().riseFt() + " ft",
+              "the rise of the legs it meets, since all begin at one place and end at one",
+              riseFt + " ft"));
+    }
   }
 
   /** A suction leg rises by the lift and has no slack; what lies behind its pump knows neither. */

@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Water that divides: legs from one source to an appliance each.
+ * Water that divides and meets again: legs from one source to appliances.
  *
- * @param legs each stands after the leg it begins behind
+ * @param legs each stands after the leg it begins behind; those that meet at one place are one
  * @param pumps what pumps the water on, by the name of the leg that ends there
  */
 public record LayoutJob(List<LegJob> legs, Map<String, LayoutPump> pumps) {
@@ -77,6 +77,11 @@ public record LayoutJob(List<LegJob> legs, Map<String, LayoutPump> pumps) {
     return legs.get(0).job();
   }
 
+  /** Every leg by itself, also those that meet others. */
+  public List<LegJob> stretches() {
+    return legs.stream().flatMap(leg -> leg.members().stream()).toList();
+  }
+
   /** Legs that begin at the source. */
   public List<LegJob> atSource() {
     return legs.stream().filter(leg -> leg.behind().isEmpty()).toList();
@@ -103,13 +108,6 @@ public record LayoutJob(List<LegJob> legs, Map<String, LayoutPump> pumps) {
 
   /** This layout with its prices of a day, where it names none. */
   public LayoutJob on(LocalDate day) {
-    return new LayoutJob(
-        legs.stream()
-            .map(
-                leg ->
-                    new LegJob(
-                        leg.name(), leg.behind(), leg.copies(), leg.job().on(day), leg.last()))
-            .toList(),
-        pumps);
+    return new LayoutJob(legs.stream().map(leg -> leg.on(day)).toList(), pumps);
   }
 }

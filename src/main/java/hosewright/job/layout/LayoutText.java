@@ -53,6 +53,9 @@ public record LayoutText(
     new TreeMap<>(answers).forEach((field, answer) -> words.put(field.word(), answer));
     for (LegText leg : legs) {
       leg.behind().ifPresent(name -> words.put(in(leg, "behind"), name));
+      if (!leg.points().meeting().isEmpty()) {
+        words.put(in(leg, "behind"), String.join(", ", leg.points().meeting()));
+      }
       if (!leg.copies().isBlank()) {
         words.put(in(leg, "copies"), leg.copies());
       }

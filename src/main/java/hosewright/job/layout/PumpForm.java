@@ -36,7 +36,6 @@ public final class PumpForm {
   /** What a leg may say of the pump where it begins. */
   public static final List<String> OF_A_LEG = List.of(INTAKE, DISCHARGES, RELIEF, LEAST_INTAKE);
 
-  private static final String PUMP = "pump";
   private static final int MOST_DISCHARGES = 12;
   private static final Pattern SEVERAL = Pattern.compile("(\\d{1,2})\\s*(?:x|×)\\s*(.+)");
 
@@ -67,13 +66,6 @@ public final class PumpForm {
   /** The pump; empty, with its problems told, where it cannot be read. */
   Optional<LayoutPump> pump() {
     int before = problems.size();
-    String is = words.getOrDefault(IS, PUMP);
-    if (!is.equals(PUMP)) {
-      problems.add(
-          new Problem(
-              in(IS), is, "pump: no other point is named yet", Nearest.to(is, List.of(PUMP))));
-      return Optional.empty();
-    }
     Optional<End> intake =
         needed(INTAKE, "the end that the leg before it is coupled to", "4.5 NH male")
             .flatMap(text -> read(INTAKE, text, (field, end) -> End.parse(end)));

@@ -15,6 +15,7 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.water.PlanHydraulics;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param begins how much higher than the source it begins, ft, and how far along the hose
  * @param before the leg where whose end it begins; empty at the source
  * @param dividerPsi what the divider between the two takes, psi; less than nothing where it pumps
+ * @param meeting the name of all those it meets and itself; empty where it meets none
  */
 public record FedLeg(
     LaidLeg laid,
@@ -32,7 +34,19 @@ public record FedLeg(
     Hydraulics hydraulics,
     Begins begins,
     Optional<FedLeg> before,
-    double dividerPsi) {
+    double dividerPsi,
+    Optional<String> meeting) {
+
+  /** One that meets no others. */
+  FedLeg(
+      LaidLeg laid,
+      Job job,
+      Hydraulics hydraulics,
+      Begins begins,
+      Optional<FedLeg> before,
+      double dividerPsi) {
+    this(laid, job, hydraulics, begins, before, dividerPsi, Optional.empty());
+  }
 
   /**
    * Where a leg begins.
@@ -50,6 +64,11 @@ public record FedLeg(
 
   public String name() {
     return laid.asked().name();
+  }
+
+  /** What all that ends where it ends is called. */
+  public String together() {
+    return meeting.orElse(name());
   }
 
   /** Pressure where it ends with the planned flow running, psi. */
@@ -160,12 +179,10 @@ public record FedLeg(
       Optional<FedLeg> before,
       double dividerPsi,
       List<FedLeg> all) {
-    Job job = laid.job().withSupply(Optional.of(inlet));
-    FedLeg leg =
-        new FedLeg(
-            laid, job, PlanHydraulics.of(job, laid.way().line()), begins, before, dividerPsi);
-    all.add(leg);
-    double riseFt = job.run().riseFt();
+    List<FedLeg> members = members(laid, inlet, begins, before, dividerPsi);
+    all.addAll(members);
+    FedLeg leg = members.stream().min(Comparator.comparingDouble(FedLeg::outletPsi)).orElseThrow();
+    double riseFt = leg.job.run().riseFt();
     Begins ends =
         new Begins(begins.elevationFt() + riseFt, begins.distanceFt() + leg.line().laidFt());
     for (int i = 0; i < laid.behind().size(); i++) {
@@ -174,5 +191,20 @@ public record FedLeg(
       double takenPsi = end.flowingPsi() - next.flowingPsi();
       feed(laid.behind().get(i), next, ends, Optional.of(leg), takenPsi, all);
     }
+  }
+
+  /** Lines that meet where they end, or the one there is. */
+  private static List<FedLeg> members(
+      LaidLeg laid, Inlet inlet, Begins begins, Optional<FedLeg> before, double dividerPsi) {
+    List<LaidLeg> members = laid.members();
+    Optional<String> meeting =
+        Optional.of(laid.asked().name()).filter(name -> members.size() > 1);
+    List<FedLeg> fed = new ArrayList<>();
+    for (LaidLeg member : members) {
+      Job job = member.job().withSupply(Optional.of(inlet));
+      Hydraulics water = PlanHydraulics.of(job, member.way().line());
+      fed.add(new FedLeg(member, job, water, begins, before, dividerPsi, meeting));
+    }
+    return fed;
   }
 }

@@ -86,15 +86,16 @@ public record LayoutFlow(
     List<AtAppliance> appliances = new ArrayList<>();
     List<AtPump> pumps = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
-      if (leg.laid().asked().last()) {
-        NetworkState.AtEnd end = open.state.end(leg.name());
-        NetworkState.AtEnd alone = sought.settled(Optional.of(leg.name())).state.end(leg.name());
+      String end = leg.together();
+      if (leg.laid().asked().last() && appliances.stream().noneMatch(one -> one.leg().equals(end))) {
+        NetworkState.AtEnd at = open.state.end(end);
+        NetworkState.AtEnd alone = sought.settled(Optional.of(end)).state.end(end);
         appliances.add(
             new AtAppliance(
-                leg.name(),
+                end,
                 leg.laid().asked().copies(),
-                end.oneGpm(),
-                end.psi(),
+                at.oneGpm(),
+                at.psi(),
                 alone.oneGpm(),
                 alone.psi()));
       }

@@ -1,5 +1,9 @@
 package hosewright.line.layout;
 
+import hosewright.line.model.Role;
+import hosewright.line.layout.search.LaidLeg;
+import hosewright.job.Job;
+import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.PortLoss;
@@ -49,10 +53,18 @@ final class LayoutNetwork {
     nodes.add(new Node.Source(SOURCE, source()));
     List<Link> links = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
-      nodes.add(end(leg));
-      String begins = leg.before().map(FedLeg::name).orElse(SOURCE);
+      if (nodes.stream().noneMatch(node -> node.name().equals(leg.together()))) {
+        nodes.add(end(leg));
+      }
+      String begins = leg.before().map(FedLeg::together).orElse(SOURCE);
       links.add(
-          new Link(leg.name(), begins, leg.name(), elements(leg), 1, leg.laid().asked().copies()));
+          new Link(
+              leg.name(),
+              begins,
+              leg.together(),
+              elements(leg),
+              1,
+              leg.laid().asked().copies()));
     }
     return new Network(nodes, links);
   }
@@ -65,12 +77,24 @@ final class LayoutNetwork {
 
   private Node end(FedLeg leg) {
     if (leg.laid().asked().last()) {
-      return new Node.End(leg.name(), Outflow.ofOne(leg.job()));
+      return new Node.End(leg.together(), outflow(leg));
     }
     return layout
         .pumpBehind(leg.laid().asked())
-        .map(pump -> (Node) new Node.Pump(leg.name(), curve(leg, pump), pump.leastIntakePsi()))
-        .orElseGet(() -> new Node.Junction(leg.name()));
+        .map(pump -> (Node) new Node.Pump(leg.together(), curve(leg, pump), pump.leastIntakePsi()))
+        .orElseGet(() -> new Node.Junction(leg.together()));
+  }
+
+  /** Of an appliance that several legs end at, with the flow of all. */
+  private Demand outflow(FedLeg leg) {
+    Job job = leg.job();
+    double allGpm =
+        fed.legs().stream()
+            .filter(other -> other.together().equals(leg.together()))
+            .mapToDouble(other -> other.job().flowGpm())
+            .sum();
+    return Outflow.ofOne(
+        leg.meeting().isEmpty() ? job : job.flowing(allGpm, leg.laid().needPsi()));
   }
 
   private PumpCurve curve(FedLeg leg, LayoutPump pump) {
@@ -97,8 +121,19 @@ final class LayoutNetwork {
     if (divider.pump().isPresent()) {
       return Optional.empty();
     }
-    int place = before.laid().behind().indexOf(leg.laid());
-    Placed part = divider.towards(place);
+    Placed part = divider.towards(place(leg, before));
+    if (part.role() == Role.JOIN) {
+      return Optional.of(FittingLoss.of(part));
+    }
     return Optional.of(new PortLoss(FittingLoss.of(part), part.branches()));
+  }
+
+  private static int place(FedLeg leg, FedLeg before) {
+    List<LaidLeg> behind = before.laid().behind();
+    int place = 0;
+    while (!behind.get(place).asked().name().equals(leg.together())) {
+      place++;
+    }
+    return place;
   }
 }

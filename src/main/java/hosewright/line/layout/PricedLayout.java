@@ -1,6 +1,7 @@
 package hosewright.line.layout;
 
 import hosewright.hydraulics.Inlet;
+import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Lay;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Billing;
@@ -60,16 +61,22 @@ public record PricedLayout(Whole whole, Billing.Priced bill, Money total) {
     return legs()
         .mapToInt(
             leg ->
-                leg.way().line().lays().stream().mapToInt(Lay::sections).sum()
+                leg.way().lines().stream()
+                        .flatMap(line -> line.lays().stream())
+                        .mapToInt(Lay::sections)
+                        .sum()
                     * leg.asked().copies())
         .sum();
   }
 
   private int adapters() {
-    return legs().mapToInt(leg -> leg.way().line().adapters()).sum();
+    return legs().mapToInt(leg -> leg.way().lines().stream().mapToInt(Assembly::adapters).sum()).sum();
   }
 
   private String spelledOut() {
-    return legs().map(leg -> leg.way().line().spelledOut()).collect(Collectors.joining());
+    return legs()
+        .flatMap(leg -> leg.way().lines().stream())
+        .map(Assembly::spelledOut)
+        .collect(Collectors.joining());
   }
 }

@@ -322,6 +322,11 @@ public record Hydraulics(
       this(name, distanceFt, elevationFt, flowingPsi, closedPsi, Place.AT_END);
     }
 
+    /** The same so far along the hose. */
+    public Station at(double alongFt) {
+      return new Station(name, alongFt, elevationFt, flowingPsi, closedPsi, place);
+    }
+
     /** The lower of its two pressures, psi. */
     public double lowestPsi() {
       return Math.min(flowingPsi, closedPsi);

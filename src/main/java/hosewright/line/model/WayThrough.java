@@ -60,8 +60,21 @@ public record WayThrough(List<Leg> legs) {
     return legs.stream().map(Leg::name).collect(Collectors.joining(", "));
   }
 
-  /** Pressure from the source to the appliance; empty where its legs do not tell. */
+  /**
+   * Pressure from the source to the appliance, over the hose laid on this way; empty where
+   * its legs do not tell.
+   */
   public List<Station> profile() {
-    return legs.stream().flatMap(leg -> leg.water().profile().stream()).toList();
+    List<Station> profile = new ArrayList<>();
+    double upToFt = 0;
+    for (Leg leg : legs) {
+      List<Station> stations = leg.water().profile();
+      double beforeFt = stations.isEmpty() ? 0 : stations.get(0).distanceFt();
+      for (Station station : stations) {
+        profile.add(station.at(upToFt + station.distanceFt() - beforeFt));
+      }
+      upToFt = profile.isEmpty() ? 0 : profile.get(profile.size() - 1).distanceFt();
+    }
+    return profile;
   }
 }

@@ -131,6 +131,7 @@ final class LayoutPlanWriter {
       setting(leg).ifPresent(sentences::add);
       double sparePsi = leg.sparePsi() - leg.before().map(FedLeg::pumpedOverPsi).orElse(0.0);
       if (leg.laid().asked().last()
+          && leg.meeting().isEmpty()
           && leg.hydraulics().calculated()
           && leg.before().isPresent()
           && sparePsi >= LEAST_THROTTLED_PSI) {

@@ -18,11 +18,11 @@ final class LayoutSentence {
             Locale.ROOT,
             "From %s, %d legs, %s gpm of %s in all, plus %.0f %% slack.",
             source(layout),
-            layout.legs().size(),
+            layout.stretches().size(),
             PlanSentence.tenths(layout.flowGpm()),
             whole.service().fluid(),
             layout.legs().get(layout.legs().size() - 1).job().run().slack() * 100));
-    layout.legs().forEach(leg -> text.append(' ').append(leg(leg)));
+    layout.legs().forEach(leg -> legs(leg, text));
     return text + PlanSentence.leftAside(whole);
   }
 
@@ -42,6 +42,26 @@ final class LayoutSentence {
                     + " ("
                     + whole.from()
                     + ")");
+  }
+
+  private static void legs(LegJob leg, StringBuilder text) {
+    if (leg.joined().isEmpty()) {
+      text.append(' ').append(leg(leg));
+      return;
+    }
+    leg.joined().forEach(member -> text.append(' ').append(leg(member)));
+    if (leg.last()) {
+      Job job = leg.job();
+      text.append(' ')
+          .append(sentence(leg.name()))
+          .append(" end at one appliance: ")
+          .append(PlanSentence.tenths(job.flowGpm()))
+          .append(" gpm at ")
+          .append(PlanSentence.tenths(job.needPsi()))
+          .append(" psi.");
+    } else {
+      text.append(' ').append(sentence(leg.name())).append(" meet.");
+    }
   }
 
   private static String leg(LegJob leg) {

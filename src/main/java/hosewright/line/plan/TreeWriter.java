@@ -18,6 +18,7 @@ import hosewright.line.model.Part;
 import hosewright.line.model.Part.Ends;
 import hosewright.line.model.Part.Flow;
 import hosewright.line.model.Part.Goods;
+import hosewright.line.model.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,10 +66,12 @@ final class TreeWriter {
         nodes.add(new Node(inner(leg, node), node.part(), node.count() * copies));
       }
     }
-    nodes.add(
-        leg.laid().divider().isPresent()
-            ? new Node(ends, divider(leg), 1)
-            : new Node(ends, last.part(), last.count() * copies));
+    if (nodes.stream().noneMatch(node -> node.name().equals(ends))) {
+      nodes.add(
+          leg.laid().divider().isPresent()
+              ? new Node(ends, divider(leg), 1)
+              : new Node(ends, last.part(), last.count() * copies));
+    }
     for (Leg one : alone.legs()) {
       legs.add(
           new Leg(
@@ -123,8 +126,8 @@ final class TreeWriter {
                 divider
                     .pump()
                     .map(Divider.Pump::name)
-                    .orElseGet(() -> word(divider) + " behind " + leg.name()))
-        .orElse("appliance of " + leg.name());
+                    .orElseGet(() -> word(divider) + " behind " + leg.together()))
+        .orElse("appliance of " + leg.together());
   }
 
   private static String inner(FedLeg leg, Node node) {
@@ -134,6 +137,9 @@ final class TreeWriter {
   private static String word(Divider divider) {
     if (divider.pump().isPresent()) {
       return "pump";
+    }
+    if (divider.towards(0).role() == Role.JOIN) {
+      return "siamese";
     }
     Sort sort = divider.item().map(Item::sort).orElse(Sort.WYE);
     return sort == Sort.WATER_THIEF ? "water thief" : sort == Sort.MANIFOLD ? "manifold" : "wye";

@@ -60,7 +60,8 @@ public record LegLevels(double lostPsi, double peakPsi, double bearsPsi) {
     return Math.max(atEndPsi + lostPsi, peakPsi);
   }
 
-  boolean asGoodAs(LegLevels other) {
+  /** Whether it takes no more and stands no less. */
+  public boolean asGoodAs(LegLevels other) {
     return lostPsi <= other.lostPsi + HAIR
         && peakPsi <= other.peakPsi + HAIR
         && bearsPsi >= other.bearsPsi - HAIR;

@@ -2,6 +2,8 @@ package hosewright.line.search;
 
 import hosewright.catalogue.Item;
 import hosewright.hydraulics.Inlet;
+import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Supply;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
@@ -20,9 +22,14 @@ import hosewright.line.goods.BuyingCosts;
 import hosewright.line.goods.Goods;
 import hosewright.line.goods.PriceLadders;
 import hosewright.line.goods.SharedCosts;
+import hosewright.line.water.PlanHydraulics;
+import hosewright.line.water.SameWater;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToIntFunction;
 
 /**
@@ -41,6 +48,7 @@ public final class LegWays {
   private final LegParts parts;
   private final List<Kept> kept = new ArrayList<>();
   private Optional<List<Branch>> opened = Optional.empty();
+  private final Map<Assembly, Carried> carried = new IdentityHashMap<>();
   private Wanted wanted = Wanted.ANY;
   private int looked;
 
@@ -51,8 +59,10 @@ public final class LegWays {
    * @param beginsAtNode whether it begins at what divides the water, and not at the source
    * @param endsAtNode whether it ends there, and not at an appliance
    * @param usual whether hose that a rule ranks last is left out where there is other
+   * @param shares whether it shares its flow with others, so that what it carries is not known yet
    */
-  public record Place(int copies, boolean beginsAtNode, boolean endsAtNode, boolean usual) {}
+  public record Place(
+      int copies, boolean beginsAtNode, boolean endsAtNode, boolean usual, boolean shares) {}
 
   /**
    * A line that may be laid.
@@ -60,14 +70,46 @@ public final class LegWays {
    * @param goods what all its copies take
    * @param leastCost those at their least prices, in the currency's major unit
    * @param toSource how much of them has no price
+   * @param abreast lines that meet where it ends, each at its share of the flow, of which it is the
+   *     first; none where it lies alone
    */
-  public record Way(Assembly line, Goods goods, double leastCost, int toSource, LegLevels levels) {
+  public record Way(
+      Assembly line,
+      Goods goods,
+      double leastCost,
+      int toSource,
+      LegLevels levels,
+      List<Abreast> abreast) {
+    public Way {
+      abreast = List.copyOf(abreast);
+    }
 
-    /** The same line at other least prices. */
+    /** A line that lies alone. */
+    public Way(Assembly line, Goods goods, double leastCost, int toSource, LegLevels levels) {
+      this(line, goods, leastCost, toSource, levels, List.of());
+    }
+
+    /** Lines that meet again, with what they take together. */
+    public static Way of(
+        List<Abreast> abreast, Goods goods, double leastCost, int toSource, LegLevels levels) {
+      return new Way(abreast.get(0).way().line(), goods, leastCost, toSource, levels, abreast);
+    }
+
+    /** The same at other least prices. */
     public Way costing(double least) {
-      return new Way(line, goods, least, toSource, levels);
+      return new Way(line, goods, least, toSource, levels, abreast);
+    }
+
+    /** Every line of it. */
+    public List<Assembly> lines() {
+      return abreast.isEmpty()
+          ? List.of(line)
+          : abreast.stream().map(one -> one.way().line()).toList();
     }
   }
+
+  /** A line beside others, at its share of the flow. */
+  public record Abreast(Way way, double flowGpm) {}
 
   /**
    * Which lines are wanted.
@@ -78,11 +120,11 @@ public final class LegWays {
    * @param eachPsi what each psi that it takes is worth, in the currency's major unit
    */
   public record Wanted(double mostCost, int mostToSource, double eachPsi) {
-    static final Wanted ANY = new Wanted(Double.POSITIVE_INFINITY, Integer.MAX_VALUE, 0);
+    public static final Wanted ANY = new Wanted(Double.POSITIVE_INFINITY, Integer.MAX_VALUE, 0);
   }
 
   /** A line that nothing met so far is as good as. */
-  private record Kept(Way way, SharedCosts.Compared compared) {}
+  private record Kept(Way way, SharedCosts.Compared compared, List<Object> water) {}
 
   /**
    * @param job the leg between its ends, with the most it is fed with where that is known
@@ -220,7 +262,8 @@ public final class LegWays {
       return;
     }
     Way way = way(line);
-    Kept one = new Kept(way, costs.compared(way.goods));
+    List<Object> water = place.shares ? SameWater.met(line) : List.of();
+    Kept one = new Kept(way, costs.compared(way.goods), water);
     if (way.leastCost + wanted.eachPsi * way.levels.lostPsi() > wanted.mostCost
         || way.toSource > wanted.mostToSource
         || kept.stream().anyMatch(other -> beats(other, one))) {
@@ -243,6 +286,7 @@ public final class LegWays {
   private boolean beats(Kept one, Kept other) {
     return one.way.toSource <= other.way.toSource
         && one.way.levels.asGoodAs(other.way.levels)
+        && one.water.equals(other.water)
         && costs.mostOver(one.compared, other.compared) <= HAIR;
   }
 
@@ -269,8 +313,46 @@ public final class LegWays {
     return between.parts().stream().allMatch(part -> Between.wideEnough(part.waterwayIn(), hoseIn));
   }
 
-  /** Whether no check fails that another choice of parts could mend, fed with just enough. */
+  /** A way at another flow than it was found for. */
+  public Way at(Way way, double flowGpm) {
+    LegLevels levels = LegLevels.of(job.flowing(flowGpm, job.needPsi()), way.line);
+    return new Way(way.line, way.goods, way.leastCost, way.toSource, levels, way.abreast);
+  }
+
+  /** What a way loses at a flow, the rise included. */
+  public DoubleUnaryOperator lossPsi(Way way) {
+    List<LineElement> elements = PlanHydraulics.elements(job, way.line);
+    return flowGpm -> LineHydraulics.lossPsi(elements, flowGpm);
+  }
+
+  /**
+   * Whether a way passes every check at a flow that another choice of parts could mend. What passes
+   * at a flow passes at less.
+   */
+  public boolean carries(Way way, double flowGpm) {
+    Carried known = carried.computeIfAbsent(way.line, line -> new Carried());
+    if (flowGpm > known.mostGpm && flowGpm < known.tooMuchGpm) {
+      if (passes(at(way, flowGpm), job.flowing(flowGpm, job.needPsi()))) {
+        known.mostGpm = flowGpm;
+      } else {
+        known.tooMuchGpm = flowGpm;
+      }
+    }
+    return flowGpm <= known.mostGpm;
+  }
+
+  /** What a line was seen to carry, gpm. */
+  private static final class Carried {
+    private double mostGpm;
+    private double tooMuchGpm = Double.POSITIVE_INFINITY;
+  }
+
   private boolean passes(Way way) {
+    return passes(way, job);
+  }
+
+  /** Whether no check fails that another choice of parts could mend, fed with just enough. */
+  private boolean passes(Way way, Job job) {
     double leastPsi = way.levels.neededPsi(job.needPsi());
     double closedPsi = Math.max(leastPsi, job.supply().map(Supply::closedPsi).orElse(leastPsi));
     if (job.supply().isPresent()
@@ -278,6 +360,6 @@ public final class LegWays {
             || closedPsi > way.levels.bearsPsi() + HAIR)) {
       return false;
     }
-    return bench.evaluated(way.line, new Inlet(leastPsi, closedPsi)).bestThatCanBe();
+    return bench.evaluated(job, way.line, new Inlet(leastPsi, closedPsi)).bestThatCanBe();
   }
 }

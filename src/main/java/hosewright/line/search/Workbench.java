@@ -208,9 +208,13 @@ final class Workbench {
     return gaskets;
   }
 
-  /** A line with its checks, with another source than the job's. */
-  Evaluated evaluated(Assembly line, Supply supply) {
-    Evaluation so = new Evaluation(job.withSupply(Optional.of(supply)), billing, currency);
-    return so.check(so.price(line));
+  /**
+   * A line with its checks, with another source than the job's.
+   *
+   * @param so the job, perhaps with another flow
+   */
+  Evaluated evaluated(Job so, Assembly line, Supply supply) {
+    Evaluation other = new Evaluation(so.withSupply(Optional.of(supply)), billing, currency);
+    return other.check(other.price(line));
   }
 }

@@ -100,7 +100,7 @@ public final class PlanText {
   }
 
   private String laid() {
-    if (plan.layout().endsApart()) {
+    if (plan.layout().branched()) {
       return plan.layout().hoseLegs().stream()
           .map(leg -> leg.name() + " " + hose(leg))
           .collect(Collectors.joining("; "));

@@ -18,7 +18,8 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * A wye, water thief, manifold or pump in its place, with the outlet each leg behind it hangs on.
+ * A wye, water thief, manifold, siamese or pump in its place, with the outlet each leg behind it
+ * hangs on.
  *
  * @param item what is bought; empty for a pump of the buyer's
  * @param inlet the end that the leg before it ends at
@@ -73,9 +74,20 @@ public record Divider(
     List<Double> lossesPsi = new ArrayList<>();
     for (int i = 0; i < outlets.size(); i++) {
       Placed part = towards(item, inlet, outlets.get(i));
-      lossesPsi.add(lossPsi(part, wholeGpm, legs.get(i).job().flowGpm()));
+      lossesPsi.add(lossPsi(part, wholeGpm, legs.get(i).eachGpm()));
     }
     return new Divider(item, inlet, outlets, lossesPsi);
+  }
+
+  /**
+   * A siamese, which is taken to lose what it loses where all its inlets pass as much.
+   *
+   * @param legs those that meet there
+   */
+  static Divider joining(Bridge.Link siamese, LegJob legs) {
+    double lossPsi = FittingLoss.of(Placed.inLine(siamese, 1)).lossPsi(legs.flowGpm());
+    return new Divider(
+        siamese.item(), siamese.upstream(), List.of(siamese.downstream()), List.of(lossPsi));
   }
 
   /** As a part of a line towards a leg behind it. */
@@ -147,15 +159,16 @@ public record Divider(
    * The gaskets in its ends that it does not bring: the legs that hang on them count those as the
    * buyer's own.
    *
+   * @param inlets how many lines end at it
    * @param copies how many times each leg is laid
    */
-  List<GasketCount> gasketsToBuy(List<Integer> copies) {
+  List<GasketCount> gasketsToBuy(int inlets, List<Integer> copies) {
     if (item.map(Item::comesWithGaskets).orElse(true)) {
       return List.of();
     }
     List<GasketCount> gaskets = new ArrayList<>();
     if (inlet.carriesGasket()) {
-      gaskets.add(new GasketCount(inlet, 0, 1, -1));
+      gaskets.add(new GasketCount(inlet, 0, inlets, -inlets));
     }
     for (int i = 0; i < outlets.size(); i++) {
       if (outlets.get(i).carriesGasket()) {

@@ -9,6 +9,8 @@ import hosewright.job.Job;
 import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
+import hosewright.line.assembly.Placed;
+import hosewright.line.assembly.Split;
 import hosewright.line.goods.Eligibility;
 import hosewright.line.model.CheckId;
 import hosewright.line.water.OuterVelocity;
@@ -24,14 +26,42 @@ final class Dividing {
   private static final Practice PLAIN_WYE = Practice.named(CheckId.PLAIN_WYE.word());
 
   private final List<Item> items;
+  private final List<Item> siameses;
 
   Dividing(Catalogue catalogue, Eligibility eligibility) {
     this.items = catalogue.ofKind(ItemKind.WYE).stream().filter(eligibility::wetted).toList();
+    this.siameses =
+        catalogue.ofKind(ItemKind.SIAMESE).stream().filter(eligibility::wetted).toList();
+  }
+
+  /** Every siamese in which legs may meet. */
+  List<Divider> joining(Job whole, LegJob legs) {
+    List<Divider> all = new ArrayList<>();
+    for (Item item : siameses) {
+      Split.asSiamese(item, legs.outlets())
+          .map(link -> Divider.joining(link, legs))
+          .filter(divider -> !tooFast(whole, divider, legs))
+          .ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private static boolean tooFast(Job whole, Divider siamese, LegJob legs) {
+    Placed part = siamese.towards(0);
+    return isLimited(whole)
+        && Math.max(
+                Physical.velocityFtPerS(legs.eachGpm(), part.portIn(siamese.inlet())),
+                Physical.velocityFtPerS(legs.flowGpm(), part.portIn(siamese.outlets().get(0))))
+            > OuterVelocity.FITTINGS.limit().orElseThrow();
+  }
+
+  private static boolean isLimited(Job whole) {
+    return whole.service().isWater() && !whole.lifts(OuterVelocity.FITTINGS);
   }
 
   /** Every way to hang legs on one item; none where nothing of the kind is sold. */
   List<Divider> among(Job whole, List<LegJob> legs) {
-    int outlets = legs.stream().mapToInt(LegJob::copies).sum();
+    int outlets = legs.stream().mapToInt(LegJob::outlets).sum();
     boolean gates = legs.stream().anyMatch(leg -> handLine(leg)) && !whole.lifts(PLAIN_WYE);
     List<Divider> all = new ArrayList<>();
     for (Item item : items) {
@@ -70,7 +100,7 @@ final class Dividing {
       taker.accept(chosen);
       return;
     }
-    int copies = legs.get(chosen.size()).copies();
+    int copies = legs.get(chosen.size()).outlets();
     Set<End> kinds = new LinkedHashSet<>(free);
     for (End end : kinds) {
       if (free.stream().filter(end::equals).count() >= copies) {
@@ -86,13 +116,13 @@ final class Dividing {
   }
 
   private static boolean tooFast(Job whole, Divider divider, List<LegJob> legs, double wholeGpm) {
-    if (!whole.service().isWater() || whole.lifts(OuterVelocity.FITTINGS)) {
+    if (!isLimited(whole)) {
       return false;
     }
     double most = OuterVelocity.FITTINGS.limit().orElseThrow();
     for (int i = 0; i < legs.size(); i++) {
       double portIn = divider.towards(i).portIn(divider.outlets().get(i));
-      if (Physical.velocityFtPerS(legs.get(i).job().flowGpm(), portIn) > most) {
+      if (Physical.velocityFtPerS(legs.get(i).eachGpm(), portIn) > most) {
         return true;
       }
     }

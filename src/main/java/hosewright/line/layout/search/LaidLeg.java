@@ -3,6 +3,7 @@ package hosewright.line.layout.search;
 import hosewright.job.Job;
 import hosewright.job.layout.LegJob;
 import hosewright.line.search.LegWays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -34,6 +35,28 @@ public record LaidLeg(
   /** This leg and every leg behind it, in the order water meets them. */
   public Stream<LaidLeg> all() {
     return Stream.concat(Stream.of(this), behind.stream().flatMap(LaidLeg::all));
+  }
+
+  /** Its lines by themselves, each at its share of the flow: itself where it is one. */
+  public List<LaidLeg> members() {
+    if (way.abreast().isEmpty()) {
+      return List.of(this);
+    }
+    List<LaidLeg> members = new ArrayList<>();
+    for (int i = 0; i < way.abreast().size(); i++) {
+      LegWays.Abreast one = way.abreast().get(i);
+      LegJob member = asked.joined().get(i);
+      Job alone = new Span(member, job.from(), job.to()).job();
+      members.add(
+          new LaidLeg(
+              member,
+              alone.flowing(one.flowGpm(), job.needPsi()),
+              one.way(),
+              divider,
+              behind,
+              needPsi));
+    }
+    return members;
   }
 
   /** What the divider at its end takes on the way to a leg behind it, psi. */

@@ -153,7 +153,7 @@ public final class LayoutSearch {
     MostTaken most = new MostTaken(layout, places, lines);
     BuyingCosts buying =
         new BuyingCosts(shop.prices(), Availability.of(layout.whole()), most.byAll());
-    LinePrices prices = new LinePrices(most, buying, legLines.of(places.spans().get(0)));
+    LinePrices prices = new LinePrices(most, buying, legLines.any(places.spans().get(0)));
     SharedCosts costs = prices.besideAll();
     Lines priced = lines.costing(costs);
     LeastCosts least =

@@ -51,7 +51,13 @@ final class LegPlaces {
                 layout
                     .pumpBehind(leg)
                     .map(pump -> Dividing.among(pump, layout.behind(leg)))
-                    .orElseGet(() -> dividing.among(layout.whole(), layout.behind(leg))));
+                    .orElseGet(() -> behindIt(leg)));
+  }
+
+  private List<Divider> behindIt(LegJob leg) {
+    return leg.joined().isEmpty()
+        ? dividing.among(layout.whole(), layout.behind(leg))
+        : dividing.joining(layout.whole(), leg);
   }
 
   /** Every end that a leg may begin at. */

@@ -72,6 +72,7 @@ final class LimbSearch {
     List<LegJob> legs = layout.atSource();
     return joined(
         Optional.empty(),
+        1,
         legs,
         next -> material.least.atSource(legs.subList(next, legs.size())),
         material.ample.atSource());
@@ -191,6 +192,7 @@ final class LimbSearch {
     double besides = material.least.besides(before, divider);
     return joined(
         Optional.of(divider),
+        before.outlets(),
         places.behind(before),
         next -> besides + material.least.behind(before, divider, next),
         material.ample.atEnd(before));
@@ -199,14 +201,16 @@ final class LimbSearch {
   /**
    * Every way to lay legs from one place.
    *
+   * @param inlets how many lines end there
    * @param besides what all costs at the least but the legs before one
    */
   private List<Fork> joined(
       Optional<Divider> divider,
+      int inlets,
       List<LegJob> legs,
       IntToDoubleFunction besides,
       Ample.Enough enough) {
-    List<Fork> all = List.of(begun(divider, legs));
+    List<Fork> all = List.of(begun(divider, inlets, legs));
     for (int i = 0; i < legs.size(); i++) {
       int place = i;
       End end = divider.map(one -> one.outlets().get(place)).orElse(places.source());
@@ -232,12 +236,13 @@ final class LimbSearch {
         .toList();
   }
 
-  private Fork begun(Optional<Divider> divider, List<LegJob> legs) {
+  private Fork begun(Optional<Divider> divider, int inlets, List<LegJob> legs) {
     double temperatureF = layout.whole().service().temperatureOrUsualF();
-    List<Integer> copies = legs.stream().map(LegJob::copies).toList();
+    List<Integer> copies = legs.stream().map(LegJob::outlets).toList();
     Goods goods =
         divider
-            .flatMap(one -> one.item().map(item -> Goods.one(item, one.gasketsToBuy(copies))))
+            .flatMap(
+                one -> one.item().map(item -> Goods.one(item, one.gasketsToBuy(inlets, copies))))
             .orElse(Goods.NOTHING);
     double bearsPsi =
         divider.map(one -> one.bearsPsi(temperatureF)).orElse(Double.POSITIVE_INFINITY);

@@ -11,8 +11,8 @@ import hosewright.line.assembly.SectionOption;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.search.Shop;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToIntFunction;
 
 /** More of an item than a layout can use, or all of it but one leg: bounds for price breaks. */
@@ -24,14 +24,14 @@ final class MostBought {
 
   private static final int SPARE_OF_OTHER_GOODS = 8;
 
-  private final LayoutJob layout;
+  private final List<LegJob> legs;
 
   /** Of what hose is made of, by leg and item number. */
   private final Map<String, Map<String, Integer>> ofHose = new HashMap<>();
 
   MostBought(LayoutJob layout, Shop shop) {
-    this.layout = layout;
-    for (LegJob leg : layout.legs()) {
+    this.legs = layout.stretches();
+    for (LegJob leg : legs) {
       Map<String, Integer> most = new HashMap<>();
       for (HoseLine hose : new HoseLines(leg.job(), shop.catalogue(), shop.prices()).all()) {
         countHose(leg, hose, most);
@@ -42,22 +42,18 @@ final class MostBought {
 
   /** What all legs may buy. */
   ToIntFunction<Item> byAll() {
-    return known(Optional.empty());
+    return besides(List.of());
   }
 
-  /** What all other legs may buy. */
-  ToIntFunction<Item> besides(LegJob leg) {
-    return known(Optional.of(leg));
-  }
-
-  private ToIntFunction<Item> known(Optional<LegJob> except) {
+  /** What all legs may buy but some. */
+  ToIntFunction<Item> besides(List<LegJob> except) {
     Map<String, Integer> known = new HashMap<>();
     return item ->
         known.computeIfAbsent(
             item.number(),
             number ->
-                layout.legs().stream()
-                    .filter(leg -> !except.equals(Optional.of(leg)))
+                legs.stream()
+                    .filter(leg -> !except.contains(leg))
                     .mapToInt(leg -> most(leg, item))
                     .sum());
   }
