@@ -134,6 +134,9 @@ class PublishedExamplesTest {
               List.of(in.get("k2"), in.get("k3")));
       case "standpipe" -> PublishedNetworks.standpipePsi(in.get("riseFt"));
       case "longLine" -> PublishedNetworks.longLinePsi(in.get("psiPer100Ft"), in.get("lengthFt"));
+      case "wyedLine" -> PublishedNetworks.wyedLinePsi((int) in.get("part"));
+      case "shareOfTwo" -> PublishedNetworks.shareOfTwo(in.get("k1"), in.get("k2"));
+      case "shareOfThree" -> PublishedNetworks.shareOfThree((int) in.get("line"));
       default -> throw new IllegalArgumentException(quantity);
     };
   }

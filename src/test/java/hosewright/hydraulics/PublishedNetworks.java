@@ -10,8 +10,10 @@ import hosewright.hydraulics.network.NetworkHydraulics;
 import hosewright.hydraulics.network.NetworkState;
 import hosewright.hydraulics.network.Node;
 import hosewright.hydraulics.network.Required;
+import hosewright.hydraulics.network.Shares;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 
 /** Published examples that a network answers, in the units of their source. */
 final class PublishedNetworks {
@@ -122,5 +124,55 @@ final class PublishedNetworks {
             List.of(new Link("line", "engine", "nozzle", List.of(hose))));
     Required required = NetworkHydraulics.required(network, Map.of("nozzle", 100.0));
     return required.sourcePsi("engine") - 45;
+  }
+
+  /**
+   * What the hose takes where 200 ft of 2-1/2 in feed two 150 ft lines of 1-3/4 in with 150 gpm
+   * each: before the wye (0), behind it (1), and both (2).
+   */
+  static double wyedLinePsi(int part) {
+    HoseLeg supply = new HoseLeg("2-1/2 in", new CoefficientLaw(2), 200, 2.5);
+    HoseLeg attack = new HoseLeg("1-3/4 in", new CoefficientLaw(10), 150, 1.75);
+    Network network =
+        new Network(
+            List.of(
+                Node.Source.unknown("pump"),
+                new Node.Junction("wye"),
+                new Node.End("left", new Demand.FlowAndPressure(150, 100)),
+                new Node.End("right", new Demand.FlowAndPressure(150, 100))),
+            List.of(
+                new Link("supply", "pump", "wye", List.of(supply)),
+                new Link("first", "wye", "left", List.of(attack)),
+                new Link("second", "wye", "right", List.of(attack))));
+    Required required = NetworkHydraulics.required(network, Map.of("left", 150.0, "right", 150.0));
+    double atWyePsi = required.needPsi("wye");
+    return switch (part) {
+      case 0 -> required.sourcePsi("pump") - atWyePsi;
+      case 1 -> atWyePsi - 100;
+      default -> required.sourcePsi("pump") - 100;
+    };
+  }
+
+  /** The flow in the first of two pipes over that in the second, each losing k Q². */
+  static double shareOfTwo(double k1, double k2) {
+    double[] shares = Shares.gpm(List.of(q -> k1 * q * q, q -> k2 * q * q), 1);
+    return shares[0] / shares[1];
+  }
+
+  /**
+   * Three pipes with one friction factor of 0.018 that share 2 m³/s: the flow in one (1 to 3),
+   * m³/s, or the head lost (0), m.
+   */
+  static double shareOfThree(int line) {
+    List<DoubleUnaryOperator> pipes =
+        List.of(headLost(500, 0.5), headLost(200, 0.3), headLost(300, 0.15));
+    double[] shares = Shares.gpm(pipes, 2);
+    return line == 0 ? pipes.get(0).applyAsDouble(shares[0]) : shares[line - 1];
+  }
+
+  private static DoubleUnaryOperator headLost(double lengthM, double acrossM) {
+    double area = Math.PI * acrossM * acrossM / 4;
+    double k = 0.018 * lengthM / acrossM / area / area / 2 / 9.81;
+    return q -> k * q * q;
   }
 }

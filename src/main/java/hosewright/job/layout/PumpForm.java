@@ -6,7 +6,6 @@ import hosewright.hydraulics.suction.Drafting;
 import hosewright.job.question.JobField;
 import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import hosewright.thread.End;
 import java.util.ArrayList;

@@ -197,8 +197,7 @@ public record FedLeg(
   private static List<FedLeg> members(
       LaidLeg laid, Inlet inlet, Begins begins, Optional<FedLeg> before, double dividerPsi) {
     List<LaidLeg> members = laid.members();
-    Optional<String> meeting =
-        Optional.of(laid.asked().name()).filter(name -> members.size() > 1);
+    Optional<String> meeting = Optional.of(laid.asked().name()).filter(name -> members.size() > 1);
     List<FedLeg> fed = new ArrayList<>();
     for (LaidLeg member : members) {
       Job job = member.job().withSupply(Optional.of(inlet));

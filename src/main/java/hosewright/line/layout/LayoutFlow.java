@@ -87,7 +87,8 @@ public record LayoutFlow(
     List<AtPump> pumps = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
       String end = leg.together();
-      if (leg.laid().asked().last() && appliances.stream().noneMatch(one -> one.leg().equals(end))) {
+      if (leg.laid().asked().last()
+          && appliances.stream().noneMatch(one -> one.leg().equals(end))) {
         NetworkState.AtEnd at = open.state.end(end);
         NetworkState.AtEnd alone = sought.settled(Optional.of(end)).state.end(end);
         appliances.add(

@@ -1,8 +1,5 @@
 package hosewright.line.layout;
 
-import hosewright.line.model.Role;
-import hosewright.line.layout.search.LaidLeg;
-import hosewright.job.Job;
 import hosewright.hydraulics.Demand;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
@@ -12,10 +9,13 @@ import hosewright.hydraulics.Supply;
 import hosewright.hydraulics.network.Link;
 import hosewright.hydraulics.network.Network;
 import hosewright.hydraulics.network.Node;
+import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LayoutPump;
 import hosewright.line.assembly.Placed;
 import hosewright.line.layout.search.Divider;
+import hosewright.line.layout.search.LaidLeg;
+import hosewright.line.model.Role;
 import hosewright.line.water.FittingLoss;
 import hosewright.line.water.Outflow;
 import hosewright.line.water.PlanHydraulics;
@@ -59,12 +59,7 @@ final class LayoutNetwork {
       String begins = leg.before().map(FedLeg::together).orElse(SOURCE);
       links.add(
           new Link(
-              leg.name(),
-              begins,
-              leg.together(),
-              elements(leg),
-              1,
-              leg.laid().asked().copies()));
+              leg.name(), begins, leg.together(), elements(leg), 1, leg.laid().asked().copies()));
     }
     return new Network(nodes, links);
   }
@@ -93,8 +88,7 @@ final class LayoutNetwork {
             .filter(other -> other.together().equals(leg.together()))
             .mapToDouble(other -> other.job().flowGpm())
             .sum();
-    return Outflow.ofOne(
-        leg.meeting().isEmpty() ? job : job.flowing(allGpm, leg.laid().needPsi()));
+    return Outflow.ofOne(leg.meeting().isEmpty() ? job : job.flowing(allGpm, leg.laid().needPsi()));
   }
 
   private PumpCurve curve(FedLeg leg, LayoutPump pump) {

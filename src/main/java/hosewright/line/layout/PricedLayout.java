@@ -70,7 +70,9 @@ public record PricedLayout(Whole whole, Billing.Priced bill, Money total) {
   }
 
   private int adapters() {
-    return legs().mapToInt(leg -> leg.way().lines().stream().mapToInt(Assembly::adapters).sum()).sum();
+    return legs()
+        .mapToInt(leg -> leg.way().lines().stream().mapToInt(Assembly::adapters).sum())
+        .sum();
   }
 
   private String spelledOut() {

@@ -34,8 +34,8 @@ public record LinePlan(
    * @param flowGpm flow asked for of all appliances together, gpm
    * @param needPsi pressure the appliance, or each of them, needs, psi
    * @param allowed ids of the rules of the trade that the buyer lifted
-   * @param ofLegs what is asked where legs end at appliances of their own; empty where one is fed,
-   *     or like ones
+   * @param ofLegs what is asked and comes where legs end at appliances of their own; empty where
+   *     one is fed, or like ones
    */
   public record Asked(
       String summary, double flowGpm, double needPsi, List<String> allowed, List<OfLeg> ofLegs) {
@@ -57,14 +57,33 @@ public record LinePlan(
   }
 
   /**
-   * What is asked at the end of a leg, of each of its copies.
+   * What is asked at the end of a leg, of each of its copies, and what comes there.
    *
    * @param leg its name
    * @param flowGpm flow wanted, gpm
    * @param needPsi pressure needed, psi
    * @param reactionLbf nozzle reaction at that flow, lbf, where the appliance is a nozzle
+   * @param throttlePsi by how much the pressure there is throttled so that no more flows, psi; 0
+   *     where nothing is calculated
+   * @param unthrottled what flows where nothing is throttled; empty where no source is stated
    */
-  public record OfLeg(String leg, double flowGpm, double needPsi, Optional<Double> reactionLbf) {}
+  public record OfLeg(
+      String leg,
+      double flowGpm,
+      double needPsi,
+      Optional<Double> reactionLbf,
+      double throttlePsi,
+      Optional<Unthrottled> unthrottled) {}
+
+  /**
+   * What comes to an appliance where nothing is throttled.
+   *
+   * @param flowGpm with all others open, gpm
+   * @param psi pressure there then, psi
+   * @param aloneGpm with all others shut, gpm
+   * @param alonePsi pressure there then, psi
+   */
+  public record Unthrottled(double flowGpm, double psi, double aloneGpm, double alonePsi) {}
 
   /**
    * Whether it can be done.

@@ -61,8 +61,8 @@ public record WayThrough(List<Leg> legs) {
   }
 
   /**
-   * Pressure from the source to the appliance, over the hose laid on this way; empty where
-   * its legs do not tell.
+   * Pressure from the source to the appliance, over the hose laid on this way; empty where its legs
+   * do not tell.
    */
   public List<Station> profile() {
     List<Station> profile = new ArrayList<>();

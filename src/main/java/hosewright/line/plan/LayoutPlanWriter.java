@@ -3,11 +3,13 @@ package hosewright.line.plan;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.catalogue.Item;
+import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.question.Practice;
 import hosewright.line.check.DistrictCheck;
 import hosewright.line.goods.Billing;
+import hosewright.line.layout.DraftPlanner;
 import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
 import hosewright.line.layout.LayoutChecks;
@@ -79,17 +81,7 @@ final class LayoutPlanWriter {
     Optional<Check> failed =
         checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
     return new LinePlan(
-        asked(
-            fed.legs().stream()
-                .filter(leg -> leg.laid().asked().last())
-                .map(
-                    leg ->
-                        new LinePlan.OfLeg(
-                            leg.name(),
-                            leg.job().flowGpm(),
-                            leg.laid().needPsi(),
-                            leg.hydraulics().reactionLbf()))
-                .toList()),
+        asked(new AppliancesFed(layout, fed, strainer.map(DraftPlanner::met)).all()),
         new LinePlan.Answer(
             failed.isEmpty(),
             failed.map(LayoutPlanWriter::limit),
@@ -137,8 +129,12 @@ final class LayoutPlanWriter {
           && sparePsi >= LEAST_THROTTLED_PSI) {
         sentences.add(
             text(
-                "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and would get"
-                    + " %.1f psi, and more water, with the gate open.",
+                gated(leg)
+                    ? "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and"
+                          + " would get %.1f psi, and more water, with the gate open."
+                    : "Nothing throttles %s, where %.0f psi are too much: it needs %.1f psi for"
+                          + " %.0f gpm and would get %.1f psi, and more water; a gate valve before"
+                          + " it would.",
                 leg.name(),
                 sparePsi,
                 leg.laid().needPsi(),
@@ -164,6 +160,14 @@ final class LayoutPlanWriter {
                         pump.name(),
                         Math.ceil(leg.neededBehindPsi()),
                         pump.boost().outletPsi(leg.outletPsi())));
+  }
+
+  /** Whether it begins at a gate; a pump's discharges have theirs. */
+  private static boolean gated(FedLeg leg) {
+    return leg.before()
+        .flatMap(before -> before.laid().divider().orElseThrow().item())
+        .map(item -> item.form().gated() == Stated.YES)
+        .orElse(true);
   }
 
   private List<String> instead(FedLayout fed) {
@@ -228,20 +232,7 @@ final class LayoutPlanWriter {
     String limit =
         found
             .undivided()
-            .map(
-                leg ->
-                    text(
-                        "leg %s: nothing that is sold for this use divides the water among %s",
-                        leg.name(),
-                        String.join(
-                            " and ",
-                            layout.behind(leg).stream()
-                                .map(
-                                    one ->
-                                        one.copies() > 1
-                                            ? one.copies() + " x " + one.name()
-                                            : one.name())
-                                .toList())))
+            .map(new Undivided(layout, shop)::behind)
             .orElseGet(
                 () ->
                     found.withoutLine().isEmpty()

@@ -146,6 +146,8 @@ final class LayoutDocument {
     document.put("elevationFt", elevationFt(leg.water().profile()));
     document.put("needPsi", asked.needPsi());
     document.put("reactionLbf", asked.reactionLbf());
+    document.put("throttlePsi", asked.throttlePsi());
+    document.put("unthrottled", asked.unthrottled());
     return Collections.nCopies(node.count(), document).stream();
   }
 

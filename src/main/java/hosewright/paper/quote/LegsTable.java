@@ -2,6 +2,7 @@ package hosewright.paper.quote;
 
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
+import hosewright.line.model.LinePlan.OfLeg;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import java.util.List;
@@ -23,6 +24,16 @@ final class LegsTable {
           "Friction loss, psi",
           "Where it begins, psi",
           "Where it ends, psi");
+  private static final List<String> AT_APPLIANCES =
+      List.of(
+          "Leg",
+          "Planned, gpm",
+          "Needs, psi",
+          "Throttled by, psi",
+          "All open, gpm",
+          "Then, psi",
+          "Alone, gpm",
+          "Then, psi");
   private static final Set<Integer> FIGURES = Set.of(1, 2, 3, 4, 5, 6, 7);
 
   private final Page page;
@@ -44,6 +55,7 @@ final class LegsTable {
     page.next();
     page.heading(COLUMNS, FIGURES);
     plan.layout().legs().forEach(this::row);
+    appliances();
     page.next();
     page.span(
         0,
@@ -58,6 +70,33 @@ final class LegsTable {
             plan.hydraulics().requiredSourcePsi(),
             plan.hydraulics().deliveredPsi()),
         Look.TEXT);
+  }
+
+  /** What comes to each appliance as planned, with all open, and alone. */
+  private void appliances() {
+    List<OfLeg> ends = plan.asked().ofLegs();
+    if (ends.isEmpty()) {
+      return;
+    }
+    page.gap(8);
+    page.next();
+    page.span(0, page.lastColumn(), "At each appliance", Look.SECTION);
+    page.next();
+    page.heading(AT_APPLIANCES, FIGURES);
+    for (OfLeg one : ends) {
+      page.next();
+      page.text(0, one.leg(), Look.BODY)
+          .number(1, one.flowGpm(), Look.BODY_NUMBER)
+          .number(2, one.needPsi(), Look.BODY_NUMBER)
+          .number(3, one.throttlePsi(), Look.BODY_NUMBER);
+      one.unthrottled()
+          .ifPresent(
+              open ->
+                  page.number(4, open.flowGpm(), Look.BODY_NUMBER)
+                      .number(5, open.psi(), Look.BODY_NUMBER)
+                      .number(6, open.aloneGpm(), Look.BODY_NUMBER)
+                      .number(7, open.alonePsi(), Look.BODY_NUMBER));
+    }
   }
 
   private void row(Leg leg) {

@@ -58,10 +58,19 @@ public final class PlainBill {
    * @param legs the one before the wye first
    */
   public List<Basket.Purchase> of(Item wye, List<Assembly> legs) {
+    return of(wye, legs, 1);
+  }
+
+  /**
+   * What legs take that end at a wye or siamese of their own, or begin there.
+   *
+   * @param ending how many of them, the first, end there
+   */
+  public List<Basket.Purchase> of(Item wye, List<Assembly> legs, int ending) {
     Tally tally = new Tally();
     tally.needs.put(wye.number(), 1);
     for (int leg = 0; leg < legs.size(); leg++) {
-      boolean before = leg == 0;
+      boolean before = leg < ending;
       add(legs.get(leg), tally);
       for (Assembly.MadeJoint joint : legs.get(leg).joints()) {
         // Counted as the buyer's own; what is bought may come without.

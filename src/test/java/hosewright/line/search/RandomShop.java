@@ -291,6 +291,20 @@ public final class RandomShop {
     return new RandomShopJobs(this, random).withRelay();
   }
 
+  /**
+   * Two unlike lines from the source that meet before a third, with two siameses to choose from.
+   */
+  public LayoutJob joinJob() {
+    fitting(
+        shop.part(
+            "SJ",
+            ItemKind.SIAMESE,
+            "2.5 NH female swivel",
+            "2.5 NH female swivel",
+            pick(List.of("1.5 NH male", "2.5 NH male"))));
+    return new RandomShopJobs(this, random).withJoin();
+  }
+
   /** A job with a line from each of two outlets, joined by a siamese. */
   Job outletsJob() {
     return new RandomShopJobs(this, random).withOutlets();

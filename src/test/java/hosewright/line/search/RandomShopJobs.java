@@ -175,6 +175,30 @@ final class RandomShopJobs {
             unlike.answers(), legs, List.of(new PointText("pump", pump)), PartsBeside.NONE));
   }
 
+  /** Two unlike lines that begin at the source and meet, and a third behind them. */
+  LayoutJob withJoin() {
+    LayoutText unlike = legs();
+    List<LegText> legs = new ArrayList<>();
+    for (LegText leg : unlike.legs()) {
+      boolean last = leg.name().equals("first");
+      Map<JobField, String> answers = new TreeMap<>(leg.answers());
+      if (last) {
+        answers.putAll(appliance());
+      } else {
+        answers.keySet().removeAll(List.of(JobField.TO, JobField.FLOW, JobField.NEED));
+        answers.remove(JobField.RISE);
+        Optional.ofNullable(unlike.legs().get(1).answers().get(JobField.RISE))
+            .ifPresent(rise -> answers.put(JobField.RISE, rise));
+      }
+      LegPoints points =
+          new LegPoints(
+              Optional.empty(), last ? Optional.empty() : Optional.of("join"), Map.of(), List.of());
+      LegPoints behind = new LegPoints(Optional.of("join"), Optional.empty(), Map.of(), List.of());
+      legs.add(new LegText(leg.name(), Optional.empty(), "", answers, last ? behind : points));
+    }
+    return LayoutForm.read(new LayoutText(unlike.answers(), legs));
+  }
+
   private LegText leg(String name, Optional<String> behind, Map<JobField, String> ends) {
     Map<JobField, String> answers = new TreeMap<>(ends);
     answers.put(JobField.LENGTH, (15 + random.nextInt(60)) + " ft");

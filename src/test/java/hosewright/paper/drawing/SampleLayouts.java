@@ -117,7 +117,10 @@ final class SampleLayouts {
             List.of(),
             legs.stream()
                 .filter(leg -> leg.ends().endsWith("end"))
-                .map(leg -> new LinePlan.OfLeg(leg.name(), 250, 60, Optional.empty()))
+                .map(
+                    leg ->
+                        new LinePlan.OfLeg(
+                            leg.name(), 250, 60, Optional.empty(), 0, Optional.empty()))
                 .toList()),
         new LinePlan.Answer(true, Optional.empty(), List.of(), List.of()),
         new Layout(nodes, legs, joints, List.of()),

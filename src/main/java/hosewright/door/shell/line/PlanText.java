@@ -51,6 +51,7 @@ public final class PlanText {
           "The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
       writer.joints();
       writer.pressure();
+      writer.appliances();
       writer.checks();
       writer.goods();
       writer.alternatives();
@@ -166,6 +167,12 @@ public final class PlanText {
       section(hydraulics.title(), hydraulics.body());
     } else {
       section("Pressure", "  " + plan.hydraulics().frictionBasis());
+    }
+  }
+
+  private void appliances() {
+    if (!plan.asked().ofLegs().isEmpty() && plan.hydraulics().calculated()) {
+      section("At each appliance", AppliancesText.of(plan, screen, units));
     }
   }
 
