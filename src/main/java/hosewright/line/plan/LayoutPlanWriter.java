@@ -131,10 +131,10 @@ final class LayoutPlanWriter {
             text(
                 gated(leg)
                     ? "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and"
-                          + " would get %.1f psi, and more water, with the gate open."
+                        + " would get %.1f psi, and more water, with the gate open."
                     : "Nothing throttles %s, where %.0f psi are too much: it needs %.1f psi for"
-                          + " %.0f gpm and would get %.1f psi, and more water; a gate valve before"
-                          + " it would.",
+                        + " %.0f gpm and would get %.1f psi, and more water; a gate valve before"
+                        + " it would.",
                 leg.name(),
                 sparePsi,
                 leg.laid().needPsi(),

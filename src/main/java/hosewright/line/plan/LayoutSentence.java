@@ -49,12 +49,20 @@ final class LayoutSentence {
       text.append(' ').append(leg(leg));
       return;
     }
-    leg.joined().forEach(member -> text.append(' ').append(leg(member)));
+    for (LegJob member : leg.joined()) {
+      // What stands at its end is said once, of all of them.
+      text.append(' ')
+          .append(leg(new LegJob(member.name(), member.behind(), 1, member.job(), false)));
+    }
     if (leg.last()) {
       Job job = leg.job();
       text.append(' ')
           .append(sentence(leg.name()))
-          .append(" end at one appliance: ")
+          .append(" end at one ")
+          .append(Assembly.describe(job.appliance()))
+          .append(" (")
+          .append(job.to())
+          .append("): ")
           .append(PlanSentence.tenths(job.flowGpm()))
           .append(" gpm at ")
           .append(PlanSentence.tenths(job.needPsi()))

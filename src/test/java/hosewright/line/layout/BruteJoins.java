@@ -90,9 +90,11 @@ final class BruteJoins {
       // The small shops' siameses have like inlets, and the outlet last.
       List<List<Assembly>> lines = new ArrayList<>();
       for (LegJob leg : joined.joined()) {
-        lines.add(lines(new Span(leg, layout.whole().from(), siamese.ends().get(0)), true, most()));
+        lines.add(
+            lines(new Span(leg, layout.whole().from(), siamese.ends().get(0)), true, mostLayouts));
       }
-      lines.add(lines(new Span(third, siamese.ends().get(2), third.job().to()), false, most()));
+      lines.add(
+          lines(new Span(third, siamese.ends().get(2), third.job().to()), false, mostLayouts));
       long all = lines.stream().mapToLong(List::size).reduce(1, (a, b) -> a * b);
       if (candidates.size() + all > mostLayouts || lines.contains(TOO_MANY)) {
         return Optional.empty();
@@ -103,10 +105,6 @@ final class BruteJoins {
     }
     candidates.sort(Comparator.comparingLong(Candidate::cents));
     return Optional.of(candidates.stream().filter(this::passes).findFirst().map(Candidate::cents));
-  }
-
-  private static int most() {
-    return 20_000;
   }
 
   private static final List<Assembly> TOO_MANY = new ArrayList<>();

@@ -42,7 +42,7 @@ final class LayoutPapersTest {
       List<Double> inlets = new ArrayList<>();
       List<Double> outlets = new ArrayList<>();
       for (Row row : workbook.getSheet("Hydraulics")) {
-        if (row.getCell(0) != null && row.getCell(0).toString().startsWith("Pressure along")) {
+        if (row.getCell(0) != null && row.getCell(0).toString().startsWith("At each appliance")) {
           break;
         }
         if (row.getCell(7) != null && row.getCell(7).getCellType().name().equals("NUMERIC")) {
