@@ -112,6 +112,8 @@ public final class LayoutForm {
     texts = joins.legs();
     members = joins.members();
     points = joins.pumps();
+    // What is put together wrongly would be told again, and otherwise.
+    stopIfWrong();
     LayoutPoints read = new LayoutPoints(points, texts, draft, problems);
     texts = read.placed();
     pumps = read.pumps(texts);

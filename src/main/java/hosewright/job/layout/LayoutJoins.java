@@ -4,6 +4,7 @@ import hosewright.job.question.JobField;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -211,6 +212,17 @@ final class LayoutJoins {
     }
     LegText first = ending.get(0);
     for (LegText leg : ending) {
+      if (leadsBack(leg, point, new HashSet<>())) {
+        add(
+            leg,
+            "ends",
+            point,
+            "a point that the water has not passed: this leg runs in a ring",
+            List.of());
+        return false;
+      }
+    }
+    for (LegText leg : ending) {
       if (!leg.behind().equals(first.behind())
           || !leg.points().begins().equals(first.points().begins())) {
         add(
@@ -252,6 +264,20 @@ final class LayoutJoins {
       }
     }
     return problems.size() == before;
+  }
+
+  /** Whether water that comes to a leg has passed a point. */
+  private boolean leadsBack(LegText leg, String point, Set<String> passed) {
+    if (leg.points().begins().equals(Optional.of(point)) || !passed.add(leg.name())) {
+      return true;
+    }
+    return legs.values().stream()
+        .filter(
+            before ->
+                leg.behind().equals(Optional.of(before.name()))
+                    || leg.points().begins().isPresent()
+                        && leg.points().begins().equals(before.points().ends()))
+        .anyMatch(before -> leadsBack(before, point, new HashSet<>(passed)));
   }
 
   private static String begins(LegText leg) {

@@ -47,7 +47,7 @@ public record LinePlan(
 
     /** What is asked at the end of a leg, where it is told apart from others. */
     public Optional<OfLeg> of(Leg leg) {
-      return ofLegs.stream().filter(one -> one.leg().equals(leg.name())).findFirst();
+      return ofLegs.stream().filter(one -> one.end().equals(leg.ends())).findFirst();
     }
 
     /** Of one appliance, or of like ones. */
@@ -59,7 +59,8 @@ public record LinePlan(
   /**
    * What is asked at the end of a leg, of each of its copies, and what comes there.
    *
-   * @param leg its name
+   * @param leg its name, or those of all that end there
+   * @param end name of the node where it ends
    * @param flowGpm flow wanted, gpm
    * @param needPsi pressure needed, psi
    * @param reactionLbf nozzle reaction at that flow, lbf, where the appliance is a nozzle
@@ -69,6 +70,7 @@ public record LinePlan(
    */
   public record OfLeg(
       String leg,
+      String end,
       double flowGpm,
       double needPsi,
       Optional<Double> reactionLbf,

@@ -8,7 +8,9 @@ import hosewright.line.layout.LayoutFlow;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.LinePlan.Unthrottled;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What comes to each appliance of a layout: as planned, with all open, and alone. */
@@ -28,21 +30,28 @@ final class AppliancesFed {
 
   List<LinePlan.OfLeg> all() {
     Optional<LayoutFlow> flow = flow();
-    List<LinePlan.OfLeg> all = new ArrayList<>();
-    for (FedLeg leg : fed.legs()) {
-      if (leg.laid().asked().last()) {
-        boolean throttles = leg.hydraulics().calculated() && layout.supply().isPresent();
-        all.add(
-            new LinePlan.OfLeg(
-                leg.name(),
-                leg.job().flowGpm(),
-                leg.laid().needPsi(),
-                leg.hydraulics().reactionLbf(),
-                throttles ? Math.max(0, leg.sparePsi()) : 0,
-                flow.flatMap(found -> unthrottled(found, leg))));
-      }
-    }
-    return all;
+    Map<String, List<FedLeg>> byEnd = new LinkedHashMap<>();
+    fed.legs().stream()
+        .filter(leg -> leg.laid().asked().last())
+        .forEach(leg -> byEnd.computeIfAbsent(leg.together(), end -> new ArrayList<>()).add(leg));
+    return byEnd.values().stream().map(legs -> at(legs, flow)).toList();
+  }
+
+  /**
+   * @param legs all that end at one appliance
+   */
+  private LinePlan.OfLeg at(List<FedLeg> legs, Optional<LayoutFlow> flow) {
+    FedLeg any = legs.get(0);
+    boolean throttles = any.hydraulics().calculated() && layout.supply().isPresent();
+    double sparePsi = legs.stream().mapToDouble(FedLeg::sparePsi).min().orElseThrow();
+    return new LinePlan.OfLeg(
+        any.together(),
+        TreeWriter.ends(any),
+        legs.stream().mapToDouble(leg -> leg.job().flowGpm()).sum(),
+        any.laid().needPsi(),
+        any.hydraulics().reactionLbf(),
+        throttles ? Math.max(0, sparePsi) : 0,
+        flow.flatMap(found -> unthrottled(found, any)));
   }
 
   private Optional<LayoutFlow> flow() {
@@ -52,27 +61,12 @@ final class AppliancesFed {
     return known ? Optional.of(LayoutFlow.of(layout, fed, strainer)) : Optional.empty();
   }
 
-  /** Of legs that meet at one appliance each has its share of what comes there as planned. */
-  private Optional<Unthrottled> unthrottled(LayoutFlow flow, FedLeg leg) {
-    double share = share(leg);
+  private static Optional<Unthrottled> unthrottled(LayoutFlow flow, FedLeg leg) {
     return flow.appliances().stream()
         .filter(one -> one.leg().equals(leg.together()))
         .map(
             one ->
-                new Unthrottled(
-                    one.flowGpm() * share,
-                    one.deliveredPsi(),
-                    one.aloneGpm() * share,
-                    one.alonePsi()))
+                new Unthrottled(one.flowGpm(), one.deliveredPsi(), one.aloneGpm(), one.alonePsi()))
         .findFirst();
-  }
-
-  private double share(FedLeg leg) {
-    double allGpm =
-        fed.legs().stream()
-            .filter(other -> other.together().equals(leg.together()))
-            .mapToDouble(other -> other.job().flowGpm())
-            .sum();
-    return leg.job().flowGpm() / allGpm;
   }
 }

@@ -118,7 +118,7 @@ final class TreeWriter {
   }
 
   /** What stands where a leg ends, by a name of its own. */
-  private static String ends(FedLeg leg) {
+  static String ends(FedLeg leg) {
     return leg.laid()
         .divider()
         .map(

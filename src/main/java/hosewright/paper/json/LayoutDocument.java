@@ -122,9 +122,7 @@ final class LayoutDocument {
   static List<Map<String, Object>> appliances(LinePlan plan) {
     Hydraulics water = plan.hydraulics();
     if (!plan.asked().ofLegs().isEmpty()) {
-      return plan.layout().legs().stream()
-          .flatMap(leg -> plan.asked().of(leg).stream().flatMap(asked -> of(plan, leg, asked)))
-          .toList();
+      return plan.asked().ofLegs().stream().flatMap(asked -> of(plan, asked)).toList();
     }
     List<Map<String, Object>> appliances =
         appliances(plan.layout(), plan.flowGpm(), water.deliveredPsi(), water.profile());
@@ -136,10 +134,11 @@ final class LayoutDocument {
   }
 
   /** One for each copy of a leg that ends at an appliance of its own. */
-  private static Stream<Map<String, Object>> of(LinePlan plan, Leg leg, LinePlan.OfLeg asked) {
-    Node node = plan.layout().node(leg.ends());
+  private static Stream<Map<String, Object>> of(LinePlan plan, LinePlan.OfLeg asked) {
+    Node node = plan.layout().node(asked.end());
+    Leg leg = plan.layout().into(node).get(0);
     Map<String, Object> document = new LinkedHashMap<>();
-    document.put("leg", Optional.of(leg.name()));
+    document.put("leg", Optional.of(asked.leg()));
     document.put("end", node.part().upstream());
     document.put("flowGpm", asked.flowGpm());
     document.put("deliveredPsi", leg.water().outletPsi());

@@ -134,6 +134,14 @@ class LayoutJoinsTest {
         "leg right: ends",
         "");
     refused(
+        MEETING
+                .replace("leg: left,", "leg: left, behind: back, ends: siamese,")
+                .replace("leg: right,", "leg: right, ends: siamese,")
+                .replace("behind: [left, right]", "begins: siamese")
+            + "  - { leg: back, behind: monitor, length: 10 ft }\n",
+        "leg left: ends",
+        "");
+    refused(
         HEAD
             + """
               - { leg: left, ends: siamese, length: 300 ft }

@@ -120,7 +120,7 @@ final class SampleLayouts {
                 .map(
                     leg ->
                         new LinePlan.OfLeg(
-                            leg.name(), 250, 60, Optional.empty(), 0, Optional.empty()))
+                            leg.name(), leg.ends(), 250, 60, Optional.empty(), 0, Optional.empty()))
                 .toList()),
         new LinePlan.Answer(true, Optional.empty(), List.of(), List.of()),
         new Layout(nodes, legs, joints, List.of()),
