@@ -2,7 +2,7 @@ package hosewright.hydraulics;
 
 /** One part of a line as the water meets it, from source to appliance. */
 public sealed interface LineElement
-    permits HoseLeg, ParallelLegs, Fitting, ApplianceLoss, TaughtLoss, RelayPump {
+    permits HoseLeg, ParallelLegs, Fitting, ApplianceLoss, TaughtLoss, PortLoss, RelayPump {
 
   /** What a loss is counted under. */
   enum Kind {

@@ -15,6 +15,9 @@ public final class LineHydraulics {
   private static final double FLOW_ACCURACY_GPM = 1e-4;
   private static final int MOST_STEPS = 1_000;
 
+  /** A pump that draws its water needs less than the air around it has, and no less than this. */
+  private static final double PERFECT_VACUUM_PSI = -14.7;
+
   private LineHydraulics() {}
 
   /**
@@ -27,7 +30,7 @@ public final class LineHydraulics {
    */
   public static Solution required(List<LineElement> elements, double flowGpm, double needPsi) {
     Given.positive("flow", flowGpm, Physical.MOST_FLOW_GPM, "gpm");
-    Given.between("pressure needed", needPsi, 0, 2_000, "psi");
+    Given.between("pressure needed", needPsi, PERFECT_VACUUM_PSI, 2_000, "psi");
     Losses losses = losses(elements, flowGpm);
     return new Solution(elements, flowGpm, needPsi, needPsi + losses.totalPsi(), losses);
   }

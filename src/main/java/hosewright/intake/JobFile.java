@@ -54,6 +54,7 @@ public final class JobFile {
         layout.legs().stream()
             .map(leg -> leg.saying(RouteFile.putInto(leg.answers(), folder)))
             .toList(),
+        layout.points(),
         layout.beside());
   }
 

@@ -25,7 +25,7 @@ public final class JobText {
 
   /** What may stand in a job file besides the answers of a job. */
   private static final List<String> BESIDES =
-      Stream.concat(Stream.of(LegList.WORD), PartsList.WORDS.stream()).toList();
+      Stream.concat(Stream.of(LegList.WORD, PointList.WORD), PartsList.WORDS.stream()).toList();
 
   private JobText() {}
 
@@ -65,12 +65,15 @@ public final class JobText {
   public static LayoutText layout(String text) {
     List<Problem> problems = new ArrayList<>();
     LegList legs = new LegList(problems);
+    PointList points = new PointList(problems);
     PartsList parts = new PartsList(problems);
     Map<JobField, String> answers = new TreeMap<>();
     for (NodeTuple entry : YamlText.lines(text, "job file", "length: 400 ft", DEEPEST).getValue()) {
       String word = entry.getKeyNode() instanceof ScalarNode key ? key.getValue() : "";
       if (word.equals(LegList.WORD)) {
         legs.read(entry.getValueNode());
+      } else if (word.equals(PointList.WORD)) {
+        points.read(entry.getValueNode());
       } else if (PartsList.WORDS.contains(word)) {
         parts.read(word, entry);
       } else {
@@ -80,7 +83,7 @@ public final class JobText {
     if (!problems.isEmpty()) {
       throw new BadInputException(problems);
     }
-    return new LayoutText(answers, legs.legs(), parts.beside());
+    return new LayoutText(answers, legs.legs(), points.points(), parts.beside());
   }
 
   /** The text of a job file that says these answers. */
@@ -93,6 +96,10 @@ public final class JobText {
     StringBuilder text = new StringBuilder("# A Hosewright job.\n");
     new TreeMap<>(layout.answers())
         .forEach((field, answer) -> AnswerLine.write(text, "", field, answer));
+    if (!layout.points().isEmpty()) {
+      text.append(PointList.WORD).append(":\n");
+      layout.points().forEach(point -> PointList.write(point, text));
+    }
     if (!layout.legs().isEmpty()) {
       text.append(LegList.WORD).append(":\n");
       layout.legs().forEach(leg -> LegList.write(leg, text));

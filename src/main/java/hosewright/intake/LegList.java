@@ -1,6 +1,8 @@
 package hosewright.intake;
 
+import hosewright.job.layout.LegPoints;
 import hosewright.job.layout.LegText;
+import hosewright.job.layout.PumpForm;
 import hosewright.job.question.JobField;
 import hosewright.problem.Problem;
 import java.util.ArrayList;
@@ -9,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -27,7 +30,12 @@ final class LegList {
   /** Goods for the end of a leg: another word for what is asked for besides it. */
   private static final String BUY = "buy";
 
-  private static final List<String> WORDS = List.of(NAME, BEHIND, COPIES, BUY);
+  private static final String BEGINS = "begins";
+  private static final String ENDS = "ends";
+
+  private static final List<String> WORDS =
+      Stream.concat(Stream.of(NAME, BEHIND, BEGINS, ENDS, COPIES, BUY), PumpForm.OF_A_LEG.stream())
+          .toList();
 
   private final List<LegText> legs = new ArrayList<>();
   private final List<Problem> problems;
@@ -77,7 +85,17 @@ final class LegList {
             name,
             Optional.ofNullable(said.get(BEHIND)).map(String::strip),
             said.getOrDefault(COPIES, ""),
-            answers));
+            answers,
+            points(said)));
+  }
+
+  private static LegPoints points(Map<String, String> said) {
+    Map<String, String> pump = new HashMap<>(said);
+    pump.keySet().retainAll(PumpForm.OF_A_LEG);
+    return new LegPoints(
+        Optional.ofNullable(said.get(BEGINS)).map(String::strip),
+        Optional.ofNullable(said.get(ENDS)).map(String::strip),
+        pump);
   }
 
   private String text(Node node, String word) {
@@ -103,6 +121,10 @@ final class LegList {
     if (!leg.copies().isBlank()) {
       AnswerLine.line(text, "    ", COPIES, leg.copies());
     }
+    leg.points().begins().ifPresent(point -> AnswerLine.line(text, "    ", BEGINS, point));
+    leg.points().ends().ifPresent(point -> AnswerLine.line(text, "    ", ENDS, point));
+    new TreeMap<>(leg.points().pump())
+        .forEach((word, value) -> AnswerLine.line(text, "    ", word, value));
     new TreeMap<>(leg.answers())
         .forEach((field, answer) -> AnswerLine.write(text, "    ", field, answer));
   }

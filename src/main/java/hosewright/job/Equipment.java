@@ -30,6 +30,10 @@ public record Equipment(Network network, Wishes wishes, List<String> accessories
     return new Equipment(network, Wishes.read(answers, network), accessories);
   }
 
+  Equipment wanting(List<String> other) {
+    return new Equipment(network, wishes, other);
+  }
+
   Equipment withWishes(Wishes changed) {
     return new Equipment(network, changed, accessories);
   }

@@ -141,6 +141,11 @@ public record Job(
     return new Job(heading, ends, run, water, equipment, changed, answers);
   }
 
+  /** This job with other things wanted besides the line. */
+  public Job wanting(List<String> other) {
+    return new Job(heading, ends, run, water, equipment.wanting(other), conditions, answers);
+  }
+
   /** This job with its prices of a day, where it names none. */
   public Job on(LocalDate day) {
     return date().isPresent()

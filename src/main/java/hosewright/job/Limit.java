@@ -20,6 +20,7 @@ public record Limit(String name, double value, String unit, String source, Strin
   public static final Limit HAND_HELD_REACTION_LBF = named("hand-held reaction");
   public static final Limit SERVICE_TEST_SHARE = named("service test share");
   public static final Limit ADAPTERS = named("adapters in a bridge");
+  public static final Limit SUCTION_ADAPTERS = named("adapters in a suction bridge");
   public static final Limit CROSS_CHECK_SHARE = named("cross-check difference");
   public static final Limit HAZEN_WILLIAMS_C = named("hazen-williams c");
   public static final Limit LINER_ROUGHNESS_IN = named("liner roughness");
@@ -31,6 +32,7 @@ public record Limit(String name, double value, String unit, String source, Strin
   public static final Limit EVEN_RISE_FT = named("even ground, rise");
   public static final Limit SUMMIT_PSI = named("summit pressure");
   public static final Limit SUCTION_LIFT_SHARE = named("suction lift share");
+  public static final Limit RELAY_INTAKE_PSI = named("relay intake");
   public static final Limit SPARE_GASKETS_SHARE = named("spare gaskets");
   public static final Limit NEAR_SHARE = named("near a limit");
   public static final Limit NEAR_ZERO_PSI = named("near zero");

@@ -10,6 +10,9 @@ public final class Suction {
 
   private static final double DEPENDABLE_SHARE = StatedLimit.named("suction lift share");
 
+  /** How warm open water is taken to be where nobody said, °F. */
+  public static final double USUAL_WATER_F = StatedLimit.named("water temperature");
+
   private Suction() {}
 
   /**

@@ -58,12 +58,16 @@ public final class LayoutForm {
   private static final String UNTIL_PLANNED = "2.5 NH female appliance";
 
   private final Map<JobField, String> shared;
-  private final Map<String, LegText> texts = new LinkedHashMap<>();
+  private final List<PointText> points;
+  private Map<String, LegText> texts = new LinkedHashMap<>();
+  private Map<String, LayoutPump> pumps = Map.of();
+  private Optional<DraftText> draft = Optional.empty();
   private final Map<String, LegJob> read = new HashMap<>();
   private final List<Problem> problems = new ArrayList<>();
 
   private LayoutForm(LayoutText text) {
     this.shared = text.answers();
+    this.points = text.points();
     for (LegText leg : text.legs()) {
       if (texts.put(leg.name(), leg) != null) {
         problems.add(
@@ -84,11 +88,13 @@ public final class LayoutForm {
   public static LayoutJob read(LayoutText text) {
     LayoutForm form = new LayoutForm(text);
     form.words();
+    form.points();
     form.places();
     form.stopIfWrong();
     form.texts.keySet().forEach(form::leg);
+    form.discharges();
     form.stopIfWrong();
-    return new LayoutJob(form.inOrder());
+    return new LayoutJob(form.inOrder(), form.pumps);
   }
 
   private void stopIfWrong() {
@@ -97,13 +103,51 @@ public final class LayoutForm {
     }
   }
 
+  /** Where legs meet at a pump. */
+  private void points() {
+    draft = DraftText.read(shared, problems);
+    LayoutPoints read = new LayoutPoints(points, texts, draft, problems);
+    texts = read.placed();
+    pumps = read.pumps(texts);
+    if (DraftText.asked(shared)) {
+      drawn();
+    }
+  }
+
+  /** Water that nothing pushes is drawn by one leg, to one pump. */
+  private void drawn() {
+    List<LegText> first = texts.values().stream().filter(leg -> leg.behind().isEmpty()).toList();
+    for (LegText leg : first) {
+      if (first.size() > 1 || !pumps.containsKey(leg.name()) && problems.isEmpty()) {
+        problems.add(
+            Problem.of(
+                in(leg.name(), "ends"),
+                leg.points().ends().orElse(""),
+                "one suction leg that ends at a pump: nothing but a pump draws open water. List it"
+                    + " under points, 'is: pump', with intake, discharges and pump-curve"));
+      }
+      if (!leg.copies().isBlank()) {
+        problems.add(
+            Problem.of(in(leg.name(), "copies"), leg.copies(), "left out: one line draws"));
+      }
+    }
+  }
+
+  /** Each line behind a pump has a discharge of its own. */
+  private void discharges() {
+    Map<String, Integer> copies = new HashMap<>();
+    read.values().forEach(leg -> copies.put(leg.name(), leg.copies()));
+    new LayoutPoints(points, texts, draft, problems).enoughDischarges(pumps, texts, copies);
+  }
+
   /** Each answer stands where it belongs. */
   private void words() {
     shared.forEach(
         (field, answer) -> {
           if (OF_A_LEG.contains(field)) {
             problems.add(Problem.of(field.word(), answer, "said in the leg that it is about"));
-          } else if (SHORT_WORDS.contains(field)) {
+          } else if (SHORT_WORDS.contains(field)
+              && !(field.equals(JobField.LIFT) && DraftText.asked(shared))) {
             problems.add(Problem.of(field.word(), answer, "left out where legs are listed"));
           }
         });
@@ -111,7 +155,7 @@ public final class LayoutForm {
       leg.answers()
           .forEach(
               (field, answer) -> {
-                if (!OF_A_LEG.contains(field)) {
+                if (!OF_A_LEG.contains(field) && !field.equals(JobField.PUMP_CURVE)) {
                   problems.add(
                       Problem.of(
                           in(leg.name(), field.word()),
@@ -194,16 +238,51 @@ public final class LayoutForm {
     }
     Map<JobField, String> answers = new TreeMap<>(shared);
     answers.putAll(text.answers());
-    if (!behind.isEmpty()) {
-      answers.put(JobField.TO, UNTIL_PLANNED);
-      answers.put(JobField.FLOW, flowGpm + " gpm");
-      answers.put(JobField.NEED, "0 psi");
+    if (text.answers().containsKey(JobField.PUMP_CURVE)) {
+      // Of the pump it begins at, not of the source.
+      answers.remove(JobField.PUMP_CURVE);
+      Optional.ofNullable(shared.get(JobField.PUMP_CURVE))
+          .ifPresent(curve -> answers.put(JobField.PUMP_CURVE, curve));
     }
-    Optional<Job> job = job(name, answers);
+    Optional<LayoutPump> pump = Optional.ofNullable(pumps.get(name));
+    draft.ifPresent(one -> drawing(one, text, pump, answers));
+    if (!behind.isEmpty()) {
+      answers.put(JobField.TO, pump.map(one -> one.intake().toString()).orElse(UNTIL_PLANNED));
+      answers.put(JobField.FLOW, flowGpm + " gpm");
+      double needPsi = Math.max(0, pump.map(LayoutPump::leastIntakePsi).orElse(0.0));
+      answers.put(JobField.NEED, needPsi + " psi");
+    }
+    Optional<Job> job =
+        job(name, answers)
+            .map(
+                one ->
+                    pump.flatMap(LayoutPump::drafting)
+                        .map(drawn -> one.flowing(one.flowGpm(), drawn.leastIntakePsi()))
+                        .orElse(one));
     int copies = copies(text, behind);
     job.ifPresent(
         one -> read.put(name, new LegJob(name, text.behind(), copies, one, behind.isEmpty())));
     return Optional.ofNullable(read.get(name));
+  }
+
+  /** A suction leg rises by the lift and has no slack; what lies behind its pump knows neither. */
+  private void drawing(
+      DraftText drawn, LegText leg, Optional<LayoutPump> pump, Map<JobField, String> answers) {
+    answers.remove(JobField.LIFT);
+    if (leg.behind().isPresent()) {
+      Optional.ofNullable(pumps.get(leg.behind().get()))
+          .map(one -> one.discharges().get(0) + " pump")
+          .or(() -> Optional.of("2.5 NH male outlet"))
+          .ifPresent(from -> answers.put(JobField.FROM, from));
+      return;
+    }
+    answers.put(
+        JobField.FROM,
+        pump.map(one -> one.intake().toString()).orElse("2.5 NH male") + " open_water");
+    answers.putIfAbsent(JobField.SLACK, "0 %");
+    if (!answers.containsKey(JobField.ROUTE)) {
+      answers.putIfAbsent(JobField.RISE, drawn.liftFt() + " ft");
+    }
   }
 
   private Optional<Job> job(String leg, Map<JobField, String> answers) {

@@ -2,19 +2,74 @@ package hosewright.job.layout;
 
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.Supply;
+import hosewright.hydraulics.suction.Drafting;
+import hosewright.job.Ends;
 import hosewright.job.Job;
+import hosewright.thread.End;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Water that divides: legs from one source to an appliance each.
  *
  * @param legs each stands after the leg it begins behind
+ * @param pumps what pumps the water on, by the name of the leg that ends there
  */
-public record LayoutJob(List<LegJob> legs) {
+public record LayoutJob(List<LegJob> legs, Map<String, LayoutPump> pumps) {
   public LayoutJob {
     legs = List.copyOf(legs);
+    pumps = Map.copyOf(pumps);
+  }
+
+  /** The buyer's pump where a leg ends, if one stands there. */
+  public Optional<LayoutPump> pumpBehind(LegJob leg) {
+    return Optional.ofNullable(pumps.get(leg.name()));
+  }
+
+  /** How open water is drawn, where the first leg draws it. */
+  public Optional<Drafting> drafting() {
+    return pumpBehind(legs.get(0)).flatMap(LayoutPump::drafting);
+  }
+
+  /**
+   * This layout with its suction leg behind a strainer.
+   *
+   * @param strainer its item number
+   * @param end the end that the leg begins at
+   * @param takenPsi what it takes at the flow, psi
+   */
+  public LayoutJob drawingBy(String strainer, End end, double takenPsi) {
+    List<LegJob> behind = new ArrayList<>(legs);
+    LegJob first = legs.get(0);
+    Job job = first.job();
+    List<String> wanted = new ArrayList<>(job.accessories());
+    wanted.removeIf(LayoutJob::asksForStrainer);
+    wanted.add(strainer);
+    behind.set(
+        0,
+        new LegJob(
+            first.name(),
+            first.behind(),
+            first.copies(),
+            job.between(new Ends(job.source(), end, job.appliance(), job.to()))
+                .withSupply(Optional.of(new Inlet(-takenPsi, 0)))
+                .wanting(wanted),
+            first.last()));
+    return new LayoutJob(behind, pumps);
+  }
+
+  /** Whether a word asks for what stands at the water's end of a suction line. */
+  public static boolean asksForStrainer(String wanted) {
+    return wanted.strip().replace('-', ' ').toLowerCase(Locale.ROOT).matches("strainer|foot valve");
+  }
+
+  /** The buyer's pump where a leg begins, if one stands there. */
+  public Optional<LayoutPump> pumpBefore(LegJob leg) {
+    return leg.behind().map(pumps::get);
   }
 
   /** What holds for all legs: heading, source, service, terms. */
@@ -54,6 +109,7 @@ public record LayoutJob(List<LegJob> legs) {
                 leg ->
                     new LegJob(
                         leg.name(), leg.behind(), leg.copies(), leg.job().on(day), leg.last()))
-            .toList());
+            .toList(),
+        pumps);
   }
 }

@@ -11,17 +11,20 @@ import java.util.TreeMap;
  *
  * @param answers what holds for all legs, text by field
  * @param legs in the order written; none for a job of one line
+ * @param points where legs meet at something that has facts of its own
  * @param beside parts and kits wanted besides what is laid
  */
-public record LayoutText(Map<JobField, String> answers, List<LegText> legs, PartsBeside beside) {
+public record LayoutText(
+    Map<JobField, String> answers, List<LegText> legs, List<PointText> points, PartsBeside beside) {
   public LayoutText {
     answers = Map.copyOf(answers);
     legs = List.copyOf(legs);
+    points = List.copyOf(points);
   }
 
   /** With nothing wanted besides what is laid. */
   public LayoutText(Map<JobField, String> answers, List<LegText> legs) {
-    this(answers, legs, PartsBeside.NONE);
+    this(answers, legs, List.of(), PartsBeside.NONE);
   }
 
   /** One line, with nothing wanted besides it. */
@@ -31,12 +34,12 @@ public record LayoutText(Map<JobField, String> answers, List<LegText> legs, Part
 
   /** With other answers for all legs. */
   public LayoutText saying(Map<JobField, String> other) {
-    return new LayoutText(other, legs, beside);
+    return new LayoutText(other, legs, points, beside);
   }
 
   /** With other parts besides what is laid. */
   public LayoutText with(PartsBeside other) {
-    return new LayoutText(answers, legs, other);
+    return new LayoutText(answers, legs, points, other);
   }
 
   /** Whether it asks for parts and for no line. */
@@ -53,8 +56,15 @@ public record LayoutText(Map<JobField, String> answers, List<LegText> legs, Part
       if (!leg.copies().isBlank()) {
         words.put(in(leg, "copies"), leg.copies());
       }
+      leg.points().begins().ifPresent(point -> words.put(in(leg, "begins"), point));
+      leg.points().ends().ifPresent(point -> words.put(in(leg, "ends"), point));
+      new TreeMap<>(leg.points().pump()).forEach((word, said) -> words.put(in(leg, word), said));
       new TreeMap<>(leg.answers())
           .forEach((field, answer) -> words.put(in(leg, field.word()), answer));
+    }
+    for (PointText point : points) {
+      new TreeMap<>(point.words())
+          .forEach((word, said) -> words.put("point " + point.name() + ": " + word, said));
     }
     if (!beside.parts().isEmpty()) {
       words.put("parts", String.join("; ", beside.parts()));

@@ -6,5 +6,7 @@ public enum SourceKind {
   PUMP,
   PIPE,
   TANK,
-  OUTLET
+  OUTLET,
+  /** A pond, a river, a tank below: nothing pushes its water. */
+  OPEN_WATER
 }

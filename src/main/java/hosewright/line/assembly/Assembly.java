@@ -168,6 +168,7 @@ public record Assembly(
       case PIPE -> "pipe stub";
       case TANK -> "tank outlet";
       case OUTLET -> "outlet";
+      case OPEN_WATER -> "strainer in open water";
     };
   }
 

@@ -129,7 +129,7 @@ public record GasketCount(End end, int fitted, int bought, int owned) {
 
   private static int column(Placed part, End end, boolean first) {
     return switch (part.role()) {
-      case SOURCE, APPLIANCE -> OWNED;
+      case SOURCE, PUMP, APPLIANCE -> OWNED;
       case HOSE ->
           part.isOwnedHose() ? OWNED : part.hose().bringsGasket(end, first) ? FITTED : BOUGHT;
       case ADAPTER, DEVICE, SPLIT, JOIN ->

@@ -78,6 +78,12 @@ public record Placed(
         lines);
   }
 
+  /** A pump of the buyer's on the way. */
+  public static Placed pump(String name, End intake, End discharge) {
+    return new Placed(
+        Role.PUMP, Thing.named(name), Optional.of(intake), Optional.of(discharge), 1, 1);
+  }
+
   /** An adapter nobody stocks, named by its two ends and the pressure it must be rated for. */
   public static Placed toSource(End upstream, End downstream, OptionalDouble ratedPsi, int lines) {
     String rating =

@@ -3,6 +3,7 @@ package hosewright.line.check;
 import hosewright.catalogue.HoseType;
 import hosewright.csv.ReferenceTable;
 import hosewright.job.Job;
+import hosewright.job.question.SourceKind;
 import hosewright.job.question.Use;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,9 @@ import org.apache.commons.csv.CSVRecord;
  */
 record HoseTypes(List<HoseType> takes, String source) {
   private static final Map<String, HoseTypes> ALL = load();
+
+  /** A leg that draws its water, whatever the use. */
+  private static final String DRAWN = key("any", "suction");
 
   private static Map<String, HoseTypes> load() {
     Map<String, HoseTypes> all = new HashMap<>();
@@ -45,6 +49,9 @@ record HoseTypes(List<HoseType> takes, String source) {
    * @param last whether the leg ends at the appliance
    */
   static HoseTypes of(Job job, boolean last) {
+    if (job.source() == SourceKind.OPEN_WATER) {
+      return ALL.get(DRAWN);
+    }
     Use use = job.service().use();
     boolean handLine = last && job.appliance().handHeld();
     return ALL.get(key(use.word(), handLine ? "hand line" : "supply"));

@@ -5,6 +5,7 @@ import static hosewright.line.check.Checks.text;
 
 import hosewright.job.Job;
 import hosewright.job.Limit;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Span;
@@ -23,6 +24,9 @@ import java.util.stream.Collectors;
 
 /** Checks on what each part sees against what it is rated for. */
 final class RatingChecks {
+  /** By the density of mercury at 32 °F, 13.595: a psi is 2.036 in of it. */
+  private static final double IN_HG_IN_PSI = 2.036;
+
   private static final String EITHER_WAY = "flowing or shut";
 
   private final Job job;
@@ -154,7 +158,36 @@ final class RatingChecks {
             .in(Span.nameOf(part.part(), spans)));
   }
 
+  /** What draws is made for it: the hose that comes nearest to the vacuum it is rated for. */
+  private Check suction() {
+    SeenPressure worst =
+        seen.stream()
+            .filter(part -> part.part().isHose())
+            .min(
+                Comparator.comparingDouble(
+                    part ->
+                        part.part().rating().vacuumInHg().orElse(0)
+                            + part.lowestPsi() * IN_HG_IN_PSI))
+            .orElseThrow();
+    double ratedInHg = worst.part().rating().vacuumInHg().orElse(0);
+    double drawnInHg = Math.max(0, -worst.lowestPsi() * IN_HG_IN_PSI);
+    return check(
+            CheckId.SUCTION_VACUUM,
+            drawnInHg <= ratedInHg ? Outcome.PASS : Outcome.FAIL,
+            drawnInHg,
+            ratedInHg,
+            "inHg",
+            text(
+                "%s is drawn upon by %.1f in of mercury; it is rated %.0f",
+                worst.part().description(), drawnInHg, ratedInHg),
+            "the item's rating in the catalogue")
+        .in(Span.nameOf(worst.part(), spans));
+  }
+
   Check noSuction() {
+    if (job.source() == SourceKind.OPEN_WATER) {
+      return suction();
+    }
     SeenPressure lowest =
         seen.stream().min(Comparator.comparingDouble(SeenPressure::lowestPsi)).orElseThrow();
     boolean suction = lowest.lowestPsi() < -PressureChecks.HAIR_PSI;

@@ -27,7 +27,7 @@ final class ServiceChecks {
     List<Check> checks = new ArrayList<>();
     boolean anyBought =
         line.parts().stream().anyMatch(part -> part.role() == Role.HOSE && !part.isOwnedHose());
-    if (job.service().use().isFire() && anyBought) {
+    if (job.service().use().isFire() && anyBought && job.source() != SourceKind.OPEN_WATER) {
       checks.add(fireMarked(line));
     }
     if (job.service().use() == Use.DRINKING) {

@@ -5,6 +5,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
 import hosewright.job.Service;
+import hosewright.job.question.SourceKind;
 import hosewright.job.question.Use;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +17,14 @@ public final class Eligibility {
   static final Set<String> FIRE_HOSE_STANDARDS = Set.of("NFPA 1961", "NFPA 1960");
 
   private final Service service;
+  private final boolean draws;
   private final NetPrice prices;
   private final Availability availability;
 
   public Eligibility(Job job, NetPrice prices) {
     this.availability = Availability.of(job);
     this.service = job.service();
+    this.draws = job.source() == SourceKind.OPEN_WATER;
     this.prices = prices;
   }
 
@@ -40,7 +43,7 @@ public final class Eligibility {
     return whyNotWetted(item)
         .or(
             () ->
-                service.use().isFire() && !isMarkedForFire(item)
+                service.use().isFire() && !draws && !isMarkedForFire(item)
                     ? Optional.of("not marked to a fire hose standard")
                     : Optional.empty());
   }

@@ -8,6 +8,7 @@ import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.job.question.ApplianceKind;
 import hosewright.job.question.Asked;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Split;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -54,14 +55,15 @@ final class Misfits {
   /** A pump pushes the water through every line planned; nothing draws it. */
   private void drawing(String wanted, Meant meant) {
     boolean draws =
-        meant.item().map(item -> item.hoseType() == HoseType.SUCTION).orElse(false)
-            || meant.sorts().stream()
-                .anyMatch(sort -> sort == Sort.FOOT_VALVE || sort == Sort.STRAINER);
+        job.source() != SourceKind.OPEN_WATER
+            && (meant.item().map(item -> item.hoseType() == HoseType.SUCTION).orElse(false)
+                || meant.sorts().stream()
+                    .anyMatch(sort -> sort == Sort.FOOT_VALVE || sort == Sort.STRAINER));
     if (draws) {
       add(
           wanted,
           "goods for a line under pressure: suction goods have no place in it, since nothing draws"
-              + " the water here");
+              + " the water here. 'from: open water' with a leg that ends at a pump takes them");
     }
   }
 

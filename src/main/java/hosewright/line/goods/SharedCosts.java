@@ -85,6 +85,11 @@ public final class SharedCosts {
   /** Gaskets of a kind: those to be bought, and all that stand in it. */
   private record Seals(int bought, int all) {}
 
+  /** What one sealant for all threads costs, in the currency's major unit. */
+  public double sealantCost() {
+    return sealantCost;
+  }
+
   public Compared compared(Goods goods) {
     double flat = 0;
     Map<String, Integer> counts = new HashMap<>();

@@ -47,6 +47,11 @@ public record FedLayout(PricedLayout priced, Inlet source, Map<FedLeg, List<Chec
     return whole().goods().gaskets();
   }
 
+  /** By how much it misses what its source gives and what its parts bear, psi. */
+  double missedPsi() {
+    return priced.missedPsi(source);
+  }
+
   /** Whether nothing fails that another choice of parts could mend. */
   boolean bestThatCanBe() {
     return checks.values().stream()

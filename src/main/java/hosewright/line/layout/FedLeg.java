@@ -6,7 +6,9 @@ import hosewright.job.Job;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.check.Checks;
 import hosewright.line.check.PressureChecks;
+import hosewright.line.check.PumpChecks;
 import hosewright.line.goods.Basket;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.layout.search.LaidLeg;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
@@ -21,7 +23,7 @@ import java.util.Optional;
  * @param job the leg as it is fed
  * @param begins how much higher than the source it begins, ft, and how far along the hose
  * @param before the leg where whose end it begins; empty at the source
- * @param dividerPsi what the divider between the two takes, psi
+ * @param dividerPsi what the divider between the two takes, psi; less than nothing where it pumps
  */
 public record FedLeg(
     LaidLeg laid,
@@ -59,7 +61,7 @@ public record FedLeg(
     return outletPsi() - laid.needPsi();
   }
 
-  private Inlet inlet() {
+  Inlet inlet() {
     return (Inlet) job.supply().orElseThrow();
   }
 
@@ -74,10 +76,37 @@ public record FedLeg(
     List<Check> checks = new ArrayList<>(Checks.of(job, line(), hydraulics, purchases));
     if (hydraulics.calculated()) {
       laid.divider()
+          .filter(one -> one.boost().isEmpty())
           .flatMap(one -> PressureChecks.ofDivider(job, one.towards(0), highestAtEndPsi()))
           .ifPresent(checks::add);
+      laid.divider().flatMap(Divider::pump).map(this::checksOf).ifPresent(checks::addAll);
     }
     return checks;
+  }
+
+  private List<Check> checksOf(Divider.Pump pump) {
+    return new PumpChecks(
+            pump.name(),
+            pump.boost(),
+            job.flowGpm(),
+            pump.mostGpm(),
+            new Inlet(outletPsi(), closedAtEndPsi()),
+            neededBehindPsi(),
+            pump.drafting())
+        .all();
+  }
+
+  /** The most that a leg behind it needs where it begins, psi. */
+  public double neededBehindPsi() {
+    return laid.behind().stream().mapToDouble(LaidLeg::needsPsi).max().orElse(0);
+  }
+
+  /** How much more a pump at its end gives than all behind it need, psi; 0 without one. */
+  public double pumpedOverPsi() {
+    return laid.divider()
+        .flatMap(Divider::boost)
+        .map(boost -> Math.max(0, boost.outletPsi(outletPsi()) - neededBehindPsi()))
+        .orElse(0.0);
   }
 
   /** Flowing or shut. */
@@ -85,7 +114,8 @@ public record FedLeg(
     return Math.max(outletPsi(), closedAtEndPsi());
   }
 
-  private double closedAtEndPsi() {
+  /** Pressure where it ends with nothing flowing, psi. */
+  public double closedAtEndPsi() {
     return inlet().closedPsi() - job.run().riseFt() * Physical.PSI_PER_FT;
   }
 
@@ -114,8 +144,9 @@ public record FedLeg(
     Begins ends =
         new Begins(begins.elevationFt() + riseFt, begins.distanceFt() + leg.line().laidFt());
     for (int i = 0; i < laid.behind().size(); i++) {
-      double takenPsi = laid.dividerPsi(i);
-      Inlet next = new Inlet(leg.outletPsi() - takenPsi, leg.closedAtEndPsi());
+      Inlet end = new Inlet(leg.outletPsi(), leg.closedAtEndPsi());
+      Inlet next = laid.divider().orElseThrow().feeds(i, end);
+      double takenPsi = end.flowingPsi() - next.flowingPsi();
       feed(laid.behind().get(i), next, ends, Optional.of(leg), takenPsi, all);
     }
   }

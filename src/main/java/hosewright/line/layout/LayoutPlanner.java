@@ -67,8 +67,12 @@ public final class LayoutPlanner {
   public record Found(
       Optional<FedLayout> best, Optional<LegJob> undivided, List<String> withoutLine, int looked) {}
 
+  static Found nothingFound() {
+    return new Found(Optional.empty(), Optional.empty(), List.of(), 0);
+  }
+
   public Found find() {
-    LayoutSearch usual = search(layout.fed(), true);
+    LayoutSearch usual = search(layout.fed(), true, false);
     Optional<FedLayout> best = cheapest(usual);
     if (best.isPresent() && best.get().bill().partsToSource() == 0) {
       return found(best, usual);
@@ -76,7 +80,7 @@ public final class LayoutPlanner {
     if (!PracticeChecks.mayRankLast(layout.whole())) {
       return found(best.isPresent() ? best : nearest(), usual);
     }
-    LayoutSearch any = search(layout.fed(), false);
+    LayoutSearch any = search(layout.fed(), false, false);
     best = better(best, cheapest(any));
     return found(best.isPresent() ? best : nearest(), any);
   }
@@ -86,8 +90,8 @@ public final class LayoutPlanner {
     return new Found(best, search.undivided(), withoutLine, looked);
   }
 
-  private LayoutSearch search(Optional<Inlet> source, boolean usual) {
-    return new LayoutSearch(layout, shop, new LayoutSearch.Limits(source, usual));
+  private LayoutSearch search(Optional<Inlet> source, boolean usual, boolean anyRelief) {
+    return new LayoutSearch(layout, shop, new LayoutSearch.Limits(source, usual, anyRelief));
   }
 
   /** The one of usual hose, unless it lacks more parts. */
@@ -100,13 +104,13 @@ public final class LayoutPlanner {
 
   /** Where none is fed: one that misses by the least, and the cheapest that misses by no more. */
   private Optional<FedLayout> nearest() {
-    LayoutSearch unlimited = search(Optional.empty(), true);
+    LayoutSearch unlimited = search(Optional.empty(), true, true);
     Optional<PricedLayout> near = nearest(unlimited.some());
     looked += unlimited.looked();
     if (near.isEmpty()) {
       return Optional.empty();
     }
-    LayoutSearch nearer = search(Optional.of(fedAs(near.get())), true);
+    LayoutSearch nearer = search(Optional.of(fedAs(near.get())), true, true);
     List<Whole> noFarther = nearer.within(bound(near.get()), Worth.NOTHING);
     looked += nearer.looked();
     return nearest(noFarther).or(() -> near).map(this::fed);

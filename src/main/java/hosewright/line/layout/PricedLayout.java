@@ -5,6 +5,7 @@ import hosewright.line.assembly.Lay;
 import hosewright.line.goods.Basket;
 import hosewright.line.goods.Billing;
 import hosewright.line.goods.Goods;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.layout.search.LaidLeg;
 import hosewright.line.layout.search.Whole;
 import java.util.Comparator;
@@ -34,7 +35,21 @@ public record PricedLayout(Whole whole, Billing.Priced bill, Money total) {
   /** By how much it misses what a source gives and what its parts bear, psi. */
   double missedPsi(Inlet source) {
     return Math.max(0, whole.needsPsi() - source.flowingPsi())
-        + Math.max(0, source.closedPsi() - whole.bearsPsi());
+        + Math.max(0, source.closedPsi() - whole.bearsPsi())
+        + legs().mapToDouble(PricedLayout::overReliefPsi).sum();
+  }
+
+  /** By how much what a leg's pump must bring is over what its relief valve lets stand, psi. */
+  private static double overReliefPsi(LaidLeg leg) {
+    return leg.divider()
+        .flatMap(Divider::boost)
+        .map(
+            boost ->
+                leg.behind().stream()
+                    .mapToDouble(next -> Math.max(0, next.needsPsi() - boost.reliefPsi()))
+                    .max()
+                    .orElse(0))
+        .orElse(0.0);
   }
 
   private Stream<LaidLeg> legs() {

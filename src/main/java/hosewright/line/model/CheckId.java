@@ -21,6 +21,10 @@ public enum CheckId {
   HYDRANT_LOSS("hydrant loss"),
   HYDRANT_TEST("hydrant test"),
   SUCTION_LIFT("suction lift"),
+  SUCTION_VACUUM("suction vacuum"),
+  PUMP_INTAKE("pump intake"),
+  PUMP_FLOW("pump flow"),
+  RELIEF_SETTING("relief setting"),
   VELOCITY("velocity"),
   FITTING_VELOCITY("fitting velocity"),
   END_VELOCITY("end velocity"),
@@ -83,6 +87,7 @@ public enum CheckId {
   public boolean isOfTheJob() {
     return this == BACKFLOW_PROTECTION
         || this == HYDRANT_RESIDUAL
+        || this == PUMP_FLOW
         || this == BUDGET
         || this == END_VELOCITY;
   }

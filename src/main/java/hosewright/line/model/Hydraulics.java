@@ -51,9 +51,24 @@ public record Hydraulics(
    * @param elevationPsi psi, negative downhill
    * @param adapterPsi in adapters, psi
    * @param appliancePsi in valves, wyes and meters standing in the line, psi
+   * @param pumpedPsi what pumps on the way add, psi; empty where there are none
    */
   public record Losses(
-      double frictionPsi, double elevationPsi, double adapterPsi, double appliancePsi) {}
+      double frictionPsi,
+      double elevationPsi,
+      double adapterPsi,
+      double appliancePsi,
+      Optional<Double> pumpedPsi) {
+    public Losses {
+      // Plans kept before there were such pumps say nothing of them.
+      pumpedPsi = pumpedPsi == null ? Optional.empty() : pumpedPsi;
+    }
+
+    /** With no pump on the way. */
+    public Losses(double frictionPsi, double elevationPsi, double adapterPsi, double appliancePsi) {
+      this(frictionPsi, elevationPsi, adapterPsi, appliancePsi, Optional.empty());
+    }
+  }
 
   /**
    * How the loss in the hose was found.
@@ -145,12 +160,13 @@ public record Hydraulics(
     return summits;
   }
 
-  /** All that is lost between source and appliance, psi. */
+  /** All that is lost between source and appliance, less what pumps add, psi. */
   public double lostPsi() {
     return losses.frictionPsi()
         + losses.elevationPsi()
         + losses.adapterPsi()
-        + losses.appliancePsi();
+        + losses.appliancePsi()
+        - losses.pumpedPsi().orElse(0.0);
   }
 
   /**
@@ -160,7 +176,7 @@ public record Hydraulics(
    * @param needPsi what the appliance needs, psi
    */
   public Optional<Station> decidingSummit(double needPsi) {
-    return requiredSourcePsi() > needPsi + lostPsi() + 1e-6
+    return pumpedPsi().isEmpty() && requiredSourcePsi() > needPsi + lostPsi() + 1e-6
         ? summits().stream().min(Comparator.comparingDouble(Station::flowingPsi))
         : Optional.empty();
   }
@@ -196,6 +212,10 @@ public record Hydraulics(
 
   public double applianceLossPsi() {
     return losses.appliancePsi();
+  }
+
+  public Optional<Double> pumpedPsi() {
+    return losses.pumpedPsi();
   }
 
   public double requiredSourcePsi() {

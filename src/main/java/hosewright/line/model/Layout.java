@@ -73,9 +73,15 @@ public record Layout(
     return nodes.stream().filter(node -> node.role() == Role.APPLIANCE).mapToInt(Node::count).sum();
   }
 
-  /** Whether unlike lines end at appliances of their own. */
+  /** Whether unlike lines end at appliances of their own, or a pump stands between two. */
   public boolean endsApart() {
-    return nodes.stream().filter(node -> node.role() == Role.APPLIANCE).count() > 1;
+    return nodes.stream().filter(node -> node.role() == Role.APPLIANCE).count() > 1
+        || nodes.stream().anyMatch(node -> node.role() == Role.PUMP);
+  }
+
+  /** Whether its water is drawn: what stands in it is bought with the line. */
+  public boolean draws() {
+    return nodes.stream().anyMatch(node -> node.role() == Role.SOURCE && !node.part().isBuyers());
   }
 
   /** How many outlets of the source a line starts from. */

@@ -14,13 +14,15 @@ public enum Role {
   SPLIT,
   /** Where several lines become one: a siamese. */
   JOIN,
+  /** What takes in the water of one line and pushes it on. */
+  PUMP,
   /** What the line feeds. */
   APPLIANCE;
 
   /** Whether a leg ends there and another may begin. */
   public boolean isNode() {
     return switch (this) {
-      case SOURCE, SPLIT, JOIN, APPLIANCE -> true;
+      case SOURCE, SPLIT, JOIN, PUMP, APPLIANCE -> true;
       case HOSE, ADAPTER, DEVICE -> false;
     };
   }
@@ -34,7 +36,7 @@ public enum Role {
   public boolean isFitting() {
     return switch (this) {
       case ADAPTER, DEVICE, SPLIT, JOIN -> true;
-      case SOURCE, HOSE, APPLIANCE -> false;
+      case SOURCE, HOSE, PUMP, APPLIANCE -> false;
     };
   }
 }

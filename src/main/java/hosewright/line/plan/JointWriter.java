@@ -62,7 +62,7 @@ final class JointWriter {
    */
   private String name(Placed part, int which) {
     return switch (part.role()) {
-      case SOURCE, APPLIANCE -> part.description();
+      case SOURCE, PUMP, APPLIANCE -> part.description();
       case HOSE -> sections(part, which, which);
       case ADAPTER ->
           part.item().isEmpty()

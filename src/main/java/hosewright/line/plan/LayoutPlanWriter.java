@@ -2,6 +2,7 @@ package hosewright.line.plan;
 
 import static hosewright.line.check.Checks.text;
 
+import hosewright.catalogue.Item;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.question.Practice;
@@ -11,6 +12,7 @@ import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
 import hosewright.line.layout.LayoutChecks;
 import hosewright.line.layout.LayoutPlanner;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
@@ -33,8 +35,13 @@ final class LayoutPlanWriter {
   private final LayoutJob layout;
   private final Shop shop;
   private final LocalThreads register;
+  private final Optional<Item> strainer;
 
-  LayoutPlanWriter(LayoutJob layout, Shop shop, LocalThreads register) {
+  /**
+   * @param strainer what the suction leg begins at, where one draws
+   */
+  LayoutPlanWriter(LayoutJob layout, Shop shop, LocalThreads register, Optional<Item> strainer) {
+    this.strainer = strainer;
     this.layout = layout;
     this.shop = shop;
     this.register = register;
@@ -59,6 +66,15 @@ final class LayoutPlanWriter {
       accessories.addAll(AccessoryWriter.of(leg.job(), alone));
     }
     throttles(fed).forEach(cautions::add);
+    strainer
+        .filter(item -> item.lossCoefficient().isEmpty())
+        .ifPresent(
+            item ->
+                cautions.add(
+                    "What "
+                        + item.number()
+                        + " takes of the lift is not stated and was taken as nothing: ask its"
+                        + " maker."));
     accessories.forEach(one -> one.care().ifPresent(care -> cautions.add(care + ".")));
     Optional<Check> failed =
         checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
@@ -69,7 +85,7 @@ final class LayoutPlanWriter {
             failed.map(LayoutPlanWriter::limit),
             failed.isEmpty() ? List.of() : instead(fed),
             List.copyOf(cautions)),
-        TreeWriter.of(fed),
+        TreeWriter.of(fed, strainer),
         TreeWater.of(layout, fed),
         checks,
         bill(fed, accessories),
@@ -102,26 +118,48 @@ final class LayoutPlanWriter {
   private List<String> throttles(FedLayout fed) {
     List<String> sentences = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
+      setting(leg).ifPresent(sentences::add);
+      double sparePsi = leg.sparePsi() - leg.before().map(FedLeg::pumpedOverPsi).orElse(0.0);
       if (leg.laid().asked().last()
           && leg.hydraulics().calculated()
           && leg.before().isPresent()
-          && leg.sparePsi() >= LEAST_THROTTLED_PSI) {
+          && sparePsi >= LEAST_THROTTLED_PSI) {
         sentences.add(
             text(
                 "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and would get"
                     + " %.1f psi, and more water, with the gate open.",
                 leg.name(),
-                leg.sparePsi(),
+                sparePsi,
                 leg.laid().needPsi(),
                 leg.job().flowGpm(),
-                leg.outletPsi()));
+                leg.laid().needPsi() + sparePsi));
       }
     }
     return sentences;
   }
 
+  /** What a pump on the way is set to, where it could give more. */
+  private static Optional<String> setting(FedLeg leg) {
+    return leg.pumpedOverPsi() < LEAST_THROTTLED_PSI
+        ? Optional.empty()
+        : leg.laid()
+            .divider()
+            .flatMap(Divider::pump)
+            .map(
+                pump ->
+                    text(
+                        "Set %s to give %.0f psi: that feeds all behind it; at its most it would"
+                            + " give %.0f psi, and more water.",
+                        pump.name(),
+                        Math.ceil(leg.neededBehindPsi()),
+                        pump.boost().outletPsi(leg.outletPsi())));
+  }
+
   private List<String> instead(FedLayout fed) {
     List<String> instead = new ArrayList<>();
+    if (layout.drafting().isPresent()) {
+      return instead;
+    }
     if (fed.whole().needsPsi() > fed.source().flowingPsi()
         && fed.whole().needsPsi() <= fed.whole().bearsPsi()) {
       instead.add(
@@ -160,8 +198,21 @@ final class LayoutPlanWriter {
     return new LinePlan.Searched(found.looked(), 0, 0, found.looked());
   }
 
+  private boolean draws(String leg) {
+    return layout.drafting().isPresent() && layout.legs().get(0).name().equals(leg);
+  }
+
   /** The answer where the catalogue cannot lay the layout at all. */
   private LinePlan nothing(LayoutPlanner.Found found) {
+    if (layout.drafting().isPresent() && strainer.isEmpty()) {
+      return PlanWriter.nothing(
+          asked(),
+          "leg " + layout.legs().get(0).name() + ": no strainer is sold that it could begin at",
+          List.of(),
+          Money.zero(shop.currency()),
+          shop.date(),
+          searched(found));
+    }
     String limit =
         found
             .undivided()
@@ -185,7 +236,10 @@ final class LayoutPlanWriter {
                         ? "the catalogue has no layout that joins these legs"
                         : "leg "
                             + found.withoutLine().get(0)
-                            + ": the catalogue has no hose that may be laid so");
+                            + (draws(found.withoutLine().get(0))
+                                ? ": no suction hose joins a strainer as wide as it is, or the"
+                                    + " foot valve asked for, to the pump's intake"
+                                : ": the catalogue has no hose that may be laid so"));
     return PlanWriter.nothing(
         asked(), limit, List.of(), Money.zero(shop.currency()), shop.date(), searched(found));
   }

@@ -16,15 +16,32 @@ final class LayoutSentence {
     text.append(
         String.format(
             Locale.ROOT,
-            "From %s (%s), %d legs, %s gpm of %s in all, plus %.0f %% slack.",
-            PlanSentence.withArticle(Assembly.describe(whole.source())),
-            whole.from(),
+            "From %s, %d legs, %s gpm of %s in all, plus %.0f %% slack.",
+            source(layout),
             layout.legs().size(),
             PlanSentence.tenths(layout.flowGpm()),
             whole.service().fluid(),
-            whole.run().slack() * 100));
+            layout.legs().get(layout.legs().size() - 1).job().run().slack() * 100));
     layout.legs().forEach(leg -> text.append(' ').append(leg(leg)));
     return text + PlanSentence.leftAside(whole);
+  }
+
+  private static String source(LayoutJob layout) {
+    Job whole = layout.whole();
+    return layout
+        .drafting()
+        .map(
+            drawn ->
+                String.format(
+                    Locale.ROOT,
+                    "open water %s ft below the pump",
+                    PlanSentence.tenths(drawn.liftFt())))
+        .orElseGet(
+            () ->
+                PlanSentence.withArticle(Assembly.describe(whole.source()))
+                    + " ("
+                    + whole.from()
+                    + ")");
   }
 
   private static String leg(LegJob leg) {

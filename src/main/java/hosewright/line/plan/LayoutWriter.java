@@ -62,6 +62,7 @@ final class LayoutWriter {
       case SOURCE -> "source";
       case SPLIT -> "wye";
       case JOIN -> "siamese";
+      case PUMP -> "pump";
       case APPLIANCE -> "appliance";
       case HOSE, ADAPTER, DEVICE -> throw new IllegalArgumentException(node + " is no node");
     };

@@ -11,6 +11,8 @@ import hosewright.line.assembly.HoseLine;
 import hosewright.line.explain.ReasonWriter;
 import hosewright.line.explain.Remedies;
 import hosewright.line.hose.HoseLines;
+import hosewright.line.layout.DraftPlanner;
+import hosewright.line.layout.LayoutFlow;
 import hosewright.line.layout.LayoutPlanner;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.LinePlan.Alternative;
@@ -72,7 +74,32 @@ public final class Planner {
   public LinePlan plan(LayoutJob layout) {
     shop.dated(layout.whole());
     LayoutJob so = layout.on(shop.date());
-    return new LayoutPlanWriter(so, shop, register).write(new LayoutPlanner(so, shop).find());
+    DraftPlanner.Drawn drawn = found(so);
+    return new LayoutPlanWriter(drawn.layout(), shop, register, drawn.strainer())
+        .write(drawn.found());
+  }
+
+  private DraftPlanner.Drawn found(LayoutJob layout) {
+    return layout.drafting().isPresent()
+        ? new DraftPlanner(layout, shop).find()
+        : new DraftPlanner.Drawn(layout, Optional.empty(), new LayoutPlanner(layout, shop).find());
+  }
+
+  /**
+   * What the source brings through the layout planned for given flows.
+   *
+   * @return empty when the catalogue cannot lay it at all
+   * @throws BadInputException when no source is stated, or something else than water flows
+   */
+  public Optional<LayoutFlow> flow(LayoutJob layout) {
+    refuseNoSource(layout.supply().isPresent() || layout.drafting().isPresent());
+    refuseNoWater(layout.whole());
+    shop.dated(layout.whole());
+    DraftPlanner.Drawn drawn = found(layout.on(shop.date()));
+    return drawn
+        .found()
+        .best()
+        .map(best -> LayoutFlow.of(drawn.layout(), best, drawn.strainer().map(DraftPlanner::met)));
   }
 
   /** The plan for a job, with how it came to be chosen. */
@@ -154,17 +181,8 @@ public final class Planner {
   /** The flow that a source brings, of a job that may want none. */
   public Optional<Flowing> flow(SoughtFlow sought) {
     Job job = sought.job();
-    if (job.supply().isEmpty()) {
-      throw new BadInputException(
-          JobField.SOURCE_PRESSURE.word(),
-          "",
-          "a flow is found from a source: give source-pressure, or static with residual and at, or"
-              + " pump-curve");
-    }
-    if (!job.service().isWater()) {
-      throw new BadInputException(
-          JobField.FLUID.word(), job.service().fluid(), "water: the laws used hold for it alone");
-    }
+    refuseNoSource(job.supply().isPresent());
+    refuseNoWater(job);
     Optional<Flowing> flow = flowThroughBest(job);
     // The cheapest line for hardly any water may run too fast when it brings more.
     return sought.open()
@@ -176,6 +194,23 @@ public final class Planner {
                         .orElse(found)
                     : found)
         : flow;
+  }
+
+  private static void refuseNoSource(boolean stated) {
+    if (!stated) {
+      throw new BadInputException(
+          JobField.SOURCE_PRESSURE.word(),
+          "",
+          "a flow is found from a source: give source-pressure, or static with residual and at, or"
+              + " pump-curve");
+    }
+  }
+
+  private static void refuseNoWater(Job job) {
+    if (!job.service().isWater()) {
+      throw new BadInputException(
+          JobField.FLUID.word(), job.service().fluid(), "water: the laws used hold for it alone");
+    }
   }
 
   private Optional<Flowing> flowThroughBest(Job job) {

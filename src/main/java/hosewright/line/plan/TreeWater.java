@@ -5,6 +5,7 @@ import hosewright.hydraulics.working.Working;
 import hosewright.job.layout.LayoutJob;
 import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Hydraulics.CrossCheck;
 import hosewright.line.model.Hydraulics.Station;
@@ -46,7 +47,8 @@ final class TreeWater {
             along(Hydraulics::elevationLossPsi),
             along(Hydraulics::adapterLossPsi),
             along(Hydraulics::applianceLossPsi)
-                + way.stream().mapToDouble(FedLeg::dividerPsi).sum()),
+                + way.stream().mapToDouble(leg -> Math.max(0, leg.dividerPsi())).sum(),
+            pumped()),
         new Hydraulics.Friction(
             first.frictionBasis(), first.frictionCoefficient(), crossCheck(), List.of()),
         new Hydraulics.Forces(
@@ -57,6 +59,15 @@ final class TreeWater {
         filled(),
         profile(),
         working());
+  }
+
+  /** What pumps on the way add. */
+  private Optional<Double> pumped() {
+    boolean pumps =
+        way.stream().anyMatch(leg -> leg.laid().divider().flatMap(Divider::pump).isPresent());
+    return pumps
+        ? Optional.of(-way.stream().mapToDouble(leg -> Math.min(0, leg.dividerPsi())).sum())
+        : Optional.empty();
   }
 
   private double along(ToDoubleFunction<Hydraulics> figure) {
@@ -128,7 +139,13 @@ final class TreeWater {
         String name =
             i > 0 || first
                 ? station.name()
-                : leg.before().orElseThrow().laid().divider().orElseThrow().item().description();
+                : leg.before()
+                    .orElseThrow()
+                    .laid()
+                    .divider()
+                    .orElseThrow()
+                    .towards(0)
+                    .description();
         profile.add(
             new Station(
                 name,

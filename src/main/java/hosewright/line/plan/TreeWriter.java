@@ -6,6 +6,7 @@ import hosewright.hydraulics.law.Physical;
 import hosewright.line.assembly.Placed;
 import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
+import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Joint;
 import hosewright.line.model.Joint.Side;
 import hosewright.line.model.Layout;
@@ -17,7 +18,6 @@ import hosewright.line.model.Part;
 import hosewright.line.model.Part.Ends;
 import hosewright.line.model.Part.Flow;
 import hosewright.line.model.Part.Goods;
-import hosewright.line.model.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,17 +27,22 @@ final class TreeWriter {
   private static final String SOURCE = "source";
 
   private final FedLayout fed;
+  private final Optional<Item> strainer;
   private final List<Node> nodes = new ArrayList<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<Joint> joints = new ArrayList<>();
   private final List<StationDevice> devices = new ArrayList<>();
 
-  private TreeWriter(FedLayout fed) {
+  private TreeWriter(FedLayout fed, Optional<Item> strainer) {
     this.fed = fed;
+    this.strainer = strainer;
   }
 
-  static Layout of(FedLayout fed) {
-    TreeWriter writer = new TreeWriter(fed);
+  /**
+   * @param strainer what the suction leg begins at, where one draws
+   */
+  static Layout of(FedLayout fed, Optional<Item> strainer) {
+    TreeWriter writer = new TreeWriter(fed, strainer);
     fed.legs().forEach(writer::add);
     return new Layout(writer.nodes, writer.legs, writer.joints, writer.devices);
   }
@@ -50,7 +55,7 @@ final class TreeWriter {
     String begins = begins(leg);
     String ends = ends(leg);
     if (leg.before().isEmpty() && nodes.isEmpty()) {
-      nodes.add(new Node(SOURCE, first.part(), outlets()));
+      nodes.add(new Node(SOURCE, source(first.part()), outlets()));
     }
     for (Node node : alone.nodes()) {
       if (node != first && node != last) {
@@ -79,6 +84,22 @@ final class TreeWriter {
     devices.addAll(alone.devices());
   }
 
+  /** Open water has no end of its own: what stands in it has. */
+  private Part source(Part part) {
+    return strainer
+        .map(
+            item ->
+                new Part(
+                    part.role(),
+                    Owner.DEALER,
+                    new Goods(Optional.of(item.number()), item.description()),
+                    part.ends(),
+                    part.count(),
+                    part.section(),
+                    part.flow()))
+        .orElse(part);
+  }
+
   private int outlets() {
     return fed.legs().stream()
         .filter(leg -> leg.before().isEmpty())
@@ -94,7 +115,12 @@ final class TreeWriter {
   private static String ends(FedLeg leg) {
     return leg.laid()
         .divider()
-        .map(divider -> word(divider.item()) + " behind " + leg.name())
+        .map(
+            divider ->
+                divider
+                    .pump()
+                    .map(Divider.Pump::name)
+                    .orElseGet(() -> word(divider) + " behind " + leg.name()))
         .orElse("appliance of " + leg.name());
   }
 
@@ -102,10 +128,12 @@ final class TreeWriter {
     return node.name() + " in " + leg.name();
   }
 
-  private static String word(Item item) {
-    return item.sort() == Sort.WATER_THIEF
-        ? "water thief"
-        : item.sort() == Sort.MANIFOLD ? "manifold" : "wye";
+  private static String word(Divider divider) {
+    if (divider.pump().isPresent()) {
+      return "pump";
+    }
+    Sort sort = divider.item().map(Item::sort).orElse(Sort.WYE);
+    return sort == Sort.WATER_THIEF ? "water thief" : sort == Sort.MANIFOLD ? "manifold" : "wye";
   }
 
   private static Part divider(FedLeg leg) {
@@ -116,8 +144,8 @@ final class TreeWriter {
     }
     double inletIn = part.portIn(part.upstream().orElseThrow());
     return new Part(
-        Role.SPLIT,
-        Owner.DEALER,
+        part.role(),
+        part.item().isPresent() ? Owner.DEALER : Owner.BUYER,
         new Goods(part.item().map(Item::number), part.description()),
         new Ends(part.upstream(), part.downstream()),
         1,
@@ -144,7 +172,10 @@ final class TreeWriter {
   }
 
   private static Side side(FedLeg divided, Side side) {
-    Item item = divided.laid().divider().orElseThrow().item();
-    return new Side(side.end(), word(item), item.number());
+    Divider divider = divided.laid().divider().orElseThrow();
+    return new Side(
+        side.end(),
+        divider.pump().map(Divider.Pump::name).orElseGet(() -> word(divider)),
+        divider.item().map(Item::number).orElse(""));
   }
 }

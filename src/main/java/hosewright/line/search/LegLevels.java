@@ -5,6 +5,7 @@ import hosewright.hydraulics.LineHydraulics;
 import hosewright.hydraulics.Station;
 import hosewright.hydraulics.Supply;
 import hosewright.job.Job;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
 import hosewright.line.water.PlanHydraulics;
@@ -37,7 +38,9 @@ public record LegLevels(double lostPsi, double peakPsi, double bearsPsi) {
     for (SeenPressure seen : SeenPressure.along(line, PlanHydraulics.stations(profile))) {
       bearsPsi = Math.min(bearsPsi, carriedPsi(job, seen.part()) - seen.highestPsi());
     }
-    return new LegLevels(-profile.get(profile.size() - 1).flowingPsi(), -lowestPsi, bearsPsi);
+    // What draws is under suction, and made for it.
+    double peakPsi = job.source() == SourceKind.OPEN_WATER ? Double.NEGATIVE_INFINITY : -lowestPsi;
+    return new LegLevels(-profile.get(profile.size() - 1).flowingPsi(), peakPsi, bearsPsi);
   }
 
   private static double carriedPsi(Job job, Placed part) {

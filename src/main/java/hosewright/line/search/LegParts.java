@@ -19,6 +19,8 @@ import hosewright.line.goods.Goods;
 import hosewright.line.goods.SharedCosts;
 import hosewright.line.hose.LegLays;
 import hosewright.thread.End;
+import hosewright.thread.Mating;
+import hosewright.thread.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,13 +105,13 @@ final class LegParts {
       Choice<List<Placed>> choice = next.get();
       Goods goods = goods(choice.value());
       boolean eases = madeAnyway || choice.value().stream().anyMatch(MakeUpOrder::eases);
-      add(part(choice, goods, eases), bridges, mostPsi, this::mostGaskets);
+      add(part(choice, goods, eases), bridges, mostPsi, this::mostSeals);
       if (eases && choice.lossPsi() <= gap.leastLossPsi() + HAIR && choice.ratedPsi() >= mostPsi) {
         enough =
             Math.min(
                 enough,
                 costs.mostOver(goods, Goods.NOTHING)
-                    + mostGaskets(choice.value())
+                    + mostSeals(choice.value())
                     + mostSavedOnBridges());
       }
       next = gap.at(++at);
@@ -125,6 +127,22 @@ final class LegParts {
                     part.item().stream().map(item -> new Basket.Need(item, part.lines() * copies)))
             .toList(),
         List.of());
+  }
+
+  /** What seals the joints of a bridge at the most. */
+  private double mostSeals(List<Placed> bridge) {
+    return mostGaskets(bridge) + (mayTakeSealant(bridge) ? costs.sealantCost() : 0);
+  }
+
+  /** Whether a joint in or at a bridge may be sealed on its threads. */
+  private boolean mayTakeSealant(List<Placed> bridge) {
+    Stream<End> ends =
+        bridge.isEmpty()
+            ? Stream.of(job.from(), job.to())
+            : bridge.stream()
+                .flatMap(part -> Stream.of(part.upstream(), part.downstream()))
+                .flatMap(Optional::stream);
+    return ends.anyMatch(end -> Mating.of(end, end.opposite()).seal() == Verdict.Seal.THREAD);
   }
 
   /** What gaskets in and at a bridge cost at the most, each with one to spare. */

@@ -5,6 +5,8 @@ import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.Supply;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
+import hosewright.job.Limit;
+import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Between;
 import hosewright.line.assembly.Choice;
@@ -95,7 +97,7 @@ public final class LegWays {
             job,
             job.wishes().fewestLines(),
             shop.catalogue(),
-            new PriceLadders(buying.atLeast()),
+            new Workbench.Prices(new PriceLadders(buying.atLeast()), shop.prices()),
             shop.currency());
     this.costs = costs(buying, restMost);
     this.parts = new LegParts(job, place.copies, shop, bench.gaskets(), costs);
@@ -214,7 +216,7 @@ public final class LegWays {
 
   private void weigh(Assembly line) {
     looked++;
-    if (!bridgesWide(line)) {
+    if (!bridgesWide(line) || !drawsTight(line)) {
       return;
     }
     Way way = way(line);
@@ -242,6 +244,13 @@ public final class LegWays {
     return one.way.toSource <= other.way.toSource
         && one.way.levels.asGoodAs(other.way.levels)
         && costs.mostOver(one.compared, other.compared) <= HAIR;
+  }
+
+  /** Whether a line that draws has no more joints that may leak than it must. */
+  private boolean drawsTight(Assembly line) {
+    return job.source() != SourceKind.OPEN_WATER
+        || Between.of(line.parts()).stream()
+            .allMatch(between -> between.parts().size() <= Limit.SUCTION_ADAPTERS.value());
   }
 
   /** What is bridged at a node is held to the hose beside it, not to the node's own end. */

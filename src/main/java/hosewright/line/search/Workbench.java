@@ -33,7 +33,7 @@ final class Workbench {
   private final Job job;
   private final int lines;
   private final Catalogue catalogue;
-  private final NetPrice prices;
+  private final NetPrice asSold;
   private final CurrencyUnit currency;
   private final Billing billing;
   private final Gaskets gaskets;
@@ -42,11 +42,25 @@ final class Workbench {
   private final Topologies topologies;
 
   Workbench(Job job, int lines, Catalogue catalogue, NetPrice prices, CurrencyUnit currency) {
+    this(job, lines, catalogue, new Prices(prices, prices), currency);
+  }
+
+  /**
+   * Prices that a search goes by.
+   *
+   * @param counted what goods are counted at: their own, or no more than they can come to
+   * @param asSold what they cost by themselves, by which one section is told to be as good as
+   *     another
+   */
+  record Prices(NetPrice counted, NetPrice asSold) {}
+
+  Workbench(Job job, int lines, Catalogue catalogue, Prices both, CurrencyUnit currency) {
+    NetPrice prices = both.counted();
     this.job = job;
     this.lines = lines;
     this.currency = currency;
     this.catalogue = catalogue;
-    this.prices = prices;
+    this.asSold = both.asSold();
     PriceFloor floor = new PriceFloor(prices, Availability.of(job), mostAlike(job, lines));
     Eligibility eligibility = new Eligibility(job, prices);
     Accessories accessories = new Accessories(job, catalogue, eligibility, floor);
@@ -109,7 +123,7 @@ final class Workbench {
 
   /** Every hose line the job may be laid with, in catalogue order. */
   List<HoseLine> hoses() {
-    return taken(job, new HoseLines(job, catalogue, prices).all(), job.attack().isEmpty());
+    return taken(job, new HoseLines(job, catalogue, asSold).all(), job.attack().isEmpty());
   }
 
   /** The best plans with any of some hose lines, as {@link Search#run} gives them. */

@@ -45,7 +45,7 @@ public final class LaidLine {
 
     public Shape shape() {
       return switch (part.role()) {
-        case SOURCE, APPLIANCE -> Shape.OWN;
+        case SOURCE, PUMP, APPLIANCE -> Shape.OWN;
         case HOSE -> Shape.HOSE;
         case ADAPTER, DEVICE, SPLIT, JOIN -> part.changesSize() ? Shape.REDUCER : Shape.FITTING;
       };

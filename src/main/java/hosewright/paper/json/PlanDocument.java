@@ -57,6 +57,7 @@ final class PlanDocument {
     document.put("elevationLossPsi", water.elevationLossPsi());
     document.put("adapterLossPsi", water.adapterLossPsi());
     document.put("applianceLossPsi", water.applianceLossPsi());
+    water.pumpedPsi().ifPresent(psi -> document.put("pumpedPsi", psi));
     document.put("crossCheck", water.crossCheck());
     document.put("otherCoefficients", water.otherCoefficients());
     document.put("forces", water.forces());

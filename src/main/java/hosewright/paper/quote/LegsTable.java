@@ -50,8 +50,11 @@ final class LegsTable {
         page.lastColumn(),
         String.format(
             Locale.ROOT,
-            "The source must hold %.1f psi for the appliance that needs most of it; %.1f psi arrive"
-                + " at the one with least to spare.",
+            plan.layout().draws()
+                ? "Behind the strainer at least %.1f psi must stand; %.1f psi arrive at the"
+                    + " appliance with least to spare."
+                : "The source must hold %.1f psi for the appliance that needs most of it; %.1f psi"
+                      + " arrive at the one with least to spare.",
             plan.hydraulics().requiredSourcePsi(),
             plan.hydraulics().deliveredPsi()),
         Look.TEXT);

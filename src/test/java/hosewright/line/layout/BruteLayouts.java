@@ -213,7 +213,7 @@ final class BruteLayouts {
     Inlet source = layout.fed().orElse(new Inlet(atSourcePsi, atSourcePsi));
     double closedPsi = source.closedPsi() - asked.job().run().riseFt() * 0.4331;
     OptionalDouble wyePsi =
-        one.divider.item().rating().workingPsiAt(job.service().temperatureOrUsualF());
+        one.divider.item().orElseThrow().rating().workingPsiAt(job.service().temperatureOrUsualF());
     return source.flowingPsi() >= atSourcePsi - 1e-6
         && (wyePsi.isEmpty() || wyePsi.getAsDouble() >= closedPsi - 1e-3)
         && FedLeg.of(List.of(first), source).stream()
@@ -230,7 +230,7 @@ final class BruteLayouts {
   private boolean plainWye(Candidate one) {
     return !lifted(layout.whole(), "plain-wye")
         && layout.whole().service().use().isFire()
-        && one.divider.item().form().gated() == Stated.NO;
+        && one.divider.item().orElseThrow().form().gated() == Stated.NO;
   }
 
   private LaidLeg last(int leg, Candidate one) {

@@ -76,6 +76,13 @@ public final class PlainBill {
     return purchases(tally);
   }
 
+  /** What legs take that meet at nothing that is bought. */
+  public List<Basket.Purchase> of(List<Assembly> legs) {
+    Tally tally = new Tally();
+    legs.forEach(leg -> add(leg, tally));
+    return purchases(tally);
+  }
+
   /** What is counted of one line or several. */
   private static final class Tally {
     private final Map<String, Integer> needs = new LinkedHashMap<>();
@@ -199,7 +206,7 @@ public final class PlainBill {
       Map<String, End> ends) {
     boolean there =
         switch (part.role()) {
-          case SOURCE, APPLIANCE -> true;
+          case SOURCE, PUMP, APPLIANCE -> true;
           case HOSE -> part.item().isEmpty() || brought(part, facesSource, end);
           case ADAPTER, DEVICE, SPLIT, JOIN -> part.item().orElseThrow().comesWithGaskets();
         };

@@ -299,6 +299,11 @@ public final class RandomShop {
     return new RandomShopJobs(this, random).withLegs();
   }
 
+  /** One or two unlike lines behind a pump of the buyer's. */
+  public LayoutJob relayJob() {
+    return new RandomShopJobs(this, random).withRelay();
+  }
+
   /** A job with a line from each of two outlets, joined by a siamese. */
   Job outletsJob() {
     return new RandomShopJobs(this, random).withOutlets();

@@ -6,7 +6,10 @@ import hosewright.job.Job;
 import hosewright.job.layout.LayoutForm;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LayoutText;
+import hosewright.job.layout.LegPoints;
 import hosewright.job.layout.LegText;
+import hosewright.job.layout.PartsBeside;
+import hosewright.job.layout.PointText;
 import hosewright.job.question.JobField;
 import hosewright.line.hose.HoseLines;
 import hosewright.line.plan.DemoCatalogue;
@@ -117,6 +120,10 @@ final class RandomShopJobs {
 
   /** Two unlike lines behind a third, each with its own length, height and need. */
   LayoutJob withLegs() {
+    return LayoutForm.read(legs());
+  }
+
+  private LayoutText legs() {
     Map<JobField, String> whole = new TreeMap<>();
     Map<String, String> answers = byField(answers());
     for (String field :
@@ -127,13 +134,45 @@ final class RandomShopJobs {
     List<String> fed = new ArrayList<>();
     supply(fed);
     byField(fed).forEach((field, answer) -> whole.put(JobField.of(field).orElseThrow(), answer));
+    return new LayoutText(
+        whole,
+        List.of(
+            leg("first", Optional.empty(), Map.of()),
+            leg("left", Optional.of("first"), appliance()),
+            leg("right", Optional.of("first"), appliance())));
+  }
+
+  /** One or two unlike lines behind a pump of the buyer's, which a first one feeds. */
+  LayoutJob withRelay() {
+    LayoutText unlike = legs();
+    List<LegText> legs = new ArrayList<>(unlike.legs());
+    LegText first = legs.get(0);
+    legs.set(
+        0,
+        new LegText(
+            first.name(),
+            first.behind(),
+            "",
+            first.answers(),
+            new LegPoints(Optional.empty(), Optional.of("pump"), Map.of())));
+    if (random.nextBoolean()) {
+      legs.remove(2);
+    }
+    Map<String, String> pump = new TreeMap<>();
+    pump.put("intake", shop.meeting());
+    pump.put("discharges", shop.meeting() + ", 2 x " + shop.meeting());
+    int churnPsi = 10 + random.nextInt(120);
+    pump.put(
+        "pump-curve", churnPsi + " psi at 0 gpm; " + random.nextInt(churnPsi) + " psi at 150 gpm");
+    if (random.nextInt(3) > 0) {
+      pump.put("relief", (40 + random.nextInt(120)) + " psi");
+    }
+    if (random.nextBoolean()) {
+      pump.put("least-intake", random.nextInt(40) + " psi");
+    }
     return LayoutForm.read(
         new LayoutText(
-            whole,
-            List.of(
-                leg("first", Optional.empty(), Map.of()),
-                leg("left", Optional.of("first"), appliance()),
-                leg("right", Optional.of("first"), appliance()))));
+            unlike.answers(), legs, List.of(new PointText("pump", pump)), PartsBeside.NONE));
   }
 
   private LegText leg(String name, Optional<String> behind, Map<JobField, String> ends) {

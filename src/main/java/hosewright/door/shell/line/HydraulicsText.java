@@ -15,6 +15,8 @@ import java.util.Optional;
 
 /** The hydraulics of a plan as a person reads them. */
 final class HydraulicsText {
+  private static final double LEAST_TOLD_PSI = 0.05;
+
   private final LinePlan plan;
   private final Hydraulics hydraulics;
   private final Screen screen;
@@ -109,6 +111,7 @@ final class HydraulicsText {
     table.row("lost in fittings, by their bores", psi(hydraulics.adapterLossPsi()));
     table.row("lost in appliances, as stated", psi(hydraulics.applianceLossPsi()));
     table.row("lost to rise", psi(hydraulics.elevationLossPsi()));
+    hydraulics.pumpedPsi().ifPresent(added -> table.row("added by pumps on the way", psi(-added)));
     plan.hydraulics()
         .decidingSummit(plan.needPsi())
         .ifPresent(
@@ -116,8 +119,18 @@ final class HydraulicsText {
                 table.row(
                     "kept over the summit, beyond that",
                     psi(hydraulics.requiredSourcePsi() - plan.needPsi() - hydraulics.lostPsi())));
-    table.row("the source must hold", psi(hydraulics.requiredSourcePsi()));
-    hydraulics.sourcePsi().ifPresent(source -> table.row("the source gives", psi(source)));
+    double heldPsi = hydraulics.requiredSourcePsi() - plan.needPsi() - hydraulics.lostPsi();
+    if (hydraulics.pumpedPsi().isPresent() && heldPsi > LEAST_TOLD_PSI) {
+      table.row("kept at a pump's intake or elsewhere, beyond that", psi(heldPsi));
+    }
+    boolean draws = plan.layout().draws();
+    table.row(
+        draws ? "behind the strainer, at the least" : "the source must hold",
+        psi(hydraulics.requiredSourcePsi()));
+    hydraulics
+        .sourcePsi()
+        .ifPresent(
+            source -> table.row(draws ? "behind the strainer" : "the source gives", psi(source)));
     table.row("arrives", psi(hydraulics.deliveredPsi()));
     return table.on(screen);
   }

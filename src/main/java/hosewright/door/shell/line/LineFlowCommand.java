@@ -9,8 +9,10 @@ import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.screen.Screen;
 import hosewright.door.shell.words.ShownUnits;
+import hosewright.intake.JobText;
 import hosewright.job.SoughtFlow;
-import hosewright.job.question.JobField;
+import hosewright.job.layout.LayoutForm;
+import hosewright.job.layout.LayoutText;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.measure.UnitSystem;
@@ -42,14 +44,32 @@ public final class LineFlowCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
-    if (answers.isEmpty()) {
+    Optional<LayoutText> asked = JobAnswers.gatherLayout(in, books, false);
+    if (asked.isEmpty()) {
       return Answer.of(Map.of(), "Stopped; nothing was calculated.");
     }
-    FindFlow.Found found = findFlow.find(SoughtFlow.read(answers.get()));
+    if (!asked.get().legs().isEmpty()) {
+      return through(findFlow.find(LayoutForm.read(asked.get())), units);
+    }
+    FindFlow.Found found = findFlow.find(SoughtFlow.read(JobText.oneLine(asked.get())));
     return found
         .flow()
         .map(flow -> answer(flow, units, in.flag(WorkingText.NAME)))
+        .orElseGet(
+            () -> {
+              LinePlan plan = found.noPlan().orElseThrow();
+              return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen, units));
+            });
+  }
+
+  private static Answer through(FindFlow.FoundLayout found, UnitSystem units) {
+    return found
+        .flow()
+        .map(
+            flow -> {
+              Function<Screen, String> text = screen -> LayoutFlowText.of(flow, screen, units);
+              return flow.holds() ? Answer.of(flow, text) : Answer.noSafePlan(flow, text);
+            })
         .orElseGet(
             () -> {
               LinePlan plan = found.noPlan().orElseThrow();

@@ -47,8 +47,8 @@ final class StationTable {
       if (part.role() == Role.SOURCE || part.role() == Role.APPLIANCE) {
         continue;
       }
-      String name =
-          part.item().orElse(part.isBuyers() ? "the customer's own hose" : "part to be sourced");
+      String own = part.isHose() ? "the customer's own hose" : part.description();
+      String name = part.item().orElse(part.isBuyers() ? own : "part to be sourced");
       int stations = part.isHose() ? part.count() : 1;
       for (int i = 1; i <= stations; i++) {
         names.add(stations == 1 ? name : name + ", " + i + " of " + stations);

@@ -8,7 +8,6 @@ import hosewright.line.search.LegWays.Way;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Which pressure is ample at each place of a layout: what needs no more there is fed, and what
@@ -86,8 +85,9 @@ final class Ample {
 
   /** Where a leg ends, before what divides the water there. */
   Enough atEnd(LegJob leg) {
-    double bearsPsi = closedPsi(leg) - leg.job().run().riseFt() * Physical.PSI_PER_FT;
-    return everywhere ? Enough.ALWAYS : new Enough(givenPsi(leg) - worst(leg).lostPsi, bearsPsi);
+    return everywhere
+        ? Enough.ALWAYS
+        : new Enough(givenPsi(leg) - worst(leg).lostPsi, closedAtEndPsi(leg));
   }
 
   /** Side by side at the source. */
@@ -105,13 +105,22 @@ final class Ample {
       return source.map(Inlet::flowingPsi).orElse(Double.NEGATIVE_INFINITY);
     }
     LegJob before = places.leg(leg.behind().get());
-    return givenPsi(before) - worst(before).lostPsi - dividerPsi(before, leg);
+    double givenPsi = givenPsi(before) - worst(before).lostPsi;
+    int place = places.behind(before).indexOf(leg);
+    return places.dividers(before).stream()
+        .mapToDouble(divider -> divider.feeds(place, new Inlet(givenPsi, givenPsi)).flowingPsi())
+        .min()
+        .orElse(givenPsi);
   }
 
   /** The most that stands where a leg begins with nothing flowing. */
   private double closedPsi(LegJob leg) {
-    return source.map(Inlet::closedPsi).orElse(mostNeedPsi)
-        - places.elevationFt(leg) * Physical.PSI_PER_FT;
+    double closedPsi = source.map(Inlet::closedPsi).orElse(mostNeedPsi);
+    return places.mostFed(leg, new Inlet(closedPsi, closedPsi)).closedPsi();
+  }
+
+  private double closedAtEndPsi(LegJob leg) {
+    return closedPsi(leg) - leg.job().run().riseFt() * Physical.PSI_PER_FT;
   }
 
   private double mostNeedPsi(LegJob leg) {
@@ -120,9 +129,16 @@ final class Ample {
             ? leg.job().needPsi()
             : places.behind(leg).stream()
                 .mapToDouble(next -> mostNeedPsi(next) + dividerPsi(leg, next))
-                .max()
-                .orElseThrow();
+                .reduce(leastPsi(leg), Math::max);
     return Math.max(worst(leg).peakPsi, worst(leg).lostPsi + behindPsi);
+  }
+
+  /** What must stand where a leg ends whatever is behind it. */
+  private double leastPsi(LegJob leg) {
+    return places.dividers(leg).stream()
+        .mapToDouble(Divider::leastPsi)
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   /** The most that anything which divides the water behind a leg takes of it. */
@@ -138,15 +154,26 @@ final class Ample {
     boolean fed = source.map(given -> mostNeedPsi <= given.flowingPsi() + HAIR_PSI).orElse(true);
     return fed
         && layout.legs().stream()
-            .allMatch(leg -> worst(leg).bearsPsi >= closedPsi(leg) - HAIR_PSI && dividersHold(leg));
+            .allMatch(
+                leg ->
+                    worst(leg).bearsPsi >= closedPsi(leg) - HAIR_PSI
+                        && dividersHold(leg)
+                        && reliefsLet(leg));
   }
 
   private boolean dividersHold(LegJob leg) {
-    double closedPsi = closedPsi(leg) - leg.job().run().riseFt() * Physical.PSI_PER_FT;
+    double closedPsi = closedAtEndPsi(leg);
     double temperatureF = layout.whole().service().temperatureOrUsualF();
     return places.dividers(leg).stream()
-        .map(divider -> divider.item().rating().workingPsiAt(temperatureF))
-        .filter(OptionalDouble::isPresent)
-        .allMatch(rated -> rated.getAsDouble() >= closedPsi - HAIR_PSI);
+        .allMatch(divider -> divider.bearsPsi(temperatureF) >= closedPsi - HAIR_PSI);
+  }
+
+  /** Whether no relief valve opens before the most is there that is needed behind it. */
+  private boolean reliefsLet(LegJob leg) {
+    return places.dividers(leg).stream()
+        .flatMap(divider -> divider.boost().stream())
+        .allMatch(
+            boost ->
+                places.behind(leg).stream().noneMatch(next -> boost.relieves(mostNeedPsi(next))));
   }
 }

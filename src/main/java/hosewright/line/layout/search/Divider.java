@@ -1,7 +1,11 @@
 package hosewright.line.layout.search;
 
 import hosewright.catalogue.Item;
+import hosewright.hydraulics.Boost;
+import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.suction.Drafting;
+import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.line.assembly.Bridge;
 import hosewright.line.assembly.GasketCount;
@@ -10,18 +14,52 @@ import hosewright.line.water.FittingLoss;
 import hosewright.thread.End;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
- * A wye, water thief or manifold in its place, with the outlet each leg behind it hangs on.
+ * A wye, water thief, manifold or pump in its place, with the outlet each leg behind it hangs on.
  *
+ * @param item what is bought; empty for a pump of the buyer's
  * @param inlet the end that the leg before it ends at
  * @param outlets one for each leg behind it, in their order
- * @param lossesPsi what it takes on the way to each, psi
+ * @param lossesPsi what it takes on the way to each, psi; less than nothing where it pumps
+ * @param pump what it is besides, where it pumps
  */
-public record Divider(Item item, End inlet, List<End> outlets, List<Double> lossesPsi) {
+public record Divider(
+    Optional<Item> item,
+    End inlet,
+    List<End> outlets,
+    List<Double> lossesPsi,
+    Optional<Pump> pump) {
   public Divider {
     outlets = List.copyOf(outlets);
     lossesPsi = List.copyOf(lossesPsi);
+  }
+
+  /** What only divides. */
+  public Divider(Item item, End inlet, List<End> outlets, List<Double> lossesPsi) {
+    this(Optional.of(item), inlet, outlets, lossesPsi, Optional.empty());
+  }
+
+  /**
+   * A pump at work.
+   *
+   * @param name what the buyer calls it
+   * @param mostGpm the flow up to which its curve is known, gpm
+   * @param drafting how it draws its water, where it draws it from below
+   */
+  public record Pump(String name, double mostGpm, Boost boost, Optional<Drafting> drafting) {}
+
+  /** A pump of the buyer's, with legs on some of its discharges. */
+  static Divider of(LayoutPump pump, double flowGpm, List<End> outlets) {
+    Boost boost = pump.at(flowGpm);
+    return new Divider(
+        Optional.empty(),
+        pump.intake(),
+        outlets,
+        outlets.stream().map(end -> -boost.addsPsi()).toList(),
+        Optional.of(new Pump(pump.name(), pump.curve().mostFlowGpm(), boost, pump.drafting())));
   }
 
   /**
@@ -42,7 +80,52 @@ public record Divider(Item item, End inlet, List<End> outlets, List<Double> loss
 
   /** As a part of a line towards a leg behind it. */
   public Placed towards(int leg) {
-    return towards(item, inlet, outlets.get(leg));
+    End outlet = outlets.get(leg);
+    return item.map(one -> towards(one, inlet, outlet))
+        .orElseGet(() -> Placed.pump(pump.orElseThrow().name(), inlet, outlet));
+  }
+
+  /** What it does to pressure, where it pumps. */
+  public Optional<Boost> boost() {
+    return pump.map(Pump::boost);
+  }
+
+  /** The most that it bears with nothing flowing where it is not a pump, psi. */
+  double bearsPsi(double temperatureF) {
+    return item.flatMap(one -> one.rating().workingPsiAt(temperatureF).stream().boxed().findFirst())
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** What must stand before it whatever hangs on it, psi. */
+  double leastPsi() {
+    return boost().map(Boost::leastIntakePsi).orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** Whether it lets as much stand behind it as a leg there needs. */
+  boolean lets(Sum behind) {
+    return boost().map(one -> !one.relieves(behind.needsPsi())).orElse(true);
+  }
+
+  /** What hangs on it as it is seen from before it, its losses left out. */
+  Sum seen(Sum behind) {
+    return boost()
+        .map(one -> behind.bearing(one.bearsAtIntakePsi(behind.bearsPsi())))
+        .orElse(behind);
+  }
+
+  /** What a leg behind it is fed with. */
+  public Inlet feeds(int leg, Inlet before) {
+    return boost()
+        .map(
+            one ->
+                new Inlet(
+                    one.outletPsi(before.flowingPsi()), one.closedOutletPsi(before.closedPsi())))
+        .orElseGet(() -> new Inlet(before.flowingPsi() - lossPsi(leg), before.closedPsi()));
+  }
+
+  /** What it costs alone. */
+  double cost(ToDoubleFunction<Item> ofItem) {
+    return item.map(ofItem::applyAsDouble).orElse(0.0);
   }
 
   private static Placed towards(Item item, End inlet, End outlet) {
@@ -67,7 +150,7 @@ public record Divider(Item item, End inlet, List<End> outlets, List<Double> loss
    * @param copies how many times each leg is laid
    */
   List<GasketCount> gasketsToBuy(List<Integer> copies) {
-    if (item.comesWithGaskets()) {
+    if (item.map(Item::comesWithGaskets).orElse(true)) {
       return List.of();
     }
     List<GasketCount> gaskets = new ArrayList<>();

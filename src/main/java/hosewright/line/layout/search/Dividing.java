@@ -6,6 +6,7 @@ import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.Stated;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
+import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
 import hosewright.line.goods.Eligibility;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** What the catalogue has to divide water among given legs. */
 final class Dividing {
@@ -40,10 +42,22 @@ final class Dividing {
         continue;
       }
       List<End> free = new ArrayList<>(item.ends().subList(1, item.ends().size()));
-      hang(item, legs, free, new ArrayList<>(), all);
+      hang(legs, free, new ArrayList<>(), on -> all.add(Divider.of(item, on, legs)));
     }
     double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     return all.stream().filter(divider -> !tooFast(whole, divider, legs, wholeGpm)).toList();
+  }
+
+  /** Every way to hang legs on the discharges of a pump. */
+  static List<Divider> among(LayoutPump pump, List<LegJob> legs) {
+    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    List<Divider> all = new ArrayList<>();
+    hang(
+        legs,
+        new ArrayList<>(pump.discharges()),
+        new ArrayList<>(),
+        outlets -> all.add(Divider.of(pump, wholeGpm, outlets)));
+    return all;
   }
 
   private static boolean handLine(LegJob leg) {
@@ -51,9 +65,9 @@ final class Dividing {
   }
 
   private static void hang(
-      Item item, List<LegJob> legs, List<End> free, List<End> chosen, List<Divider> all) {
+      List<LegJob> legs, List<End> free, List<End> chosen, Consumer<List<End>> taker) {
     if (chosen.size() == legs.size()) {
-      all.add(Divider.of(item, chosen, legs));
+      taker.accept(chosen);
       return;
     }
     int copies = legs.get(chosen.size()).copies();
@@ -65,7 +79,7 @@ final class Dividing {
           left.remove(end);
         }
         chosen.add(end);
-        hang(item, legs, left, chosen, all);
+        hang(legs, left, chosen, taker);
         chosen.remove(chosen.size() - 1);
       }
     }

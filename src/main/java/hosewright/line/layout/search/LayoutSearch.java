@@ -33,6 +33,7 @@ public final class LayoutSearch {
   private final LegPlaces places;
   private final LegLines legLines;
   private final Optional<Inlet> source;
+  private final boolean anyRelief;
   private Optional<Lines> few = Optional.empty();
   private int looked;
 
@@ -41,8 +42,9 @@ public final class LayoutSearch {
    *
    * @param source what is to do for every layout; empty where nothing limits its pressure
    * @param usual whether hose that a rule ranks last is left out where there is other
+   * @param anyRelief whether more may be needed behind a pump than its relief valve lets stand
    */
-  public record Limits(Optional<Inlet> source, boolean usual) {}
+  public record Limits(Optional<Inlet> source, boolean usual, boolean anyRelief) {}
 
   public LayoutSearch(LayoutJob layout, Shop shop, Limits limits) {
     this.layout = layout;
@@ -50,6 +52,7 @@ public final class LayoutSearch {
     this.places =
         new LegPlaces(layout, shop.catalogue(), new Eligibility(layout.whole(), shop.prices()));
     this.source = limits.source();
+    this.anyRelief = limits.anyRelief();
     this.legLines = new LegLines(layout, shop, places, limits);
   }
 
@@ -65,7 +68,7 @@ public final class LayoutSearch {
     return new LeastCosts(
         places,
         span -> legLines.of(span).leastCost(worth.ofPsi(span.leg())) + worth.ofNeed(span.leg()),
-        divider -> legLines.leastEach(divider.item()),
+        divider -> divider.cost(legLines::leastEach),
         worth);
   }
 
@@ -82,7 +85,7 @@ public final class LayoutSearch {
                         layout,
                         places,
                         few(),
-                        divider -> legLines.leastEach(divider.item()),
+                        divider -> divider.cost(legLines::leastEach),
                         fed.flowingPsi())
                     .worth(fedCost))
         .orElse(Worth.NOTHING);
@@ -157,7 +160,7 @@ public final class LayoutSearch {
         new LeastCosts(
             places,
             span -> priced.leastCost(span, worth),
-            divider -> buying.leastEach(divider.item()),
+            divider -> divider.cost(buying::leastEach),
             worth);
     return new Narrowed(priced, prices, costs, least);
   }
@@ -172,7 +175,8 @@ public final class LayoutSearch {
             narrowed.costs,
             worth,
             new Ample(layout, places, lines, source),
-            mostDividers);
+            mostDividers,
+            anyRelief);
     LimbSearch search = new LimbSearch(layout, places, material, bound, thinning);
     List<Whole> wholes = new ArrayList<>();
     for (Fork fork : search.all()) {

@@ -1,8 +1,6 @@
 package hosewright.line.layout.search;
 
 import hosewright.catalogue.Item;
-import hosewright.hydraulics.Inlet;
-import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.line.goods.Availability;
@@ -42,8 +40,8 @@ final class LegLines {
               job(span),
               new LegWays.Place(
                   span.leg().copies(),
-                  span.leg().behind().isPresent(),
-                  !span.leg().last(),
+                  places.beginsAtNode(span.leg()),
+                  !span.leg().last() && !places.endsAtPump(span.leg()),
                   limits.usual()),
               shop,
               buying,
@@ -55,12 +53,7 @@ final class LegLines {
 
   /** With the most that a leg can be fed with where it begins, if that is known. */
   private Job job(Span span) {
-    double upPsi = places.elevationFt(span.leg()) * Physical.PSI_PER_FT;
-    return span.job()
-        .withSupply(
-            limits
-                .source()
-                .map(fed -> new Inlet(fed.flowingPsi() - upPsi, fed.closedPsi() - upPsi)));
+    return span.job().withSupply(limits.source().map(fed -> places.mostFed(span.leg(), fed)));
   }
 
   /** How many lines were looked at. */

@@ -1,6 +1,9 @@
 package hosewright.line.layout.search;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.hydraulics.Boost;
+import hosewright.hydraulics.Inlet;
+import hosewright.hydraulics.law.Physical;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
 import hosewright.line.goods.Eligibility;
@@ -43,7 +46,12 @@ final class LegPlaces {
     return leg.last()
         ? List.of()
         : dividers.computeIfAbsent(
-            leg.name(), name -> dividing.among(layout.whole(), layout.behind(leg)));
+            leg.name(),
+            name ->
+                layout
+                    .pumpBehind(leg)
+                    .map(pump -> Dividing.among(pump, layout.behind(leg)))
+                    .orElseGet(() -> dividing.among(layout.whole(), layout.behind(leg))));
   }
 
   /** Every end that a leg may begin at. */
@@ -79,6 +87,53 @@ final class LegPlaces {
         .map(this::leg)
         .map(before -> elevationFt(before) + before.job().run().riseFt())
         .orElse(0.0);
+  }
+
+  /**
+   * The most that a leg can be fed with where it begins, as if hose took nothing.
+   *
+   * @param source what the source gives
+   */
+  Inlet mostFed(LegJob leg, Inlet source) {
+    if (leg.behind().isEmpty()) {
+      return source;
+    }
+    LegJob before = leg(leg.behind().get());
+    Inlet begins = mostFed(before, source);
+    double upPsi = before.job().run().riseFt() * Physical.PSI_PER_FT;
+    Inlet ends = new Inlet(begins.flowingPsi() - upPsi, begins.closedPsi() - upPsi);
+    double flowingPsi = Double.NEGATIVE_INFINITY;
+    double closedPsi = Double.NEGATIVE_INFINITY;
+    for (Optional<Boost> boost : boosts(before)) {
+      flowingPsi =
+          Math.max(
+              flowingPsi,
+              boost.map(one -> one.outletPsi(ends.flowingPsi())).orElse(ends.flowingPsi()));
+      closedPsi =
+          Math.max(
+              closedPsi,
+              boost.map(one -> one.closedOutletPsi(ends.closedPsi())).orElse(ends.closedPsi()));
+    }
+    return new Inlet(flowingPsi, closedPsi);
+  }
+
+  /** What may be done to pressure where a leg ends; nothing by what only divides. */
+  private Set<Optional<Boost>> boosts(LegJob leg) {
+    Set<Optional<Boost>> boosts = new LinkedHashSet<>();
+    dividers(leg).forEach(divider -> boosts.add(divider.boost()));
+    return boosts.isEmpty() ? Set.of(Optional.empty()) : boosts;
+  }
+
+  /** Whether a leg ends at a pump of the buyer's. */
+  boolean endsAtPump(LegJob leg) {
+    return layout.pumpBehind(leg).isPresent();
+  }
+
+  /** Whether a leg begins at what is chosen with it: what divides the water, or a strainer. */
+  boolean beginsAtNode(LegJob leg) {
+    return leg.behind().isPresent()
+        ? layout.pumpBefore(leg).isEmpty()
+        : layout.drafting().isPresent();
   }
 
   LegJob leg(String name) {

@@ -41,6 +41,7 @@ final class LimbSearch {
    * @param worth what pressure is worth; the bound counts it as well
    * @param ample which pressures are ample where
    * @param mostDividers how many are tried at a place, the likeliest to be cheap
+   * @param anyRelief whether more may be needed behind a pump than its relief valve lets stand
    */
   record Material(
       Lines lines,
@@ -48,7 +49,8 @@ final class LimbSearch {
       SharedCosts costs,
       Worth worth,
       Ample ample,
-      int mostDividers) {}
+      int mostDividers,
+      boolean anyRelief) {}
 
   LimbSearch(
       LayoutJob layout, LegPlaces places, Material material, Bound bound, Thinning thinning) {
@@ -210,7 +212,8 @@ final class LimbSearch {
       End end = divider.map(one -> one.outlets().get(place)).orElse(places.source());
       double lossPsi = divider.map(one -> one.lossPsi(place)).orElse(0.0);
       Predicate<Sum> allowed = allowing(legs, i, besides.applyAsDouble(i + 1));
-      all = longer(all, limbs(legs.get(i), end), lossPsi, allowed);
+      List<Limb> limbs = letThrough(divider, limbs(legs.get(i), end));
+      all = longer(all, limbs, lossPsi, allowed);
       if (i < legs.size() - 1) {
         all = thinned(all, legs.subList(0, i + 1), enough);
       }
@@ -218,16 +221,26 @@ final class LimbSearch {
     return all;
   }
 
+  /** Those that a pump lets enough stand before, as they are seen from before it. */
+  private List<Limb> letThrough(Optional<Divider> divider, List<Limb> limbs) {
+    if (divider.flatMap(Divider::boost).isEmpty()) {
+      return limbs;
+    }
+    return limbs.stream()
+        .filter(limb -> material.anyRelief || divider.get().lets(limb.sum()))
+        .map(limb -> new Limb(limb.leg(), divider.get().seen(limb.sum())))
+        .toList();
+  }
+
   private Fork begun(Optional<Divider> divider, List<LegJob> legs) {
     double temperatureF = layout.whole().service().temperatureOrUsualF();
     List<Integer> copies = legs.stream().map(LegJob::copies).toList();
     Goods goods =
-        divider.map(one -> Goods.one(one.item(), one.gasketsToBuy(copies))).orElse(Goods.NOTHING);
-    double bearsPsi =
         divider
-            .flatMap(
-                one -> one.item().rating().workingPsiAt(temperatureF).stream().boxed().findFirst())
-            .orElse(Double.POSITIVE_INFINITY);
+            .flatMap(one -> one.item().map(item -> Goods.one(item, one.gasketsToBuy(copies))))
+            .orElse(Goods.NOTHING);
+    double bearsPsi =
+        divider.map(one -> one.bearsPsi(temperatureF)).orElse(Double.POSITIVE_INFINITY);
     return new Fork(
         divider,
         List.of(),
@@ -235,7 +248,7 @@ final class LimbSearch {
             goods,
             material.costs.least(goods),
             material.costs.toSource(goods),
-            Double.NEGATIVE_INFINITY,
+            divider.map(Divider::leastPsi).orElse(Double.NEGATIVE_INFINITY),
             bearsPsi));
   }
 

@@ -17,7 +17,8 @@ final class MostTaken {
     this.byLeg = lines.mostOfEach();
     for (LegJob leg : layout.legs()) {
       places.dividers(leg).stream()
-          .map(divider -> divider.item().number())
+          .flatMap(divider -> divider.item().stream())
+          .map(Item::number)
           .distinct()
           .forEach(number -> ofDividers.merge(number, 1, Integer::sum));
     }

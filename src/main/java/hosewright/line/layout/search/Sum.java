@@ -28,6 +28,11 @@ public record Sum(Goods goods, double leastCost, int toSource, double needsPsi, 
     return new Sum(way.goods(), way.leastCost(), way.toSource(), needsPsi, way.levels().bearsPsi());
   }
 
+  /** The same with another pressure that it bears. */
+  Sum bearing(double otherPsi) {
+    return new Sum(goods, leastCost, toSource, needsPsi, otherPsi);
+  }
+
   /**
    * A line with what lies behind it.
    *
