@@ -12,6 +12,7 @@ import hosewright.line.layout.search.Divider;
 import hosewright.line.layout.search.LaidLeg;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics;
+import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.water.PlanHydraulics;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,6 +71,30 @@ public record FedLeg(
     List<FedLeg> way = new ArrayList<>(before.map(FedLeg::way).orElse(List.of()));
     way.add(this);
     return way;
+  }
+
+  /** Pressure at its stations, counted from the source; the first is what it begins behind. */
+  public List<Station> stations() {
+    List<Station> stations = new ArrayList<>();
+    for (Station station : hydraulics.profile()) {
+      String name =
+          stations.isEmpty()
+              ? before.map(FedLeg::dividerName).orElse(station.name())
+              : station.name();
+      stations.add(
+          new Station(
+              name,
+              begins.distanceFt() + station.distanceFt(),
+              begins.elevationFt() + station.elevationFt(),
+              station.flowingPsi(),
+              station.closedPsi(),
+              station.place()));
+    }
+    return stations;
+  }
+
+  private String dividerName() {
+    return laid.divider().orElseThrow().towards(0).description();
   }
 
   List<Check> checks(List<Basket.Purchase> purchases) {

@@ -1,9 +1,11 @@
 package hosewright.line.model;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where hose runs, divides, joins and ends.
@@ -36,12 +38,15 @@ public record Layout(
   /** Every part of one line of each leg, and what stands at the nodes, source first. */
   public List<Part> run() {
     List<Part> run = new ArrayList<>();
+    Set<String> passed = new HashSet<>();
     for (Leg leg : legs) {
-      if (run.isEmpty()) {
+      if (passed.add(leg.begins())) {
         run.add(node(leg.begins()).part());
       }
       run.addAll(leg.parts());
-      run.add(node(leg.ends()).part());
+      if (passed.add(leg.ends())) {
+        run.add(node(leg.ends()).part());
+      }
     }
     return run;
   }
@@ -92,6 +97,18 @@ public record Layout(
   /** The legs behind a node, one for each line that leaves it. */
   public List<Leg> behind(Node node) {
     return legs.stream().filter(leg -> leg.begins().equals(node.name())).toList();
+  }
+
+  /** The legs that end at a node, one for each line that reaches it. */
+  public List<Leg> into(Node node) {
+    return legs.stream().filter(leg -> leg.ends().equals(node.name())).toList();
+  }
+
+  /**
+   * Whether unlike legs begin or end at one node, so that parts one after another do not show it.
+   */
+  public boolean branched() {
+    return nodes.stream().anyMatch(node -> behind(node).size() > 1 || into(node).size() > 1);
   }
 
   /** Like lines that leave a split to an appliance of their own each; 1 for any other node. */
@@ -180,6 +197,14 @@ public record Layout(
    */
   public List<String> remarks() {
     List<String> remarks = new ArrayList<>();
+    if (branched()) {
+      legs.stream()
+          .filter(leg -> leg.lines() > 1)
+          .map(leg -> leg.lines() + " such lines are laid of leg " + leg.name() + ": one is shown.")
+          .forEach(remarks::add);
+      stations().forEach(sentence -> remarks.add(sentence + "."));
+      return remarks;
+    }
     if (abreast() > 1) {
       remarks.add(sideBySide() + (outlets() > 1 ? ", one from each outlet." : "."));
     }

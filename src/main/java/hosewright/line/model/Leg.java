@@ -54,6 +54,8 @@ public record Leg(
    * @param friction what its hose takes
    * @param velocityFtPerS in its hose, ft/s
    * @param waterGal in it once full, US gal
+   * @param profile pressure at its stations, counted from the source; empty where legs follow one
+   *     another only, as the plan's own profile has them then
    */
   public record Water(
       double flowGpm,
@@ -61,7 +63,30 @@ public record Leg(
       double outletPsi,
       Friction friction,
       double velocityFtPerS,
-      double waterGal) {}
+      double waterGal,
+      List<Hydraulics.Station> profile) {
+
+    public Water {
+      // Plans kept before there were such profiles have none.
+      profile = profile == null ? List.of() : List.copyOf(profile);
+    }
+
+    /** With no profile of its own. */
+    public Water(
+        double flowGpm,
+        double inletPsi,
+        double outletPsi,
+        Friction friction,
+        double velocityFtPerS,
+        double waterGal) {
+      this(flowGpm, inletPsi, outletPsi, friction, velocityFtPerS, waterGal, List.of());
+    }
+
+    /** With its profile. */
+    public Water along(List<Hydraulics.Station> stations) {
+      return new Water(flowGpm, inletPsi, outletPsi, friction, velocityFtPerS, waterGal, stations);
+    }
+  }
 
   /**
    * Friction in the hose of a leg.

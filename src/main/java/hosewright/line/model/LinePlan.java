@@ -34,13 +34,37 @@ public record LinePlan(
    * @param flowGpm flow asked for of all appliances together, gpm
    * @param needPsi pressure the appliance, or each of them, needs, psi
    * @param allowed ids of the rules of the trade that the buyer lifted
+   * @param ofLegs what is asked where legs end at appliances of their own; empty where one is fed,
+   *     or like ones
    */
-  public record Asked(String summary, double flowGpm, double needPsi, List<String> allowed) {
+  public record Asked(
+      String summary, double flowGpm, double needPsi, List<String> allowed, List<OfLeg> ofLegs) {
     public Asked {
-      // Plans kept before there were such rules say nothing of them.
+      // Plans kept before there were such rules and legs say nothing of them.
       allowed = allowed == null ? List.of() : List.copyOf(allowed);
+      ofLegs = ofLegs == null ? List.of() : List.copyOf(ofLegs);
+    }
+
+    /** What is asked at the end of a leg, where it is told apart from others. */
+    public Optional<OfLeg> of(Leg leg) {
+      return ofLegs.stream().filter(one -> one.leg().equals(leg.name())).findFirst();
+    }
+
+    /** Of one appliance, or of like ones. */
+    public Asked(String summary, double flowGpm, double needPsi, List<String> allowed) {
+      this(summary, flowGpm, needPsi, allowed, List.of());
     }
   }
+
+  /**
+   * What is asked at the end of a leg, of each of its copies.
+   *
+   * @param leg its name
+   * @param flowGpm flow wanted, gpm
+   * @param needPsi pressure needed, psi
+   * @param reactionLbf nozzle reaction at that flow, lbf, where the appliance is a nozzle
+   */
+  public record OfLeg(String leg, double flowGpm, double needPsi, Optional<Double> reactionLbf) {}
 
   /**
    * Whether it can be done.
@@ -126,6 +150,11 @@ public record LinePlan(
 
   public double needPsi() {
     return asked.needPsi();
+  }
+
+  /** Pressure that the appliance at the end of a way needs, psi. */
+  public double needPsi(WayThrough way) {
+    return asked.of(way.last()).map(OfLeg::needPsi).orElse(needPsi());
   }
 
   public List<Joint> joints() {

@@ -79,7 +79,17 @@ final class LayoutPlanWriter {
     Optional<Check> failed =
         checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
     return new LinePlan(
-        asked(),
+        asked(
+            fed.legs().stream()
+                .filter(leg -> leg.laid().asked().last())
+                .map(
+                    leg ->
+                        new LinePlan.OfLeg(
+                            leg.name(),
+                            leg.job().flowGpm(),
+                            leg.laid().needPsi(),
+                            leg.hydraulics().reactionLbf()))
+                .toList()),
         new LinePlan.Answer(
             failed.isEmpty(),
             failed.map(LayoutPlanWriter::limit),
@@ -170,7 +180,7 @@ final class LayoutPlanWriter {
     return instead;
   }
 
-  private LinePlan.Asked asked() {
+  private LinePlan.Asked asked(List<LinePlan.OfLeg> ofLegs) {
     Job whole = layout.whole();
     return new LinePlan.Asked(
         LayoutSentence.of(layout),
@@ -180,7 +190,8 @@ final class LayoutPlanWriter {
             .mapToDouble(leg -> leg.job().needPsi())
             .max()
             .orElse(0),
-        whole.conditions().allowed().stream().map(Practice::id).toList());
+        whole.conditions().allowed().stream().map(Practice::id).toList(),
+        ofLegs);
   }
 
   private Bill bill(FedLayout fed, List<Accessory> accessories) {
@@ -241,6 +252,11 @@ final class LayoutPlanWriter {
                                     + " foot valve asked for, to the pump's intake"
                                 : ": the catalogue has no hose that may be laid so"));
     return PlanWriter.nothing(
-        asked(), limit, List.of(), Money.zero(shop.currency()), shop.date(), searched(found));
+        asked(List.of()),
+        limit,
+        List.of(),
+        Money.zero(shop.currency()),
+        shop.date(),
+        searched(found));
   }
 }

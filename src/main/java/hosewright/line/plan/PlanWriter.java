@@ -58,7 +58,7 @@ final class PlanWriter {
     return new LinePlan(
         asked(),
         new LinePlan.Answer(plan.passes(), limitedBy(plan), instead, cautions),
-        LayoutWriter.of(job, line, plan.hydraulics()),
+        BoughtEnd.of(LayoutWriter.of(job, line, plan.hydraulics()), plan.bill().pieces()),
         PlanWorking.shown(job, line, plan.hydraulics()),
         checks,
         bill(plan, accessories),

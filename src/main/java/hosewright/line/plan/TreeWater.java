@@ -8,7 +8,6 @@ import hosewright.line.layout.FedLeg;
 import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Hydraulics.CrossCheck;
-import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.water.LegFigures;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +56,7 @@ final class TreeWater {
             most(Hydraulics::surgeLowPsi),
             most(Hydraulics::surgeHighPsi)),
         filled(),
-        profile(),
+        way.stream().flatMap(leg -> leg.stations().stream()).toList(),
         working());
   }
 
@@ -126,36 +125,6 @@ final class TreeWater {
         ofAll(Hydraulics::emptyWeightLb),
         ofAll(Hydraulics::chargedWeightLb),
         Physical.fillMinutes(allGal, layout.flowGpm()));
-  }
-
-  /** Pressure by station, what divides the water among them. */
-  private List<Station> profile() {
-    List<Station> profile = new ArrayList<>();
-    for (FedLeg leg : way) {
-      List<Station> stations = leg.hydraulics().profile();
-      boolean first = profile.isEmpty();
-      for (int i = 0; i < stations.size(); i++) {
-        Station station = stations.get(i);
-        String name =
-            i > 0 || first
-                ? station.name()
-                : leg.before()
-                    .orElseThrow()
-                    .laid()
-                    .divider()
-                    .orElseThrow()
-                    .towards(0)
-                    .description();
-        profile.add(
-            new Station(
-                name,
-                leg.begins().distanceFt() + station.distanceFt(),
-                leg.begins().elevationFt() + station.elevationFt(),
-                station.flowingPsi(),
-                station.closedPsi()));
-      }
-    }
-    return profile;
   }
 
   private List<Working.Step> working() {

@@ -48,7 +48,10 @@ final class TreeWriter {
   }
 
   private void add(FedLeg leg) {
-    Layout alone = LayoutWriter.of(leg.job(), leg.line(), leg.hydraulics());
+    Layout alone =
+        BoughtEnd.of(
+            LayoutWriter.of(leg.job(), leg.line(), leg.hydraulics()),
+            leg.laid().way().goods().wanted().pieces());
     int copies = leg.laid().asked().copies();
     Node first = alone.nodes().get(0);
     Node last = alone.nodes().get(alone.nodes().size() - 1);
@@ -74,7 +77,7 @@ final class TreeWriter {
               one.ends().equals(last.name()) ? ends : inner(leg, alone.node(one.ends())),
               one.lines() * copies,
               one.hose(),
-              one.water(),
+              one == alone.legs().get(0) ? one.water().along(leg.stations()) : one.water(),
               one.parts()));
     }
     int lastJoint = alone.joints().size() - 1;

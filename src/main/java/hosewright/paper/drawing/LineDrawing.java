@@ -1,6 +1,8 @@
 package hosewright.paper.drawing;
 
 import hosewright.line.model.LinePlan;
+import hosewright.measure.UnitSystem;
+import hosewright.paper.page.Picture;
 import hosewright.paper.page.PngPicture;
 import hosewright.paper.page.SvgPicture;
 
@@ -20,7 +22,12 @@ public final class LineDrawing {
 
   /** The drawing as a PNG file. */
   public static byte[] png(LinePlan plan) {
-    return PngPicture.of(LinePicture.of(plan), PIXELS_PER_POINT);
+    return png(LinePicture.of(plan));
+  }
+
+  /** One of its pieces as a PNG file. */
+  public static byte[] png(Picture piece) {
+    return PngPicture.of(piece, PIXELS_PER_POINT);
   }
 
   /**
@@ -30,5 +37,14 @@ public final class LineDrawing {
    */
   public static String text(LinePlan plan, int width) {
     return LineText.of(plan, Math.max(20, width));
+  }
+
+  /**
+   * Where legs part and meet, in letters: nothing of what joins them, which {@link #text} has.
+   *
+   * @param width columns to use
+   */
+  public static String legs(LinePlan plan, UnitSystem units, int width) {
+    return CourseText.of(plan, units, width);
   }
 }

@@ -1,7 +1,7 @@
 package hosewright.paper.drawing;
 
+import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
-import hosewright.line.model.Role;
 import hosewright.paper.drawing.LaidLine.Numbered;
 import hosewright.paper.drawing.LaidLine.Shape;
 import hosewright.paper.drawing.LaidLine.Step;
@@ -32,6 +32,8 @@ public final class LinePicture {
   private static final double PLAIN = 7.5;
   private static final int LINES_BELOW = 4;
 
+  private static final double HEADING = 12;
+
   private final List<Mark> marks = new ArrayList<>();
   private final List<Step> steps;
   private final int perRow;
@@ -47,11 +49,55 @@ public final class LinePicture {
     this.rowHeight = AXIS + HALF + 26 + most * PLAIN * 1.2;
   }
 
+  /** The whole drawing. */
   public static Picture of(LinePlan plan) {
-    return new LinePicture(LaidLine.of(plan)).drawn(plan);
+    return Picture.below(pieces(plan));
   }
 
-  private Picture drawn(LinePlan plan) {
+  /**
+   * The drawing in pieces that stand one below another and may lie on pages of their own: where
+   * legs part or meet, first how they do, then each leg; else one.
+   */
+  public static List<Picture> pieces(LinePlan plan) {
+    List<Step> steps = LaidLine.of(plan);
+    if (!plan.layout().branched()) {
+      return List.of(new LinePicture(steps).drawn(repeated(plan)));
+    }
+    List<Picture> pieces = new ArrayList<>();
+    pieces.add(CoursePicture.of(plan));
+    List<List<Step>> legs = LaidLine.byLeg(steps);
+    for (int i = 0; i < legs.size(); i++) {
+      pieces.add(new LinePicture(legs.get(i)).leg(i == legs.size() - 1));
+    }
+    return pieces;
+  }
+
+  private Picture drawn(String repeated) {
+    parts();
+    LaidLine.dividesAt(steps).ifPresent(this::branches);
+    double height = rows() * rowHeight + LEGEND_HEIGHT;
+    legend(height, repeated);
+    return new Picture(WIDTH, height, marks);
+  }
+
+  /** One leg of several, under its name. */
+  private Picture leg(boolean last) {
+    Leg leg = steps.get(0).leg().orElseThrow();
+    String such = leg.lines() > 1 ? ", " + leg.lines() + " such lines" : "";
+    words(MARGIN, HEADING - 3, PLAIN + 1, Anchor.START, leg.name() + such);
+    parts();
+    double height = rows() * rowHeight + (last ? LEGEND_HEIGHT : 0);
+    if (last) {
+      legend(height, "");
+    }
+    return new Picture(WIDTH, height, marks);
+  }
+
+  private int rows() {
+    return Math.max(1, (steps.size() + perRow - 1) / perRow);
+  }
+
+  private void parts() {
     for (int i = 0; i < steps.size(); i++) {
       part(steps.get(i), left(i), top(i) + AXIS);
     }
@@ -61,10 +107,9 @@ public final class LinePicture {
       double y = top(i) + AXIS;
       steps.get(i).behind().ifPresent(joint -> joint(joint, x, y));
     }
-    LaidLine.dividesAt(steps).ifPresent(this::branches);
-    int rows = Math.max(1, (steps.size() + perRow - 1) / perRow);
-    double height = rows * rowHeight + LEGEND_HEIGHT;
-    String repeated = repeated(plan);
+  }
+
+  private void legend(double height, String repeated) {
     words(
         MARGIN,
         height - 5,
@@ -73,7 +118,6 @@ public final class LinePicture {
         repeated
             + "G gasket   S sealant on the thread   L lugs and face gasket   X does not fit   "
             + "? measure first.   Numbers are those of the joints list. Not to scale.");
-    return new Picture(WIDTH, height, marks);
   }
 
   private static String repeated(LinePlan plan) {
@@ -106,8 +150,8 @@ public final class LinePicture {
   private void part(Step step, double x, double y) {
     double centre = x + cell / 2;
     shape(step, x, y);
-    end(step.part().upstream().filter(end -> !step.again()), x + JOINT_RADIUS, y, Anchor.START);
-    end(step.part().downstream(), x + cell - JOINT_RADIUS, y, Anchor.END);
+    end(step.upstream(), x + JOINT_RADIUS, y, Anchor.START);
+    end(step.downstream(), x + cell - JOINT_RADIUS, y, Anchor.END);
     double baseline = y + HALF + 14;
     for (String line : label(step)) {
       words(centre, baseline, PLAIN, Anchor.MIDDLE, line);
@@ -134,8 +178,8 @@ public final class LinePicture {
     double to = x + cell - JOINT_RADIUS;
     double middle = cell * 0.3;
     double centre = x + cell / 2;
-    boolean first = step.again() || step == steps.get(0);
-    boolean last = step.part().role() == Role.APPLIANCE;
+    boolean first = step == steps.get(0);
+    boolean last = step == steps.get(steps.size() - 1);
     if (step.shape() == Shape.HOSE) {
       hose(step, from, to, y);
       return;

@@ -1,5 +1,6 @@
 package hosewright.paper.drawing;
 
+import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.paper.drawing.LaidLine.Numbered;
 import hosewright.paper.drawing.LaidLine.Shape;
@@ -27,20 +28,15 @@ final class LineText {
       text.branches(step);
     }
     int abreast = plan.layout().abreast();
-    if (abreast > 1) {
+    if (abreast > 1 && !plan.layout().branched()) {
       text.add("", "(" + plan.layout().sideBySide() + ")");
     }
     return text.lines.stream().collect(Collectors.joining("\n", "", "\n"));
   }
 
   private void step(Step step) {
-    if (step.again()) {
-      add("", "");
-    }
-    step.part()
-        .upstream()
-        .filter(end -> !step.again())
-        .ifPresent(end -> add("  |   ", end.toString()));
+    step.leg().ifPresent(this::heading);
+    step.upstream().ifPresent(end -> add("  |   ", end.toString()));
     String item = step.part().item().map(number -> " (" + number + ")").orElse("");
     String counted = step.part().count() > 1 ? step.part().count() + " x " : "";
     String again = step.again() ? ", the same as before" : "";
@@ -48,8 +44,16 @@ final class LineText {
     step.inside()
         .ifPresent(
             joint -> add("  :   ", joint.joint().count() + " between them, " + words(joint)));
-    step.part().downstream().ifPresent(end -> add("  |   ", end.toString()));
+    step.downstream().ifPresent(end -> add("  |   ", end.toString()));
     step.behind().ifPresent(joint -> add(" (" + joint.letter() + ")  ", words(joint)));
+  }
+
+  /** Which leg the parts below are of. */
+  private void heading(Leg leg) {
+    if (!lines.isEmpty()) {
+      add("", "");
+    }
+    add("", leg.name() + (leg.lines() > 1 ? ", " + leg.lines() + " such lines" : "") + ":");
   }
 
   /** The other outlets of a wye, off to the side. */

@@ -3,6 +3,7 @@ package hosewright.paper.drawing;
 import hosewright.line.model.Check;
 import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.model.LinePlan;
+import hosewright.line.model.WayThrough;
 import hosewright.measure.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,16 @@ public final class PressureDrawing {
     limits.add(new LimitLine('-', "needed at the appliance", plan.needPsi()));
     return text(
         plan.hydraulics().profile(), limits, PressureLimit.lowestPsi(plan.checks()), units, width);
+  }
+
+  /**
+   * The drawing of one way through a plan whose lines part or meet.
+   *
+   * @param width columns to use, 40 or more
+   */
+  public static String text(LinePlan plan, WayThrough way, UnitSystem units, int width) {
+    LimitLine needed = new LimitLine('-', "needed at the appliance", plan.needPsi(way));
+    return text(way.profile(), List.of(needed), PressureLimit.lowestPsi(plan), units, width);
   }
 
   /** The lowest of the limits that working-pressure checks hold to, psi; empty without any. */

@@ -13,7 +13,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The parts of a plan as scripts read them. */
 final class LayoutDocument {
@@ -119,6 +121,11 @@ final class LayoutDocument {
   /** One for each appliance; those that are fed alike have the same figures. */
   static List<Map<String, Object>> appliances(LinePlan plan) {
     Hydraulics water = plan.hydraulics();
+    if (!plan.asked().ofLegs().isEmpty()) {
+      return plan.layout().legs().stream()
+          .flatMap(leg -> plan.asked().of(leg).stream().flatMap(asked -> of(plan, leg, asked)))
+          .toList();
+    }
     List<Map<String, Object>> appliances =
         appliances(plan.layout(), plan.flowGpm(), water.deliveredPsi(), water.profile());
     for (Map<String, Object> document : appliances) {
@@ -126,6 +133,20 @@ final class LayoutDocument {
       document.put("reactionLbf", water.reactionLbf());
     }
     return appliances;
+  }
+
+  /** One for each copy of a leg that ends at an appliance of its own. */
+  private static Stream<Map<String, Object>> of(LinePlan plan, Leg leg, LinePlan.OfLeg asked) {
+    Node node = plan.layout().node(leg.ends());
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("leg", Optional.of(leg.name()));
+    document.put("end", node.part().upstream());
+    document.put("flowGpm", asked.flowGpm());
+    document.put("deliveredPsi", leg.water().outletPsi());
+    document.put("elevationFt", elevationFt(leg.water().profile()));
+    document.put("needPsi", asked.needPsi());
+    document.put("reactionLbf", asked.reactionLbf());
+    return Collections.nCopies(node.count(), document).stream();
   }
 
   /** One for each appliance, with its share of the flow and what arrives there. */

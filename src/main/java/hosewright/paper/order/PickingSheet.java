@@ -1,9 +1,11 @@
 package hosewright.paper.order;
 
+import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.Part;
 import hosewright.paper.drawing.JointWords;
 import hosewright.paper.drawing.LaidLine;
+import hosewright.paper.drawing.LaidLine.Step;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.paper.sheet.SheetNames;
@@ -59,7 +61,7 @@ public final class PickingSheet {
             last > heading ? "SUM(G" + (heading + 1) + ":G" + last + ")" : "0",
             Look.NUMBER_STRONG)
         .named(6, "picked_weight_lb");
-    int steps = groups.stream().mapToInt(group -> group.plan().layout().run().size()).sum();
+    int steps = groups.stream().mapToInt(group -> LaidLine.of(group.plan()).size()).sum();
     if (quote.lines().size() + steps > ROWS_ON_A_PAGE) {
       page.newSheetOfPaper();
     }
@@ -100,15 +102,24 @@ public final class PickingSheet {
         .span(5, 6, "Faces the source", Look.HEAD)
         .text(7, "Faces the appliance", Look.HEAD);
     int step = 1;
-    for (Part part : plan.layout().run()) {
+    for (Step laid : LaidLine.of(plan)) {
+      Part part = laid.part();
+      if (laid.leg().isPresent()) {
+        page.next();
+        page.span(
+            0,
+            page.lastColumn(),
+            "Leg " + laid.leg().get().name() + such(laid.leg().get()),
+            Look.STRONG);
+      }
       page.next();
       page.text(0, "", Look.BOX)
           .number(1, step++, Look.BODY_ORDER)
-          .text(2, LaidLine.origin(part), Look.BODY)
+          .text(2, LaidLine.origin(laid), Look.BODY)
           .text(3, part.description(), Look.BODY)
           .number(4, part.count(), Look.BODY_COUNT)
-          .span(5, 6, end(part.upstream()), Look.BODY)
-          .text(7, end(part.downstream()), Look.BODY);
+          .span(5, 6, end(laid.upstream()), Look.BODY)
+          .text(7, end(laid.downstream()), Look.BODY);
     }
     page.next();
     page.span(0, page.lastColumn(), JointWords.gaskets(plan.bill().gaskets()), Look.TEXT);
@@ -118,6 +129,10 @@ public final class PickingSheet {
               page.next();
               page.span(0, page.lastColumn(), remark, Look.STRONG);
             });
+  }
+
+  private static String such(Leg leg) {
+    return leg.lines() > 1 ? ", " + leg.lines() + " such lines" : "";
   }
 
   private static String end(Optional<End> end) {

@@ -51,7 +51,8 @@ final class ChecksSheet {
 
   private void check(Check check) {
     page.next();
-    page.text(0, StringUtils.capitalize(check.name()), Look.BODY)
+    String leg = check.leg().map(name -> "\n" + name).orElse("");
+    page.text(0, StringUtils.capitalize(check.name()) + leg, Look.BODY)
         .text(
             1,
             check.outcome().name(),

@@ -51,8 +51,9 @@ final class HydraulicsSheet {
       page.finishedBelow(1);
       return;
     }
-    if (plan.layout().endsApart()) {
+    if (plan.layout().branched()) {
       new LegsTable(page, plan).write();
+      new WaysTable(page, plan).write();
       page.finishedBelow(1);
       return;
     }

@@ -46,7 +46,13 @@ final class JointsSheet {
                 "Source"),
             Set.of(5));
     int number = 1;
+    String leg = "";
     for (Joint joint : plan.joints()) {
+      if (plan.layout().branched() && !joint.leg().equals(leg)) {
+        leg = joint.leg();
+        page.next();
+        page.span(0, page.lastColumn(), "Leg " + leg, Look.STRONG);
+      }
       joint(number++, joint);
     }
     gaskets(plan);

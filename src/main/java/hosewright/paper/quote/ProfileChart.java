@@ -47,13 +47,8 @@ final class ProfileChart {
 
   /** Draws the chart under each profile table, whose formulas must have been evaluated. */
   static void draw(XSSFWorkbook workbook) {
-    for (XSSFName at : workbook.getNames(ProfileTable.CHART_ROW)) {
-      XSSFSheet sheet =
-          workbook.getSheet(new CellReference(at.getRefersToFormula()).getSheetName());
-      int first = row(workbook, ProfileTable.FIRST_ROW, at.getSheetIndex());
-      int last = row(workbook, ProfileTable.LAST_ROW, at.getSheetIndex());
-      new ProfileChart(sheet, first, last)
-          .draw(row(workbook, ProfileTable.CHART_ROW, at.getSheetIndex()));
+    for (int way = 0; draw(workbook, suffix(way)) || way == 0; way++) {
+      // Ways are numbered from 1; a line of one way has no number.
     }
     for (XSSFName at : workbook.getNames(ProfileTable.HEIGHT_CHART_ROW)) {
       XSSFSheet sheet =
@@ -63,6 +58,29 @@ final class ProfileChart {
       new ProfileChart(sheet, first, last)
           .drawHeights(row(workbook, ProfileTable.HEIGHT_CHART_ROW, at.getSheetIndex()));
     }
+  }
+
+  /**
+   * What the names of a profile end with.
+   *
+   * @param way of several the number, from 1; 0 for the one there is
+   */
+  static String suffix(int way) {
+    return way == 0 ? "" : "_way_" + way;
+  }
+
+  private static boolean draw(XSSFWorkbook workbook, String suffix) {
+    boolean any = false;
+    for (XSSFName at : workbook.getNames(ProfileTable.CHART_ROW + suffix)) {
+      any = true;
+      XSSFSheet sheet =
+          workbook.getSheet(new CellReference(at.getRefersToFormula()).getSheetName());
+      int first = row(workbook, ProfileTable.FIRST_ROW + suffix, at.getSheetIndex());
+      int last = row(workbook, ProfileTable.LAST_ROW + suffix, at.getSheetIndex());
+      new ProfileChart(sheet, first, last)
+          .draw(row(workbook, ProfileTable.CHART_ROW + suffix, at.getSheetIndex()));
+    }
+    return any;
   }
 
   /** The ground under the line, over the same distances. */

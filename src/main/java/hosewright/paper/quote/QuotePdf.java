@@ -97,19 +97,20 @@ public final class QuotePdf {
   private void purpose(Group group) throws IOException {
     paragraph(GroupWords.summary(group), 0);
     if (group.laid()) {
-      Picture drawing = LinePicture.of(group.plan());
-      keepTogether(drawing.height() * wide / drawing.width());
-      sheet.picture(drawing);
+      for (Picture piece : LinePicture.pieces(group.plan())) {
+        keepTogether(piece.height() * wide / piece.width());
+        sheet.picture(piece);
+      }
     }
     sheet.down(6);
   }
 
-  /** How high the drawing of a group stands, points. */
+  /** How high the drawing of a group stands, points; of one in pieces the first. */
   private double drawn(Group group) {
     if (!group.laid()) {
       return 0;
     }
-    Picture drawing = LinePicture.of(group.plan());
+    Picture drawing = LinePicture.pieces(group.plan()).get(0);
     return drawing.height() * wide / drawing.width();
   }
 

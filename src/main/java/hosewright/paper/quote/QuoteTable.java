@@ -154,9 +154,10 @@ final class QuoteTable {
     if (!group.laid()) {
       return;
     }
-    Picture drawing = LinePicture.of(group.plan());
-    double heightPt = page.widthPt(NUMBER, TAXED) * drawing.height() / drawing.width();
-    page.picture(LineDrawing.png(group.plan()), NUMBER, TAXED, heightPt);
+    for (Picture piece : LinePicture.pieces(group.plan())) {
+      double heightPt = page.widthPt(NUMBER, TAXED) * piece.height() / piece.width();
+      page.picture(LineDrawing.png(piece), NUMBER, TAXED, heightPt);
+    }
     if (quote.groups().size() > 1) {
       page.gap(6);
     }

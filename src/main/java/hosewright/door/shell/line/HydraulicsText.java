@@ -8,6 +8,7 @@ import hosewright.line.model.Hydraulics;
 import hosewright.line.model.Hydraulics.OtherCoefficient;
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
+import hosewright.line.model.WayThrough;
 import hosewright.measure.UnitSystem;
 import hosewright.paper.drawing.PressureDrawing;
 import java.util.Locale;
@@ -64,11 +65,25 @@ final class HydraulicsText {
                         + units.force().of(lbf)
                         + "."));
     prose.line(surge());
-    prose.block(
-        StationTable.of(plan.layout().run(), hydraulics.profile(), screen, units)
-            + "\n"
-            + PressureDrawing.text(plan, units, screen.width()));
+    if (plan.layout().branched()) {
+      WayThrough.all(plan.layout()).forEach(way -> prose.block(along(way)));
+    } else {
+      prose.block(
+          StationTable.of(plan.layout().run(), hydraulics.profile(), screen, units)
+              + "\n"
+              + PressureDrawing.text(plan, units, screen.width()));
+    }
     return prose.toString().replaceFirst("^\n+", "");
+  }
+
+  /** How pressure falls on one of several ways to an appliance. */
+  private String along(WayThrough way) {
+    return "The way through "
+        + way.words()
+        + "\n"
+        + StationTable.of(way.run(plan.layout()), way.profile(), screen, units)
+        + "\n"
+        + PressureDrawing.text(plan, way, units, screen.width());
   }
 
   private String behindTheWye(Leg attack) {

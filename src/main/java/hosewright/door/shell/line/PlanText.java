@@ -15,6 +15,7 @@ import hosewright.measure.Scale;
 import hosewright.measure.UnitSystem;
 import hosewright.paper.drawing.LineDrawing;
 import hosewright.paper.quote.PartNames;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -41,6 +42,11 @@ public final class PlanText {
     PlanText writer = new PlanText(plan, screen, units);
     writer.verdict();
     if (!plan.joints().isEmpty()) {
+      if (plan.layout().branched()) {
+        writer.section(
+            "Where the legs run",
+            LineDrawing.legs(plan, units, Math.min(screen.width(), 110)).stripTrailing());
+      }
       writer.section(
           "The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
       writer.joints();
@@ -127,17 +133,25 @@ public final class PlanText {
   }
 
   private void joints() {
-    Table table = Table.of("#", "from", "into", "times", "seal", "comes apart").numbers(0, 3);
+    boolean apart = plan.layout().branched();
+    Table table =
+        (apart
+                ? Table.of("leg", "#", "from", "into", "times", "seal", "comes apart")
+                : Table.of("#", "from", "into", "times", "seal", "comes apart"))
+            .numbers(apart ? new int[] {1, 4} : new int[] {0, 3});
     PartNames names = new PartNames();
     int number = 1;
     for (Joint joint : plan.joints()) {
-      table.row(
-          number++,
-          side(joint.upstream(), names),
-          side(joint.downstream(), names),
-          joint.count(),
-          joint.fit().seal().name().toLowerCase(Locale.ROOT),
-          joint.fit().removable() ? "yes" : "no");
+      List<Object> cells = new ArrayList<>(apart ? List.of(joint.leg()) : List.of());
+      cells.addAll(
+          List.of(
+              number++,
+              side(joint.upstream(), names),
+              side(joint.downstream(), names),
+              joint.count(),
+              joint.fit().seal().name().toLowerCase(Locale.ROOT),
+              joint.fit().removable() ? "yes" : "no"));
+      table.row(cells.toArray());
     }
     section("Joints, source first", table.on(screen));
   }
@@ -159,7 +173,7 @@ public final class PlanText {
     Table table = Table.of("check", "", "value", "limit", "unit", "what it means").numbers(2, 3);
     for (Check check : plan.checks()) {
       table.row(
-          check.name(),
+          check.leg().map(leg -> check.name() + ", " + leg).orElse(check.name()),
           check.outcome() == Check.Outcome.PASS ? "ok" : check.outcome().name(),
           check.isYesOrNo() ? "" : figure(check.value(), check.unit()),
           check.isYesOrNo() ? "" : figure(check.limit(), check.unit()),

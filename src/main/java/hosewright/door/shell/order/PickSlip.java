@@ -7,6 +7,8 @@ import hosewright.order.Order;
 import hosewright.order.OrderGroup;
 import hosewright.order.OrderLine;
 import hosewright.order.PurchaseOrder;
+import hosewright.paper.drawing.LaidLine;
+import hosewright.paper.drawing.LaidLine.Step;
 import hosewright.paper.order.Slip;
 import hosewright.paper.order.Slip.Part;
 import hosewright.quote.Departures;
@@ -156,16 +158,21 @@ final class PickSlip {
   private static Part assembling(
       LinePlan plan, List<String> departures, String which, List<String> forWhat) {
     List<List<String>> rows = new ArrayList<>();
-    for (hosewright.line.model.Part part : plan.layout().run()) {
+    int number = 1;
+    for (Step step : LaidLine.of(plan)) {
+      hosewright.line.model.Part part = step.part();
+      step.leg().ifPresent(leg -> rows.add(List.of("", "", "", "leg " + leg.name(), "", "", "")));
       rows.add(
           List.of(
               BOX,
-              "" + (rows.size() + 1),
-              part.item().orElse(part.isBuyers() ? "customer's" : "bought in"),
+              "" + number++,
+              step.again()
+                  ? "as before"
+                  : part.item().orElse(part.isBuyers() ? "customer's" : "bought in"),
               part.description(),
               "" + part.count(),
-              end(part.upstream()),
-              end(part.downstream())));
+              end(step.upstream()),
+              end(step.downstream())));
     }
     List<String> remarks = new ArrayList<>(forWhat);
     remarks.add(

@@ -80,7 +80,7 @@ final class LayoutPlanTest {
         .contains("left: delivered pressure")
         .containsPattern("a source that gives 1[0-9]{2}\\.[0-9] psi at 245 gpm would feed")
         // The second line is drawn from the wye it leaves, not from the first line's nozzle.
-        .containsPattern("nozzle \\[> <\\] Gated wye[^|]*, the same as before \\| 1\\.5 NH male")
+        .containsPattern("right: \\[> <\\] Gated wye[^|]*, the same as before \\| 1\\.5 NH male")
         .doesNotContain("Set the pump", "brings more than the line needs");
   }
 
