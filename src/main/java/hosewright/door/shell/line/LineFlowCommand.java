@@ -15,7 +15,6 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.measure.UnitSystem;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -42,11 +41,12 @@ public final class LineFlowCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
-    if (answers.isEmpty()) {
-      return Answer.of(Map.of(), "Stopped; nothing was calculated.");
-    }
-    FindFlow.Found found = findFlow.find(SoughtFlow.read(answers.get()));
+    return JobAnswers.answered(
+        in, books, "Stopped; nothing was calculated.", answers -> found(in, answers, units));
+  }
+
+  private Answer found(Invocation in, Map<JobField, String> answers, UnitSystem units) {
+    FindFlow.Found found = findFlow.find(SoughtFlow.read(answers));
     return found
         .flow()
         .map(flow -> answer(flow, units, in.flag(WorkingText.NAME)))
