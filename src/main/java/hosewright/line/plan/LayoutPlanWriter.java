@@ -217,7 +217,7 @@ final class LayoutPlanWriter {
   private LinePlan nothing(LayoutPlanner.Found found) {
     if (layout.drafting().isPresent() && strainer.isEmpty()) {
       return PlanWriter.nothing(
-          asked(),
+          asked(List.of()),
           "leg " + layout.legs().get(0).name() + ": no strainer is sold that it could begin at",
           List.of(),
           Money.zero(shop.currency()),
