@@ -1,5 +1,9 @@
 package hosewright.store.catalogue;
 
+import hosewright.catalogue.reading.ItemCells;
+import java.util.Arrays;
+import hosewright.catalogue.ItemFacts;
+import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Build;
 import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
@@ -126,6 +130,8 @@ final class ItemRows {
     row.setGated(form.gated().name());
     row.setShutoff(form.shutoff().name());
     row.setChannels(form.channels().isPresent() ? form.channels().getAsInt() : null);
+    row.setPumpCurve(form.pump().map(ItemFacts::curve).orElse(null));
+    row.setFuel(form.pump().map(PumpFacts::fuel).filter(fuel -> !fuel.isEmpty()).orElse(null));
   }
 
   private static Form form(ItemRecord row, List<End> ends) {
@@ -135,7 +141,19 @@ final class ItemRows {
         ends,
         Stated.valueOf(row.getGated()),
         Stated.valueOf(row.getShutoff()),
-        row.getChannels() == null ? OptionalInt.empty() : OptionalInt.of(row.getChannels()));
+        row.getChannels() == null ? OptionalInt.empty() : OptionalInt.of(row.getChannels()),
+        pump(row));
+  }
+
+  private static Optional<PumpFacts> pump(ItemRecord row) {
+    return Optional.ofNullable(row.getPumpCurve())
+        .map(
+            curve ->
+                new PumpFacts(
+                    Arrays.stream(curve.split(";"))
+                        .map(point -> ItemCells.point(point.strip()))
+                        .toList(),
+                    row.getFuel() == null ? "" : row.getFuel()));
   }
 
   private static Build build(
