@@ -29,7 +29,12 @@ public record Form(
 
   /** Anything but a pump. */
   public Form(
-      ItemKind kind, Sort sort, List<End> ends, Stated gated, Stated shutoff, OptionalInt channels) {
+      ItemKind kind,
+      Sort sort,
+      List<End> ends,
+      Stated gated,
+      Stated shutoff,
+      OptionalInt channels) {
     this(kind, sort, ends, gated, shutoff, channels, Optional.empty());
   }
 

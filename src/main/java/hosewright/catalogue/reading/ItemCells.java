@@ -1,14 +1,12 @@
 package hosewright.catalogue.reading;
 
-import hosewright.measure.Measures;
-import java.util.stream.Stream;
-import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Build;
 import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Rating;
 import hosewright.catalogue.Selling;
 import hosewright.catalogue.Sort;
@@ -19,6 +17,7 @@ import hosewright.catalogue.UnitOfSale;
 import hosewright.catalogue.WaterFacts;
 import hosewright.csv.CsvRow;
 import hosewright.csv.Limits;
+import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.thread.End;
 import java.math.BigDecimal;
@@ -33,6 +32,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One row of items.csv, turned into an item. */
 public final class ItemCells {
@@ -104,7 +104,8 @@ public final class ItemCells {
   private static final Limits PRESSURE = Limits.between(1, 20_000, "psi");
   private static final String CURVE = "120 psi at 0 gpm; 90 psi at 300 gpm";
   private static final Map<String, String> FUELS =
-      Stream.of("gasoline", "diesel", "electric").collect(Collectors.toMap(word -> word, word -> word));
+      Stream.of("gasoline", "diesel", "electric")
+          .collect(Collectors.toMap(word -> word, word -> word));
   private static final Limits LOSS = Limits.between(0, 1_000, "psi");
   private static final Limits TEMPERATURE = Limits.between(-100, 1_000, "°F");
   // A perfect vacuum at sea level is 29.92 inHg.
@@ -177,8 +178,7 @@ public final class ItemCells {
       row.refuse("pump_curve", "two points or more, the first at 0 gpm", CURVE);
       return Optional.empty();
     }
-    return Optional.of(
-        new PumpFacts(curve, row.empty("fuel") ? "" : row.choice("fuel", FUELS)));
+    return Optional.of(new PumpFacts(curve, row.empty("fuel") ? "" : row.choice("fuel", FUELS)));
   }
 
   /** A point as it stands in a file. */

@@ -48,7 +48,8 @@ public record BoosterWish(List<Place> places) {
     String pumps = leg.points().pump().getOrDefault(PUMP, "").strip();
     if (!boosters.isEmpty() && !boosters.equals(AS_NEEDED)) {
       problems.add(
-          new Problem(in(leg, BOOSTERS), boosters, "as needed; or 'pump: ITEM at 1800 ft'", AS_NEEDED));
+          new Problem(
+              in(leg, BOOSTERS), boosters, "as needed; or 'pump: ITEM at 1800 ft'", AS_NEEDED));
     }
     if (!boosters.isEmpty()) {
       return Optional.of(new BoosterWish(List.of()));
@@ -81,14 +82,16 @@ public record BoosterWish(List<Place> places) {
       double atFt = Measures.lengthFt(PUMP, said.group(2));
       if (atFt >= lengthFt) {
         problems.add(
-            Problem.of(in(leg, PUMP), text, "before the leg ends, at " + Math.round(lengthFt) + " ft"));
+            Problem.of(
+                in(leg, PUMP), text, "before the leg ends, at " + Math.round(lengthFt) + " ft"));
         return Optional.empty();
       }
       String item = said.group(1).strip();
       return Optional.of(new Place(Optional.of(item).filter(name -> !name.equals(ANY)), atFt));
     } catch (BadInputException e) {
       e.problems()
-          .forEach(one -> problems.add(new Problem(in(leg, PUMP), text, one.allowed(), one.nearest())));
+          .forEach(
+              one -> problems.add(new Problem(in(leg, PUMP), text, one.allowed(), one.nearest())));
       return Optional.empty();
     }
   }

@@ -1,9 +1,9 @@
 package hosewright.job.layout;
 
-import hosewright.job.question.SourceKind;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
+import hosewright.job.question.SourceKind;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -107,7 +107,7 @@ public final class LayoutForm {
     for (LegJob leg : layout.legs()) {
       Optional<BoosterWish> wish =
           BoosterWish.read(texts.get(leg.name()), leg.job().run().lengthFt(), problems);
-      wish.ifPresent(one -> boostable(leg));
+      wish.ifPresent(one -> boostable(leg, one.asNeeded()));
       if (wish.filter(BoosterWish::asNeeded).isPresent()) {
         asNeeded.add(leg.name());
       } else if (wish.isPresent()) {
@@ -125,7 +125,7 @@ public final class LayoutForm {
   }
 
   /** Pumps stand on ground that is taken as even, in one line, under pressure. */
-  private void boostable(LegJob leg) {
+  private void boostable(LegJob leg, boolean asNeeded) {
     String why =
         leg.job().run().way().isSurveyed()
             ? "left out beside a route: list legs to where each pump stands"
@@ -133,7 +133,10 @@ public final class LayoutForm {
                 ? "left out beside copies: a pump stands in one line"
                 : leg.job().source() == SourceKind.OPEN_WATER
                     ? "left out of a suction leg: the pump stands where it ends"
-                    : "";
+                    : asNeeded && (leg.behind().isPresent() || leg.job().supply().isEmpty())
+                        ? "said of a leg that begins at a source which says what it gives;"
+                              + " elsewhere name the places: 'pump: booster at 1800 ft'"
+                        : "";
     if (!why.isEmpty()) {
       problems.add(Problem.of(in(leg.name(), BoosterWish.BOOSTERS), "a pump", why));
     }

@@ -71,8 +71,7 @@ final class LayoutNetwork {
         .flatMap(Divider::pump)
         .map(
             pump ->
-                (Node)
-                    new Node.Pump(leg.name(), curve(leg, pump), pump.boost().leastIntakePsi()))
+                (Node) new Node.Pump(leg.name(), curve(leg, pump), pump.boost().leastIntakePsi()))
         .orElseGet(() -> new Node.Junction(leg.name()));
   }
 
@@ -80,9 +79,7 @@ final class LayoutNetwork {
     double lessPsi = throttledPsi.getOrDefault(leg.name(), 0.0);
     return new PumpCurve(
         pump.curve().points().stream()
-            .map(
-                point ->
-                    new PumpCurve.Point(point.flowGpm(), Math.max(0, point.psi() - lessPsi)))
+            .map(point -> new PumpCurve.Point(point.flowGpm(), Math.max(0, point.psi() - lessPsi)))
             .toList());
   }
 

@@ -54,7 +54,7 @@ final class LegsTable {
                 ? "Behind the strainer at least %.1f psi must stand; %.1f psi arrive at the"
                     + " appliance with least to spare."
                 : "The source must hold %.1f psi for the appliance that needs most of it; %.1f psi"
-                      + " arrive at the one with least to spare.",
+                    + " arrive at the one with least to spare.",
             plan.hydraulics().requiredSourcePsi(),
             plan.hydraulics().deliveredPsi()),
         Look.TEXT);

@@ -1,12 +1,12 @@
 package hosewright.line.layout.search;
 
-import hosewright.job.layout.LayoutBooster;
-import hosewright.hydraulics.PumpCurve;
 import hosewright.catalogue.Item;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.PumpCurve;
 import hosewright.hydraulics.suction.Drafting;
+import hosewright.job.layout.LayoutBooster;
 import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.line.assembly.Bridge;

@@ -1,13 +1,13 @@
 package hosewright.line.layout.search;
 
-import hosewright.job.layout.LayoutBooster;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
-import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Stated;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
+import hosewright.job.layout.LayoutBooster;
 import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
