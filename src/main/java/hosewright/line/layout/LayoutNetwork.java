@@ -9,7 +9,6 @@ import hosewright.hydraulics.network.Link;
 import hosewright.hydraulics.network.Network;
 import hosewright.hydraulics.network.Node;
 import hosewright.job.layout.LayoutJob;
-import hosewright.job.layout.LayoutPump;
 import hosewright.line.assembly.Placed;
 import hosewright.line.layout.search.Divider;
 import hosewright.line.water.FittingLoss;
@@ -67,13 +66,16 @@ final class LayoutNetwork {
     if (leg.laid().asked().last()) {
       return new Node.End(leg.name(), Outflow.ofOne(leg.job()));
     }
-    return layout
-        .pumpBehind(leg.laid().asked())
-        .map(pump -> (Node) new Node.Pump(leg.name(), curve(leg, pump), pump.leastIntakePsi()))
+    return leg.laid()
+        .divider()
+        .flatMap(Divider::pump)
+        .map(
+            pump ->
+                (Node) new Node.Pump(leg.name(), curve(leg, pump), pump.boost().leastIntakePsi()))
         .orElseGet(() -> new Node.Junction(leg.name()));
   }
 
-  private PumpCurve curve(FedLeg leg, LayoutPump pump) {
+  private PumpCurve curve(FedLeg leg, Divider.Pump pump) {
     double lessPsi = throttledPsi.getOrDefault(leg.name(), 0.0);
     return new PumpCurve(
         pump.curve().points().stream()
