@@ -97,7 +97,7 @@ final class PromisesKeptTest {
 
   @Test
   void an_order_that_is_not_there_is_told_as_not_there() {
-    assertThat(desk.refused("order", "show", "2"))
+    assertThat(desk.refused("order", "show", "2").strip())
         .isEqualTo("There is no order 2: none is raised yet, 'order raise' raises one.");
   }
 
