@@ -135,7 +135,7 @@ public final class LayoutForm {
                     ? "left out of a suction leg: the pump stands where it ends"
                     : asNeeded && (leg.behind().isPresent() || leg.job().supply().isEmpty())
                         ? "said of a leg that begins at a source which says what it gives;"
-                              + " elsewhere name the places: 'pump: booster at 1800 ft'"
+                            + " elsewhere name the places: 'pump: booster at 1800 ft'"
                         : "";
     if (!why.isEmpty()) {
       problems.add(Problem.of(in(leg.name(), BoosterWish.BOOSTERS), "a pump", why));
