@@ -23,7 +23,7 @@ final class OptionsAtTheDoorTest {
       Pattern.compile("'[a-z]+ [^']*('|$)|show --internal'|data mark .*");
 
   /** Speaks to a person at a terminal; prints which command takes the strip's figure. */
-  private static final Set<String> AT_A_TERMINAL = Set.of("Interview.java", "StripPdf.java");
+  private static final Set<String> AT_A_TERMINAL = Set.of("JobKeeper.java", "StripPdf.java");
 
   @Test
   void nobody_behind_the_door_names_an_option() throws IOException {

@@ -2,7 +2,7 @@ package hosewright.catalogue;
 
 import java.util.Locale;
 
-/** What a hose is made for: the types that NFPA 1961 names, and two beside them. */
+/** What a hose is made for: the types that NFPA 1961 names, and three beside them. */
 public enum HoseType {
   ATTACK,
   SUPPLY,
@@ -11,8 +11,10 @@ public enum HoseType {
   BOOSTER,
   /** Holds its shape against the air's pressure, so that a pump can draw through it. */
   SUCTION,
-  /** For work, no fire hose: wash-down, discharge, plant and garden. */
+  /** For work, no fire hose: wash-down, plant and garden. */
   INDUSTRIAL,
+  /** Lies on the ground and carries water away, flat when empty; nobody holds a nozzle on it. */
+  DISCHARGE,
   DRINKING_WATER,
   /** Its row does not say. */
   UNKNOWN;

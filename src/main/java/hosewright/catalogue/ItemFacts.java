@@ -85,6 +85,8 @@ public final class ItemFacts {
     columns.put("k_factor", item -> plain(item.kFactor()));
     columns.put("rated_flow_gpm", item -> plain(item.water().ratedFlowGpm()));
     columns.put("rated_pressure_psi", item -> plain(item.water().ratedPressurePsi()));
+    columns.put("pump_curve", item -> item.form().pump().map(ItemFacts::curve).orElse(""));
+    columns.put("fuel", item -> item.form().pump().map(PumpFacts::fuel).orElse(""));
     columns.put("drinking_water", item -> yes(item.drinkingWater()));
     columns.put("discontinued", item -> yes(item.discontinued()));
     columns.put("marked_to", Item::markedTo);
@@ -117,6 +119,15 @@ public final class ItemFacts {
     return rating.derating().stream()
         .map(step -> PlainNumber.of(step.temperatureF()) + ":" + PlainNumber.of(step.workingPsi()))
         .collect(Collectors.joining(";"));
+  }
+
+  /** As it stands in a file. */
+  public static String curve(PumpFacts pump) {
+    return pump.curve().stream()
+        .map(
+            point ->
+                PlainNumber.of(point.psi()) + " psi at " + PlainNumber.of(point.flowGpm()) + " gpm")
+        .collect(Collectors.joining("; "));
   }
 
   private static String yes(boolean fact) {

@@ -35,7 +35,9 @@ public enum ItemKind {
   RAMP,
   RESTRAINT,
   METER,
-  BACKFLOW;
+  BACKFLOW,
+  /** Takes in the water of a line and pushes it on; its first end is the intake. */
+  PUMP;
 
   /** Work rather than goods: never bought ahead, never in stock. */
   public boolean isWork() {

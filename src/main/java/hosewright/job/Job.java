@@ -146,6 +146,11 @@ public record Job(
     return new Job(heading, ends, run, water, equipment.wanting(other), conditions, answers);
   }
 
+  /** This job over another way. */
+  public Job along(Run other) {
+    return new Job(heading, ends, other, water, equipment, conditions, answers);
+  }
+
   /** This job with its prices of a day, where it names none. */
   public Job on(LocalDate day) {
     return date().isPresent()

@@ -28,6 +28,12 @@ public record Run(Way way, double slack, Optional<Lifted> lifted, Optional<Strin
    */
   public record Lifted(double liftFt, double altitudeFt) {}
 
+  /** A part of it over ground that is taken as even. */
+  public Run part(double lengthFt) {
+    double riseFt = riseFt() * lengthFt / lengthFt();
+    return new Run(Way.between(lengthFt, riseFt), slack, lifted, district);
+  }
+
   /** Distance along the ground, ft. */
   public double lengthFt() {
     return way.lengthFt();

@@ -6,6 +6,7 @@ import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Rating;
 import hosewright.catalogue.Selling;
 import hosewright.catalogue.Sort;
@@ -16,6 +17,7 @@ import hosewright.catalogue.UnitOfSale;
 import hosewright.catalogue.WaterFacts;
 import hosewright.csv.CsvRow;
 import hosewright.csv.Limits;
+import hosewright.measure.Measures;
 import hosewright.problem.BadInputException;
 import hosewright.thread.End;
 import java.math.BigDecimal;
@@ -30,6 +32,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One row of items.csv, turned into an item. */
 public final class ItemCells {
@@ -78,7 +81,9 @@ public final class ItemCells {
           "hose_type",
           "waterway_in",
           "rated_flow_gpm",
-          "rated_pressure_psi");
+          "rated_pressure_psi",
+          "pump_curve",
+          "fuel");
 
   /** Columns that say something only about hose and what goes on hose. */
   private static final List<String> HOSE_COLUMNS =
@@ -97,6 +102,10 @@ public final class ItemCells {
 
   private static final Limits WEIGHT = Limits.between(0, 100_000, "lb");
   private static final Limits PRESSURE = Limits.between(1, 20_000, "psi");
+  private static final String CURVE = "120 psi at 0 gpm; 90 psi at 300 gpm";
+  private static final Map<String, String> FUELS =
+      Stream.of("gasoline", "diesel", "electric")
+          .collect(Collectors.toMap(word -> word, word -> word));
   private static final Limits LOSS = Limits.between(0, 1_000, "psi");
   private static final Limits TEMPERATURE = Limits.between(-100, 1_000, "°F");
   // A perfect vacuum at sea level is 29.92 inHg.
@@ -145,7 +154,43 @@ public final class ItemCells {
         stated("shutoff"),
         row.empty("channels")
             ? OptionalInt.empty()
-            : OptionalInt.of(row.wholeNumber("channels", CHANNELS)));
+            : OptionalInt.of(row.wholeNumber("channels", CHANNELS)),
+        pump());
+  }
+
+  /** What a pump does; nothing is known where its curve is left out. */
+  private Optional<PumpFacts> pump() {
+    if (row.empty("pump_curve")) {
+      return Optional.empty();
+    }
+    List<PumpFacts.Point> curve = new ArrayList<>();
+    for (String part : row.parts("pump_curve", ";")) {
+      row.parsed("pump_curve", part.strip(), ItemCells::point).ifPresent(curve::add);
+    }
+    for (int i = 1; i < curve.size(); i++) {
+      if (curve.get(i).flowGpm() <= curve.get(i - 1).flowGpm()
+          || curve.get(i).psi() > curve.get(i - 1).psi()) {
+        row.refuse("pump_curve", "flow rising from point to point, and pressure never");
+        return Optional.empty();
+      }
+    }
+    if (curve.size() < 2 || curve.get(0).flowGpm() != 0) {
+      row.refuse("pump_curve", "two points or more, the first at 0 gpm", CURVE);
+      return Optional.empty();
+    }
+    return Optional.of(new PumpFacts(curve, row.empty("fuel") ? "" : row.choice("fuel", FUELS)));
+  }
+
+  /** A point as it stands in a file. */
+  public static PumpFacts.Point point(String text) {
+    String[] sides = text.split("\\bat\\b");
+    if (sides.length != 2) {
+      throw new BadInputException(
+          "pump_curve", text, "points such as '120 psi at 0 gpm' with ; between them");
+    }
+    return new PumpFacts.Point(
+        Measures.flowOrNoneGpm("pump_curve", sides[1].strip()),
+        Measures.lossPsi("pump_curve", sides[0].strip()));
   }
 
   private Sort sort(ItemKind kind) {

@@ -35,12 +35,15 @@ record KindRules(CsvRow row, Item item) {
       case ADAPTER -> ends(2, 2);
       case WYE, SIAMESE -> ends(3, 9);
       case CAP, PLUG -> ends(1, 1);
+      case PUMP -> ends(2, 9);
       case GASKET -> ends(1, 9);
       default -> {}
     }
     of("gated", "a wye or siamese", ItemKind.WYE, ItemKind.SIAMESE);
     of("shutoff", "a nozzle", ItemKind.NOZZLE);
     of("channels", "a ramp", ItemKind.RAMP);
+    of("pump_curve", "a pump", ItemKind.PUMP);
+    of("fuel", "a pump", ItemKind.PUMP);
     of("hose_type", "hose", ItemKind.HOSE, ItemKind.BULK_HOSE);
     if (item.water().ratedPressurePsi().isPresent() && item.water().ratedFlowGpm().isEmpty()) {
       row.refuse("rated_flow_gpm", "the flow in gpm that the rated pressure gives");

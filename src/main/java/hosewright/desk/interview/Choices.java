@@ -41,19 +41,30 @@ final class Choices {
   }
 
   /** At most as many as there are letters to pick them by; empty where anything may be said. */
-  List<String> of(JobField field) {
-    List<String> all =
-        switch (field.offer()) {
-          case SOURCES -> ends(Choices::source);
-          case APPLIANCES -> ends(Choices::appliance);
-          case SIZES -> sizes();
-          case FAMILIES -> Families.all().stream().map(Family::code).toList();
-          case ACCESSORIES -> accessories();
-          case CUSTOMERS -> desk.customers();
-          case DISTRICTS -> desk.districts();
-          case NOTHING -> field.choices();
-        };
-    return all.stream().limit(field.offer() == Offer.CUSTOMERS ? MOST_CUSTOMERS : MOST).toList();
+  List<Choice> of(JobField field) {
+    return field.offer() == Offer.CUSTOMERS
+        ? customers()
+        : words(field).stream().limit(MOST).map(Choice::of).toList();
+  }
+
+  private List<Choice> customers() {
+    return desk.customers().entrySet().stream()
+        .limit(MOST_CUSTOMERS)
+        .map(one -> new Choice(one.getKey(), one.getKey() + "  " + one.getValue()))
+        .toList();
+  }
+
+  private List<String> words(JobField field) {
+    return switch (field.offer()) {
+      case SOURCES -> ends(Choices::source);
+      case APPLIANCES -> ends(Choices::appliance);
+      case SIZES -> sizes();
+      case FAMILIES -> Families.all().stream().map(Family::code).toList();
+      case ACCESSORIES -> accessories();
+      case CUSTOMERS -> List.copyOf(desk.customers().keySet());
+      case DISTRICTS -> desk.districts();
+      case NOTHING -> field.choices();
+    };
   }
 
   /** The threads and couplings that most adapters and hoses of the catalogue have. */

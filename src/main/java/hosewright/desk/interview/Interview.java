@@ -1,50 +1,43 @@
 package hosewright.desk.interview;
 
 import hosewright.intake.JobFile;
-import hosewright.intake.RouteFile;
-import hosewright.job.JobForm;
-import hosewright.job.question.Answers;
 import hosewright.job.question.Assumptions;
-import hosewright.job.question.Glossary;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
 import hosewright.job.question.Questions;
 import hosewright.problem.BadInputException;
-import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Asks a person for a job, one question at a time, and shows what the answers come to.
  *
- * <p>Answers are kept as they are given: whoever breaks off, or is cut off, goes on later.
+ * <p>Each answer is checked as it is given, alone and with the others. Answers are kept until what
+ * they were given for is done: whoever breaks off, is cut off or is refused goes on later.
  */
 public final class Interview {
   private static final String HOW =
-      "Answer in your own words, or by the letter of a choice. Enter alone leaves a question open,"
-          + " ? explains it, ? WORD explains a word, < goes back, Ctrl-C stops and keeps what you"
-          + " said.";
+      "Answer in your own words, or by the letter of a choice. Enter alone keeps what stands or"
+          + " leaves a question open, - empties it, ? explains it, ? WORD explains a word, < goes"
+          + " back, WORD: ANSWER answers another question, Ctrl-C stops and keeps what you said.";
+  private static final Pattern OTHER = Pattern.compile("([a-z][a-z-]*)\\s*:\\s*(.+)");
+  private static final String YES = "yes";
+  private static final String NO = "no";
 
   private final Asker asker;
   private final Desk desk;
-  private final Questions questions;
   private final Choices choices;
+  private final AnswerCheck check;
   private final Sketch sketch;
-  private final Map<JobField, String> answers = new TreeMap<>();
-  private final Set<JobField> passed = new HashSet<>();
-  private final Deque<JobField> asked = new ArrayDeque<>();
+  private final AnswerSheet sheet;
+  private final JobKeeper keeper;
 
   /**
    * @param forQuote whether a customer must be named
@@ -52,18 +45,20 @@ public final class Interview {
   public Interview(Asker asker, Desk desk, boolean forQuote) {
     this.asker = asker;
     this.desk = desk;
-    this.questions = new Questions(forQuote);
     this.choices = new Choices(desk);
+    this.check = new AnswerCheck(desk);
     this.sketch = new Sketch(desk.plan());
+    this.sheet = new AnswerSheet(new Questions(forQuote));
+    this.keeper = new JobKeeper(asker);
   }
 
-  /** Thrown inside when the person presses Ctrl-C; never leaves this class. */
-  private static final class BrokenOff extends Exception {
+  /** Thrown inside when the person presses Ctrl-C; never leaves this room. */
+  static final class BrokenOff extends Exception {
     private static final long serialVersionUID = 1L;
   }
 
   /**
-   * The answers, once no question that matters is open.
+   * The answers, once no question that matters is open and they can be planned together.
    *
    * @return empty when the person broke off
    */
@@ -71,17 +66,25 @@ public final class Interview {
     try {
       asker.say(HOW);
       takeUpDraft();
-      askAll();
-      tellAssumptions();
-      keepAsFile();
-      JobFile.forget(desk.draft());
-      return Optional.of(answers);
+      Optional<JobField> back = Optional.empty();
+      do {
+        askAll(back);
+        tellAssumptions();
+        // Going back from the last question leads to the one asked before it.
+        back = keeper.keep(sheet.answers()) ? Optional.empty() : sheet.last();
+      } while (back.isPresent());
+      return Optional.of(sheet.answers());
     } catch (BrokenOff e) {
-      if (!answers.isEmpty()) {
+      if (!sheet.answers().isEmpty()) {
         asker.say("Your answers are kept; the same command goes on with them.");
       }
       return Optional.empty();
     }
+  }
+
+  /** Lets the answers go: what they were given for is done. */
+  public void done() {
+    JobFile.forget(desk.draft());
   }
 
   private void takeUpDraft() throws BrokenOff {
@@ -91,10 +94,21 @@ public final class Interview {
     }
     asker.say("You broke off a job:");
     draft.forEach((field, answer) -> asker.say("  " + field.word() + ": " + answer));
-    if (yes(ask("Go on with it? [yes] ", List.of("yes", "no")))) {
-      answers.putAll(draft);
-      asked.addAll(draft.keySet());
-      showSketch();
+    while (true) {
+      String said = Lines.ask(asker, "Go on with it? [yes] ", List.of(YES, NO));
+      if (said.isEmpty() || YES.startsWith(said.toLowerCase(Locale.ROOT))) {
+        draft.forEach(sheet::put);
+        tell(standing());
+        return;
+      }
+      if (NO.startsWith(said.toLowerCase(Locale.ROOT))) {
+        return;
+      }
+      asker.say(
+          said.startsWith("?")
+              ? "  yes goes on with these answers; no begins anew, and the first new answer takes"
+                  + " their place."
+              : "  yes or no.");
     }
   }
 
@@ -110,10 +124,14 @@ public final class Interview {
     }
   }
 
-  private void askAll() throws BrokenOff {
-    Optional<JobField> back = Optional.empty();
+  /** Asks until nothing that matters is open and nothing speaks against anything else. */
+  private void askAll(Optional<JobField> first) throws BrokenOff {
+    Optional<JobField> back = first;
     while (true) {
-      Optional<JobField> next = back.or(() -> questions.next(answers, passed));
+      Optional<JobField> next = back.or(sheet::next);
+      if (next.isEmpty()) {
+        next = contradicted(standing());
+      }
       if (next.isEmpty()) {
         return;
       }
@@ -121,154 +139,155 @@ public final class Interview {
     }
   }
 
-  /** Asks one question until it is answered or left open; gives the question to go back to. */
+  /** Asks one question until it is answered or left open; gives the question to ask out of turn. */
   private Optional<JobField> ask(JobField field) throws BrokenOff {
-    List<String> offered = choices.of(field);
-    String prompt = prompt(field);
+    List<Choice> offered = choices.of(field);
     show(field, offered);
     while (true) {
-      String text = ask(prompt, offered.isEmpty() ? List.of(field.example()) : offered);
+      String text = Lines.ask(asker, prompt(field), Lines.candidates(field, offered));
+      Optional<JobField> other = Optional.empty();
       if (text.startsWith("?")) {
-        explain(field, text.substring(1).strip());
+        String word = text.substring(1).strip();
+        asker.say("  " + Lines.explained(word.isEmpty() ? field.word() : word));
       } else if (text.equals("<")) {
-        return Optional.of(asked.isEmpty() ? field : asked.removeLast());
-      } else if (text.isEmpty()
-          && (answers.containsKey(field) || !questions.needed(field, answers))) {
-        passed.add(field);
-        asked.addLast(field);
-        return Optional.empty();
-      } else if (text.isEmpty()) {
-        asker.say("  This one is needed, such as " + field.example() + ".");
-      } else if (take(field, meant(text, offered))) {
-        asked.addLast(field);
-        return Optional.empty();
+        other = sheet.before(field);
+        if (other.isEmpty()) {
+          asker.say("  This is the first question.");
+        }
+      } else if (text.isEmpty() || text.equals("-")) {
+        if (open(field, text.isEmpty())) {
+          return Optional.empty();
+        }
+      } else {
+        Optional<AnswerCheck.Read> read = read(field, text, offered);
+        if (read.isPresent()) {
+          other = take(read.get());
+          boolean same =
+              read.get().field().equals(field) || read.get().field().equals(JobField.ROUTE);
+          if (other.isEmpty() && same) {
+            return Optional.empty();
+          }
+        }
+      }
+      if (other.isPresent()) {
+        return other;
       }
     }
   }
 
-  private void show(JobField field, List<String> offered) {
+  /** Leaves a question as it stands, or empty; false where it must not be empty. */
+  private boolean open(JobField field, boolean asItStands) {
+    if (asItStands && sheet.answer(field).isPresent()) {
+      sheet.asked(field);
+      return true;
+    }
+    if (sheet.needs(field)) {
+      asker.say("  This one is needed, such as " + field.example() + ".");
+      return false;
+    }
+    boolean emptied = sheet.answer(field).isPresent();
+    sheet.leaveOpen(field);
+    if (emptied) {
+      JobFile.keep(desk.draft(), sheet.answers());
+      tell(standing());
+    }
+    return true;
+  }
+
+  /** What was typed as an answer, to this question or to the one it names; tells why it is none. */
+  private Optional<AnswerCheck.Read> read(JobField field, String text, List<Choice> offered) {
+    Matcher named = OTHER.matcher(text);
+    Optional<JobField> other =
+        named.matches() ? JobField.of(named.group(1)) : Optional.<JobField>empty();
+    try {
+      return Optional.of(
+          other.isPresent()
+              ? check.read(other.get(), named.group(2))
+              : check.read(field, Choice.picked(text, offered).orElse(text)));
+    } catch (BadInputException e) {
+      tell(e.problems());
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Keeps an answer that goes with the others.
+   *
+   * @return the question to go to because this answer speaks against what was said there; itself
+   *     where the answer is refused
+   */
+  private Optional<JobField> take(AnswerCheck.Read read) {
+    Map<JobField, String> now = sheet.with(read.field(), read.answer());
+    Sketch.Standing standing = sketch.of(now, sheet.isWhole(now));
+    List<Problem> own = Lines.about(read.field(), standing.problems());
+    if (!own.isEmpty()) {
+      tell(own);
+      return Optional.of(read.field());
+    }
+    sheet.put(read.field(), read.answer());
+    JobFile.keep(desk.draft(), sheet.answers());
+    Optional<JobField> contradicted = contradicted(standing);
+    tell(contradicted.isPresent() ? new Sketch.Standing("", List.of()) : standing);
+    return contradicted;
+  }
+
+  /** The question whose answer speaks against another, once that was told. */
+  private Optional<JobField> contradicted(Sketch.Standing standing) {
+    Optional<JobField> field =
+        standing.problems().stream()
+            .flatMap(problem -> JobField.of(problem.field()).stream())
+            .findFirst();
+    field.ifPresent(one -> tell(Lines.about(one, standing.problems())));
+    return field;
+  }
+
+  private Sketch.Standing standing() {
+    Map<JobField, String> now = sheet.answers();
+    return sketch.of(now, sheet.isWhole(now));
+  }
+
+  private void show(JobField field, List<Choice> offered) {
     asker.say("");
-    asker.say(field.asking().question());
+    asker.say(field.question());
     for (int i = 0; i < offered.size(); i++) {
-      asker.say("  " + letter(i) + ") " + offered.get(i));
+      asker.say("  " + Choice.letter(i) + ") " + offered.get(i).shown());
+    }
+    if (field.offer() == Offer.CUSTOMERS && desk.customers().size() > offered.size()) {
+      asker.say(
+          "  and "
+              + (desk.customers().size() - offered.size())
+              + " more: type a name or how it begins");
     }
   }
 
   private String prompt(JobField field) {
-    String before = answers.getOrDefault(field, "");
+    Optional<String> before = sheet.answer(field);
+    Optional<String> mayStayOpen =
+        before.isPresent() || sheet.needs(field) ? Optional.empty() : Optional.of("may stay open");
+    Optional<String> unit = before.isPresent() ? Optional.empty() : field.unit();
+    String told = String.join(", ", Stream.concat(unit.stream(), mayStayOpen.stream()).toList());
     return field.word()
-        + (before.isEmpty() ? "" : " [" + before + "]")
-        + (before.isEmpty() && !questions.needed(field, answers) ? " (may stay open)" : "")
+        + before.map(answer -> " [" + answer + "]").orElse("")
+        + (told.isEmpty() ? "" : " (" + told + ")")
         + ": ";
   }
 
-  private static String letter(int place) {
-    return String.valueOf((char) ('a' + place));
+  private void tell(List<Problem> problems) {
+    problems.forEach(problem -> asker.say("  " + problem.sentence()));
   }
 
-  /** Letters stand for choices; several may be given with commas. */
-  private static String meant(String text, List<String> offered) {
-    List<String> said = new ArrayList<>();
-    for (String part : text.split(",")) {
-      int place = part.strip().length() == 1 ? part.strip().charAt(0) - 'a' : -1;
-      if (place < 0 || place >= offered.size()) {
-        return text;
-      }
-      said.add(offered.get(place));
+  private void tell(Sketch.Standing standing) {
+    if (!standing.words().isEmpty()) {
+      asker.say("  " + standing.words());
     }
-    return String.join(", ", said);
-  }
-
-  private void explain(JobField field, String word) {
-    asker.say(
-        word.isEmpty()
-            ? "  " + field.word() + ": " + field.meaning() + ", such as " + field.example() + "."
-            : "  " + Glossary.explain(word));
-  }
-
-  /** Whoever has surveyed the way names its file where others say how far it is. */
-  private boolean take(JobField asked, String said) {
-    JobField field =
-        asked.equals(JobField.LENGTH) && RouteFile.isNamed(said) ? JobField.ROUTE : asked;
-    try {
-      return keep(field, RouteFile.putInto(Map.of(field, said), Optional.empty()).get(field));
-    } catch (BadInputException e) {
-      e.problems().forEach(problem -> asker.say("  " + problem.sentence()));
-      return false;
-    }
-  }
-
-  private boolean keep(JobField field, String answer) {
-    List<Problem> problems = JobForm.problemsOf(field, answer);
-    if (field.offer() == Offer.CUSTOMERS && !desk.customers().contains(answer)) {
-      problems =
-          List.of(
-              new Problem(
-                  field.word(),
-                  answer,
-                  "one of " + String.join(", ", desk.customers()),
-                  Nearest.to(answer, desk.customers())));
-    }
-    if (!problems.isEmpty()) {
-      problems.forEach(problem -> asker.say("  " + problem.sentence()));
-      return false;
-    }
-    Map<JobField, String> now = Answers.over(answers, Map.of(field, answer));
-    answers.clear();
-    answers.putAll(now);
-    passed.remove(field);
-    JobFile.keep(desk.draft(), answers);
-    showSketch();
-    return true;
-  }
-
-  private void showSketch() {
-    String stands = sketch.of(answers);
-    if (!stands.isEmpty()) {
-      asker.say("  " + stands);
-    }
+    tell(standing.problems());
   }
 
   private void tellAssumptions() {
-    List<String> assumed = Assumptions.of(answers);
+    List<String> assumed = Assumptions.of(sheet.answers());
     asker.say("");
     if (!assumed.isEmpty()) {
       asker.say("Taken for granted: " + String.join("; ", assumed) + ".");
     }
-  }
-
-  private void keepAsFile() throws BrokenOff {
-    while (true) {
-      String name =
-          ask("Keep the job as a file? A name such as " + suggestion() + ", or Enter: ", List.of());
-      if (name.isEmpty()) {
-        return;
-      }
-      try {
-        Path file = JobFile.named(name);
-        JobFile.save(file, answers);
-        asker.say("  Kept in " + file + "; --job " + file + " plans it again.");
-        return;
-      } catch (InvalidPathException e) {
-        asker.say("  '" + name + "' cannot be the name of a file.");
-      } catch (BadInputException e) {
-        asker.say("  " + e.getMessage());
-      }
-    }
-  }
-
-  private String suggestion() {
-    String title = answers.getOrDefault(JobField.TITLE, "my job");
-    String name = title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    String folder = Files.isDirectory(Path.of("quotes")) ? "quotes/" : "";
-    return folder + name.replaceAll("^-|-$", "") + ".yaml";
-  }
-
-  private static boolean yes(String text) {
-    return text.isEmpty() || text.toLowerCase(Locale.ROOT).startsWith("y");
-  }
-
-  private String ask(String prompt, List<String> candidates) throws BrokenOff {
-    return asker.answer(prompt, candidates).map(String::strip).orElseThrow(BrokenOff::new);
   }
 }

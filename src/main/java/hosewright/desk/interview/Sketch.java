@@ -6,8 +6,9 @@ import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
-import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
+import hosewright.problem.RefusalException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -17,26 +18,49 @@ import java.util.stream.Collectors;
 final class Sketch {
   private final Function<Job, LinePlan> planner;
 
+  /** Planning may take long, and the same answers are looked at more than once. */
+  private Map<JobField, String> lastAnswers = Map.of();
+
+  private Standing lastStanding = new Standing("", List.of());
+
   Sketch(Function<Job, LinePlan> planner) {
     this.planner = planner;
   }
 
-  /** What stands so far; empty before there is anything to say. */
-  String of(Map<JobField, String> answers) {
-    boolean whole =
-        JobField.values().stream()
-            .noneMatch(field -> field.required(answers) && !answers.containsKey(field));
+  /**
+   * What stands so far.
+   *
+   * @param words in a line or two; empty before there is anything to say
+   * @param problems why these answers cannot be planned together
+   */
+  record Standing(String words, List<Problem> problems) {}
+
+  /**
+   * What these answers come to.
+   *
+   * @param whole whether all is there that a plan takes
+   */
+  Standing of(Map<JobField, String> answers, boolean whole) {
     if (whole) {
-      try {
-        return planned(planner.apply(JobForm.read(answers)));
-      } catch (BadInputException e) {
-        return "So far: "
-            + e.problems().stream().map(Problem::sentence).collect(Collectors.joining(" "));
+      if (!answers.equals(lastAnswers)) {
+        lastStanding = planned(answers);
+        lastAnswers = Map.copyOf(answers);
       }
+      return lastStanding;
     }
-    if (!answers.containsKey(JobField.TO)) {
-      return "";
+    boolean ends = answers.containsKey(JobField.FROM) && answers.containsKey(JobField.TO);
+    return new Standing(ends ? way(answers) : "", List.of());
+  }
+
+  private Standing planned(Map<JobField, String> answers) {
+    try {
+      return new Standing(planned(planner.apply(JobForm.read(answers))), List.of());
+    } catch (RefusalException e) {
+      return new Standing("", e.problems());
     }
+  }
+
+  private static String way(Map<JobField, String> answers) {
     return "So far: "
         + answers.get(JobField.FROM)
         + " >> "

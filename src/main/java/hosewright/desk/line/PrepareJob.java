@@ -6,10 +6,11 @@ import hosewright.desk.Planning;
 import hosewright.desk.interview.Desk;
 import hosewright.job.Job;
 import hosewright.line.model.LinePlan;
-import hosewright.quote.terms.Customer;
 import hosewright.quote.terms.Customers;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.Supplier;
 
 /** Tells what must be known of the books while somebody is asked for a job. */
@@ -33,11 +34,17 @@ public final class PrepareJob {
       LocalDate today = open.today();
       return new Desk(
           items,
-          buyers.customers().stream().map(Customer::id).toList(),
+          names(buyers),
           register.districts(),
           job -> plan(job, items, buyers, register, job.date().orElse(today)),
           open.jobInProgress());
     }
+  }
+
+  private static Map<String, String> names(Customers buyers) {
+    Map<String, String> names = new LinkedHashMap<>();
+    buyers.customers().forEach(one -> names.put(one.id(), one.name()));
+    return names;
   }
 
   private static LinePlan plan(

@@ -60,7 +60,7 @@ public final class ReplacementItems {
   private static boolean isFireHose(Item item) {
     return switch (item.hoseType()) {
       case ATTACK, SUPPLY, FORESTRY, OCCUPANT_USE, BOOSTER -> true;
-      case SUCTION, INDUSTRIAL, DRINKING_WATER -> false;
+      case SUCTION, INDUSTRIAL, DISCHARGE, DRINKING_WATER -> false;
       case UNKNOWN -> item.rating().serviceTestPsi().isPresent();
     };
   }

@@ -3,6 +3,7 @@ package hosewright.job.layout;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.job.question.JobField;
+import hosewright.job.question.SourceKind;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -96,7 +97,51 @@ public final class LayoutForm {
     form.texts.keySet().forEach(form::leg);
     form.discharges();
     form.stopIfWrong();
-    return new LayoutJob(form.inOrder(), form.pumps);
+    LayoutJob layout = form.boosted(new LayoutJob(form.inOrder(), form.pumps));
+    form.stopIfWrong();
+    return layout;
+  }
+
+  /** With the pumps on the way that legs wish. */
+  private LayoutJob boosted(LayoutJob layout) {
+    LayoutJob so = layout;
+    List<String> asNeeded = new ArrayList<>();
+    for (LegJob leg : layout.legs()) {
+      Optional<BoosterWish> wish =
+          BoosterWish.read(texts.get(leg.name()), leg.job().run().lengthFt(), problems);
+      wish.ifPresent(one -> boostable(leg, one.asNeeded()));
+      if (wish.filter(BoosterWish::asNeeded).isPresent()) {
+        asNeeded.add(leg.name());
+      } else if (wish.isPresent()) {
+        so = so.boosted(leg.name(), wish.get().places());
+      }
+    }
+    if (asNeeded.size() > 1) {
+      problems.add(
+          Problem.of(
+              in(asNeeded.get(1), BoosterWish.BOOSTERS),
+              "as needed",
+              "said of one leg: " + asNeeded.get(0) + " has it; name the pumps of this one"));
+    }
+    return new LayoutJob(so.legs(), so.pumps(), so.boosters(), asNeeded);
+  }
+
+  /** Pumps stand on ground that is taken as even, in one line, under pressure. */
+  private void boostable(LegJob leg, boolean asNeeded) {
+    String why =
+        leg.job().run().way().isSurveyed()
+            ? "left out beside a route: list legs to where each pump stands"
+            : leg.copies() > 1
+                ? "left out beside copies: a pump stands in one line"
+                : leg.job().source() == SourceKind.OPEN_WATER
+                    ? "left out of a suction leg: the pump stands where it ends"
+                    : asNeeded && (leg.behind().isPresent() || leg.job().supply().isEmpty())
+                        ? "said of a leg that begins at a source which says what it gives;"
+                            + " elsewhere name the places: 'pump: booster at 1800 ft'"
+                        : "";
+    if (!why.isEmpty()) {
+      problems.add(Problem.of(in(leg.name(), BoosterWish.BOOSTERS), "a pump", why));
+    }
   }
 
   private void stopIfWrong() {

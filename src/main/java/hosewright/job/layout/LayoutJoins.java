@@ -259,9 +259,19 @@ final class LayoutJoins {
               List.of());
         }
       }
-      if (!leg.copies().isBlank() || !leg.points().pump().isEmpty()) {
+      if (!leg.copies().isBlank()) {
         add(leg, "copies", leg.copies(), "left out of a leg that meets others", List.of());
       }
+      leg.points()
+          .pump()
+          .forEach(
+              (word, said) ->
+                  add(
+                      leg,
+                      word,
+                      said,
+                      "left out of a leg that meets others: no pump stands in one of them",
+                      List.of()));
     }
     return problems.size() == before;
   }

@@ -133,6 +133,7 @@ final class LayoutPoints {
   /** A pump that a leg brings by itself. */
   private void brought(LegText leg, Map<String, LegText> placed, Map<String, LayoutPump> pumps) {
     Map<String, String> words = new LinkedHashMap<>(leg.points().pump());
+    words.keySet().removeAll(List.of(BoosterWish.PUMP, BoosterWish.BOOSTERS));
     Optional.ofNullable(leg.answers().get(JobField.PUMP_CURVE))
         .ifPresent(curve -> words.put(PumpForm.CURVE, curve));
     if (words.isEmpty()) {

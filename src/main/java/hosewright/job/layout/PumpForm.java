@@ -33,7 +33,8 @@ public final class PumpForm {
       List.of(IS, INTAKE, DISCHARGES, CURVE, RELIEF, LEAST_INTAKE, NPSH);
 
   /** What a leg may say of the pump where it begins. */
-  public static final List<String> OF_A_LEG = List.of(INTAKE, DISCHARGES, RELIEF, LEAST_INTAKE);
+  public static final List<String> OF_A_LEG =
+      List.of(INTAKE, DISCHARGES, RELIEF, LEAST_INTAKE, BoosterWish.PUMP, BoosterWish.BOOSTERS);
 
   private static final int MOST_DISCHARGES = 12;
   private static final Pattern SEVERAL = Pattern.compile("(\\d{1,2})\\s*(?:x|×)\\s*(.+)");

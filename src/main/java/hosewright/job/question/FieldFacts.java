@@ -2,9 +2,22 @@ package hosewright.job.question;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.lang3.StringUtils;
 
 /** What is known of a field of a job before anybody answers it. */
 public abstract sealed class FieldFacts permits JobField {
+  /** By what stands for an answer in help. */
+  private static final Map<String, String> UNITS =
+      Map.of(
+          "LENGTH", "ft",
+          "FLOW", "gpm",
+          "PRESSURE", "psi",
+          "SIZE", "in",
+          "PERCENT", "%",
+          "WEIGHT", "lb",
+          "TEMPERATURE", "F");
+
   private final QuestionDraft<?> facts;
 
   FieldFacts(QuestionDraft<?> facts) {
@@ -37,6 +50,18 @@ public abstract sealed class FieldFacts permits JobField {
   /** Whether an answer is a number with a unit. */
   public final boolean isMeasured() {
     return facts.sort == QuestionDraft.Sort.MEASURE;
+  }
+
+  /** The unit that a number alone is in where a form shows it; empty for what is no measure. */
+  public final Optional<String> unit() {
+    return isMeasured() ? Optional.ofNullable(UNITS.get(facts.placeholder)) : Optional.empty();
+  }
+
+  /** What a person is asked, in plain words. */
+  public final String question() {
+    return facts.asking.question().isEmpty()
+        ? StringUtils.capitalize(facts.meaning) + "?"
+        : facts.asking.question();
   }
 
   /** Whether it is answered by yes or no, so that its word alone says yes. */

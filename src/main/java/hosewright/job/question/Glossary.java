@@ -20,6 +20,14 @@ public final class Glossary {
   /** A word with its meaning in one or two sentences. */
   record Entry(String word, String meaning, String source) {}
 
+  /** What a word means in a sentence or two; empty where it is not explained here. */
+  public static Optional<String> meaning(String word) {
+    return ENTRIES.stream()
+        .filter(entry -> entry.word().equalsIgnoreCase(word.strip()))
+        .map(entry -> withUsual(entry.meaning()))
+        .findFirst();
+  }
+
   /** What a word means, or the nearest word there is an explanation of. */
   public static String explain(String word) {
     String wanted = word.strip().toLowerCase(Locale.ROOT);

@@ -63,7 +63,8 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
               .means(
                   "CSV file of distance, elevation and note along the way, instead of length and"
                       + " rise",
-                  "0 ft at 0 ft; -40 ft at 300 ft, road 2 lanes; 5 ft at 500 ft"));
+                  "0 ft at 0 ft; -40 ft at 300 ft, road 2 lanes; 5 ft at 500 ft")
+              .unasked());
 
   public static final Question<Double> LENGTH =
       add(
@@ -79,7 +80,8 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
           measured("slack", "PERCENT", Measures::percent)
               .means("extra hose over the distance", "5 %")
               .usually("5 %")
-              .assuming("{} more hose than the distance"));
+              .assuming("{} more hose than the distance")
+              .unasked());
 
   public static final Question<Double> RISE =
       add(
@@ -109,7 +111,8 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
   public static final Question<Double> TIP =
       add(
           measured("tip", "SIZE", AnswerReading::tip)
-              .means("tip diameter of a smooth bore nozzle", "0.875 in"));
+              .means("tip diameter of a smooth bore nozzle", "0.875 in")
+              .unasked());
 
   public static final Question<Double> STATIC =
       add(
@@ -135,14 +138,16 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
   public static final Question<Double> HYDRANT_LOSS =
       add(
           measured("hydrant-loss", "PRESSURE", Measures::lossPsi)
-              .means("loss in the hydrant at the test flow", "5 psi"));
+              .means("loss in the hydrant at the test flow", "5 psi")
+              .unasked());
 
   public static final Question<List<PumpCurve.Point>> PUMP_CURVE =
       add(
           plain("pump-curve", "POINTS", AnswerReading::pumpPoints)
               .means(
                   "pump pressures and flows from shut-off on",
-                  "180 psi at 0 gpm; 150 psi at 500 gpm"));
+                  "180 psi at 0 gpm; 150 psi at 500 gpm")
+              .unasked());
 
   public static final Question<Double> SOURCE_PRESSURE =
       add(
@@ -157,12 +162,14 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
   public static final Question<Double> LIFT =
       add(
           measured("lift", "LENGTH", Measures::lengthFt)
-              .means("height of the pump above the water it draws", "10 ft"));
+              .means("height of the pump above the water it draws", "10 ft")
+              .unasked());
 
   public static final Question<Double> ALTITUDE =
       add(
           measured("altitude", "LENGTH", Measures::altitudeFt)
-              .means("height of the pump above the sea, for its lift", "1,200 ft"));
+              .means("height of the pump above the sea, for its lift", "1,200 ft")
+              .unasked());
 
   public static final Question<Use> USE =
       add(
@@ -181,13 +188,15 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
                   AnswerReading.notWarmth((field, text) -> text.toLowerCase(Locale.ROOT)))
               .means("what flows", "water")
               .usually("water")
-              .assuming("plain water"));
+              .assuming("plain water")
+              .unasked());
 
   public static final Question<Double> TEMPERATURE =
       add(
           measured("temperature", "TEMPERATURE", Measures::temperatureF)
               .means("how warm it is", "60 F")
-              .assuming("water as warm as ratings are given for"));
+              .assuming("water as warm as ratings are given for")
+              .unasked());
 
   public static final Question<String> DISTRICT =
       add(
@@ -198,12 +207,16 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
               .where(forFire()));
 
   public static final Question<Integer> LINES =
-      add(plain("lines", "COUNT", AnswerReading.whole(1, 3)).means("lines laid side by side", "1"));
+      add(
+          plain("lines", "COUNT", AnswerReading.whole(1, 3))
+              .means("lines laid side by side", "1")
+              .unasked());
 
   public static final Question<Integer> OUTLETS =
       add(
           plain("outlets", "COUNT", AnswerReading.whole(1, 3))
-              .means("like outlets a line starts from each, joined by a siamese", "2"));
+              .means("like outlets a line starts from each, joined by a siamese", "2")
+              .unasked());
 
   /** A pumper's line to hand nozzles is the one that usually divides. */
   public static final Question<Integer> ATTACK_LINES =
@@ -242,23 +255,27 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
   public static final Question<Double> COUPLING_SIZE =
       add(
           measured("coupling-size", "SIZE", Measures::sizeIn)
-              .means("nominal size of the hose's couplings", "1.5 in"));
+              .means("nominal size of the hose's couplings", "1.5 in")
+              .unasked());
 
   public static final Question<String> HOSE_THREAD =
       add(
           plain("hose-thread", "FAMILY", AnswerReading::family)
               .means("thread or coupling family of the hose", "NH")
-              .offering(Offer.FAMILIES));
+              .offering(Offer.FAMILIES)
+              .unasked());
 
   public static final Question<Double> SECTION =
       add(
           measured("section", "LENGTH", Measures::lengthFt)
-              .means("the only section length to use", "50 ft"));
+              .means("the only section length to use", "50 ft")
+              .unasked());
 
   public static final Question<Double> FRICTION_COEFFICIENT =
       add(
           plain("friction-coefficient", "C", AnswerReading::coefficient)
-              .means("coefficient to use instead of the catalogue's", "15.5"));
+              .means("coefficient to use instead of the catalogue's", "15.5")
+              .unasked());
 
   public static final Question<List<String>> ACCESSORIES =
       add(
@@ -272,38 +289,44 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
   public static final Question<Money> BUDGET =
       add(
           plain("budget", "MONEY", AnswerReading::money)
-              .means("the most the goods may cost, before freight and tax", "2500 USD"));
+              .means("the most the goods may cost, before freight and tax", "2500 USD")
+              .unasked());
 
   public static final Question<Boolean> STOCK_ONLY =
-      add(yesOrNo("stock-only").means("buy nothing but what lies on the shelf", "yes"));
+      add(yesOrNo("stock-only").means("buy nothing but what lies on the shelf", "yes").unasked());
 
   public static final Question<LocalDate> DELIVER_BY =
       add(
           plain("deliver-by", "YYYY-MM-DD", AnswerReading::date)
-              .means("day everything must be there", "2026-12-10"));
+              .means("day everything must be there", "2026-12-10")
+              .unasked());
 
   /** More spare sections than this are a slip of the finger. */
   public static final Question<Integer> SPARE_SECTIONS =
       add(
           plain("spare-sections", "COUNT", AnswerReading.whole(0, 100))
-              .means("sections to have beyond those laid", "2"));
+              .means("sections to have beyond those laid", "2")
+              .unasked());
 
   public static final Question<Double> SECTION_WEIGHT =
       add(
           measured("section-weight", "WEIGHT", Measures::weightLb)
-              .means("most one section may weigh empty, for the crew", "60 lb"));
+              .means("most one section may weigh empty, for the crew", "60 lb")
+              .unasked());
 
   public static final Question<List<OwnedHose>> OWNED =
       add(
           plain("owned", "SECTIONS", (field, text) -> new OwnedHoseForm(field).read(text))
               .means(
                   "sections the buyer has: laid first, only what is missing is bought",
-                  "4 x 50 ft 2.5 NH tested 250 psi, 2 x 25 ft"));
+                  "4 x 50 ft 2.5 NH tested 250 psi, 2 x 25 ft")
+              .unasked());
 
   public static final Question<List<Practice>> ALLOW =
       add(
           plain("allow", "RULES", AnswerReading::liftable)
-              .means("rules of the trade to leave aside, by name", "narrow-fitting, plain-wye"));
+              .means("rules of the trade to leave aside, by name", "narrow-fitting, plain-wye")
+              .unasked());
 
   public static final Question<String> CUSTOMER =
       add(
@@ -320,7 +343,8 @@ public abstract sealed class JobField extends FieldFacts implements Comparable<J
               .means("day the prices are of", "2026-11-25")
               .stays()
               .openSays("today")
-              .assuming("the prices of today"));
+              .assuming("the prices of today")
+              .unasked());
 
   private static Predicate<Map<JobField, String>> forFire() {
     return Arrays.stream(Use.values())

@@ -22,7 +22,7 @@ final class QuestionDraft<T> {
   Predicate<Map<JobField, String>> required = answers -> false;
   boolean stays;
   Offer offer = Offer.NOTHING;
-  Asking asking = Asking.never();
+  Asking asking;
   WhenOpen whenOpen = WhenOpen.nothing();
 
   /** What an answer looks like. */
@@ -47,6 +47,7 @@ final class QuestionDraft<T> {
     this.reader = reader;
     this.sort = sort;
     this.words = List.copyOf(words);
+    this.asking = Asking.always("");
   }
 
   /**
@@ -111,8 +112,15 @@ final class QuestionDraft<T> {
     return this;
   }
 
+  /** In other words than its meaning, which is what is asked otherwise. */
   QuestionDraft<T> asks(String question) {
     asking = Asking.always(question);
+    return this;
+  }
+
+  /** Too seldom wanted to ask everybody: it is said unasked or not at all. */
+  QuestionDraft<T> unasked() {
+    asking = Asking.never();
     return this;
   }
 

@@ -10,7 +10,7 @@ import java.util.Set;
 public final class Questions {
   private static final List<JobField> ORDER =
       JobField.values().stream()
-          .filter(field -> !field.asking().question().isEmpty())
+          .filter(field -> field.asking().ever())
           .sorted(Comparator.comparing(field -> field.asking().last()))
           .toList();
 

@@ -64,7 +64,12 @@ public record Placed(
   }
 
   private static Role roleInLine(ItemKind kind) {
-    return kind == ItemKind.WYE ? Role.SPLIT : kind == ItemKind.SIAMESE ? Role.JOIN : Role.DEVICE;
+    return switch (kind) {
+      case WYE -> Role.SPLIT;
+      case SIAMESE -> Role.JOIN;
+      case PUMP -> Role.PUMP;
+      default -> Role.DEVICE;
+    };
   }
 
   private static Placed fitting(Role role, Bridge.Link link, int lines) {

@@ -41,6 +41,7 @@ public final class PlanUse {
       case GASKET, SEALANT -> "seal of a joint, and spare";
       case WYE, SIAMESE, VALVE, CAP, PLUG, STRAINER, METER, BACKFLOW, GAUGE ->
           "device or accessory when it is asked for";
+      case PUMP -> "pump on the way, where one is asked for";
       case NOZZLE, MONITOR -> "appliance, quoted when it is asked for";
       case WRENCH, RAMP, RESTRAINT, SERVICE -> "accessory or work when it is asked for";
     };

@@ -120,7 +120,7 @@ public record FedLeg(
     List<Check> checks = new ArrayList<>(Checks.of(job, line(), hydraulics, purchases));
     if (hydraulics.calculated()) {
       laid.divider()
-          .filter(one -> one.boost().isEmpty())
+          .filter(one -> one.item().isPresent())
           .flatMap(one -> PressureChecks.ofDivider(job, one.towards(0), highestAtEndPsi()))
           .ifPresent(checks::add);
       laid.divider().flatMap(Divider::pump).map(this::checksOf).ifPresent(checks::addAll);
@@ -133,7 +133,7 @@ public record FedLeg(
             pump.name(),
             pump.boost(),
             job.flowGpm(),
-            pump.mostGpm(),
+            pump.curve().mostFlowGpm(),
             new Inlet(outletPsi(), closedAtEndPsi()),
             neededBehindPsi(),
             pump.drafting())

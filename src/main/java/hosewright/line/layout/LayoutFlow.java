@@ -5,7 +5,6 @@ import hosewright.hydraulics.network.Network;
 import hosewright.hydraulics.network.NetworkHydraulics;
 import hosewright.hydraulics.network.NetworkState;
 import hosewright.job.layout.LayoutJob;
-import hosewright.job.layout.LayoutPump;
 import hosewright.line.layout.search.Divider;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -136,17 +135,18 @@ public record LayoutFlow(
     Settled settled(Optional<String> alone) {
       Map<String, Double> heldPsi = new HashMap<>();
       for (FedLeg leg : fed.legs()) {
-        layout
-            .pumpBehind(leg.laid().asked())
-            .filter(pump -> pump.reliefPsi().isPresent())
+        leg.laid()
+            .divider()
+            .flatMap(Divider::pump)
+            .filter(pump -> Double.isFinite(pump.boost().reliefPsi()))
             .ifPresent(pump -> heldPsi.put(leg.name(), held(leg.name(), pump, heldPsi, alone)));
       }
       return new Settled(state(heldPsi, alone), heldPsi);
     }
 
     private double held(
-        String leg, LayoutPump pump, Map<String, Double> others, Optional<String> alone) {
-      double reliefPsi = pump.reliefPsi().orElseThrow();
+        String leg, Divider.Pump pump, Map<String, Double> others, Optional<String> alone) {
+      double reliefPsi = pump.boost().reliefPsi();
       double lowPsi = 0;
       double highPsi = pump.curve().closedPsi();
       Map<String, Double> so = new HashMap<>(others);

@@ -11,7 +11,6 @@ import hosewright.hydraulics.network.Network;
 import hosewright.hydraulics.network.Node;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
-import hosewright.job.layout.LayoutPump;
 import hosewright.line.assembly.Placed;
 import hosewright.line.layout.search.Divider;
 import hosewright.line.layout.search.LaidLeg;
@@ -74,9 +73,13 @@ final class LayoutNetwork {
     if (leg.laid().asked().last()) {
       return new Node.End(leg.together(), outflow(leg));
     }
-    return layout
-        .pumpBehind(leg.laid().asked())
-        .map(pump -> (Node) new Node.Pump(leg.together(), curve(leg, pump), pump.leastIntakePsi()))
+    return leg.laid()
+        .divider()
+        .flatMap(Divider::pump)
+        .map(
+            pump ->
+                (Node)
+                    new Node.Pump(leg.together(), curve(leg, pump), pump.boost().leastIntakePsi()))
         .orElseGet(() -> new Node.Junction(leg.together()));
   }
 
@@ -91,7 +94,7 @@ final class LayoutNetwork {
     return Outflow.ofOne(leg.meeting().isEmpty() ? job : job.flowing(allGpm, leg.laid().needPsi()));
   }
 
-  private PumpCurve curve(FedLeg leg, LayoutPump pump) {
+  private PumpCurve curve(FedLeg leg, Divider.Pump pump) {
     double lessPsi = throttledPsi.getOrDefault(leg.name(), 0.0);
     return new PumpCurve(
         pump.curve().points().stream()

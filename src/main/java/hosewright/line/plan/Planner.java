@@ -11,6 +11,7 @@ import hosewright.line.assembly.HoseLine;
 import hosewright.line.explain.ReasonWriter;
 import hosewright.line.explain.Remedies;
 import hosewright.line.hose.HoseLines;
+import hosewright.line.layout.BoosterPlanner;
 import hosewright.line.layout.DraftPlanner;
 import hosewright.line.layout.LayoutFlow;
 import hosewright.line.layout.LayoutPlanner;
@@ -80,6 +81,10 @@ public final class Planner {
   }
 
   private DraftPlanner.Drawn found(LayoutJob layout) {
+    if (!layout.asNeeded().isEmpty() && layout.drafting().isEmpty()) {
+      BoosterPlanner.Boosted boosted = new BoosterPlanner(layout, shop).find();
+      return new DraftPlanner.Drawn(boosted.layout(), Optional.empty(), boosted.found());
+    }
     return layout.drafting().isPresent()
         ? new DraftPlanner(layout, shop).find()
         : new DraftPlanner.Drawn(layout, Optional.empty(), new LayoutPlanner(layout, shop).find());

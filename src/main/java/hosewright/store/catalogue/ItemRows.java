@@ -5,7 +5,9 @@ import hosewright.catalogue.Form;
 import hosewright.catalogue.HoseFacts;
 import hosewright.catalogue.HoseType;
 import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemFacts;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Rating;
 import hosewright.catalogue.Selling;
 import hosewright.catalogue.Sort;
@@ -13,6 +15,7 @@ import hosewright.catalogue.Stated;
 import hosewright.catalogue.Stocking;
 import hosewright.catalogue.UnitOfSale;
 import hosewright.catalogue.WaterFacts;
+import hosewright.catalogue.reading.ItemCells;
 import hosewright.store.db.tables.records.ItemDeratingRecord;
 import hosewright.store.db.tables.records.ItemEndRecord;
 import hosewright.store.db.tables.records.ItemFluidRecord;
@@ -20,6 +23,7 @@ import hosewright.store.db.tables.records.ItemRecord;
 import hosewright.thread.End;
 import hosewright.thread.Gender;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -126,6 +130,8 @@ final class ItemRows {
     row.setGated(form.gated().name());
     row.setShutoff(form.shutoff().name());
     row.setChannels(form.channels().isPresent() ? form.channels().getAsInt() : null);
+    row.setPumpCurve(form.pump().map(ItemFacts::curve).orElse(null));
+    row.setFuel(form.pump().map(PumpFacts::fuel).filter(fuel -> !fuel.isEmpty()).orElse(null));
   }
 
   private static Form form(ItemRecord row, List<End> ends) {
@@ -135,7 +141,19 @@ final class ItemRows {
         ends,
         Stated.valueOf(row.getGated()),
         Stated.valueOf(row.getShutoff()),
-        row.getChannels() == null ? OptionalInt.empty() : OptionalInt.of(row.getChannels()));
+        row.getChannels() == null ? OptionalInt.empty() : OptionalInt.of(row.getChannels()),
+        pump(row));
+  }
+
+  private static Optional<PumpFacts> pump(ItemRecord row) {
+    return Optional.ofNullable(row.getPumpCurve())
+        .map(
+            curve ->
+                new PumpFacts(
+                    Arrays.stream(curve.split(";"))
+                        .map(point -> ItemCells.point(point.strip()))
+                        .toList(),
+                    row.getFuel() == null ? "" : row.getFuel()));
   }
 
   private static Build build(

@@ -16,7 +16,7 @@ import org.jooq.exception.DataAccessException;
 /** Sees to it that a store has the tables this version of the program works with. */
 public final class Schema {
   /** Number of the last migration in {@code sql/}. */
-  public static final int VERSION = 13;
+  public static final int VERSION = 14;
 
   /** As the embedded store and the server say it. */
   private static final Set<String> NO_SUCH_TABLE = Set.of("42S02", "42S04", "42P01");

@@ -33,7 +33,7 @@ final class InterviewTest {
   /** The questions that are no field of the job. */
   private static final String DRAFT = "Go on with it?";
 
-  private static final String FILE = "Keep the job as a file?";
+  private static final String FILE = "file";
 
   @TempDir private Path folder;
   private final StringBuilder screen = new StringBuilder();
@@ -74,7 +74,7 @@ final class InterviewTest {
     }
 
     private static String question(String prompt) {
-      return Stream.of(DRAFT, FILE)
+      return Stream.of(DRAFT)
           .filter(prompt::startsWith)
           .findFirst()
           .orElseGet(() -> prompt.split("[ :]")[0]);
@@ -90,7 +90,8 @@ final class InterviewTest {
     Desk desk =
         new Desk(
             DemoCatalogue.get(),
-            List.of("COUNTER", "HARLOW-FD"),
+            new TreeMap<>(
+                Map.of("COUNTER", "Counter sale", "HARLOW-FD", "Port Harlow Fire Department")),
             List.of("Port Harlow"),
             job -> {
               plans++;
@@ -265,7 +266,6 @@ final class InterviewTest {
     assertThat(answers)
         .containsEntry(JobField.FROM, "2.5 NH male hydrant")
         .containsEntry(JobField.LENGTH, "100 ft");
-    assertThat(folder.resolve("job-in-progress.yaml")).doesNotExist();
   }
 
   @Test
@@ -283,7 +283,7 @@ final class InterviewTest {
 
     assertThat(there).hasContent("mine");
     assertThat(JobFile.read(folder.resolve("barn.yaml")).answers()).isEqualTo(answers);
-    assertThat(screen).contains("barn-fill.yaml, or Enter");
+    assertThat(screen).contains("a) quotes/barn-fill.yaml");
   }
 
   @Test
@@ -306,13 +306,152 @@ final class InterviewTest {
     }
     Set<JobField> askedOf =
         JobField.values().stream()
-            .filter(field -> !field.asking().question().isEmpty())
+            .filter(field -> field.asking().ever())
             .collect(Collectors.toCollection(LinkedHashSet::new));
     askedOf.removeAll(answers.keySet());
 
     // A hydrant that was tested is not asked for one pressure.
     assertThat(askedOf).containsExactly(JobField.SOURCE_PRESSURE);
     assertThat(open).last().isEqualTo(JobField.TITLE);
+  }
+
+  @Test
+  void an_answer_that_cannot_be_used_is_asked_again_at_once_and_never_kept() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.STATIC, "garden", "80 psi")
+                    .to(JobField.RESIDUAL, "use: fire", "60 psi")
+                    .to(JobField.AT, "fire", "900 gpm")
+                    .to(JobField.ACCESSORIES, "150 psi", "wrench"))
+            .orElseThrow();
+
+    assertThat(answers)
+        .containsEntry(JobField.STATIC, "80 psi")
+        .containsEntry(JobField.RESIDUAL, "60 psi")
+        .containsEntry(JobField.USE, "fire")
+        .containsEntry(JobField.AT, "900 gpm")
+        .containsEntry(JobField.ACCESSORIES, "wrench");
+    assertThat(screen).contains("accessories cannot be '150 psi'");
+  }
+
+  @Test
+  void a_hydrant_test_is_asked_for_whole_before_anything_is_said_of_it() {
+    interview(
+        false,
+        new Person()
+            .ofAPlainJob()
+            .to(JobField.STATIC, "80 psi")
+            .to(JobField.RESIDUAL, "60 psi")
+            .to(JobField.AT, "900 gpm"));
+
+    assertThat(screen).doesNotContain("is missing");
+  }
+
+  @Test
+  void what_contradicts_an_earlier_answer_leads_back_to_its_question_with_the_rest_kept() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.RISE, "300 ft", "30 ft")
+                    .to(JobField.SOURCE_PRESSURE, "200 psi"))
+            .orElseThrow();
+
+    assertThat(screen).contains("rise cannot be '300 ft'").contains("rise [300 ft]: 30 ft");
+    assertThat(answers)
+        .containsEntry(JobField.RISE, "30 ft")
+        .containsEntry(JobField.NEED, "75 psi");
+  }
+
+  @Test
+  void the_prompt_shows_the_unit_that_a_number_alone_is_in() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person().ofAPlainJob().to(JobField.LENGTH, "100").to(JobField.FLOW, "360 lpm"))
+            .orElseThrow();
+
+    assertThat(screen).contains("length (ft): 100").contains("rise (ft, may stay open): ");
+    assertThat(answers)
+        .containsEntry(JobField.LENGTH, "100 ft")
+        .containsEntry(JobField.FLOW, "360 lpm");
+  }
+
+  @Test
+  void what_was_filled_is_emptied_by_a_dash_but_never_what_is_needed() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.RISE, "10 ft", "-")
+                    .to(JobField.FLOW, "<", "-", "95 gpm"))
+            .orElseThrow();
+
+    assertThat(answers).doesNotContainKey(JobField.RISE).containsEntry(JobField.FLOW, "95 gpm");
+    assertThat(screen).contains("This one is needed");
+  }
+
+  @Test
+  void going_back_twice_leads_through_the_questions_in_the_order_given() {
+    interview(
+        false,
+        new Person()
+            .ofAPlainJob()
+            .to(JobField.NEED, "<", "<", "75 psi")
+            .to(JobField.FLOW, "95 gpm", "<", "")
+            .to(JobField.RISE, "", "<", "")
+            .to(JobField.LENGTH, "100 ft", "120 ft"));
+
+    List<String> asked =
+        screen.toString().lines().filter(line -> line.matches("[a-z]+[ :].*: ?.*")).toList();
+    assertThat(asked.stream().map(line -> line.split("[ :]")[0]).toList())
+        .containsSubsequence("flow", "need", "flow", "rise", "length", "need", "flow", "need");
+  }
+
+  @Test
+  void a_question_mark_says_of_the_question_what_it_says_of_its_word() {
+    interview(false, new Person().to(JobField.FROM, "? from", "?", CTRL_C));
+    List<String> told =
+        screen.toString().lines().filter(line -> line.startsWith("  from: ")).toList();
+    assertThat(told).hasSize(2);
+    assertThat(told.get(0)).isEqualTo(told.get(1));
+  }
+
+  @Test
+  void a_customer_is_picked_by_name_and_kept_by_identifier() {
+    Map<JobField, String> answers =
+        interview(true, new Person().ofAPlainJob().to(JobField.CUSTOMER, "port harlow"))
+            .orElseThrow();
+
+    assertThat(screen).contains("b) HARLOW-FD  Port Harlow Fire Department");
+    assertThat(answers).containsEntry(JobField.CUSTOMER, "HARLOW-FD");
+  }
+
+  @Test
+  void at_the_end_keys_mean_what_they_meant_before() {
+    Map<JobField, String> answers =
+        interview(
+                false,
+                new Person()
+                    .ofAPlainJob()
+                    .to(JobField.TITLE, "Barn fill", "Mill fill")
+                    .to(FILE, "?", "<", ""))
+            .orElseThrow();
+
+    assertThat(answers).containsEntry(JobField.TITLE, "Mill fill");
+    assertThat(screen).contains("file: a small text file");
+  }
+
+  @Test
+  void answers_are_kept_until_what_they_were_given_for_is_done() {
+    interview(false, new Person().ofAPlainJob());
+
+    assertThat(folder.resolve("job-in-progress.yaml")).exists();
   }
 
   @Test

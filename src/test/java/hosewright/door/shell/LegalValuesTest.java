@@ -128,7 +128,7 @@ final class LegalValuesTest {
   @Test
   void cells_of_a_catalogue_and_of_a_fleet_at_the_edges_are_kept_or_refused_in_words()
       throws IOException {
-    edges(20);
+    edges(30);
   }
 
   @Test

@@ -102,7 +102,7 @@ final class PlainPractice {
     return type == HoseType.UNKNOWN
         || switch (job.service().use()) {
           case FIRE -> type == HoseType.ATTACK || type == HoseType.SUPPLY && !heldInTheHand;
-          case WATER -> type != HoseType.SUCTION;
+          case WATER -> type != HoseType.SUCTION && !(type == HoseType.DISCHARGE && heldInTheHand);
           case DRINKING -> type == HoseType.DRINKING_WATER;
           default -> throw new IllegalStateException("no random job is for that");
         };

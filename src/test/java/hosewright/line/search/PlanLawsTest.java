@@ -139,15 +139,6 @@ class PlanLawsTest {
         });
   }
 
-  @Test
-  void same_job_gives_the_same_plan() {
-    for (int seed = 0; seed < 12; seed++) {
-      assertThat(DemoCatalogue.plan(RandomJobs.answers(seed)))
-          .as("seed %d", seed)
-          .isEqualTo(PLANS.get(seed));
-    }
-  }
-
   /** One line only: more lines are weighed only when a single one fails. */
   @Test
   void a_longer_line_is_never_cheaper() {

@@ -12,10 +12,15 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 
 /** Small random catalogues, and jobs that make their parts matter. */
 public final class RandomShop {
   /** Ends that meet, almost meet, jam or need an adapter. */
+  /** Of what is made for work, the first series of a shop is for any, the others to discharge. */
+  private static final List<HoseType> TYPES =
+      Stream.of(HoseType.values()).filter(type -> type != HoseType.DISCHARGE).toList();
+
   private static final List<String> ENDS =
       List.of(
           "1.5 NH male",
@@ -132,13 +137,21 @@ public final class RandomShop {
     return shop;
   }
 
+  /** Jobs name a section of the first series as an accessory, and suction goods are refused. */
+  private static HoseType first(HoseType drawn) {
+    return drawn == HoseType.SUCTION ? HoseType.ATTACK : drawn;
+  }
+
+  private static HoseType further(HoseType drawn) {
+    return drawn == HoseType.INDUSTRIAL ? HoseType.DISCHARGE : drawn;
+  }
+
   private void hoseSeries(String name) {
     String[] ends = pick(PAIRS).split(" x ");
     double sizeIn = pick(List.of(1.5, 2.5));
     boolean fitted = random.nextBoolean();
-    HoseType drawn = random.nextInt(4) > 0 ? HoseType.UNKNOWN : pick(List.of(HoseType.values()));
-    // Jobs name a section of the first series as an accessory, and suction goods are refused.
-    HoseType type = drawn == HoseType.SUCTION && name.equals("H0") ? HoseType.ATTACK : drawn;
+    HoseType drawn = random.nextInt(4) > 0 ? HoseType.UNKNOWN : pick(TYPES);
+    HoseType type = name.equals("H0") ? first(drawn) : further(drawn);
     times(
         1 + random.nextInt(3),
         i -> {

@@ -63,7 +63,7 @@ public final class HelpText {
   }
 
   private static String sentence(String text, Screen screen) {
-    return WordUtils.wrap(text, screen.proseWidth(), "\n  ", false);
+    return WordUtils.wrap(text, screen.proseWidth() - 2, "\n  ", false);
   }
 
   /** The commands that begin with one word. */

@@ -1,6 +1,7 @@
 package hosewright.door.shell.command;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -41,7 +42,20 @@ final class SpecCompletion implements CompletionProvider {
     return waiting
         .map(option -> option.candidates().apply(typed).stream())
         .map(values -> values.map(SpecCompletion::proposal).toList())
-        .orElseGet(() -> Stream.concat(words(typed, before), options(typed, before)).toList());
+        .orElseGet(() -> wordsThenOptions(typed, before));
+  }
+
+  /** A word that must be given comes before any option, which are there once two dashes are. */
+  private List<CompletionProposal> wordsThenOptions(String typed, List<String> before) {
+    if (typed.startsWith("-")) {
+      return options(typed, before).toList();
+    }
+    List<CompletionProposal> words = words(typed, before).toList();
+    int given = given(before).size();
+    boolean missing = given < spec.arguments().size() && spec.arguments().get(given).required();
+    return missing && !words.isEmpty()
+        ? words
+        : Stream.concat(words.stream(), options(typed, before)).toList();
   }
 
   /** The next word of a value that runs on over several, as the command line allows. */
@@ -71,13 +85,7 @@ final class SpecCompletion implements CompletionProvider {
 
   /** What the word that stands here by position may be. */
   private Stream<CompletionProposal> words(String typed, List<String> before) {
-    List<String> given = new ArrayList<>();
-    for (int at = 0; at < before.size(); at++) {
-      boolean value = at > 0 && option(before.get(at - 1)).filter(o -> !o.isFlag()).isPresent();
-      if (!value && !before.get(at).startsWith("--")) {
-        given.add(before.get(at));
-      }
-    }
+    List<String> given = given(before);
     List<ArgumentSpec> wanted = spec.arguments();
     if (given.size() < wanted.size()) {
       return wanted.get(given.size()).candidates().apply(typed).stream()
@@ -94,11 +102,25 @@ final class SpecCompletion implements CompletionProvider {
         further(candidates, start, typed));
   }
 
+  /** The words that stand by position. */
+  private List<String> given(List<String> before) {
+    List<String> given = new ArrayList<>();
+    for (int at = 0; at < before.size(); at++) {
+      boolean value = at > 0 && option(before.get(at - 1)).filter(o -> !o.isFlag()).isPresent();
+      if (!value && !before.get(at).startsWith("--")) {
+        given.add(before.get(at));
+      }
+    }
+    return given;
+  }
+
   private Stream<CompletionProposal> options(String typed, List<String> before) {
     // What every command takes is offered only to those who have begun an option.
     Stream<OptionSpec> everywhere =
         typed.startsWith("--") ? CommandSpec.everywhere().stream().skip(1) : Stream.empty();
-    return Stream.concat(spec.options().stream(), everywhere)
+    Stream<OptionSpec> requiredFirst =
+        spec.options().stream().sorted(Comparator.comparing(option -> !option.required()));
+    return Stream.concat(requiredFirst, everywhere)
         .filter(option -> option.repeatable() || !before.contains("--" + option.name()))
         .map(option -> proposal("--" + option.name()).description(option.description()));
   }

@@ -3,12 +3,15 @@ package hosewright.door.shell.line;
 import hosewright.catalogue.ItemKind;
 import hosewright.desk.Books;
 import hosewright.desk.NamedPath;
+import hosewright.desk.interview.Asker;
+import hosewright.desk.interview.Desk;
 import hosewright.desk.interview.Interview;
 import hosewright.desk.line.PrepareJob;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.end.JointCheckCommand;
 import hosewright.door.shell.option.CatalogueChoice;
+import hosewright.door.shell.screen.Answer;
 import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobFile;
 import hosewright.intake.JobText;
@@ -17,6 +20,7 @@ import hosewright.job.layout.LayoutText;
 import hosewright.job.question.Answers;
 import hosewright.job.question.JobField;
 import hosewright.job.question.Offer;
+import hosewright.problem.RefusalException;
 import hosewright.thread.Families;
 import hosewright.thread.Family;
 import java.util.ArrayList;
@@ -25,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -35,6 +40,8 @@ public final class JobAnswers {
       Stream.of("0.75", "1", "1.5", "1.75", "2", "2.5", "3", "4", "5", "6")
           .map(size -> size + "in")
           .toList();
+
+  private static final String KEPT = "Your answers are kept; the same command goes on with them.";
 
   private JobAnswers() {}
 
@@ -108,28 +115,57 @@ public final class JobAnswers {
   }
 
   /**
-   * The answers for one use of a command.
+   * What comes of the answers for one use of a command of one line.
    *
-   * @param forQuote whether a customer must be named
-   * @return empty when a person was asked and broke off
+   * @param undone what is said where a person was asked and broke off
    */
-  public static Optional<Map<JobField, String>> gather(
-      Invocation in, Supplier<Books> books, boolean forQuote) {
-    return gatherLayout(in, books, forQuote).map(JobText::oneLine);
+  public static Answer answered(
+      Invocation in,
+      Supplier<Books> books,
+      String undone,
+      Function<Map<JobField, String>, Answer> deed) {
+    return layoutAnswered(in, books, false, undone, layout -> deed.apply(JobText.oneLine(layout)));
   }
 
   /**
    * The same for a command that plans layouts too: the answers, and the legs that a job file lists.
    *
-   * @return empty when a person was asked and broke off
+   * @param forQuote whether a customer must be named
    */
-  public static Optional<LayoutText> gatherLayout(
-      Invocation in, Supplier<Books> books, boolean forQuote) {
+  public static Answer layoutAnswered(
+      Invocation in,
+      Supplier<Books> books,
+      boolean forQuote,
+      String undone,
+      Function<LayoutText, Answer> deed) {
     if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
-      return new Interview(in.asker().get(), new PrepareJob(books).prepare(), forQuote)
-          .answers()
-          .map(LayoutText::oneLine);
+      return asked(in.asker().get(), new PrepareJob(books).prepare(), forQuote, undone, deed);
     }
+    return deed.apply(typed(in));
+  }
+
+  /** Answers asked for are kept until what they were given for is done. */
+  private static Answer asked(
+      Asker asker, Desk desk, boolean forQuote, String undone, Function<LayoutText, Answer> deed) {
+    Interview interview = new Interview(asker, desk, forQuote);
+    Optional<LayoutText> answers = interview.answers().map(LayoutText::oneLine);
+    if (answers.isEmpty()) {
+      return Answer.of(Map.of(), undone);
+    }
+    try {
+      Answer answer = deed.apply(answers.get());
+      if (answer.exitCode() == Answer.DONE) {
+        interview.done();
+        return answer;
+      }
+      return answer.with(KEPT);
+    } catch (RefusalException e) {
+      asker.say(KEPT);
+      throw e;
+    }
+  }
+
+  private static LayoutText typed(Invocation in) {
     Optional<LayoutText> file =
         in.value("job")
             .map(
@@ -142,6 +178,6 @@ public final class JobAnswers {
         RouteFile.putInto(
             Answers.over(file.map(LayoutText::answers).orElse(Map.of()), options),
             Optional.empty());
-    return Optional.of(file.orElse(LayoutText.oneLine(Map.of())).saying(answers));
+    return file.orElse(LayoutText.oneLine(Map.of())).saying(answers);
   }
 }

@@ -20,11 +20,8 @@ import hosewright.door.shell.words.Prose;
 import hosewright.door.shell.words.ShownUnits;
 import hosewright.job.Job;
 import hosewright.job.JobForm;
-import hosewright.job.question.JobField;
 import hosewright.measure.UnitSystem;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Sets the best line of every hose size side by side. */
@@ -57,11 +54,14 @@ public final class LineCompareCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<Map<JobField, String>> answers = JobAnswers.gather(in, books, false);
-    if (answers.isEmpty()) {
-      return Answer.of(Map.of(), "Stopped; nothing was compared.");
-    }
-    Job job = JobForm.read(answers.get());
+    return JobAnswers.answered(
+        in,
+        books,
+        "Stopped; nothing was compared.",
+        answers -> compared(in, JobForm.read(answers), units));
+  }
+
+  private Answer compared(Invocation in, Job job, UnitSystem units) {
     if (in.flag("front")) {
       TradeOffs front = weighTradeOffs.weigh(job);
       return front.rows().isEmpty()

@@ -12,12 +12,11 @@ import hosewright.door.shell.words.ShownUnits;
 import hosewright.intake.JobText;
 import hosewright.job.SoughtFlow;
 import hosewright.job.layout.LayoutForm;
-import hosewright.job.layout.LayoutText;
+import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.measure.UnitSystem;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -44,14 +43,19 @@ public final class LineFlowCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<LayoutText> asked = JobAnswers.gatherLayout(in, books, false);
-    if (asked.isEmpty()) {
-      return Answer.of(Map.of(), "Stopped; nothing was calculated.");
-    }
-    if (!asked.get().legs().isEmpty()) {
-      return through(findFlow.find(LayoutForm.read(asked.get())), units);
-    }
-    FindFlow.Found found = findFlow.find(SoughtFlow.read(JobText.oneLine(asked.get())));
+    return JobAnswers.layoutAnswered(
+        in,
+        books,
+        false,
+        "Stopped; nothing was calculated.",
+        asked ->
+            asked.legs().isEmpty()
+                ? found(in, JobText.oneLine(asked), units)
+                : through(findFlow.find(LayoutForm.read(asked)), units));
+  }
+
+  private Answer found(Invocation in, Map<JobField, String> answers, UnitSystem units) {
+    FindFlow.Found found = findFlow.find(SoughtFlow.read(answers));
     return found
         .flow()
         .map(flow -> answer(flow, units, in.flag(WorkingText.NAME)))

@@ -18,8 +18,6 @@ import hosewright.job.layout.LayoutText;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
 import hosewright.measure.UnitSystem;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -54,16 +52,17 @@ public final class LinePlanCommand extends ShellCommand {
   @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
-    Optional<LayoutText> answers = JobAnswers.gatherLayout(in, books, false);
-    if (answers.isEmpty()) {
-      return Answer.of(Map.of(), "Stopped; nothing was planned.");
-    }
+    return JobAnswers.layoutAnswered(
+        in, books, false, "Stopped; nothing was planned.", answers -> planned(in, answers, units));
+  }
+
+  private Answer planned(Invocation in, LayoutText answers, UnitSystem units) {
     boolean working = in.flag(WorkingText.NAME);
     if (!in.flag(EXPLAIN)) {
-      LinePlan plan = planJob.plan(WrittenJob.of(answers.get()));
+      LinePlan plan = planJob.plan(WrittenJob.of(answers));
       return answer(plan, plan, screen -> text(plan, "", screen, units, working));
     }
-    Planner.Explained explained = explainPlan.explain(JobForm.read(JobText.oneLine(answers.get())));
+    Planner.Explained explained = explainPlan.explain(JobForm.read(JobText.oneLine(answers)));
     LinePlan plan = explained.plan();
     return answer(
         plan,

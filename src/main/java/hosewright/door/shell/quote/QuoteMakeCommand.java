@@ -21,7 +21,6 @@ import hosewright.door.shell.screen.Answer;
 import hosewright.job.layout.LayoutText;
 import hosewright.quote.Quote;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.joda.money.Money;
@@ -95,14 +94,15 @@ public final class QuoteMakeCommand extends ShellCommand {
   }
 
   private Answer job(Invocation in) {
-    Optional<LayoutText> answers = JobAnswers.gatherLayout(in, books, true);
-    if (answers.isEmpty()) {
-      return Answer.of(Map.of(), "Stopped; nothing was quoted.");
+    return JobAnswers.layoutAnswered(
+        in, books, true, "Stopped; nothing was quoted.", answers -> job(in, answers));
+  }
+
+  private Answer job(Invocation in, LayoutText answers) {
+    if (answers.isPartsAlone()) {
+      return purchase(in, AskedPurchase.ofParts(answers));
     }
-    if (answers.get().isPartsAlone()) {
-      return purchase(in, AskedPurchase.ofParts(answers.get()));
-    }
-    WrittenJob job = WrittenJob.of(answers.get());
+    WrittenJob job = WrittenJob.of(answers);
     Made made =
         new MakeQuote(books, in.asker())
             .make(

@@ -12,6 +12,7 @@ import hosewright.door.shell.screen.Standard;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jline.reader.EndOfFileException;
@@ -65,13 +66,27 @@ final class InteractiveShell {
       } catch (EndOfFileException e) {
         return Answer.DONE;
       }
-      if (line.isEmpty() || line.startsWith("#")) {
-        continue;
-      }
-      if (command(line, session, terminal).leave()) {
+      if (leaves(line.lines().map(String::strip).toList(), session, terminal)) {
         return Answer.DONE;
       }
     }
+  }
+
+  /** Runs every line: what is pasted comes as one text of several. */
+  private boolean leaves(List<String> lines, GlobalOptions session, Terminal terminal) {
+    boolean several = lines.size() > 1;
+    for (String line : lines) {
+      if (line.isEmpty() || line.startsWith("#")) {
+        continue;
+      }
+      if (several) {
+        say(terminal, PROMPT + line);
+      }
+      if (command(line, session, terminal).leave()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private CommandRunner.Outcome command(String line, GlobalOptions session, Terminal terminal) {

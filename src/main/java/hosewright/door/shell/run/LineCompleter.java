@@ -61,7 +61,9 @@ final class LineCompleter implements Completer {
               proposal.description(),
               null,
               null,
-              proposal.complete()));
+              proposal.complete(),
+              // What is wanted first stands first.
+              candidates.size() + 1));
     }
   }
 

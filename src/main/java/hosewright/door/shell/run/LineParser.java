@@ -21,8 +21,8 @@ final class LineParser implements Parser {
       words.add("");
     }
     String word = words.get(words.size() - 1);
-    int rawLength = open ? cursor - openedAt(upToCursor) : word.length();
-    return new Typed(line, cursor, List.copyOf(words), word, rawLength);
+    String mark = open ? upToCursor.substring(openedAt(upToCursor)).substring(0, 1) : "";
+    return new Typed(line, cursor, List.copyOf(words), word, mark);
   }
 
   private static List<String> wordsOf(String text) {
@@ -31,7 +31,9 @@ final class LineParser implements Parser {
     } catch (BadInputException unclosed) {
       int open = openedAt(text);
       List<String> words = new ArrayList<>(Words.of(text.substring(0, open)));
-      words.add(text.substring(open + 1));
+      boolean value = open > 0 && text.charAt(open - 1) == '=';
+      String head = value ? words.remove(words.size() - 1) : "";
+      words.add(head + text.substring(open + 1));
       return words;
     }
   }
@@ -54,8 +56,12 @@ final class LineParser implements Parser {
     return Math.max(at, 0);
   }
 
-  /** A line with the word under the cursor; text after the cursor is left alone. */
-  private record Typed(String line, int cursor, List<String> words, String word, int rawLength)
+  /**
+   * A line with the word under the cursor; text after the cursor is left alone.
+   *
+   * @param mark the quote that the word under the cursor was opened with; empty where it was not
+   */
+  private record Typed(String line, int cursor, List<String> words, String word, String mark)
       implements CompletingParsedLine {
 
     @Override
@@ -68,23 +74,36 @@ final class LineParser implements Parser {
       return word.length();
     }
 
+    /** As it must be typed: the line editor also takes away what is typed by this length. */
     @Override
     public CharSequence escape(CharSequence candidate, boolean complete) {
       String text = candidate.toString();
       int equals = text.startsWith("--") ? text.indexOf('=') : -1;
-      return equals < 0
-          ? Words.quoted(text)
-          : text.substring(0, equals + 1) + Words.quoted(text.substring(equals + 1));
+      String head = text.substring(0, equals + 1);
+      String value = text.substring(equals + 1);
+      return head + (mark.isEmpty() ? plain(value, complete) : marked(mark, value, complete));
+    }
+
+    /** Nothing typed yet is no word to put quotes around. */
+    private static String plain(String value, boolean complete) {
+      String quoted = Words.quoted(value);
+      return value.isEmpty() || quoted.equals(value)
+          ? value
+          : marked(quoted.substring(0, 1), value, complete);
+    }
+
+    private static String marked(String mark, String value, boolean complete) {
+      return mark + value + (complete ? mark : "");
     }
 
     @Override
     public int rawWordCursor() {
-      return rawLength;
+      return word.length() + mark.length();
     }
 
     @Override
     public int rawWordLength() {
-      return rawLength;
+      return word.length() + mark.length();
     }
   }
 }

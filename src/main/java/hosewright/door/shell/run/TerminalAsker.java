@@ -64,7 +64,7 @@ final class TerminalAsker implements Asker, InputReader, AutoCloseable {
         .println(
             margin
                 + WordUtils.wrap(
-                    text.strip(), width - margin.length() - 1, "\n" + margin + "  ", false));
+                    text.strip(), width - margin.length() - 2, "\n" + margin + "  ", false));
   }
 
   @Override

@@ -20,6 +20,11 @@ public record Answer(Object document, Function<Screen, String> text, int exitCod
     return new Answer(document, text, DONE);
   }
 
+  /** The same with one more sentence below. */
+  public Answer with(String sentence) {
+    return new Answer(document, screen -> text.apply(screen) + "\n\n" + sentence, exitCode);
+  }
+
   public static Answer of(Object document, String text) {
     return of(document, screen -> text);
   }

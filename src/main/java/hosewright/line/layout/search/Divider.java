@@ -4,7 +4,9 @@ import hosewright.catalogue.Item;
 import hosewright.hydraulics.Boost;
 import hosewright.hydraulics.Inlet;
 import hosewright.hydraulics.LineElement;
+import hosewright.hydraulics.PumpCurve;
 import hosewright.hydraulics.suction.Drafting;
+import hosewright.job.layout.LayoutBooster;
 import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.line.assembly.Bridge;
@@ -47,10 +49,37 @@ public record Divider(
    * A pump at work.
    *
    * @param name what the buyer calls it
-   * @param mostGpm the flow up to which its curve is known, gpm
    * @param drafting how it draws its water, where it draws it from below
    */
-  public record Pump(String name, double mostGpm, Boost boost, Optional<Drafting> drafting) {}
+  public record Pump(String name, PumpCurve curve, Boost boost, Optional<Drafting> drafting) {}
+
+  /**
+   * A pump to be bought; what it may give at the most is its relief setting, if no lower one is
+   * asked for.
+   *
+   * @param outlets one for each leg behind it
+   */
+  static Divider of(Item item, LayoutBooster asked, double flowGpm, List<End> outlets) {
+    PumpCurve curve = curve(item);
+    double reliefPsi =
+        Math.min(
+            asked.reliefPsi().orElse(Double.POSITIVE_INFINITY),
+            item.rating().workingPsi().orElse(Double.POSITIVE_INFINITY));
+    Boost boost = Boost.of(curve, flowGpm, asked.leastIntakePsi(), reliefPsi);
+    return new Divider(
+        Optional.of(item),
+        item.ends().get(0),
+        outlets,
+        outlets.stream().map(end -> -boost.addsPsi()).toList(),
+        Optional.of(new Pump(asked.name(), curve, boost, Optional.empty())));
+  }
+
+  private static PumpCurve curve(Item item) {
+    return new PumpCurve(
+        item.form().pump().orElseThrow().curve().stream()
+            .map(point -> new PumpCurve.Point(point.flowGpm(), point.psi()))
+            .toList());
+  }
 
   /** A pump of the buyer's, with legs on some of its discharges. */
   static Divider of(LayoutPump pump, double flowGpm, List<End> outlets) {
@@ -60,7 +89,7 @@ public record Divider(
         pump.intake(),
         outlets,
         outlets.stream().map(end -> -boost.addsPsi()).toList(),
-        Optional.of(new Pump(pump.name(), pump.curve().mostFlowGpm(), boost, pump.drafting())));
+        Optional.of(new Pump(pump.name(), pump.curve(), boost, pump.drafting())));
   }
 
   /**

@@ -3,9 +3,11 @@ package hosewright.line.layout.search;
 import hosewright.catalogue.Catalogue;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
+import hosewright.catalogue.PumpFacts;
 import hosewright.catalogue.Stated;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
+import hosewright.job.layout.LayoutBooster;
 import hosewright.job.layout.LayoutPump;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
@@ -27,11 +29,17 @@ final class Dividing {
 
   private final List<Item> items;
   private final List<Item> siameses;
+  private final List<Item> pumps;
 
   Dividing(Catalogue catalogue, Eligibility eligibility) {
     this.items = catalogue.ofKind(ItemKind.WYE).stream().filter(eligibility::wetted).toList();
     this.siameses =
         catalogue.ofKind(ItemKind.SIAMESE).stream().filter(eligibility::wetted).toList();
+    this.pumps =
+        catalogue.ofKind(ItemKind.PUMP).stream()
+            .filter(eligibility::wetted)
+            .filter(item -> item.form().pump().isPresent())
+            .toList();
   }
 
   /** Every siamese in which legs may meet. */
@@ -76,6 +84,24 @@ final class Dividing {
     }
     double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
     return all.stream().filter(divider -> !tooFast(whole, divider, legs, wholeGpm)).toList();
+  }
+
+  /** Every way to hang legs on a pump that is sold and whose curve reaches their flow. */
+  List<Divider> among(LayoutBooster asked, List<LegJob> legs) {
+    double wholeGpm = legs.stream().mapToDouble(LegJob::flowGpm).sum();
+    List<Divider> all = new ArrayList<>();
+    for (Item item : pumps) {
+      List<PumpFacts.Point> curve = item.form().pump().orElseThrow().curve();
+      boolean reaches = curve.get(curve.size() - 1).flowGpm() >= wholeGpm;
+      if (asked.item().map(item.number()::equals).orElse(reaches)) {
+        hang(
+            legs,
+            new ArrayList<>(item.ends().subList(1, item.ends().size())),
+            new ArrayList<>(),
+            outlets -> all.add(Divider.of(item, asked, wholeGpm, outlets)));
+      }
+    }
+    return all;
   }
 
   /** Every way to hang legs on the discharges of a pump. */

@@ -51,6 +51,11 @@ final class LegPlaces {
                 layout
                     .pumpBehind(leg)
                     .map(pump -> Dividing.among(pump, layout.behind(leg)))
+                    .or(
+                        () ->
+                            layout
+                                .boosterBehind(leg)
+                                .map(asked -> dividing.among(asked, layout.behind(leg))))
                     .orElseGet(() -> behindIt(leg)));
   }
 

@@ -130,6 +130,37 @@ public final class ProbeCommands {
     }
   }
 
+  /** Takes a paper's number, as commands of the trade do. */
+  public static final class Paper extends ShellCommand {
+    public Paper() {
+      super(
+          CommandSpec.of("probe paper", Group.SHELL, "Shows a paper", "probe paper Q-000001")
+              .with(
+                  OptionSpec.flag("internal", "what it costs"),
+                  OptionSpec.value("as", "KINDS", "papers")
+                      .completingList(() -> List.of("csv", "pdf")),
+                  OptionSpec.value("end", "END", "an end")
+                      .completing("2.5 NH male", "2.5 NH female swivel"))
+              .with(
+                  ArgumentSpec.required("NUMBER", "the paper's number")
+                      .completing(() -> List.of("Q-000001", "Q-000002"))));
+    }
+
+    record Shown(String number, Optional<String> kinds, Optional<String> end) {}
+
+    @Override
+    protected Answer answer(Invocation in) {
+      Shown shown = new Shown(in.argument(0).orElse(""), in.value("as"), in.value("end"));
+      return Answer.of(
+          shown,
+          "paper "
+              + shown.number()
+              + " as "
+              + shown.kinds().orElse("nothing")
+              + shown.end().map(" on "::concat).orElse(""));
+    }
+  }
+
   /** Asks for a name. */
   public static final class Ask extends ShellCommand {
     public Ask() {

@@ -159,4 +159,29 @@ final class LaidByAMasterTest {
         .contains("From the source to the siamese lie 2 such lines")
         .doesNotContain("lines like this one");
   }
+
+  /** Common practice, no source: it kinks, and is made to lie on the ground. */
+  @Test
+  void nobody_holds_a_nozzle_on_lay_flat_discharge_hose_and_a_tank_is_filled_through_it() {
+    String washDown =
+        "line plan --from '1.5 NPSH male pump' --length 200ft --flow 60gpm --need 40psi"
+            + " --source-pressure 100psi --use wash-down --size 1.5in ";
+
+    assertThat(hoses(plan(washDown + "--to '1.5 NPSH nozzle'")))
+        .isNotEmpty()
+        .noneMatch(hose -> hose.contains("-LF-"));
+    assertThat(hoses(plan(washDown + "--to '1.5 NPSH female tank'")))
+        .isNotEmpty()
+        .allMatch(hose -> hose.contains("-LF-"));
+  }
+
+  private static List<String> hoses(JsonNode plan) {
+    List<String> hoses = new ArrayList<>();
+    for (JsonNode item : plan.get("items")) {
+      if (item.get("item").asString().matches("H\\d.*")) {
+        hoses.add(item.get("item").asString());
+      }
+    }
+    return hoses;
+  }
 }

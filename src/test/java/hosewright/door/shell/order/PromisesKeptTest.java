@@ -96,6 +96,12 @@ final class PromisesKeptTest {
   }
 
   @Test
+  void an_order_that_is_not_there_is_told_as_not_there() {
+    assertThat(desk.refused("order", "show", "2").strip())
+        .isEqualTo("There is no order 2: none is raised yet, 'order raise' raises one.");
+  }
+
+  @Test
   void a_file_loaded_again_undoes_no_count_and_a_count_by_hand_may_equal_it() {
     count(3);
     desk.done("catalogue", "load", "catalogue");

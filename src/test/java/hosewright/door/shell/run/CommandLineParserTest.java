@@ -94,7 +94,7 @@ final class CommandLineParserTest {
             new Problem(
                 "command",
                 "probe ehco",
-                "there is probe ask, probe echo, probe keep, probe unsafe",
+                "there is probe ask, probe echo, probe keep, probe paper, probe unsafe",
                 "probe echo"));
   }
 

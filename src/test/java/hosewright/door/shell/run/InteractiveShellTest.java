@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hosewright.door.shell.command.GlobalOptions;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
@@ -14,6 +15,9 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.ExternalTerminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,6 +90,32 @@ final class InteractiveShellTest {
     assertThat(screen).contains("hello nobody");
   }
 
+  @Test
+  void tab_twice_picks_what_is_wanted_first_and_joins_no_words() throws IOException {
+    String screen =
+        typingAtTheSystem(
+            at(PROMPT, "probe paper \t\t\t\r\r"),
+            at(PROMPT, "probe paper x --as \t\t\r\r"),
+            at(PROMPT, "quit\r"));
+    assertThat(screen).contains("paper Q-000002 as nothing").contains("paper x as csv");
+  }
+
+  @Test
+  void a_value_of_several_words_is_completed_in_quotes_that_are_closed() throws IOException {
+    String screen =
+        typingAtTheSystem(at(PROMPT, "probe paper x --end \"2.5 NH f\t\r"), at(PROMPT, "quit\r"));
+    assertThat(screen).contains("x as nothing on 2.5 NH female swivel");
+  }
+
+  @Test
+  void every_command_of_a_paste_is_run() throws IOException {
+    String paste = "\u001b[200~probe echo --text one\nprobe echo --text two\n\u001b[201~";
+    String screen =
+        typingAtTheSystem(
+            at(PROMPT, paste + "\r"), at("said two\r\n\u001b[?2004h" + PROMPT, "quit\r"));
+    assertThat(screen).contains("said one").contains("said two");
+  }
+
   /** Keys to press once the text has appeared. */
   private record Step(String appears, String keys) {}
 
@@ -95,11 +125,37 @@ final class InteractiveShellTest {
 
   /** Takes each step in turn and gives all that was shown, once the shell has been left. */
   private String typing(Step... steps) throws IOException {
+    return typing(
+        (keyboard, display) ->
+            new ExternalTerminal("test", "ansi", keyboard, display, StandardCharsets.UTF_8),
+        steps);
+  }
+
+  /** The same through a pseudo-terminal of the system. */
+  private String typingAtTheSystem(Step... steps) throws IOException {
+    return typing(
+        (keyboard, display) ->
+            TerminalBuilder.builder()
+                .system(false)
+                .name("test")
+                .type("ansi")
+                .streams(keyboard, display)
+                .encoding(StandardCharsets.UTF_8)
+                .size(new Size(80, 24))
+                .build(),
+        steps);
+  }
+
+  /** Makes a terminal between a person's keys and what they see. */
+  private interface TerminalMaker {
+    Terminal terminal(InputStream keyboard, OutputStream display) throws IOException;
+  }
+
+  private String typing(TerminalMaker make, Step... steps) throws IOException {
     PipedOutputStream keys = new PipedOutputStream();
     Display display = new Display(keys, List.of(steps));
     try (PipedInputStream keyboard = new PipedInputStream(keys);
-        ExternalTerminal terminal =
-            new ExternalTerminal("test", "ansi", keyboard, display, StandardCharsets.UTF_8);
+        Terminal terminal = make.terminal(keyboard, display);
         TerminalAsker asker = new TerminalAsker(terminal)) {
       Shells shell = new Shells(data);
       int exitCode =

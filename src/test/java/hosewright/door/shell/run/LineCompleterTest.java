@@ -21,7 +21,8 @@ final class LineCompleterTest {
   @Test
   void first_words_are_offered_then_second_words() {
     assertThat(offered("")).contains("probe", "version", "quit", "exit");
-    assertThat(offered("probe ")).containsExactlyInAnyOrder("ask", "echo", "keep", "unsafe");
+    assertThat(offered("probe "))
+        .containsExactlyInAnyOrder("ask", "echo", "keep", "paper", "unsafe");
   }
 
   @Test

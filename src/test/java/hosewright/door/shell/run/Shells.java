@@ -39,6 +39,7 @@ public final class Shells {
                         }),
                     new ProbeCommands.Echo(),
                     new ProbeCommands.Ask(),
+                    new ProbeCommands.Paper(),
                     new ProbeCommands.Unsafe(),
                     new ProbeCommands.Keep(workspace))));
     index = new CommandIndex(registry, workspace);
