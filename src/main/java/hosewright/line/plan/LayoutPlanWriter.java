@@ -6,6 +6,7 @@ import hosewright.catalogue.Item;
 import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
+import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
 import hosewright.line.check.DistrictCheck;
 import hosewright.line.goods.Billing;
@@ -224,6 +225,19 @@ final class LayoutPlanWriter {
       return PlanWriter.nothing(
           asked(List.of()),
           "leg " + layout.legs().get(0).name() + ": no strainer is sold that it could begin at",
+          List.of(),
+          Money.zero(shop.currency()),
+          shop.date(),
+          searched(found));
+    }
+    Optional<LegJob> pumped =
+        found.undivided().filter(leg -> layout.boosterBehind(leg).isPresent());
+    if (pumped.isPresent()) {
+      return PlanWriter.nothing(
+          asked(List.of()),
+          text(
+              "leg %s: no pump that is sold for this use passes %.0f gpm",
+              pumped.get().name(), pumped.get().flowGpm()),
           List.of(),
           Money.zero(shop.currency()),
           shop.date(),

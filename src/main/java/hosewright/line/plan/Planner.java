@@ -1,6 +1,8 @@
 package hosewright.line.plan;
 
 import hosewright.catalogue.Catalogue;
+import hosewright.catalogue.Item;
+import hosewright.catalogue.ItemKind;
 import hosewright.catalogue.MoneyWords;
 import hosewright.catalogue.NetPrice;
 import hosewright.job.Job;
@@ -25,6 +27,8 @@ import hosewright.line.search.SearchTally;
 import hosewright.line.search.Shop;
 import hosewright.line.shape.Dividers;
 import hosewright.problem.BadInputException;
+import hosewright.problem.Nearest;
+import hosewright.problem.Problem;
 import hosewright.thread.LocalThreads;
 import java.time.LocalDate;
 import java.util.List;
@@ -80,7 +84,37 @@ public final class Planner {
         .write(drawn.found());
   }
 
+  /** A pump named by its number is one that is sold, and says what it adds. */
+  private void refuseUnknownPumps(LayoutJob layout) {
+    List<String> sold =
+        shop.catalogue().ofKind(ItemKind.PUMP).stream()
+            .filter(item -> item.form().pump().isPresent())
+            .map(Item::number)
+            .toList();
+    List<Problem> problems =
+        layout.boosters().values().stream()
+            .flatMap(booster -> booster.item().stream())
+            .filter(item -> !sold.contains(item))
+            .distinct()
+            .map(
+                item ->
+                    new Problem(
+                        "pump",
+                        item,
+                        sold.isEmpty()
+                            ? "left out: the catalogue has no pump whose curve is stated"
+                            : "booster, for any that does, or a pump of the catalogue whose curve"
+                                + " is stated: "
+                                + String.join(", ", sold),
+                        Nearest.to(item, sold)))
+            .toList();
+    if (!problems.isEmpty()) {
+      throw new BadInputException(problems);
+    }
+  }
+
   private DraftPlanner.Drawn found(LayoutJob layout) {
+    refuseUnknownPumps(layout);
     if (!layout.asNeeded().isEmpty() && layout.drafting().isEmpty()) {
       BoosterPlanner.Boosted boosted = new BoosterPlanner(layout, shop).find();
       return new DraftPlanner.Drawn(boosted.layout(), Optional.empty(), boosted.found());

@@ -149,6 +149,51 @@ class PumpedLayoutFormTest {
         .anyMatch(one -> one.contains("least-intake instead"));
   }
 
+  private static final String BYPASS =
+      """
+      from: 5 Storz pump
+      source-pressure: 150 psi
+      legs:
+        - { leg: bypass, length: 4000 ft, rise: 40 ft, pump: BP-5-DSL at 1000 ft; booster at 3000 ft, to: 5 Storz tank, flow: 1000 gpm, need: 5 psi }
+      """;
+
+  @Test
+  void a_leg_with_pumps_on_its_way_is_laid_in_parts_that_share_length_and_rise() {
+    LayoutJob layout = read(BYPASS);
+
+    assertThat(layout.legs())
+        .extracting(LegJob::name)
+        .containsExactly("bypass, part 1", "bypass, part 2", "bypass");
+    assertThat(layout.legs())
+        .extracting(leg -> leg.job().run().lengthFt())
+        .containsExactly(1000.0, 2000.0, 1000.0);
+    assertThat(layout.legs())
+        .extracting(leg -> leg.job().run().riseFt())
+        .containsExactly(10.0, 20.0, 10.0);
+    assertThat(layout.boosterBehind(layout.legs().get(0)).orElseThrow().item())
+        .hasValue("BP-5-DSL");
+    assertThat(layout.boosterBehind(layout.legs().get(1)).orElseThrow().item()).isEmpty();
+    assertThat(layout.legs().get(0).job().needPsi()).isEqualTo(20);
+    assertThat(layout.legs().get(2).job().needPsi()).isEqualTo(5);
+  }
+
+  @Test
+  void pumps_on_the_way_that_cannot_stand_there_are_told() {
+    assertThat(problems(BYPASS.replace("booster at 3000 ft", "booster at 4500 ft")))
+        .anyMatch(one -> one.contains("leg bypass: pump") && one.contains("before the leg ends"));
+    assertThat(problems(BYPASS.replace("booster at 3000 ft", "booster at 500 ft")))
+        .anyMatch(one -> one.contains("in the order water meets them"));
+    assertThat(problems(BYPASS.replace("; booster at 3000 ft", "; booster")))
+        .anyMatch(one -> one.contains("nearest=booster at 1800 ft"));
+    String asNeeded =
+        BYPASS.replace("pump: BP-5-DSL at 1000 ft; booster at 3000 ft", "boosters: as needed");
+    assertThat(read(asNeeded).asNeeded()).containsExactly("bypass");
+    assertThat(problems(asNeeded.replace("as needed", "two")))
+        .anyMatch(one -> one.contains("leg bypass: boosters") && one.contains("as needed"));
+    assertThat(problems(asNeeded.replace("source-pressure: 150 psi\n", "")))
+        .anyMatch(one -> one.contains("a source which says what it gives"));
+  }
+
   private static LayoutJob read(String text) {
     return LayoutForm.read(JobText.layout(text));
   }
