@@ -93,15 +93,20 @@ final class PlanBrief {
             .sourcePsi()
             .map(psi -> ", and it gives " + units.pressure().of(psi))
             .orElse("");
+    String arrives =
+        plan.hydraulics().deliveredPsi() < 0
+            ? "Pressure runs out on the way: at " + units.flow().of(plan.flowGpm())
+            : (plan.layout().endsApart() ? "Arrives where it is worst: " : "Arrives: ")
+                + units.flow().of(plan.flowGpm())
+                + " at "
+                + units.pressure().of(plan.hydraulics().deliveredPsi())
+                + " ("
+                + units.pressure().of(plan.needPsi())
+                + " needed);";
     return wrapped(
         "",
-        (plan.layout().endsApart() ? "Arrives where it is worst: " : "Arrives: ")
-            + units.flow().of(plan.flowGpm())
-            + " at "
-            + units.pressure().of(plan.hydraulics().deliveredPsi())
-            + " ("
-            + units.pressure().of(plan.needPsi())
-            + " needed); the source must hold "
+        arrives
+            + " the source must hold "
             + units.pressure().of(plan.hydraulics().requiredSourcePsi())
             + gives
             + ".");
