@@ -46,8 +46,7 @@ public record Papers(List<String> kinds, Paper paper, Path folder, boolean overw
    * @throws BadInputException for a kind there is none of
    */
   public static List<String> kinds(String field, String text) {
-    List<String> kinds =
-        Arrays.stream(text.toLowerCase(Locale.ROOT).split(",")).map(String::strip).toList();
+    List<String> kinds = Arrays.stream(text.split(",", -1)).map(Papers::kindCalled).toList();
     for (String kind : kinds) {
       if (!KINDS.contains(kind)) {
         throw new BadInputException(
@@ -60,6 +59,12 @@ public record Papers(List<String> kinds, Paper paper, Path folder, boolean overw
       }
     }
     return kinds.stream().distinct().toList();
+  }
+
+  /** The kind that somebody calls so; a workbook goes by the ending of its file as well. */
+  public static String kindCalled(String typed) {
+    String kind = typed.strip().toLowerCase(Locale.ROOT);
+    return kind.equals("xlsx") ? "workbook" : kind;
   }
 
   /** The places the papers of a quote go to; claiming them all first, a clash leaves nothing. */

@@ -33,7 +33,12 @@ public record Problem(String field, String value, String allowed, String nearest
   /** One line for the user. */
   public String sentence() {
     String given = value.isEmpty() ? field + " is missing" : field + " cannot be '" + value + "'";
-    String suggestion = nearest.isEmpty() ? "" : " Did you mean '" + nearest + "'?";
+    String suggestion =
+        nearest.isEmpty()
+            ? ""
+            : value.isEmpty()
+                ? " For example '" + nearest + "'."
+                : " Did you mean '" + nearest + "'?";
     return given + ": " + allowed + "." + suggestion;
   }
 

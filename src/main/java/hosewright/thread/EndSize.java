@@ -18,6 +18,9 @@ final class EndSize {
   /** How near a size must lie to a measured diameter to look like a measurement. */
   private static final double LOOKS_MEASURED_IN = 0.035;
 
+  /** Nobody makes couplings with two like halves so large. Common practice, no source. */
+  private static final double LARGEST_SEXLESS_IN = 12;
+
   private EndSize() {}
 
   /**
@@ -40,11 +43,20 @@ final class EndSize {
       return new Answer(OptionalDouble.empty(), opening + madeIn(family), OptionalDouble.empty());
     }
     double wanted =
-        words.sizesMm.isEmpty() ? words.sizesIn.get(0) : inches(family, words.sizesMm.get(0));
+        words.sizesMm.isEmpty()
+            ? plain(family, words.sizesIn.get(0))
+            : inches(family, words.sizesMm.get(0));
     double nearest = nearest(family, wanted);
     return Math.abs(nearest - wanted) <= SAME_SIZE_IN
         ? found(nearest)
         : notMade(family, wanted, nearest);
+  }
+
+  /** Couplings of no inch size so large go by the millimetres of their hose: {@code 52 Storz}. */
+  private static double plain(Family family, double number) {
+    return family.kind() == FamilyKind.SEXLESS && number > LARGEST_SEXLESS_IN
+        ? inches(family, number)
+        : number;
   }
 
   private static Answer found(double sizeIn) {

@@ -31,6 +31,10 @@ final class EndWords {
           Map.entry("socket", Gender.SOCKET),
           Map.entry("coupler", Gender.SOCKET));
   private static final Set<String> SWIVEL = Set.of("swivel", "sw", "fs");
+
+  /** A long handle is what a big female swivel is turned by. Common practice, no source. */
+  private static final Pattern LONG_HANDLE = Pattern.compile("\\blong[ -]handled?\\b");
+
   private static final Set<String> FIXED = Set.of("fixed", "rigid");
   private static final Set<String> SILENT =
       Set.of(
@@ -84,7 +88,7 @@ final class EndWords {
 
   static EndWords of(String text) {
     EndWords words = new EndWords();
-    String rest = words.takePhrases(plain(text));
+    String rest = words.takePhrases(words.takeLongHandle(plain(text)));
     Matcher matcher = TPI.matcher(rest);
     if (matcher.find()) {
       words.threadsPerInch.add(Double.valueOf(matcher.group("tpi")));
@@ -127,6 +131,14 @@ final class EndWords {
             .map(Pattern::quote)
             .collect(Collectors.joining("|"));
     return Pattern.compile("(?<![a-z0-9])(?:" + names + ")(?![a-z0-9])");
+  }
+
+  private String takeLongHandle(String text) {
+    String rest = LONG_HANDLE.matcher(text).replaceAll(" ");
+    if (!rest.equals(text)) {
+      swivel = true;
+    }
+    return rest;
   }
 
   private String takePhrases(String text) {

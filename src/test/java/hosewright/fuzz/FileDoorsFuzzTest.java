@@ -171,10 +171,10 @@ final class FileDoorsFuzzTest {
         "--mapping",
         all(mapping, file -> List.of("catalogue", "check", "catalogue", "--mapping", file)));
     read.put(
-        "--map",
+        "--mapping",
         all(
             "inventory:\n  file: inventory.csv\n  columns:\n    id: id\n",
-            file -> List.of("fleet", "load", "catalogue/fleet", "--map", file)));
+            file -> List.of("fleet", "load", "catalogue/fleet", "--mapping", file)));
     return read;
   }
 

@@ -244,4 +244,22 @@ final class EndTest {
     assertThat(problems(typed)).hasSize(1);
     return problems(typed).get(0);
   }
+
+  /** How people ask at the counter. Common practice, no source. */
+  @ParameterizedTest
+  @CsvSource({
+    "1.5 NPSH long handle swivel, 1.5 NPSH female swivel",
+    "2.5 NH long-handled, 2.5 NH female swivel",
+    "2 type F, 2 cam plug",
+    "2 type D, 2 cam socket",
+    "52 Storz, 2 Storz",
+  })
+  void counter_speech_is_understood(String said, String meant) {
+    assertThat(End.parse(said)).hasToString(meant);
+  }
+
+  @Test
+  void iron_pipe_alone_is_asked_back() {
+    assertThatThrownBy(() -> End.parse("1.5 iron pipe male")).hasMessageContaining("NPSH or NPT");
+  }
 }

@@ -79,7 +79,7 @@ final class PurchaseGroups {
     return asked
         .customer()
         .or(() -> named.stream().findFirst())
-        .orElseThrow(() -> dealer.customers().noneNamed());
+        .orElseGet(() -> dealer.customers().counter().id());
   }
 
   private void readJobs() {

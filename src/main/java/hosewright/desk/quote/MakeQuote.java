@@ -6,6 +6,7 @@ import hosewright.desk.Planning.Planned;
 import hosewright.desk.WrittenJob;
 import hosewright.desk.interview.Asker;
 import hosewright.desk.kit.PlanWithParts;
+import hosewright.job.question.JobField;
 import hosewright.line.model.LinePlan;
 import hosewright.quote.Amendments;
 import hosewright.quote.Basis;
@@ -64,15 +65,13 @@ public final class MakeQuote {
   /**
    * The quote, kept with its papers.
    *
-   * @throws hosewright.problem.BadInputException when no customer is named, or the papers have no
-   *     place to go to; nothing is kept then
+   * @throws hosewright.problem.BadInputException when no customer is named and the dealer keeps
+   *     none for counter sales, or the papers have no place to go to; nothing is kept then
    */
   public Made make(Request asked) {
     try (Books open = books.get()) {
-      if (asked.job().job().customer().isEmpty()) {
-        throw open.customers().noneNamed();
-      }
-      PlanWithParts.Planned withParts = new PlanWithParts(open, asker).plan(asked.job());
+      PlanWithParts.Planned withParts =
+          new PlanWithParts(open, asker).plan(orCounterSale(asked.job(), open));
       Planned planned = withParts.planned();
       if (!planned.plan().feasible()) {
         return new Made(planned.plan(), Optional.empty(), List.of());
@@ -91,5 +90,12 @@ public final class MakeQuote {
           asked.papers().map(p -> p.write(quote, Papers.dealer(open.terms()))).orElse(List.of());
       return new Made(planned.plan(), Optional.of(quote), files);
     }
+  }
+
+  /** A job that names no customer is sold over the counter. */
+  private static WrittenJob orCounterSale(WrittenJob job, Books open) {
+    return job.job().customer().isPresent()
+        ? job
+        : job.saying(JobField.CUSTOMER, open.customers().counter().id());
   }
 }

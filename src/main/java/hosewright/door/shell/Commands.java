@@ -63,6 +63,7 @@ import hosewright.door.shell.quote.QuoteHistoryCommand;
 import hosewright.door.shell.quote.QuoteIssueCommand;
 import hosewright.door.shell.quote.QuoteListCommand;
 import hosewright.door.shell.quote.QuoteMakeCommand;
+import hosewright.door.shell.quote.QuoteOpenCommand;
 import hosewright.door.shell.quote.QuoteReopenCommand;
 import hosewright.door.shell.quote.QuoteReviseCommand;
 import hosewright.door.shell.quote.QuoteShowCommand;
@@ -110,6 +111,7 @@ import org.springframework.context.annotation.Import;
   QuoteIssueCommand.class,
   QuoteListCommand.class,
   QuoteMakeCommand.class,
+  QuoteOpenCommand.class,
   QuoteReopenCommand.class,
   QuoteReviseCommand.class,
   QuoteShowCommand.class,
@@ -158,9 +160,10 @@ public class Commands {
         Some things to type first:
           line plan                            asks for a job, one question at a time
           quote make                           the same, and keeps a numbered quote
-          end identify --od 1.99in --tpi 9     says what a thread is from a caliper
-          joint check --a "1.5 NPSH male" --b "1.5 NPT female"
-        Tab completes; 'data where' says where your books are kept.
+          identify 1.99in 9tpi                 says what a thread is from a caliper
+          check 1.5 NPSH male on 1.5 NPT female
+        Tab completes; '?' and what you want to do finds a command; 'data where' says where your
+        books are kept.
         """);
   }
 

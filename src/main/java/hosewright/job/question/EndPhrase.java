@@ -15,6 +15,11 @@ import java.util.Optional;
  * hydrant", "1.5 NH nozzle".
  */
 public final class EndPhrase {
+  private static final List<String> OUTLETS = List.of("discharge", "stub", "outlet", "from");
+
+  /** "To pump", people say of the end that goes to it. */
+  private static final List<String> INLETS = List.of("inlet", "intake", "fill", "to", "into");
+
   private EndPhrase() {}
 
   /** An end and what carries it. */
@@ -27,7 +32,7 @@ public final class EndPhrase {
     if (kind == SourceKind.OUTLET && words.removeIf("tap"::equalsIgnoreCase)) {
       kind = SourceKind.PIPE;
     }
-    words.removeAll(List.of("discharge", "stub", "outlet"));
+    words.removeIf(word -> OUTLETS.contains(word.toLowerCase(Locale.ROOT)));
     return new Phrase<>(
         end(text, words, kind != SourceKind.OUTLET ? "male" : "", SourceKind.values()), kind);
   }
@@ -37,7 +42,7 @@ public final class EndPhrase {
     List<String> words = words(text);
     ApplianceKind kind = take(words, ApplianceKind.values(), ApplianceKind.APPLIANCE);
     boolean fed = kind == ApplianceKind.APPLIANCE && words.removeIf(EndPhrase::isFed);
-    words.removeAll(List.of("inlet", "intake", "fill"));
+    words.removeIf(word -> INLETS.contains(word.toLowerCase(Locale.ROOT)));
     return new Phrase<>(
         end(
             text,

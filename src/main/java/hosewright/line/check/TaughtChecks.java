@@ -4,7 +4,6 @@ import static hosewright.line.check.Checks.check;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.catalogue.Item;
-import hosewright.hydraulics.ApplianceTeaching;
 import hosewright.hydraulics.law.FrictionTable;
 import hosewright.hydraulics.law.Given;
 import hosewright.job.Job;
@@ -14,6 +13,7 @@ import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.CheckId;
 import hosewright.line.model.Hydraulics;
+import hosewright.line.water.ApplianceTeaching;
 import hosewright.line.water.FittingLoss;
 import hosewright.line.water.FrictionChoice;
 import hosewright.line.water.LegFigures;

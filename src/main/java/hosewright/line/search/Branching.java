@@ -14,6 +14,7 @@ import hosewright.line.check.PressureChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.LegLays;
+import hosewright.line.water.BornePressure;
 import hosewright.line.water.OuterVelocity;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -181,8 +182,8 @@ final class Branching {
    * more and are tested so high or higher, for all that some section has.
    */
   private List<Choice<Lay>> strongerAndShorter(HoseLine hose, LegLays of) {
-    double[] workingPsi = of(hose, PressureBudget::workingPsi);
-    double[] testedPsi = of(hose, PressureBudget::testedPsi);
+    double[] workingPsi = of(hose, BornePressure::workingPsi);
+    double[] testedPsi = of(hose, BornePressure::testedPsi);
     Map<Lay, Choice<Lay>> compared = new LinkedHashMap<>();
     compared.put(of.cheapest().value(), of.cheapest());
     for (double leastPsi : Arrays.stream(workingPsi).sorted().distinct().toArray()) {

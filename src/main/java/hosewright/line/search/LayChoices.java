@@ -16,6 +16,7 @@ import hosewright.line.goods.Gaskets;
 import hosewright.line.goods.PriceFloor;
 import hosewright.line.hose.Cover;
 import hosewright.line.hose.LegLays;
+import hosewright.line.water.BornePressure;
 import hosewright.line.water.FrictionChoice;
 import hosewright.line.water.LegFigures;
 import java.util.ArrayList;
@@ -204,7 +205,7 @@ final class LayChoices {
     double psi = Double.POSITIVE_INFINITY;
     for (int i = 0; i < lay.counts().size(); i++) {
       if (lay.counts().get(i) > 0) {
-        psi = Math.min(psi, PressureBudget.carriedPsi(job, hose.options().get(i).rating()));
+        psi = Math.min(psi, BornePressure.hosePsi(job, hose.options().get(i).rating()));
       }
     }
     return psi;

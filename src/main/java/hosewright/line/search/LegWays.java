@@ -22,6 +22,7 @@ import hosewright.line.goods.BuyingCosts;
 import hosewright.line.goods.Goods;
 import hosewright.line.goods.PriceLadders;
 import hosewright.line.goods.SharedCosts;
+import hosewright.line.water.LegLevels;
 import hosewright.line.water.PlanHydraulics;
 import hosewright.line.water.SameWater;
 import java.util.ArrayList;

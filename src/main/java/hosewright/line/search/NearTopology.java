@@ -8,6 +8,7 @@ import hosewright.line.assembly.Choice;
 import hosewright.line.assembly.Lay;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
+import hosewright.line.water.BornePressure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -126,8 +127,8 @@ final class NearTopology {
     this.topology = topology;
     this.choices = choices;
     this.flaws = flaws;
-    this.workingPsi = mostOfEachLeg(PressureBudget::workingPsi);
-    this.testedPsi = mostOfEachLeg(PressureBudget::testedPsi);
+    this.workingPsi = mostOfEachLeg(BornePressure::workingPsi);
+    this.testedPsi = mostOfEachLeg(BornePressure::testedPsi);
     this.belowPsi = new double[topology.legs().size()];
     Arrays.setAll(belowPsi, leg -> PressureBudget.belowSourcePsi(job, topology, leg));
     this.fixed = fixed(fixedCost);
@@ -143,7 +144,7 @@ final class NearTopology {
     double lossPsi = job.service().isWater() ? PressureBudget.fixedLossPsi(job, topology) : 0;
     Line line = new Line(lossPsi, cost, ratedPsi, carriedPsi);
     for (Topology.Fixed part : topology.fixedParts()) {
-      double psi = PressureBudget.workingPsi(job, part.part().item().rating());
+      double psi = BornePressure.workingPsi(job, part.part().item().rating());
       line = line.rated(part.stretch(), psi);
     }
     for (List<Choice<List<Placed>>> over : choices.bridges()) {

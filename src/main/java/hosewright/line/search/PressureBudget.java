@@ -1,15 +1,14 @@
 package hosewright.line.search;
 
-import hosewright.catalogue.Rating;
 import hosewright.hydraulics.Ground;
 import hosewright.hydraulics.Supply;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
-import hosewright.job.Limit;
 import hosewright.line.assembly.HoseLine;
 import hosewright.line.assembly.Placed;
 import hosewright.line.assembly.Topology;
 import hosewright.line.check.PressureChecks;
+import hosewright.line.water.BornePressure;
 import hosewright.line.water.FittingLoss;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -172,30 +171,9 @@ record PressureBudget(
   /** What the strongest sections of a hose line may carry, psi; infinite where one is unrated. */
   static double mostCarriedPsi(Job job, HoseLine hose) {
     return hose.options().stream()
-        .mapToDouble(option -> carriedPsi(job, option.rating()))
+        .mapToDouble(option -> BornePressure.hosePsi(job, option.rating()))
         .max()
         .orElse(0);
-  }
-
-  /**
-   * What hose may carry, psi: the lower of its working pressure and the share of its service test
-   * pressure; infinite where neither is known.
-   */
-  static double carriedPsi(Job job, Rating rating) {
-    return Math.min(workingPsi(job, rating), testedPsi(job, rating));
-  }
-
-  /** What hose may work at, psi; infinite where that is not known. */
-  static double workingPsi(Job job, Rating rating) {
-    return rating
-        .workingPsiAt(job.service().temperatureOrUsualF())
-        .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  /** The share of its service test pressure that hose may carry, psi; infinite if not known. */
-  static double testedPsi(Job job, Rating rating) {
-    return rating.serviceTestPsi().orElse(Double.POSITIVE_INFINITY)
-        / Limit.SERVICE_TEST_SHARE.value();
   }
 
   /** What the parts take that must stand in the line, psi. */

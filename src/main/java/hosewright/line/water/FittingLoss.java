@@ -3,7 +3,6 @@ package hosewright.line.water;
 import hosewright.catalogue.Item;
 import hosewright.catalogue.ItemKind;
 import hosewright.hydraulics.ApplianceLoss;
-import hosewright.hydraulics.ApplianceTeaching;
 import hosewright.hydraulics.Fitting;
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.MinorLossTable;

@@ -12,6 +12,7 @@ import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Status;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -111,14 +112,32 @@ public final class QuoteLife {
    * @throws BadInputException naming what may be done instead
    */
   public static Result take(Quote quote, Step step) {
-    return after(quote.status(), step)
-        .orElseThrow(
-            () ->
-                ConflictException.stateForbids(
-                    "quote",
-                    quote.number() + "-r" + quote.revision(),
-                    "is " + word(quote.status()) + ", so '" + step.word() + "' cannot be done",
-                    "what can is " + possible(quote.status())));
+    return after(quote.status(), step).orElseThrow(() -> forbidden(quote, step));
+  }
+
+  private static ConflictException forbidden(Quote quote, Step step) {
+    String state = "is " + (quote.status() == DRAFT ? "a draft" : word(quote.status()));
+    return ConflictException.stateForbids(
+        "quote",
+        quote.number() + "-r" + quote.revision(),
+        state,
+        before(quote.status(), step)
+            .map(first -> first.word() + " it first")
+            .orElseGet(() -> "what can be done is " + possible(quote.status())));
+  }
+
+  /** What a person does on the way to a step that may not be taken yet; empty where none leads. */
+  private static Optional<Step> before(Status status, Step step) {
+    return TABLE.get(status).entrySet().stream()
+        .filter(one -> !one.getValue().newRevision() && one.getValue().status() != status)
+        .filter(one -> one.getKey() != Step.EXPIRE)
+        .filter(one -> leads(one.getValue().status(), step))
+        .map(Map.Entry::getKey)
+        .min(Comparator.naturalOrder());
+  }
+
+  private static boolean leads(Status status, Step step) {
+    return after(status, step).isPresent() || before(status, step).isPresent();
   }
 
   /** The state as a person reads it. */

@@ -18,6 +18,9 @@ import org.joda.money.Money;
  */
 public record Customers(List<Customer> customers, List<ContractPrice> contractPrices) {
 
+  /** The id under which a dealer keeps what holds for sales over the counter. */
+  private static final String COUNTER = "COUNTER";
+
   public Customers {
     customers = List.copyOf(customers);
     contractPrices = List.copyOf(contractPrices);
@@ -55,6 +58,18 @@ public record Customers(List<Customer> customers, List<ContractPrice> contractPr
   public Map<String, Customer> byId() {
     return customers.stream()
         .collect(Collectors.toUnmodifiableMap(Customer::id, Function.identity()));
+  }
+
+  /**
+   * Whoever buys over the counter without a name on the books.
+   *
+   * @throws BadInputException naming all buyers, where the dealer keeps none for that
+   */
+  public Customer counter() {
+    return customers.stream()
+        .filter(customer -> customer.id().equals(COUNTER))
+        .findFirst()
+        .orElseThrow(this::noneNamed);
   }
 
   /** What somebody is told who named no buyer where one is needed. */

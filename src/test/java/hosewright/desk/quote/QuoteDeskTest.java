@@ -21,6 +21,7 @@ import hosewright.problem.ConflictException;
 import hosewright.quote.Quote;
 import hosewright.quote.Quote.Status;
 import hosewright.quote.QuoteLine;
+import hosewright.quote.terms.Customers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,14 +57,20 @@ final class QuoteDeskTest {
   }
 
   @Test
-  void a_job_for_nobody_is_not_quoted() {
+  void a_job_that_names_nobody_is_sold_over_the_counter() {
     Map<JobField, String> answers = handLine("COUNTER");
     answers.remove(JobField.CUSTOMER);
 
-    assertThatThrownBy(() -> new MakeQuote(desk).make(request(answers)))
+    Quote quote = new MakeQuote(desk).make(request(answers)).quote().orElseThrow();
+
+    assertThat(quote.customer().id()).isEqualTo("COUNTER");
+  }
+
+  @Test
+  void a_dealer_without_counter_sales_is_told_whom_a_quote_can_be_for() {
+    assertThatThrownBy(() -> new Customers(List.of(), List.of()).counter())
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("customer");
-    assertThat(new ListQuotes(desk).list()).isEmpty();
   }
 
   @Test

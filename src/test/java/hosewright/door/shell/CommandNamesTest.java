@@ -2,6 +2,7 @@ package hosewright.door.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hosewright.csv.ReferenceTable;
 import hosewright.door.shell.command.CommandSearch;
 import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.run.CommandTrial;
@@ -60,6 +61,16 @@ final class CommandNamesTest {
     }
     assertThat(intentions).hasSizeGreaterThanOrEqualTo(100);
     assertThat(missed).hasSizeLessThanOrEqualTo(intentions.size() / 10);
+  }
+
+  @Test
+  void every_command_has_words_that_people_use_for_it() {
+    List<String> named =
+        ReferenceTable.rows("people-words.csv", row -> row.get("command")).stream()
+            .filter(name -> !List.of("help", "quit", "version").contains(name))
+            .toList();
+    assertThat(named)
+        .containsExactlyInAnyOrderElementsOf(commands().stream().map(Command::getName).toList());
   }
 
   private static List<CSVRecord> intentions() {

@@ -42,7 +42,7 @@ final class LegalValuesTest {
       Set.of(
           ("end identify, end list, end local, end show, end strip, joint bridge, joint check,"
                   + " kit show, line compare, line flow, line plan, quote diff, quote export,"
-                  + " quote history, quote list, quote show, order list, order pick,"
+                  + " quote history, quote list, quote open, quote show, order list, order pick,"
                   + " order purchase, order shortages, order show, order stock,"
                   + " catalogue check, catalogue find, catalogue history, catalogue show,"
                   + " customer list, customer show, rate list, fleet status, fleet trace,"

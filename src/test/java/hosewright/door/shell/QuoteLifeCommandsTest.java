@@ -366,7 +366,7 @@ final class QuoteLifeCommandsTest {
     assertThat(desk.done("quote", "history", number).get("steps").size()).isEqualTo(1);
     assertThat(desk.refused("quote", "revise", number, "--reason", "x"))
         .contains("say what is to be different");
-    assertThat(desk.refused("quote", "accept", number)).contains("what can is revise");
+    assertThat(desk.refused("quote", "accept", number)).contains("is a draft: issue it first");
     assertThat(desk.refused("quote", "issue", number, "--valid-until", "2026-11-01"))
         .contains("valid-until");
   }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandRegistry;
 
@@ -96,6 +97,12 @@ public final class CommandIndex {
             .toList());
   }
 
+  /** Whether these words, and no more, are the name of a command or a short form of one. */
+  public boolean isNamed(List<String> words) {
+    String name = String.join(" ", words);
+    return named(name).isPresent() || own().forms().containsKey(name);
+  }
+
   /** Names and built-in short forms of all commands. */
   public Stream<String> names() {
     return all().stream()
@@ -116,11 +123,27 @@ public final class CommandIndex {
     if (!verbs.isEmpty()) {
       List<String> known = verbs.stream().map(ShellCommand::getName).toList();
       String typed = String.join(" ", words.subList(0, Math.min(2, words.size())));
-      String nearest = words.size() < 2 ? "" : Nearest.to(typed, known);
+      String nearest = words.size() < 2 ? "" : Nearest.closely(typed, known);
       return new Problem("command", typed, "there is " + String.join(", ", known), nearest);
     }
-    String two = Nearest.to(String.join(" ", words.subList(0, Math.min(2, words.size()))), names);
-    String nearest = two.isEmpty() ? Nearest.to(words.get(0), names) : two;
-    return new Problem("command", words.get(0), "'help' lists the commands", nearest);
+    String two = String.join(" ", words.subList(0, Math.min(2, words.size())));
+    String nearest = Nearest.closely(two, names);
+    nearest = nearest.isEmpty() ? Nearest.closely(words.get(0), names) : nearest;
+    return new Problem(
+        "command",
+        words.get(0),
+        nearest.isEmpty() ? meant(words) : "'help' lists the commands",
+        nearest);
+  }
+
+  /** What can be meant by words that no command begins with. */
+  private String meant(List<String> words) {
+    List<ShellCommand> found = new UnknownWords(all()).meant(words);
+    return found.isEmpty()
+        ? "'help' lists the commands"
+        : found.stream()
+                .map(command -> "'" + UnknownWords.typed(command, words) + "'")
+                .collect(Collectors.joining(" or "))
+            + " may do that; 'help' and what you want finds a command";
   }
 }

@@ -23,7 +23,7 @@ public record CommandSpec(
     List<String> aliases) {
 
   private static final Set<String> TAKEN =
-      Set.of("data", "db", "json", "verbose", "help", "version");
+      Set.of("data", "db", "json", "color", "verbose", "help", "version");
 
   public CommandSpec {
     options = List.copyOf(options);
@@ -70,6 +70,9 @@ public record CommandSpec(
         OptionSpec.value("db", "ADDRESS", "the books of a team: jdbc:postgresql://HOST/DATABASE")
             .withDefaultSaid("HOSEWRIGHT_DB, else the books in the data folder"),
         OptionSpec.flag("json", "answer with one JSON document"),
+        OptionSpec.value("color", "WHEN", "colour: always, never or auto")
+            .withDefaultSaid("auto: on a terminal where NO_COLOR is not set")
+            .completing("always", "never", "auto"),
         OptionSpec.flag("verbose", "keep the details of a failure in the data folder's log"),
         OptionSpec.flag("help", "explain instead of doing"));
   }

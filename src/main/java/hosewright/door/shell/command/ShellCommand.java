@@ -5,6 +5,7 @@ import hosewright.door.shell.screen.Output;
 import hosewright.door.shell.screen.Screen;
 import hosewright.paper.json.Json;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
@@ -30,6 +31,11 @@ public abstract class ShellCommand implements Command {
    * @throws hosewright.problem.BadInputException when it cannot be used
    */
   protected abstract Answer answer(Invocation in);
+
+  /** How words without options are read; empty where they are not. */
+  public Optional<BareWords> bareWords() {
+    return Optional.empty();
+  }
 
   public final CommandSpec spec() {
     return spec;
@@ -83,13 +89,19 @@ public abstract class ShellCommand implements Command {
   public final ExitStatus execute(CommandContext context) {
     Invocation in = new Invocation(spec, context);
     Answer answer = in.help() ? explanation() : answer(in);
-    Screen screen =
-        context.outputWriter() instanceof Output output ? output.screen() : Screen.PIPED;
-    String shown = in.json() ? Json.write(answer.document()) : answer.text().apply(screen);
-    if (!shown.isEmpty()) {
-      context.outputWriter().println(shown);
+    Output out =
+        context.outputWriter() instanceof Output output
+            ? output
+            : new Output(context.outputWriter(), Screen.PIPED);
+    if (in.json()) {
+      out.println(Json.write(answer.document()));
+    } else {
+      String text = answer.text().apply(out.screen());
+      if (!text.isEmpty()) {
+        out.answer(text);
+      }
     }
-    context.outputWriter().flush();
+    out.flush();
     return new ExitStatus(answer.exitCode(), spec.name());
   }
 

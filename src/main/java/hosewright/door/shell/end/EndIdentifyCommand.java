@@ -3,6 +3,7 @@ package hosewright.door.shell.end;
 import hosewright.csv.PlainNumber;
 import hosewright.desk.end.IdentifyEnd;
 import hosewright.desk.end.MeasuredField;
+import hosewright.door.shell.command.BareWords;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -17,6 +18,7 @@ import hosewright.thread.Identification;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Tells which end a measured male may be. */
 public final class EndIdentifyCommand extends ShellCommand {
@@ -28,7 +30,7 @@ public final class EndIdentifyCommand extends ShellCommand {
                 "end identify",
                 Group.IDENTIFY,
                 "Tells which end a measured male may be, likeliest first",
-                "end identify --od 1.99in --tpi 9")
+                "end identify 1.99in 9tpi")
             .alias("identify")
             .with(
                 OptionSpec.value("od", "LENGTH", "diameter over the male thread: 1.99in, 50.5mm"),
@@ -44,6 +46,11 @@ public final class EndIdentifyCommand extends ShellCommand {
                 OptionSpec.value("gender", "HALF", "which half was measured: only a male can be")
                     .withDefault("male")
                     .completing("male")));
+  }
+
+  @Override
+  public Optional<BareWords> bareWords() {
+    return Optional.of(MeasuredWords::asOptions);
   }
 
   @Override

@@ -3,6 +3,7 @@ package hosewright.door.shell.end;
 import hosewright.desk.Books;
 import hosewright.desk.end.FindBridge;
 import hosewright.desk.end.FindBridge.Found;
+import hosewright.door.shell.command.BareWords;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -10,6 +11,8 @@ import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.command.ShellCommand;
 import hosewright.door.shell.option.CatalogueChoice;
 import hosewright.door.shell.screen.Answer;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Finds the adapters that go between two ends. */
@@ -38,6 +41,12 @@ public final class JointBridgeCommand extends ShellCommand {
                         "show", "N", "how many ways to show, 1 to " + FindBridge.MOST_SHOWN)
                     .withDefault("1")));
     find = new FindBridge(books);
+  }
+
+  @Override
+  public Optional<BareWords> bareWords() {
+    return Optional.of(
+        words -> EndPair.asOptions(words, List.of("to", "into", "and"), "from", "to"));
   }
 
   @Override

@@ -5,6 +5,7 @@ import hosewright.desk.Books;
 import hosewright.desk.end.BridgeDocument;
 import hosewright.desk.end.CheckJoint;
 import hosewright.desk.end.CheckJoint.Checked;
+import hosewright.door.shell.command.BareWords;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -20,6 +21,7 @@ import hosewright.thread.Families;
 import hosewright.thread.Verdict;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Says whether two ends join, how the joint seals, and whether it comes apart. */
@@ -32,7 +34,7 @@ public final class JointCheckCommand extends ShellCommand {
                 "joint check",
                 Group.IDENTIFY,
                 "Says whether two ends join, and how",
-                "joint check --a \"1.5 NPSH female swivel\" --b \"1.5 NPT male\"")
+                "joint check 1.5 NPSH female swivel on 1.5 NPT male")
             .alias("check")
             .with(
                 OptionSpec.value("a", "END", "one end")
@@ -43,6 +45,12 @@ public final class JointCheckCommand extends ShellCommand {
                     .completing(JointCheckCommand::ends))
             .with(PictureOptions.options()));
     check = new CheckJoint(books);
+  }
+
+  @Override
+  public Optional<BareWords> bareWords() {
+    return Optional.of(
+        words -> EndPair.asOptions(words, List.of("on", "to", "into", "with", "and"), "a", "b"));
   }
 
   public static List<String> ends() {

@@ -33,7 +33,7 @@ public final class FleetLoadCommand extends ShellCommand {
                             + " and limits; or a workbook with such sheets")
                     .completingFiles())
             .with(
-                OptionSpec.value("map", "FILE", "a mapping file for columns of other names")
+                OptionSpec.value("mapping", "FILE", "a mapping file for columns of other names")
                     .completingFiles(),
                 OptionSpec.flag("replace", "forget the hose on record first"))
             .with(BadRows.options()));
@@ -48,7 +48,8 @@ public final class FleetLoadCommand extends ShellCommand {
             () ->
                 load.load(
                     NamedPath.of("folder", in.argument(0).orElseThrow(), "the name of a folder"),
-                    in.value("map").map(map -> NamedPath.of("map", map, "the name of a file")),
+                    in.value("mapping")
+                        .map(map -> NamedPath.of("mapping", map, "the name of a file")),
                     in.flag("replace")));
     return Answer.of(
         loaded,

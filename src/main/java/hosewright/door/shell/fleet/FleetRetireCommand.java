@@ -62,26 +62,37 @@ public final class FleetRetireCommand extends ShellCommand {
 
   /** A section's change of standing with the rule, record and day behind it. */
   static String said(Change change) {
+    return said(change, true);
+  }
+
+  private static String said(Change change, boolean done) {
     return change
         .retirement()
         .map(
             left ->
-                "%s is %s since %s: %s Rule %s, record %d."
+                "%s %s %s: %s Rule %s, record %d."
                     .formatted(
                         change.section(),
-                        change.status().word(),
+                        (done ? "is " : "would be ")
+                            + change.status().word()
+                            + (done ? " since" : " on"),
                         left.date(),
                         left.ruleInWords().sentence(),
                         left.rule(),
                         left.record()))
-        .orElseGet(() -> change.section() + " is back in service.");
+        .orElseGet(() -> change.section() + (done ? " is" : " would be") + " back in service.");
   }
 
   private static String text(Retired retired, Screen screen) {
     Prose prose = new Prose(screen);
     int count = retired.changes().size();
-    prose.line((retired.done() ? "Retired " : "Would retire ") + count + " sections.");
-    retired.changes().stream().limit(LISTED).forEach(change -> prose.line("  ", said(change)));
+    prose.line(
+        (retired.done() ? "Retired " : "Would retire ")
+            + count
+            + (count == 1 ? " section." : " sections."));
+    retired.changes().stream()
+        .limit(LISTED)
+        .forEach(change -> prose.line("  ", said(change, retired.done())));
     if (count > LISTED) {
       prose.line("  and " + (count - LISTED) + " more; --json lists all.");
     }

@@ -42,7 +42,7 @@ public final class FleetTestCommand extends ShellCommand {
                             + " sheet; without it every record is asked for")
                     .completingFiles())
             .with(
-                OptionSpec.value("map", "FILE", "a mapping file for columns of other names")
+                OptionSpec.value("mapping", "FILE", "a mapping file for columns of other names")
                     .completingFiles())
             .with(BadRows.options()));
     prepare = new PrepareTests(books);
@@ -66,7 +66,7 @@ public final class FleetTestCommand extends ShellCommand {
       return Optional.of(
           TestRecords.in(
               NamedPath.of("file", place.get(), "the name of a file or folder"),
-              in.value("map").map(map -> NamedPath.of("map", map, "the name of a file"))));
+              in.value("mapping").map(map -> NamedPath.of("mapping", map, "the name of a file"))));
     }
     return in.asker()
         .map(
@@ -83,9 +83,10 @@ public final class FleetTestCommand extends ShellCommand {
   private static String text(Entered entered, Screen screen) {
     Prose prose = new Prose(screen);
     prose.line(
-        "Entered %d records%s."
+        "Entered %d record%s%s."
             .formatted(
                 entered.records(),
+                entered.records() == 1 ? "" : "s",
                 entered.alreadyOnFile() == 0
                     ? ""
                     : ", passed over " + entered.alreadyOnFile() + " that were on file already"));

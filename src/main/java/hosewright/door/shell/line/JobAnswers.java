@@ -43,6 +43,11 @@ public final class JobAnswers {
 
   private static final String KEPT = "Your answers are kept; the same command goes on with them.";
 
+  /** Options that say how to answer, and nothing of the job. */
+  private static final String[] ONLY_HOW =
+      Stream.concat(Stream.of(ShownUnits.NAME, WorkingText.NAME), Stream.of(PlanSections.names()))
+          .toArray(String[]::new);
+
   private JobAnswers() {}
 
   /**
@@ -138,7 +143,7 @@ public final class JobAnswers {
       boolean forQuote,
       String undone,
       Function<LayoutText, Answer> deed) {
-    if (in.bare(ShownUnits.NAME, WorkingText.NAME) && in.asker().isPresent()) {
+    if (in.bare(ONLY_HOW) && in.asker().isPresent()) {
       return asked(in.asker().get(), new PrepareJob(books).prepare(), forQuote, undone, deed);
     }
     return deed.apply(typed(in));

@@ -8,6 +8,7 @@ import hosewright.desk.line.CompareSizes.Size;
 import hosewright.desk.line.CompareSizes.Sizes;
 import hosewright.desk.line.TradeOffs;
 import hosewright.desk.line.WeighTradeOffs;
+import hosewright.door.shell.command.BareWords;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -22,6 +23,7 @@ import hosewright.job.Job;
 import hosewright.job.JobForm;
 import hosewright.measure.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Sets the best line of every hose size side by side. */
@@ -49,6 +51,11 @@ public final class LineCompareCommand extends ShellCommand {
     this.books = books;
     compareSizes = new CompareSizes(books);
     weighTradeOffs = new WeighTradeOffs(books);
+  }
+
+  @Override
+  public Optional<BareWords> bareWords() {
+    return Optional.of(LineWords::asOptions);
   }
 
   @Override

@@ -2,6 +2,7 @@ package hosewright.door.shell.line;
 
 import hosewright.desk.Books;
 import hosewright.desk.line.FindFlow;
+import hosewright.door.shell.command.BareWords;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -17,6 +18,8 @@ import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Flowing;
 import hosewright.measure.UnitSystem;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -41,6 +44,11 @@ public final class LineFlowCommand extends ShellCommand {
   }
 
   @Override
+  public Optional<BareWords> bareWords() {
+    return Optional.of(LineWords::asOptions);
+  }
+
+  @Override
   protected Answer answer(Invocation in) {
     UnitSystem units = ShownUnits.of(in);
     return JobAnswers.layoutAnswered(
@@ -62,7 +70,7 @@ public final class LineFlowCommand extends ShellCommand {
         .orElseGet(
             () -> {
               LinePlan plan = found.noPlan().orElseThrow();
-              return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen, units));
+              return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen, units, Set.of()));
             });
   }
 

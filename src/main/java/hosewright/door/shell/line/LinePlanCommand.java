@@ -4,6 +4,7 @@ import hosewright.desk.Books;
 import hosewright.desk.WrittenJob;
 import hosewright.desk.line.ExplainPlan;
 import hosewright.desk.line.PlanJob;
+import hosewright.door.shell.command.BareWords;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.Invocation;
@@ -18,6 +19,8 @@ import hosewright.job.layout.LayoutText;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.Planner;
 import hosewright.measure.UnitSystem;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -43,45 +46,53 @@ public final class LinePlanCommand extends ShellCommand {
                 OptionSpec.flag(
                     EXPLAIN, "also say what was weighed, and why every other hose lost"),
                 ShownUnits.option(),
-                WorkingText.option()));
+                WorkingText.option())
+            .with(PlanSections.options()));
     this.books = books;
     planJob = new PlanJob(books);
     explainPlan = new ExplainPlan(books);
   }
 
   @Override
-  protected Answer answer(Invocation in) {
-    UnitSystem units = ShownUnits.of(in);
-    return JobAnswers.layoutAnswered(
-        in, books, false, "Stopped; nothing was planned.", answers -> planned(in, answers, units));
+  public Optional<BareWords> bareWords() {
+    return Optional.of(LineWords::asOptions);
   }
 
-  private Answer planned(Invocation in, LayoutText answers, UnitSystem units) {
-    boolean working = in.flag(WorkingText.NAME);
-    if (!in.flag(EXPLAIN)) {
-      LinePlan plan = planJob.plan(WrittenJob.of(answers));
-      return answer(plan, plan, screen -> text(plan, "", screen, units, working));
+  @Override
+  protected Answer answer(Invocation in) {
+    Shown shown = new Shown(ShownUnits.of(in), PlanSections.of(in), in.flag(WorkingText.NAME));
+    return JobAnswers.layoutAnswered(
+        in,
+        books,
+        false,
+        "Stopped; nothing was planned.",
+        answers -> in.flag(EXPLAIN) ? explained(answers, shown) : planned(answers, shown));
+  }
+
+  /** How the plan is to be shown. */
+  private record Shown(UnitSystem units, Set<PlanSections> parts, boolean working) {
+    String text(LinePlan plan, String reasoning, Screen screen) {
+      String text = PlanText.of(plan, screen, units, parts) + reasoning;
+      return working
+          ? text + "\n" + WorkingText.of(plan.hydraulics().working(), screen, units)
+          : text;
     }
+  }
+
+  private Answer planned(LayoutText answers, Shown shown) {
+    LinePlan plan = planJob.plan(WrittenJob.of(answers));
+    return answer(plan, plan, screen -> shown.text(plan, "", screen));
+  }
+
+  private Answer explained(LayoutText answers, Shown shown) {
     Planner.Explained explained = explainPlan.explain(JobForm.read(JobText.oneLine(answers)));
     LinePlan plan = explained.plan();
     return answer(
         plan,
         explained,
         screen ->
-            text(
-                plan,
-                "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen),
-                screen,
-                units,
-                working));
-  }
-
-  private static String text(
-      LinePlan plan, String reasoning, Screen screen, UnitSystem units, boolean working) {
-    String text = PlanText.of(plan, screen, units) + reasoning;
-    return working
-        ? text + "\n" + WorkingText.of(plan.hydraulics().working(), screen, units)
-        : text;
+            shown.text(
+                plan, "\n\n" + PlanReasoning.of(plan, explained.reasoning(), screen), screen));
   }
 
   private static Answer answer(LinePlan plan, Object document, Function<Screen, String> text) {

@@ -16,13 +16,17 @@ import hosewright.measure.UnitSystem;
 import hosewright.paper.drawing.LineDrawing;
 import hosewright.paper.quote.PartNames;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.text.WordUtils;
 
 /** A plan as a person reads it at a terminal. */
 public final class PlanText {
+  private static final int MOST_INSTEAD = 5;
+
   private final LinePlan plan;
   private final Screen screen;
   private final UnitSystem units;
@@ -34,36 +38,68 @@ public final class PlanText {
     this.units = units;
   }
 
+  /** All of the plan. */
   public static String of(LinePlan plan, Screen screen) {
     return of(plan, screen, UnitSystem.US);
   }
 
   static String of(LinePlan plan, Screen screen, UnitSystem units) {
+    return of(plan, screen, units, EnumSet.allOf(PlanSections.class));
+  }
+
+  /** The answer on at most a screen. */
+  public static String brief(LinePlan plan, Screen screen) {
+    return of(plan, screen, UnitSystem.US, Set.of());
+  }
+
+  /** The answer on at most a screen where no part is named; else the verdict and those parts. */
+  static String of(LinePlan plan, Screen screen, UnitSystem units, Set<PlanSections> parts) {
     PlanText writer = new PlanText(plan, screen, units);
-    writer.verdict();
-    if (!plan.joints().isEmpty()) {
-      if (plan.layout().branched()) {
-        writer.section(
-            "Where the legs run",
-            LineDrawing.legs(plan, units, Math.min(screen.width(), 110)).stripTrailing());
-      }
-      writer.section(
-          "The line", LineDrawing.text(plan, Math.min(screen.width(), 110)).stripTrailing());
-      writer.joints();
-      writer.pressure();
-      writer.appliances();
-      writer.checks();
-      writer.goods();
-      writer.alternatives();
+    writer.verdict(parts.isEmpty() ? MOST_INSTEAD : Integer.MAX_VALUE);
+    if (parts.isEmpty()) {
+      writer.text.append(
+          new PlanBrief(plan, screen, units).below(writer.text.toString().lines().toList().size()));
     }
-    writer.sentences(
-        "Accessories, where each stands and why",
-        plan.bill().accessories().stream().map(one -> one.sentence() + ".").toList());
-    writer.sentences("Take care", plan.cautions());
+    if (!plan.joints().isEmpty()) {
+      parts.stream().sorted().forEach(writer::part);
+    }
+    if (parts.contains(PlanSections.ACCESSORIES)) {
+      writer.sentences(
+          "Accessories, where each stands and why",
+          plan.bill().accessories().stream().map(one -> one.sentence() + ".").toList());
+    }
+    if (parts.contains(PlanSections.CAUTIONS)) {
+      writer.sentences("Take care", plan.cautions());
+    }
     return writer.text.toString().stripTrailing();
   }
 
-  private void verdict() {
+  private void part(PlanSections part) {
+    switch (part) {
+      case LINE -> drawings();
+      case JOINTS -> joints();
+      case PRESSURES -> {
+        pressure();
+        appliances();
+      }
+      case CHECKS -> checks();
+      case GOODS -> goods();
+      case SIZES -> alternatives();
+      case ACCESSORIES, CAUTIONS -> {
+        // Told below, also of a plan without a line.
+      }
+    }
+  }
+
+  private void drawings() {
+    int width = Math.min(screen.width(), 110);
+    if (plan.layout().branched()) {
+      section("Where the legs run", LineDrawing.legs(plan, units, width).stripTrailing());
+    }
+    section("The line", LineDrawing.text(plan, width).stripTrailing());
+  }
+
+  private void verdict(int mostInstead) {
     sentence(plan.summary());
     if (plan.feasible()) {
       sentence(
@@ -76,8 +112,12 @@ public final class PlanText {
       if (plan.hose().isPresent()) {
         sentence("The nearest line: " + laid() + " for " + plan.bill().headline() + ".");
       }
-      sentences("What would do instead", plan.instead());
+      sentences("What would do instead", first(mostInstead, plan.instead()));
     }
+  }
+
+  private static List<String> first(int most, List<String> sentences) {
+    return sentences.subList(0, Math.min(most, sentences.size()));
   }
 
   private void ownAndSpare() {
@@ -195,9 +235,7 @@ public final class PlanText {
     for (Bill.Item item : plan.items()) {
       table.row(
           item.item(),
-          item.spare() == 0
-              ? item.description()
-              : item.description() + " (" + item.spare() + " spare: more costs less)",
+          item.spare() == 0 ? item.description() : item.description() + extra(item),
           item.quantity(),
           item.unit(),
           item.unitPrice().map(m -> m.getAmount().toPlainString()).orElse("?"),
@@ -208,6 +246,18 @@ public final class PlanText {
     sentences(
         "Still to be sourced, not priced",
         plan.bill().unpriced().stream().map(Unpriced::words).toList());
+  }
+
+  /** Why more is bought than is used. */
+  private static String extra(Bill.Item item) {
+    String unit = item.unit().equals("each") ? "" : " " + item.unit();
+    return String.format(
+        Locale.ROOT,
+        " (%,d%s extra: cheaper at the %,d%s price)",
+        item.spare(),
+        unit,
+        item.quantity(),
+        unit);
   }
 
   private void alternatives() {

@@ -27,7 +27,7 @@ public final class OrderPurchaseCommand extends ShellCommand {
                 "order purchase",
                 Group.BUY,
                 "Prints a purchase order for its supplier",
-                "order purchase P-000001 --as pdf,xlsx --overwrite")
+                "order purchase P-000001 --as pdf,workbook --overwrite")
             .with(OrderArgument.purchase(books))
             .with(OptionSpec.flag("without-prices", "without what is paid, for the dock"))
             .with(SlipFiles.options()));

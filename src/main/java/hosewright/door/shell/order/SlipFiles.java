@@ -1,5 +1,6 @@
 package hosewright.door.shell.order;
 
+import hosewright.desk.Papers;
 import hosewright.door.shell.command.Invocation;
 import hosewright.door.shell.command.OptionSpec;
 import hosewright.door.shell.option.PaperOptions;
@@ -20,15 +21,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /** Shows a slip on the screen and writes it into files where that was asked for. */
 final class SlipFiles {
-  private static final List<String> KINDS = List.of("text", "xlsx", "pdf");
+  private static final List<String> KINDS = List.of("text", "workbook", "pdf");
   private static final Map<String, String> ENDINGS =
-      Map.of("text", ".txt", "xlsx", ".xlsx", "pdf", ".pdf");
+      Map.of("text", ".txt", "workbook", ".xlsx", "pdf", ".pdf");
   private static final Screen PAPER_WIDE = new Screen(100, false);
 
   private SlipFiles() {}
@@ -55,7 +55,7 @@ final class SlipFiles {
     Path folder = PaperOptions.folder(in);
     Map<String, Export> places = new LinkedHashMap<>();
     for (String typed : in.value("as").get().split(",", -1)) {
-      String kind = typed.strip().toLowerCase(Locale.ROOT);
+      String kind = Papers.kindCalled(typed);
       if (!KINDS.contains(kind)) {
         throw new BadInputException("as", typed, "one or more of " + String.join(", ", KINDS));
       }
@@ -71,7 +71,7 @@ final class SlipFiles {
       return place
           .write(
               switch (kind) {
-                case "xlsx" -> out -> SlipWorkbook.write(slip, dealer, paper, out);
+                case "workbook" -> out -> SlipWorkbook.write(slip, dealer, paper, out);
                 case "pdf" -> out -> SlipPdf.write(slip, paper, out);
                 default -> Export.text(text(slip, PAPER_WIDE) + "\n");
               })

@@ -19,6 +19,7 @@ import hosewright.door.shell.option.PaperOptions;
 import hosewright.door.shell.option.SignedBy;
 import hosewright.door.shell.screen.Answer;
 import hosewright.job.layout.LayoutText;
+import hosewright.job.question.JobField;
 import hosewright.quote.Quote;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,9 @@ import org.joda.money.Money;
 
 /** Plans a job for a customer and keeps the priced plan as a numbered quote. */
 public final class QuoteMakeCommand extends ShellCommand {
+  private static final String COUNTER_SALE =
+      "\nNo customer was named, so this is a counter sale; --customer names one.";
+
   private final Supplier<Books> books;
 
   public QuoteMakeCommand(Supplier<Books> books) {
@@ -77,6 +81,7 @@ public final class QuoteMakeCommand extends ShellCommand {
                     new Purchased(quote, made.mightBeLess(), made.told()),
                     screen ->
                         QuoteText.of(quote, screen)
+                            + (asked.namesBuyer() ? "" : COUNTER_SALE)
                             + PurchaseText.of(quote, made.mightBeLess(), made.told())
                             + said(made.files())))
         .orElseGet(() -> stuck(made.stuck().orElseThrow()));
@@ -86,7 +91,7 @@ public final class QuoteMakeCommand extends ShellCommand {
     return Answer.noSafePlan(
         stuck.plan(),
         screen ->
-            stuck.title() + "\n" + PlanText.of(stuck.plan(), screen) + "\nNothing was quoted.");
+            stuck.title() + "\n" + PlanText.brief(stuck.plan(), screen) + "\nNothing was quoted.");
   }
 
   private static String said(List<String> files) {
@@ -113,15 +118,16 @@ public final class QuoteMakeCommand extends ShellCommand {
                     AmendmentOptions.changesOfNew(in),
                     SignedBy.name(in)));
     return made.quote()
-        .map(quote -> quoted(quote, made.files()))
+        .map(quote -> quoted(quote, made.files(), answers.answers().containsKey(JobField.CUSTOMER)))
         .orElseGet(
             () ->
                 Answer.noSafePlan(
                     made.plan(),
-                    screen -> PlanText.of(made.plan(), screen) + "\nNothing was quoted."));
+                    screen -> PlanText.brief(made.plan(), screen) + "\nNothing was quoted."));
   }
 
-  private static Answer quoted(Quote quote, List<String> files) {
-    return Answer.of(quote, screen -> QuoteText.of(quote, screen) + said(files));
+  private static Answer quoted(Quote quote, List<String> files, boolean named) {
+    return Answer.of(
+        quote, screen -> QuoteText.of(quote, screen) + (named ? "" : COUNTER_SALE) + said(files));
   }
 }

@@ -54,6 +54,7 @@ public final class QuoteReviseCommand extends ShellCommand {
   }
 
   private static Answer unsafe(LinePlan plan) {
-    return Answer.noSafePlan(plan, screen -> PlanText.of(plan, screen) + "\nNothing was revised.");
+    return Answer.noSafePlan(
+        plan, screen -> PlanText.brief(plan, screen) + "\nNothing was revised.");
   }
 }

@@ -49,6 +49,8 @@ public final class CommandLineParser implements CommandParser {
       asked = prepend("help", asked);
     } else if (global.version() && !explain) {
       asked = List.of("version");
+    } else if (!asked.isEmpty() && asked.get(0).startsWith("?")) {
+      asked = explained(asked);
     }
     CommandIndex.Match match = commands.find(asked);
     ParsedInput.Builder input = ParsedInput.builder();
@@ -59,13 +61,35 @@ public final class CommandLineParser implements CommandParser {
     addFlag(input, "verbose", global.verbose());
     addFlag(input, "help", explain);
     if (!explain) {
-      new Reading(match.command().spec(), input).read(match.rest());
+      new Reading(match.command().spec(), input).read(asOptions(match));
     }
     return input.build();
   }
 
   private static List<String> prepend(String first, List<String> words) {
     return Stream.concat(Stream.of(first), words.stream()).toList();
+  }
+
+  /** A question mark asks for help, with or without a blank behind it. */
+  private static List<String> explained(List<String> asked) {
+    String word = asked.get(0).substring(1);
+    List<String> rest = asked.subList(1, asked.size());
+    return prepend("help", word.isEmpty() ? rest : prepend(word, rest));
+  }
+
+  /** Words before any option become the options they mean, where the command reads them so. */
+  private static List<String> asOptions(CommandIndex.Match match) {
+    List<String> rest = match.rest();
+    List<String> bare = rest.stream().takeWhile(word -> !word.startsWith("--")).toList();
+    return match
+        .command()
+        .bareWords()
+        .filter(reader -> !bare.isEmpty())
+        .map(
+            reader ->
+                Stream.concat(reader.asOptions(bare).stream(), rest.stream().skip(bare.size()))
+                    .toList())
+        .orElse(rest);
   }
 
   private static void addFlag(ParsedInput.Builder input, String name, boolean on) {
@@ -201,7 +225,7 @@ public final class CommandLineParser implements CommandParser {
           Stream.concat(spec.options().stream(), CommandSpec.everywhere().stream())
               .map(o -> "--" + o.name())
               .toList();
-      String nearest = Nearest.to("--" + name, known);
+      String nearest = Nearest.closely("--" + name, known);
       if (!nearest.isEmpty()) {
         // What was meant is not also missing.
         seen.add(nearest.substring(2));

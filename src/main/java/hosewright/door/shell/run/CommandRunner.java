@@ -46,6 +46,7 @@ final class CommandRunner {
    */
   Outcome line(String line, GlobalOptions session, Output out, InputReader reader, String where) {
     List<String> words = new ArrayList<>();
+    Output shown = out;
     if (session.json()) {
       words.add("--json");
     }
@@ -54,14 +55,16 @@ final class CommandRunner {
     }
     try {
       List<String> typed = Words.of(line);
-      refuseStores(GlobalOptions.of(typed));
+      GlobalOptions said = GlobalOptions.of(typed);
+      refuseStores(said);
+      shown = out.coloured(said.colour());
       words.addAll(typed);
     } catch (BadInputException e) {
       return new Outcome(
           failures.of(e, TypedNames.NONE, session.json(), session.verbose(), where, out.screen()),
           false);
     }
-    return run(words, out, reader, where, out.screen());
+    return run(words, shown, reader, where, out.screen());
   }
 
   private Outcome run(

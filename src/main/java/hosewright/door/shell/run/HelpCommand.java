@@ -2,6 +2,7 @@ package hosewright.door.shell.run;
 
 import hosewright.door.shell.command.ArgumentSpec;
 import hosewright.door.shell.command.CommandIndex;
+import hosewright.door.shell.command.CommandSearch;
 import hosewright.door.shell.command.CommandSpec;
 import hosewright.door.shell.command.Group;
 import hosewright.door.shell.command.HelpDocument;
@@ -13,7 +14,6 @@ import hosewright.door.shell.command.Words;
 import hosewright.door.shell.screen.Answer;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.springframework.beans.factory.ObjectProvider;
 
 /** Lists the commands, or explains one. */
@@ -25,9 +25,14 @@ final class HelpCommand extends ShellCommand {
 
   HelpCommand(ObjectProvider<CommandIndex> commands) {
     super(
-        CommandSpec.of(NAME, Group.SHELL, "Lists commands, or explains one", "help version")
+        CommandSpec.of(
+                NAME,
+                Group.SHELL,
+                "Lists commands, explains one, or finds one by what you want to do",
+                "help change a price")
             .with(
-                ArgumentSpec.optional("COMMAND", "command to explain, or its first word")
+                ArgumentSpec.optional(
+                        "COMMAND", "command to explain, its first word, or what you want to do")
                     .asRepeatable()));
     this.commands = commands;
   }
@@ -55,12 +60,21 @@ final class HelpCommand extends ShellCommand {
       return Answer.of(
           Overview.of(all, own.forms()), screen -> HelpText.overview(all, own, screen));
     }
-    Optional<CommandIndex.Match> command = index.head(words);
     List<ShellCommand> verbs = index.verbsOf(words.get(0));
-    if (command.isEmpty() && words.size() == 1 && !verbs.isEmpty()) {
+    if (words.size() == 1 && !verbs.isEmpty() && index.head(words).isEmpty()) {
       return Answer.of(
           Overview.of(verbs, Map.of()),
           screen -> HelpText.commands(words.get(0) + " takes", verbs, screen));
+    }
+    String wanted = String.join(" ", words);
+    List<ShellCommand> found =
+        index.isNamed(words) ? List.of() : new CommandSearch(index.all()).find(wanted);
+    if (!found.isEmpty()) {
+      return Answer.of(
+          Overview.of(found, Map.of()),
+          screen ->
+              HelpText.commands("For '" + wanted + "', likeliest first", found, screen)
+                  + "\n\n'help COMMAND' explains one.");
     }
     CommandSpec spec = index.find(words).command().spec();
     return Answer.of(HelpDocument.of(spec), screen -> HelpText.of(spec, screen));

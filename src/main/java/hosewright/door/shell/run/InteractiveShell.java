@@ -94,8 +94,10 @@ final class InteractiveShell {
     Terminal.SignalHandler usual =
         terminal.handle(Terminal.Signal.INT, signal -> interrupted(terminal, pressedBefore));
     try {
-      Screen screen = new Screen(Math.max(terminal.getWidth(), 20), standard.screen().colour());
-      return commands.line(line, session, new Output(terminal.writer(), screen), asker, "");
+      boolean colour = session.colour().orElse(standard.screen().colour());
+      Screen screen = new Screen(Math.max(terminal.getWidth(), 20), colour);
+      Output out = new Output(terminal.writer(), screen, standard.pager(terminal::getHeight));
+      return commands.line(line, session, out, asker, "");
     } finally {
       terminal.handle(Terminal.Signal.INT, usual);
     }

@@ -3,6 +3,7 @@ package hosewright.door.shell.run;
 import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.GlobalOptions;
 import hosewright.door.shell.command.Workspace;
+import hosewright.door.shell.screen.Output;
 import hosewright.door.shell.screen.Standard;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
@@ -67,34 +68,38 @@ final class SessionRunner {
   private int run(List<String> words) throws IOException {
     GlobalOptions session = GlobalOptions.of(words);
     workspace.choose(session.data(), session.db());
-    boolean keepGoing = session.rest().contains(KEEP_GOING) && isScript(session.rest());
-    List<String> rest =
-        session.rest().stream().filter(word -> !(keepGoing && word.equals(KEEP_GOING))).toList();
+    List<String> others = session.rest().stream().filter(word -> !word.equals(KEEP_GOING)).toList();
+    boolean keepGoing = others.size() < session.rest().size() && isScript(others);
+    List<String> rest = keepGoing ? others : session.rest();
     if (!rest.isEmpty() && isScript(rest)) {
       return scriptFile(rest, session, keepGoing);
     }
     if (!rest.isEmpty() || session.help() || session.version()) {
-      return oneCommand(words);
+      return oneCommand(words, out(session));
     }
     if (standard.terminal()) {
       return interactive(session);
     }
     try (BufferedReader lines = standard.in()) {
-      return new Script(commands, standard.out()).run(lines, session, "", keepGoing);
+      return new Script(commands, out(session)).run(lines, session, "", keepGoing);
     }
   }
 
-  /** A script's name, or nothing but the wish to keep going, which standard input may fulfil. */
+  /** A script's name, or nothing, where standard input may be one. */
   private static boolean isScript(List<String> words) {
-    return !words.isEmpty() && (words.get(0).startsWith("@") || words.equals(List.of(KEEP_GOING)));
+    return words.isEmpty() || words.get(0).startsWith("@");
   }
 
-  private int oneCommand(List<String> words) {
+  private Output out(GlobalOptions session) {
+    return standard.out().coloured(session.colour());
+  }
+
+  private int oneCommand(List<String> words, Output out) {
     if (!standard.terminal()) {
-      return commands.run(words, standard.out(), NOBODY).exitCode();
+      return commands.run(words, out, NOBODY).exitCode();
     }
     try (TerminalAsker asker = new TerminalAsker()) {
-      return commands.run(words, standard.out(), asker).exitCode();
+      return commands.run(words, out, asker).exitCode();
     }
   }
 
@@ -112,7 +117,7 @@ final class SessionRunner {
       throw new BadInputException("word", words.get(1), "nothing may follow a script's name");
     }
     try (BufferedReader lines = Files.newBufferedReader(Path.of(name), StandardCharsets.UTF_8)) {
-      return new Script(commands, standard.out()).run(lines, session, name + " ", keepGoing);
+      return new Script(commands, out(session)).run(lines, session, name + " ", keepGoing);
     } catch (IOException | InvalidPathException e) {
       throw new BadInputException(
           List.of(Problem.of("script", name, "give @ and a text file that can be read")));

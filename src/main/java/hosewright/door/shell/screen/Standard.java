@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntSupplier;
 
 /**
  * The process's input and output as the shell sees them.
@@ -14,8 +16,6 @@ import java.util.Map;
  * @param charset how text is written: what the terminal reads, else UTF-8
  */
 public record Standard(boolean terminal, Charset charset, Screen screen) {
-  private static final int USUAL_WIDTH = 80;
-
   @SuppressWarnings("SystemConsoleNull")
   public // null up to Java 21, asked for a terminal after
   static Standard ofProcess() {
@@ -26,15 +26,17 @@ public record Standard(boolean terminal, Charset charset, Screen screen) {
   }
 
   static Screen screen(boolean terminal, Map<String, String> environment) {
-    String columns = environment.getOrDefault("COLUMNS", "");
     boolean colour =
         terminal
             && environment.getOrDefault("NO_COLOR", "").isEmpty()
             && !"dumb".equals(environment.get("TERM"));
-    if (columns.matches("[1-9][0-9]{1,3}")) {
-      return new Screen(Integer.parseInt(columns), colour);
+    if (terminal) {
+      return new Screen(TerminalSize.of(environment).columns(), colour);
     }
-    return terminal ? new Screen(USUAL_WIDTH, colour) : Screen.PIPED;
+    String columns = environment.getOrDefault("COLUMNS", "");
+    return columns.matches("[1-9][0-9]{1,3}")
+        ? new Screen(Integer.parseInt(columns), colour)
+        : Screen.PIPED;
   }
 
   // From Java 22 on a console is given even where no terminal is; only then it can be asked.
@@ -52,11 +54,17 @@ public record Standard(boolean terminal, Charset charset, Screen screen) {
     return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
   }
 
+  /** For answers longer than a terminal of so many lines; empty where no person reads. */
+  public Optional<Pager> pager(IntSupplier lines) {
+    return terminal ? Optional.of(new Pager(lines, charset, System.getenv())) : Optional.empty();
+  }
+
   public Output out() {
-    return new Output(System.out, charset, screen);
+    return new Output(
+        System.out, charset, screen, pager(() -> TerminalSize.of(System.getenv()).lines()));
   }
 
   public Output err() {
-    return new Output(System.err, charset, screen);
+    return new Output(System.err, charset, screen, Optional.empty());
   }
 }

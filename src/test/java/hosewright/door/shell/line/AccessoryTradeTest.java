@@ -282,7 +282,7 @@ final class AccessoryTradeTest {
     assertThat(
             run(PUMP
                     + " --to '1.5 NH nozzle' --length 200ft --flow 150gpm --need 50psi"
-                    + " --source-pressure 160psi --size 1.75in --accessories nozzle,wrench")
+                    + " --source-pressure 160psi --size 1.75in --accessories nozzle,wrench --full")
                 .out())
         .contains("Accessories, where each stands and why")
         .containsPattern("1 x N-FOG-15NH-150L: at the end of the line, because each line\\s+ends");

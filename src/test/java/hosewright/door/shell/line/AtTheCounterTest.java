@@ -65,7 +65,7 @@ final class AtTheCounterTest {
     String asked =
         "--from '3 cam plug pump' --to '2.5 NH female nozzle' --length 200ft --flow 300gpm"
             + " --need 50psi --source-pressure 120psi --accessories V-CHECK-2NPT";
-    assertThat(flat(plan(asked).out()))
+    assertThat(flat(plan(asked + " --full").out()))
         .containsPattern("This line does it: .* for [0-9.]+ USD and 2 parts without price\\.")
         .containsPattern("Total [0-9.]+ USD and 2 parts without price before freight and tax\\.");
     JsonNode document = planJson(asked);

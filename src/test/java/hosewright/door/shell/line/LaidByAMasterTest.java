@@ -155,7 +155,7 @@ final class LaidByAMasterTest {
 
   @Test
   void lines_that_meet_in_a_siamese_are_not_said_to_go_on_to_the_monitor() {
-    assertThat(shell.typed(MONITOR).out())
+    assertThat(shell.typed(MONITOR + " --full").out())
         .contains("From the source to the siamese lie 2 such lines")
         .doesNotContain("lines like this one");
   }

@@ -127,7 +127,7 @@ final class LayoutPlanTest {
 
   private Ended plan(String job) throws IOException {
     Path file = Files.writeString(folder.resolve("job.yaml"), job);
-    return shell.run("line", "plan", "--job", file.toString());
+    return shell.run("line", "plan", "--job", file.toString(), "--full");
   }
 
   private static JsonNode leg(JsonNode plan, String name) {

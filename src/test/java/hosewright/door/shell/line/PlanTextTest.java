@@ -17,6 +17,7 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.joda.money.CurrencyUnit;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PlanTextTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
@@ -88,6 +90,28 @@ class PlanTextTest {
         .contains("Friction in the hose is by coefficient C = 15.5 from the catalogue's hose.")
         .contains("With C = 10 (disputed: taught as 15.5 and as 10; measure the hose; City of")
         .contains("the hose would lose 101.3 psi");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {60, 80, 120})
+  void the_answer_comes_first_and_fits_a_screen(int columns) {
+    String text = PlanText.brief(plan, new Screen(columns, false));
+
+    assertThat(text.lines()).hasSizeLessThanOrEqualTo(24);
+    assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(columns));
+    assertThat(text)
+        .contains("This line does it", "9 x H175-DJ-50-15NH", "Arrives: 150 gpm", "Take care")
+        .contains("more: --show cautions", "--full shows all of it")
+        .doesNotContain("Joints, source first");
+  }
+
+  @Test
+  void parts_of_a_plan_are_shown_by_name() {
+    String text = PlanText.of(plan, Screen.PIPED, UnitSystem.US, EnumSet.of(PlanSections.GOODS));
+
+    assertThat(text)
+        .contains("This line does it", "Goods, prices of")
+        .doesNotContain("Joints, source first", "--full");
   }
 
   @Test

@@ -261,7 +261,7 @@ final class BuyingCommandsTest {
     assertThat(desk.done(words).get("files").size()).isEqualTo(3);
     assertThat(desk.refused(words)).contains("the file exists");
     assertThat(folder.resolve("O-000001-pick.pdf")).isNotEmptyFile();
-    assertThat(desk.refused("order", "pick", "1", "--as", "docx")).contains("text, xlsx, pdf");
+    assertThat(desk.refused("order", "pick", "1", "--as", "docx")).contains("text, workbook, pdf");
   }
 
   private Path file(String supplier) {

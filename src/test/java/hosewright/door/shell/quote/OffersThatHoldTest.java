@@ -179,7 +179,7 @@ final class OffersThatHoldTest {
         .isEqualTo(3);
     String other = desk.quote("COUNTER");
     desk.done("quote", "discard", other, "--reason", "typed in twice");
-    assertThat(desk.refused("quote", "issue", other)).contains("what can is copy");
+    assertThat(desk.refused("quote", "issue", other)).contains("what can be done is copy");
   }
 
   @Test

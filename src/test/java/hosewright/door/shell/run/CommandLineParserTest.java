@@ -1,6 +1,7 @@
 package hosewright.door.shell.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import hosewright.problem.BadInputException;
@@ -9,11 +10,37 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.ParsedInput;
 
 final class CommandLineParserTest {
   @TempDir private Path data;
+
+  @Test
+  void a_question_mark_is_help() {
+    assertThat(parse("?").commandName()).isEqualTo("help");
+    assertThat(parse("? probe").commandName()).isEqualTo("help");
+    assertThat(parse("?probe").arguments())
+        .extracting(CommandArgument::value)
+        .containsExactly("probe");
+  }
+
+  @Test
+  void no_option_is_guessed_from_another_that_only_sounds_alike() {
+    assertThatThrownBy(() -> parse("probe echo --price 3"))
+        .hasMessageContaining("--price")
+        .hasMessageNotContaining("Did you mean");
+    assertThatThrownBy(() -> parse("probe echo --txet 3"))
+        .hasMessageContaining("Did you mean '--text'");
+    assertThatThrownBy(() -> parse("probe echo --tex 3"))
+        .hasMessageContaining("Did you mean '--text'");
+  }
+
+  @Test
+  void what_a_word_can_only_mean_is_pointed_to() {
+    assertThatThrownBy(() -> parse("paper 1")).hasMessageContaining("'probe paper 1'");
+  }
 
   @Test
   void both_ways_of_giving_a_value_are_one() {

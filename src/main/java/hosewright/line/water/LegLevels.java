@@ -1,4 +1,4 @@
-package hosewright.line.search;
+package hosewright.line.water;
 
 import hosewright.hydraulics.LineElement;
 import hosewright.hydraulics.LineHydraulics;
@@ -8,8 +8,6 @@ import hosewright.job.Job;
 import hosewright.job.question.SourceKind;
 import hosewright.line.assembly.Assembly;
 import hosewright.line.assembly.Placed;
-import hosewright.line.water.PlanHydraulics;
-import hosewright.line.water.SeenPressure;
 import java.util.List;
 
 /**
@@ -26,7 +24,7 @@ public record LegLevels(double lostPsi, double peakPsi, double bearsPsi) {
   /**
    * @param job what a line is laid for, with the most that it is fed with where that is known
    */
-  static LegLevels of(Job job, Assembly line) {
+  public static LegLevels of(Job job, Assembly line) {
     if (!job.service().isWater()) {
       return new LegLevels(0, 0, Double.POSITIVE_INFINITY);
     }
@@ -45,7 +43,7 @@ public record LegLevels(double lostPsi, double peakPsi, double bearsPsi) {
 
   private static double carriedPsi(Job job, Placed part) {
     return part.isHose()
-        ? PressureBudget.carriedPsi(job, part.rating())
+        ? BornePressure.hosePsi(job, part.rating())
         : part.rating()
             .workingPsiAt(job.service().temperatureOrUsualF())
             .orElse(Double.POSITIVE_INFINITY);

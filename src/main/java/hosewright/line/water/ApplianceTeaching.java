@@ -1,4 +1,4 @@
-package hosewright.hydraulics;
+package hosewright.line.water;
 
 import hosewright.csv.ReferenceTable;
 import java.util.List;
