@@ -162,8 +162,7 @@ final class LineWords {
 
   private static boolean reads(BiFunction<String, String, Double> reader, String text) {
     try {
-      reader.apply("measure", text);
-      return true;
+      return reader.apply("measure", text) != null;
     } catch (BadInputException e) {
       return false;
     }
