@@ -181,6 +181,13 @@ final class LayoutJoins {
     }
   }
 
+  private List<String> othersThan(String point) {
+    Set<String> others = names();
+    pumps().forEach(pump -> others.add(pump.name()));
+    others.remove(point);
+    return List.copyOf(others);
+  }
+
   private static String listed(List<String> names) {
     return names.isEmpty() ? ": no leg names one" : ": " + String.join(", ", names);
   }
@@ -194,7 +201,7 @@ final class LayoutJoins {
           "ends",
           point,
           "a point where another leg begins or ends; the end of one line has 'to'",
-          List.of());
+          othersThan(point));
     }
     legs.put(leg.name(), with(leg, leg.behind(), leg.points().notEnding()));
     beginning.forEach(next -> behind(next, leg.name()));

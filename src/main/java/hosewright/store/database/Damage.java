@@ -11,6 +11,7 @@ import org.h2.api.ErrorCode;
 import org.h2.mvstore.MVStoreException;
 import org.jooq.ExecuteContext;
 import org.jooq.ExecuteListener;
+import org.jooq.ExecuteType;
 
 /**
  * Tells by what H2 ran into that the file of an embedded store is damaged, at once or when the
@@ -30,11 +31,25 @@ record Damage(Path folder) implements ExecuteListener {
           ErrorCode.ROW_NOT_FOUND_IN_PRIMARY_INDEX,
           ErrorCode.ROW_NOT_FOUND_WHEN_DELETING_1);
 
+  /** Class of SQLSTATE (ISO/IEC 9075-2, table 43). */
+  private static final String DATA_EXCEPTION = "22";
+
   @Override
   public void exception(ExecuteContext executed) {
     if (executed.sqlException() != null) {
-      of(executed.sqlException()).ifPresent(executed::exception);
+      of(executed.sqlException())
+          .or(() -> isMisread(executed) ? Optional.of(told()) : Optional.empty())
+          .ifPresent(executed::exception);
     }
+  }
+
+  /** Values kept as one type and taken for another: what we ask for converts and computes none. */
+  private static boolean isMisread(ExecuteContext executed) {
+    String state = executed.sqlException().getSQLState();
+    return executed.type() == ExecuteType.READ
+        && state != null
+        && state.startsWith(DATA_EXCEPTION)
+        && executed.sqlException().getErrorCode() != ErrorCode.LIKE_ESCAPE_ERROR_1;
   }
 
   /** What to tell the user; empty when something else is the matter. */

@@ -2,10 +2,13 @@ package hosewright.store.database;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import org.h2.api.ErrorCode;
+import org.jooq.ExecuteContext;
+import org.jooq.ExecuteType;
 import org.junit.jupiter.api.Test;
 
 final class DamageTest {
@@ -33,6 +36,37 @@ final class DamageTest {
 
     assertThat(damage.of(converted))
         .hasValueSatisfying(told -> assertThat(told).hasMessageContaining("data check"));
+  }
+
+  /** As store 442 of five hundred answered that a kill had left. */
+  @Test
+  void a_value_taken_for_one_of_another_type_is_damage_where_it_is_read_and_not_where_we_write() {
+    assertThat(told(ExecuteType.READ, misread())).isInstanceOf(DamagedStoreException.class);
+    assertThat(told(ExecuteType.WRITE, misread())).isNull();
+  }
+
+  private static SQLException misread() {
+    return new SQLException(
+        "Cannot parse \"TIME\" constant", "22007", ErrorCode.INVALID_DATETIME_CONSTANT_2);
+  }
+
+  /** What a failed statement is told as; null where it is left as it was. */
+  private RuntimeException told(ExecuteType type, SQLException failure) {
+    RuntimeException[] told = new RuntimeException[1];
+    ExecuteContext executed =
+        (ExecuteContext)
+            Proxy.newProxyInstance(
+                ExecuteContext.class.getClassLoader(),
+                new Class<?>[] {ExecuteContext.class},
+                (proxy, method, given) ->
+                    switch (method.getName()) {
+                      case "sqlException" -> failure;
+                      case "type" -> type;
+                      case "exception" -> told[0] = (RuntimeException) given[0];
+                      default -> throw new UnsupportedOperationException(method.getName());
+                    });
+    damage.exception(executed);
+    return told[0];
   }
 
   @Test
