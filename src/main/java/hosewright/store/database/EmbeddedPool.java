@@ -95,10 +95,8 @@ final class EmbeddedPool {
 
   private static JdbcConnectionPool open(Path folder, Instant deadline) {
     JdbcDataSource source = new JdbcDataSource();
-    // WRITE_DELAY=0: a quote whose number has been told to somebody must survive a power cut.
     source.setURL(
-        "jdbc:h2:file:%s;LOCK_TIMEOUT=20000;WRITE_DELAY=0;TRACE_LEVEL_FILE=0"
-            .formatted(folder.resolve("store")));
+        "jdbc:h2:file:%s;LOCK_TIMEOUT=20000;TRACE_LEVEL_FILE=0".formatted(folder.resolve("store")));
     source.setUser("sa");
     source.setPassword("");
     // Held until the pool has a connection of its own: the store closes with its last one.

@@ -117,6 +117,23 @@ final class DatabaseTest {
   }
 
   @Test
+  void each_commit_is_written_before_it_is_told_in_a_new_store_and_when_it_is_opened_again() {
+    for (String when : List.of("new", "again")) {
+      try (Database database = Database.open(folder)) {
+        assertThat(
+                database
+                    .context()
+                    .fetchValues(
+                        "SELECT SETTING_VALUE FROM INFORMATION_SCHEMA.SETTINGS"
+                            + " WHERE SETTING_NAME = 'WRITE_DELAY'"))
+            .as(when)
+            .isNotEmpty()
+            .allMatch("0"::equals);
+      }
+    }
+  }
+
+  @Test
   void a_store_that_lacks_migrations_gets_them() {
     migratedTo("1");
 

@@ -24,7 +24,7 @@ public final class CommandSearch {
       Set.of(
           "a", "an", "the", "i", "my", "me", "we", "our", "us", "is", "are", "was", "do", "does",
           "this", "that", "it", "of", "to", "in", "on", "for", "with", "and", "or", "can", "will",
-          "these", "from", "at", "by", "be", "one");
+          "these", "from", "at", "by", "be", "one", "no", "not", "such", "thing", "things");
 
   private static final double NAME = 4;
   private static final double SAID = 3;
@@ -47,13 +47,13 @@ public final class CommandSearch {
     }
   }
 
-  /** The likeliest commands first; empty where no word is known. */
+  /** The likeliest commands first; empty where no command is called or described so. */
   public List<ShellCommand> find(String wanted) {
     Map<ShellCommand, Double> scores = new HashMap<>();
     Set<String> words = new HashSet<>(stems(wanted).toList());
     for (ShellCommand command : commands) {
       double score = words.stream().mapToDouble(word -> score(command, word)).sum();
-      if (score > 0) {
+      if (score > 0 && words.stream().anyMatch(word -> isTold(command, word))) {
         scores.put(command, score);
       }
     }
@@ -62,6 +62,11 @@ public final class CommandSearch {
         .sorted(Comparator.comparingDouble(command -> -scores.get(command)))
         .limit(MOST)
         .toList();
+  }
+
+  /** What stands only in what an option does finds nothing alone. */
+  private boolean isTold(ShellCommand command, String word) {
+    return weights.get(command).getOrDefault(word, 0.0) > OPTION_DESCRIPTION;
   }
 
   /** A word that few commands have says more than one that many have. */
