@@ -8,6 +8,6 @@ public final class Hosewright {
   private Hosewright() {}
 
   public static void main(String[] args) {
-    System.exit(ShellApplication.run(args, Commands.class));
+    System.exit(ShellApplication.run(args, Commands.GREETING, Commands::of));
   }
 }

@@ -74,104 +74,167 @@ import hosewright.door.shell.run.Greeting;
 import hosewright.door.shell.run.Notices;
 import hosewright.door.shell.tender.TenderPriceCommand;
 import java.time.Clock;
+import java.util.List;
 import java.util.function.Supplier;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
-import org.springframework.context.annotation.Import;
+import java.util.stream.Stream;
+import org.springframework.shell.core.command.Command;
 
 /** The trade's commands; a command exists once it is named here. */
-@Configuration(proxyBeanMethods = false)
-@Import({
-  EndIdentifyCommand.class,
-  EndListCommand.class,
-  EndLocalCommand.class,
-  EndShowCommand.class,
-  EndStripCommand.class,
-  FleetLoadCommand.class,
-  FleetStatusCommand.class,
-  FleetTestCommand.class,
-  FleetRetireCommand.class,
-  FleetTraceCommand.class,
-  FleetBudgetCommand.class,
-  JointBridgeCommand.class,
-  JointCheckCommand.class,
-  KitAddCommand.class,
-  KitShowCommand.class,
-  LineCompareCommand.class,
-  LineFlowCommand.class,
-  LinePlanCommand.class,
-  QuoteAcceptCommand.class,
-  QuoteCopyCommand.class,
-  QuoteDeclineCommand.class,
-  QuoteDiffCommand.class,
-  QuoteDiscardCommand.class,
-  QuoteEditCommand.class,
-  QuoteExportCommand.class,
-  QuoteHistoryCommand.class,
-  QuoteIssueCommand.class,
-  QuoteListCommand.class,
-  QuoteMakeCommand.class,
-  QuoteOpenCommand.class,
-  QuoteReopenCommand.class,
-  QuoteReviseCommand.class,
-  QuoteShowCommand.class,
-  QuoteUpdatePricesCommand.class,
-  TenderPriceCommand.class,
-  OrderBuyCommand.class,
-  OrderCancelCommand.class,
-  OrderCountCommand.class,
-  OrderListCommand.class,
-  OrderRaiseCommand.class,
-  OrderReceiveCommand.class,
-  OrderReserveCommand.class,
-  OrderReturnCommand.class,
-  OrderShipCommand.class,
-  OrderShortagesCommand.class,
-  OrderShowCommand.class,
-  OrderStockCommand.class,
-  OrderPickCommand.class,
-  OrderPurchaseCommand.class,
-  QuoteAskCommand.class,
-  QuoteAnswersCommand.class,
-  CatalogueCheckCommand.class,
-  CatalogueFindCommand.class,
-  CatalogueHistoryCommand.class,
-  CatalogueLoadCommand.class,
-  CatalogueShowCommand.class,
-  CustomerAddCommand.class,
-  CustomerListCommand.class,
-  CustomerShowCommand.class,
-  RateListCommand.class,
-  RateSetCommand.class,
-  DataBackupCommand.class,
-  DataCheckCommand.class,
-  DataMarkCommand.class,
-  DataMoveCommand.class,
-  DataRestoreCommand.class,
-  DataWhereCommand.class
-})
-public class Commands {
+public final class Commands {
+  /** What a person who opens the shell reads first. */
+  public static final Greeting GREETING =
+      new Greeting(
+          """
+          Welcome. Until you load your own, goods and prices are an invented dealer's.
+          Some things to type first:
+            line plan                            asks for a job, one question at a time
+            quote make                           the same, and keeps a numbered quote
+            identify 1.99in 9tpi                 says what a thread is from a caliper
+            check 1.5 NPSH male on 1.5 NPT female
+          Tab completes; '?' and what you want to do finds a command; 'data where' says where your
+          books are kept.
+          """);
 
-  @Bean
-  Greeting greeting() {
-    return new Greeting(
-        """
-        Welcome. Until you load your own, goods and prices are an invented dealer's.
-        Some things to type first:
-          line plan                            asks for a job, one question at a time
-          quote make                           the same, and keeps a numbered quote
-          identify 1.99in 9tpi                 says what a thread is from a caliper
-          check 1.5 NPSH male on 1.5 NPT female
-        Tab completes; '?' and what you want to do finds a command; 'data where' says where your
-        books are kept.
-        """);
+  private final Supplier<Books> books;
+  private final Workspace workspace;
+  private final Notices notices;
+
+  private Commands(Supplier<Books> books, Workspace workspace, Notices notices) {
+    this.books = books;
+    this.workspace = workspace;
+    this.notices = notices;
   }
 
-  /** Opens the dealer's books anew for each deed; their catalogue is read again when it changed. */
-  @Bean
-  Supplier<Books> books(Workspace workspace, Notices notices) {
+  /** Over the books of the place that was chosen, of which each deed opens its own. */
+  public static List<Command> of(Workspace workspace, Notices notices) {
     WorkspacePlace place = new WorkspacePlace(workspace);
     LastRead lastRead = new LastRead();
-    return () -> new Books(place, notices::say, Clock.systemDefaultZone(), lastRead);
+    return over(
+        () -> new Books(place, notices::say, Clock.systemDefaultZone(), lastRead),
+        workspace,
+        notices);
+  }
+
+  /** Over these books. */
+  public static List<Command> over(Supplier<Books> books, Workspace workspace, Notices notices) {
+    Commands all = new Commands(books, workspace, notices);
+    return Stream.of(
+            all.ends(),
+            all.lines(),
+            all.quotes(),
+            all.tenders(),
+            all.orders(),
+            all.kits(),
+            all.catalogue(),
+            all.customers(),
+            all.rates(),
+            all.fleet(),
+            all.data())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<Command> ends() {
+    return List.of(
+        new EndIdentifyCommand(),
+        new EndListCommand(),
+        new EndLocalCommand(workspace),
+        new EndShowCommand(),
+        new EndStripCommand(),
+        new JointBridgeCommand(books),
+        new JointCheckCommand(books));
+  }
+
+  private List<Command> lines() {
+    return List.of(
+        new LineCompareCommand(books), new LineFlowCommand(books), new LinePlanCommand(books));
+  }
+
+  private List<Command> quotes() {
+    return List.of(
+        new QuoteAcceptCommand(books),
+        new QuoteCopyCommand(books),
+        new QuoteDeclineCommand(books),
+        new QuoteDiffCommand(books),
+        new QuoteDiscardCommand(books),
+        new QuoteEditCommand(books),
+        new QuoteExportCommand(books),
+        new QuoteHistoryCommand(books),
+        new QuoteIssueCommand(books, notices),
+        new QuoteListCommand(books),
+        new QuoteMakeCommand(books),
+        new QuoteOpenCommand(books),
+        new QuoteReopenCommand(books),
+        new QuoteReviseCommand(books),
+        new QuoteShowCommand(books),
+        new QuoteUpdatePricesCommand(books),
+        new QuoteAskCommand(books),
+        new QuoteAnswersCommand(books));
+  }
+
+  private List<Command> tenders() {
+    return List.of(new TenderPriceCommand(books, notices));
+  }
+
+  private List<Command> orders() {
+    return List.of(
+        new OrderBuyCommand(books),
+        new OrderCancelCommand(books),
+        new OrderCountCommand(books),
+        new OrderListCommand(books),
+        new OrderRaiseCommand(books),
+        new OrderReceiveCommand(books),
+        new OrderReserveCommand(books),
+        new OrderReturnCommand(books),
+        new OrderShipCommand(books),
+        new OrderShortagesCommand(books),
+        new OrderShowCommand(books),
+        new OrderStockCommand(books),
+        new OrderPickCommand(books),
+        new OrderPurchaseCommand(books));
+  }
+
+  private List<Command> kits() {
+    return List.of(new KitAddCommand(books), new KitShowCommand(books));
+  }
+
+  private List<Command> catalogue() {
+    return List.of(
+        new CatalogueCheckCommand(notices),
+        new CatalogueFindCommand(books),
+        new CatalogueHistoryCommand(books),
+        new CatalogueLoadCommand(books, notices),
+        new CatalogueShowCommand(books));
+  }
+
+  private List<Command> customers() {
+    return List.of(
+        new CustomerAddCommand(books),
+        new CustomerListCommand(books),
+        new CustomerShowCommand(books));
+  }
+
+  private List<Command> rates() {
+    return List.of(new RateListCommand(books), new RateSetCommand(books));
+  }
+
+  private List<Command> fleet() {
+    return List.of(
+        new FleetLoadCommand(books),
+        new FleetStatusCommand(books),
+        new FleetTestCommand(books),
+        new FleetRetireCommand(books),
+        new FleetTraceCommand(books),
+        new FleetBudgetCommand(books));
+  }
+
+  private List<Command> data() {
+    return List.of(
+        new DataBackupCommand(books),
+        new DataCheckCommand(workspace),
+        new DataMarkCommand(books),
+        new DataMoveCommand(workspace),
+        new DataRestoreCommand(books),
+        new DataWhereCommand(workspace));
   }
 }

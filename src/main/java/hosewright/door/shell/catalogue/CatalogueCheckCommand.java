@@ -16,7 +16,7 @@ import hosewright.door.shell.words.Prose;
 public final class CatalogueCheckCommand extends ShellCommand {
   private final CheckCatalogue check;
 
-  CatalogueCheckCommand(Notices notices) {
+  public CatalogueCheckCommand(Notices notices) {
     super(
         CommandSpec.of(
                 "catalogue check",

@@ -29,7 +29,7 @@ public final class CatalogueFindCommand extends ShellCommand {
 
   private final FindItems find;
 
-  CatalogueFindCommand(Supplier<Books> books) {
+  public CatalogueFindCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue find",

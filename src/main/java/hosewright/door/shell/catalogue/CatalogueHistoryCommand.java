@@ -23,7 +23,7 @@ import java.util.function.Supplier;
 public final class CatalogueHistoryCommand extends ShellCommand {
   private final TracePrices trace;
 
-  CatalogueHistoryCommand(Supplier<Books> books) {
+  public CatalogueHistoryCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue history",

@@ -16,7 +16,7 @@ import java.util.function.Supplier;
 public final class CatalogueShowCommand extends ShellCommand {
   private final ShowItem show;
 
-  CatalogueShowCommand(Supplier<Books> books) {
+  public CatalogueShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "catalogue show",

@@ -15,7 +15,7 @@ import java.util.function.Supplier;
 public final class CustomerAddCommand extends ShellCommand {
   private final AddCustomer add;
 
-  CustomerAddCommand(Supplier<Books> books) {
+  public CustomerAddCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "customer add",

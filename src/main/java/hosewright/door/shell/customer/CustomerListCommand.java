@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 public final class CustomerListCommand extends ShellCommand {
   private final ListCustomers list;
 
-  CustomerListCommand(Supplier<Books> books) {
+  public CustomerListCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("customer list", Group.QUOTE, "Lists the customers", "customer list")
             .alias("customers"));

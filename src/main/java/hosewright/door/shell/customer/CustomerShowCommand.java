@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 public final class CustomerShowCommand extends ShellCommand {
   private final ShowCustomer show;
 
-  CustomerShowCommand(Supplier<Books> books) {
+  public CustomerShowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "customer show",

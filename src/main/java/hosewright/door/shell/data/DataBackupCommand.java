@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 public final class DataBackupCommand extends ShellCommand {
   private final BackUpBooks backUp;
 
-  DataBackupCommand(Supplier<Books> books) {
+  public DataBackupCommand(Supplier<Books> books) {
     super(
         CommandSpec.of("data backup", Group.DATA, "Copies all books into one file", "data backup")
             .alias("backup")

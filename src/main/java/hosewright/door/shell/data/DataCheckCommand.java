@@ -28,7 +28,7 @@ public final class DataCheckCommand extends ShellCommand {
 
   private final CheckBooks check;
 
-  DataCheckCommand(Workspace workspace) {
+  public DataCheckCommand(Workspace workspace) {
     super(
         CommandSpec.of(
             "data check",

@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 public final class DataMarkCommand extends ShellCommand {
   private final SetMark setMark;
 
-  DataMarkCommand(Supplier<Books> books) {
+  public DataMarkCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "data mark",

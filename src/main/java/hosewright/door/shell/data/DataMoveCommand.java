@@ -17,7 +17,7 @@ import hosewright.door.shell.words.Prose;
 public final class DataMoveCommand extends ShellCommand {
   private final MoveBooks move;
 
-  DataMoveCommand(Workspace workspace) {
+  public DataMoveCommand(Workspace workspace) {
     super(
         CommandSpec.of(
             "data move",

@@ -15,7 +15,7 @@ import java.util.function.Supplier;
 public final class DataRestoreCommand extends ShellCommand {
   private final RestoreBooks restore;
 
-  DataRestoreCommand(Supplier<Books> books) {
+  public DataRestoreCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "data restore",

@@ -17,7 +17,7 @@ import hosewright.door.shell.words.Prose;
 public final class DataWhereCommand extends ShellCommand {
   private final LocateBooks locate;
 
-  DataWhereCommand(Workspace workspace) {
+  public DataWhereCommand(Workspace workspace) {
     super(
         CommandSpec.of(
             "data where", Group.DATA, "Says where catalogue and quotes are kept", "data where"));

@@ -24,7 +24,7 @@ import java.util.Optional;
 public final class EndIdentifyCommand extends ShellCommand {
   private final IdentifyEnd identify = new IdentifyEnd();
 
-  EndIdentifyCommand() {
+  public EndIdentifyCommand() {
     super(
         CommandSpec.of(
                 "end identify",

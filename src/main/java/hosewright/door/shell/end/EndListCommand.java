@@ -22,7 +22,7 @@ import java.util.Optional;
 public final class EndListCommand extends ShellCommand {
   private final ListEnds list = new ListEnds();
 
-  EndListCommand() {
+  public EndListCommand() {
     super(
         CommandSpec.of(
                 "end list",

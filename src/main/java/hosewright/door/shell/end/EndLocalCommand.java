@@ -20,7 +20,7 @@ import hosewright.thread.LocalThreads.LocalThread;
 public final class EndLocalCommand extends ShellCommand {
   private final FindLocalThreads find;
 
-  EndLocalCommand(Workspace workspace) {
+  public EndLocalCommand(Workspace workspace) {
     super(
         CommandSpec.of(
                 "end local",

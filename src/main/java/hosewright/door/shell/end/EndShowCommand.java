@@ -24,7 +24,7 @@ public final class EndShowCommand extends ShellCommand {
 
   private final ShowEnd show = new ShowEnd();
 
-  EndShowCommand() {
+  public EndShowCommand() {
     super(
         CommandSpec.of(
                 "end show",

@@ -17,7 +17,7 @@ import java.util.Optional;
 public final class EndStripCommand extends ShellCommand {
   private final PrintStrip print = new PrintStrip();
 
-  EndStripCommand() {
+  public EndStripCommand() {
     super(
         CommandSpec.of(
                 "end strip",

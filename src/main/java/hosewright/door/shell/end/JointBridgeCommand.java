@@ -19,7 +19,7 @@ import java.util.function.Supplier;
 public final class JointBridgeCommand extends ShellCommand {
   private final FindBridge find;
 
-  JointBridgeCommand(Supplier<Books> books) {
+  public JointBridgeCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "joint bridge",

@@ -28,7 +28,7 @@ import java.util.function.Supplier;
 public final class JointCheckCommand extends ShellCommand {
   private final CheckJoint check;
 
-  JointCheckCommand(Supplier<Books> books) {
+  public JointCheckCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "joint check",

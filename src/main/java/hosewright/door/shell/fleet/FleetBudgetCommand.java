@@ -27,7 +27,7 @@ import java.util.function.Supplier;
 public final class FleetBudgetCommand extends ShellCommand {
   private final BudgetFleet budget;
 
-  FleetBudgetCommand(Supplier<Books> books) {
+  public FleetBudgetCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet budget",

@@ -19,7 +19,7 @@ import java.util.function.Supplier;
 public final class FleetLoadCommand extends ShellCommand {
   private final LoadFleet load;
 
-  FleetLoadCommand(Supplier<Books> books) {
+  public FleetLoadCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet load",

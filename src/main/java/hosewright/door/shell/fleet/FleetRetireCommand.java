@@ -22,7 +22,7 @@ public final class FleetRetireCommand extends ShellCommand {
 
   private final RetireSections retire;
 
-  FleetRetireCommand(Supplier<Books> books) {
+  public FleetRetireCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet retire",

@@ -15,7 +15,7 @@ import java.util.function.Supplier;
 public final class FleetStatusCommand extends ShellCommand {
   private final ShowFleet show;
 
-  FleetStatusCommand(Supplier<Books> books) {
+  public FleetStatusCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet status",

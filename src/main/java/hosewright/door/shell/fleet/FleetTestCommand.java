@@ -28,7 +28,7 @@ public final class FleetTestCommand extends ShellCommand {
   private final PrepareTests prepare;
   private final TestSections test;
 
-  FleetTestCommand(Supplier<Books> books) {
+  public FleetTestCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet test",

@@ -23,7 +23,7 @@ import java.util.function.Supplier;
 public final class FleetTraceCommand extends ShellCommand {
   private final TraceSection trace;
 
-  FleetTraceCommand(Supplier<Books> books) {
+  public FleetTraceCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "fleet trace",

@@ -32,7 +32,7 @@ public final class LineCompareCommand extends ShellCommand {
   private final CompareSizes compareSizes;
   private final WeighTradeOffs weighTradeOffs;
 
-  LineCompareCommand(Supplier<Books> books) {
+  public LineCompareCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line compare",

@@ -28,7 +28,7 @@ public final class LineFlowCommand extends ShellCommand {
   private final Supplier<Books> books;
   private final FindFlow findFlow;
 
-  LineFlowCommand(Supplier<Books> books) {
+  public LineFlowCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line flow",

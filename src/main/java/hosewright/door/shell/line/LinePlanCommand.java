@@ -32,7 +32,7 @@ public final class LinePlanCommand extends ShellCommand {
   private final PlanJob planJob;
   private final ExplainPlan explainPlan;
 
-  LinePlanCommand(Supplier<Books> books) {
+  public LinePlanCommand(Supplier<Books> books) {
     super(
         CommandSpec.of(
                 "line plan",

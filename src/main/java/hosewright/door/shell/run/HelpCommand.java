@@ -14,16 +14,15 @@ import hosewright.door.shell.command.Words;
 import hosewright.door.shell.screen.Answer;
 import java.util.List;
 import java.util.Map;
-import org.springframework.beans.factory.ObjectProvider;
 
 /** Lists the commands, or explains one. */
 final class HelpCommand extends ShellCommand {
 
   static final String NAME = "help";
 
-  private final ObjectProvider<CommandIndex> commands;
+  private final CommandIndex index;
 
-  HelpCommand(ObjectProvider<CommandIndex> commands) {
+  HelpCommand(CommandIndex index) {
     super(
         CommandSpec.of(
                 NAME,
@@ -34,7 +33,7 @@ final class HelpCommand extends ShellCommand {
                 ArgumentSpec.optional(
                         "COMMAND", "command to explain, its first word, or what you want to do")
                     .asRepeatable()));
-    this.commands = commands;
+    this.index = index;
   }
 
   /**
@@ -51,7 +50,6 @@ final class HelpCommand extends ShellCommand {
 
   @Override
   protected Answer answer(Invocation in) {
-    CommandIndex index = commands.getObject();
     List<String> words =
         in.arguments().stream().flatMap(argument -> Words.of(argument).stream()).toList();
     if (words.isEmpty()) {

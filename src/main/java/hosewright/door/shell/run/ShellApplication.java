@@ -1,12 +1,15 @@
 package hosewright.door.shell.run;
 
+import hosewright.door.shell.command.CommandIndex;
 import hosewright.door.shell.command.Workspace;
 import hosewright.door.shell.screen.Standard;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.logging.LogManager;
-import java.util.stream.Stream;
-import org.springframework.boot.LazyInitializationBeanFactoryPostProcessor;
-import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandRegistry;
 
 /** Starts the program around one set of arguments and gives its exit code. */
 public final class ShellApplication {
@@ -15,32 +18,34 @@ public final class ShellApplication {
   /**
    * Runs a command, a script or the interactive shell, whichever the arguments ask for.
    *
-   * @param more further configuration classes, each of which brings commands
+   * @param commands what the program can do besides help, version and quit
    * @return 0 done, 2 bad input, 3 no safe plan, 1 our fault
    */
-  public static int run(String[] args, Class<?>... more) {
+  public static int run(
+      String[] args, Greeting greeting, BiFunction<Workspace, Notices, List<Command>> commands) {
     // Libraries log through java.util.logging; none of it is for the user's console.
     LogManager.getLogManager().reset();
-    Class<?>[] sources =
-        Stream.concat(Stream.of(ShellConfiguration.class), Stream.of(more)).toArray(Class[]::new);
-    // Spring Boot's own start reads settings from the folder the user stands in, binds and converts
-    // them and sets up logging: none of it is wanted, and it costs start-up time.
-    try (AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext()) {
-      context.addBeanFactoryPostProcessor(new LazyInitializationBeanFactoryPostProcessor());
-      context.register(sources);
-      context.refresh();
-      return context.getBean(SessionRunner.class).run(args);
+    Standard standard = Standard.ofProcess();
+    Workspace workspace = new Workspace(System.getenv());
+    FailureReport failures = new FailureReport(workspace, standard);
+    try {
+      // Put together by hand: an application context takes as long to start as a command to answer.
+      CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>());
+      CommandIndex index = new CommandIndex(registry, workspace);
+      Set.of(new HelpCommand(index), new VersionCommand(), new QuitCommand())
+          .forEach(registry::registerCommand);
+      commands.apply(workspace, new Notices(standard)).forEach(registry::registerCommand);
+      CommandRunner runner = new CommandRunner(registry, new CommandLineParser(index), failures);
+      return new SessionRunner(runner, index, workspace, standard, failures, greeting).run(args);
     } catch (RuntimeException | Error failure) {
       List<String> words = List.of(args);
-      Standard standard = Standard.ofProcess();
-      return new FailureReport(new Workspace(System.getenv()), standard)
-          .of(
-              failure,
-              TypedNames.NONE,
-              words.contains("--json"),
-              words.contains("--verbose"),
-              "",
-              standard.screen());
+      return failures.of(
+          failure,
+          TypedNames.NONE,
+          words.contains("--json"),
+          words.contains("--verbose"),
+          "",
+          standard.screen());
     }
   }
 }

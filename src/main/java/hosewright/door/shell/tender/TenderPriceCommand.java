@@ -38,7 +38,7 @@ public final class TenderPriceCommand extends ShellCommand {
   private final PriceTender priceTender;
   private final Notices notices;
 
-  TenderPriceCommand(Supplier<Books> books, Notices notices) {
+  public TenderPriceCommand(Supplier<Books> books, Notices notices) {
     super(
         CommandSpec.of(
                 "tender price",

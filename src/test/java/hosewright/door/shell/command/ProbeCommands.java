@@ -1,30 +1,31 @@
 package hosewright.door.shell.command;
 
 import hosewright.desk.interview.Asker;
+import hosewright.door.shell.run.Greeting;
 import hosewright.door.shell.run.ShellApplication;
 import hosewright.door.shell.screen.Answer;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Problem;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.context.annotation.Configuration;
-import org.springframework.context.annotation.Import;
 
 /** Commands that do what no real command should, so that the program around them can be tried. */
-@Configuration(proxyBeanMethods = false)
-@Import({
-  ProbeCommands.Echo.class,
-  ProbeCommands.Fault.class,
-  ProbeCommands.Unsafe.class,
-  ProbeCommands.Refuse.class,
-  ProbeCommands.Keep.class,
-  ProbeCommands.Ask.class
-})
 public final class ProbeCommands {
   private ProbeCommands() {}
 
   public static void main(String[] args) {
-    System.exit(ShellApplication.run(args, ProbeCommands.class));
+    System.exit(
+        ShellApplication.run(
+            args,
+            new Greeting(""),
+            (workspace, notices) ->
+                List.of(
+                    new Echo(),
+                    new Fault(),
+                    new Unsafe(),
+                    new Refuse(),
+                    new Keep(workspace),
+                    new Ask())));
   }
 
   /** Says back what it was given. */

@@ -22,7 +22,7 @@ import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 import tools.jackson.databind.JsonNode;
 
-/** Runs real commands one after another as a session would, without starting Spring. */
+/** Runs real commands one after another as a session would. */
 public final class CommandTrial {
   private static final Screen EIGHTY_COLUMNS = new Screen(80, false);
 

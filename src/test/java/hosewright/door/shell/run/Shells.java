@@ -10,11 +10,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.shell.core.command.Command;
 import org.springframework.shell.core.command.CommandRegistry;
 
-/** A shell put together without Spring, with the probe commands in it. */
+/** A shell with the probe commands in it. */
 public final class Shells {
   final Workspace workspace;
   public final CommandIndex index;
@@ -24,25 +22,18 @@ public final class Shells {
 
   public Shells(Path data) {
     workspace = new Workspace(Map.of("HOSEWRIGHT_DATA", data.toString()));
-    CommandRegistry registry =
-        new CommandRegistry(
-            new LinkedHashSet<Command>(
-                Set.of(
-                    new VersionCommand(),
-                    new QuitCommand(),
-                    new HelpCommand(
-                        new ObjectProvider<CommandIndex>() {
-                          @Override
-                          public CommandIndex getObject() {
-                            return index;
-                          }
-                        }),
-                    new ProbeCommands.Echo(),
-                    new ProbeCommands.Ask(),
-                    new ProbeCommands.Paper(),
-                    new ProbeCommands.Unsafe(),
-                    new ProbeCommands.Keep(workspace))));
+    CommandRegistry registry = new CommandRegistry(new LinkedHashSet<>());
     index = new CommandIndex(registry, workspace);
+    Set.of(
+            new VersionCommand(),
+            new QuitCommand(),
+            new HelpCommand(index),
+            new ProbeCommands.Echo(),
+            new ProbeCommands.Ask(),
+            new ProbeCommands.Paper(),
+            new ProbeCommands.Unsafe(),
+            new ProbeCommands.Keep(workspace))
+        .forEach(registry::registerCommand);
     parser = new CommandLineParser(index);
     runner = new CommandRunner(registry, parser, new FailureReport(workspace, standard));
   }
