@@ -5,10 +5,13 @@ import hosewright.door.shell.words.Prose;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
+import hosewright.line.model.CheckId;
 import hosewright.line.model.LinePlan;
+import hosewright.line.model.LinePlan.OfLeg;
 import hosewright.measure.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 
@@ -22,6 +25,7 @@ final class PlanBrief {
 
   private static final int MOST_GOODS = 7;
   private static final int MOST_CHECKS = 4;
+  private static final int MOST_LEGS = 5;
 
   /** A figure so near its limit, as a share of it, nearly fails. */
   private static final double NEARLY = 0.05;
@@ -88,37 +92,58 @@ final class PlanBrief {
     if (!plan.hydraulics().calculated()) {
       return List.of();
     }
+    double sourcePsi = plan.hydraulics().requiredSourcePsi();
     String gives =
         plan.hydraulics()
             .sourcePsi()
             .map(psi -> ", and it gives " + units.pressure().of(psi))
             .orElse("");
-    String arrives =
-        plan.hydraulics().deliveredPsi() < 0
-            ? "Pressure runs out on the way: at " + units.flow().of(plan.flowGpm())
-            : (plan.layout().endsApart() ? "Arrives where it is worst: " : "Arrives: ")
-                + units.flow().of(plan.flowGpm())
-                + " at "
-                + units.pressure().of(plan.hydraulics().deliveredPsi())
-                + " ("
-                + units.pressure().of(plan.needPsi())
-                + " needed);";
-    return wrapped(
-        "",
-        arrives
-            + " the source must hold "
-            + units.pressure().of(plan.hydraulics().requiredSourcePsi())
-            + gives
-            + ".");
+    // Open water stands below every gauge: what its suction must bear is among the checks.
+    String source =
+        sourcePsi < 0 ? "" : "; the source must hold " + units.pressure().of(sourcePsi) + gives;
+    return wrapped("", arrives() + source + ".");
   }
 
-  /** What fails, then what warns, then what is near its limit. */
+  private String arrives() {
+    if (plan.hydraulics().deliveredPsi() < 0) {
+      return "Pressure runs out on the way: at " + units.flow().of(plan.flowGpm());
+    }
+    List<OfLeg> legs = plan.asked().ofLegs();
+    if (legs.isEmpty()) {
+      return (plan.layout().endsApart() ? "Arrives where it is worst: " : "Arrives: ")
+          + arrives(plan.flowGpm(), plan.hydraulics().deliveredPsi(), plan.needPsi());
+    }
+    return "Arrives: "
+        + legs.stream()
+            .limit(MOST_LEGS)
+            .map(leg -> leg.leg() + " " + arrives(leg))
+            .collect(Collectors.joining("; "))
+        + (legs.size() > MOST_LEGS ? "; and at others" : "");
+  }
+
+  private String arrives(OfLeg leg) {
+    return arrives(leg.flowGpm(), leg.needPsi() + leg.throttlePsi(), leg.needPsi());
+  }
+
+  private String arrives(double flowGpm, double psi, double needPsi) {
+    return units.flow().of(flowGpm)
+        + " at "
+        + units.pressure().of(psi)
+        + " ("
+        + units.pressure().of(needPsi)
+        + " needed)";
+  }
+
+  /**
+   * What fails, then what warns, then what is near its limit; how well formulas agree comes last.
+   */
   private List<String> told() {
     List<Check> told =
         Stream.of(
                 plan.checks().stream().filter(check -> check.outcome() == Outcome.FAIL),
-                plan.checks().stream().filter(check -> check.outcome() == Outcome.WARN),
-                plan.checks().stream().filter(this::nearlyFails))
+                plan.checks().stream().filter(check -> warns(check) && !isOfFormulas(check)),
+                plan.checks().stream().filter(this::nearlyFails),
+                plan.checks().stream().filter(check -> warns(check) && isOfFormulas(check)))
             .flatMap(one -> one)
             .toList();
     List<String> lines = new ArrayList<>();
@@ -126,13 +151,27 @@ final class PlanBrief {
       String outcome = check.outcome() == Outcome.PASS ? "near its limit" : check.outcome().name();
       lines.add(
           StringUtils.abbreviate(
-              "  " + outcome + "  " + check.name() + ": " + units.restated(check.note()),
+              "  "
+                  + outcome
+                  + "  "
+                  + check.name()
+                  + check.leg().map(leg -> ", " + leg).orElse("")
+                  + ": "
+                  + units.restated(check.note()),
               Math.min(screen.width(), 100)));
     }
     if (told.size() > MOST_CHECKS) {
       lines.add("  and more: --show checks");
     }
     return lines;
+  }
+
+  private static boolean warns(Check check) {
+    return check.outcome() == Outcome.WARN;
+  }
+
+  private static boolean isOfFormulas(Check check) {
+    return check.id() == CheckId.FRICTION_LAWS_AGREE;
   }
 
   /** Of what is measured; what was sought so that it meets its limit is no near thing. */

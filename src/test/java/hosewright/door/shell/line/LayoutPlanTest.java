@@ -62,6 +62,13 @@ final class LayoutPlanTest {
   }
 
   @Test
+  void the_short_answer_says_what_comes_to_each_appliance() {
+    assertThat(flat(shell.run("line", "plan", "--job", MILL)))
+        .contains("Arrives: ground floor 150 gpm at 94.4 psi (50 psi needed); roof 95 gpm at")
+        .contains("the source must hold 155.9 psi, and it gives 200.3 psi");
+  }
+
+  @Test
   void a_source_too_weak_for_the_worst_off_is_told_with_what_would_do() throws IOException {
     Ended ended =
         plan(
