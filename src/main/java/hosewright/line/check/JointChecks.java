@@ -20,12 +20,17 @@ import java.util.Optional;
 final class JointChecks {
   private JointChecks() {}
 
+  /** How often somebody couples, in all lines. */
+  private static int madeUp(List<Assembly.MadeJoint> joints) {
+    return joints.stream().mapToInt(joint -> joint.count() * joint.lines()).sum();
+  }
+
   static Check everyJointMates(Assembly line) {
     List<Assembly.MadeJoint> bad =
         line.joints().stream()
             .filter(joint -> !Joining.allowed(joint.upstream(), joint.downstream()))
             .toList();
-    int joints = line.joints().stream().mapToInt(Assembly.MadeJoint::count).sum();
+    int joints = madeUp(line.joints());
     Optional<Assembly.MadeJoint> byName =
         line.joints().stream()
             .filter(joint -> Joining.byName(joint.upstream(), joint.downstream()))
@@ -44,7 +49,7 @@ final class JointChecks {
     return check(
         CheckId.JOINTS_MATE,
         Outcome.FAIL,
-        joints - bad.stream().mapToInt(Assembly.MadeJoint::count).sum(),
+        joints - madeUp(bad),
         joints,
         "joints",
         text(

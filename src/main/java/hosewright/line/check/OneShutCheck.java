@@ -49,19 +49,30 @@ public final class OneShutCheck {
     if (!arrival.flows()) {
       return Optional.empty();
     }
-    double lbf =
-        PlanHydraulics.nozzleReactionLbf(
-            job, arrival.flowGpm(), arrival.pressures().deliveredPsi());
-    boolean light = lbf <= Limit.HAND_HELD_REACTION_LBF.value();
     return Optional.of(
-        check(
-            Limit.HAND_HELD_REACTION_LBF,
-            CheckId.OTHER_NOZZLES_SHUT,
-            light ? Outcome.PASS : Outcome.WARN,
-            lbf,
-            text(
-                "with the others shut one nozzle gets %.0f gpm at %.0f psi and pushes back with"
-                    + " %.0f lbf: throttle the pump or the wye as they shut",
-                arrival.flowGpm(), arrival.pressures().deliveredPsi(), lbf)));
+        judged(
+            job,
+            arrival.flowGpm(),
+            arrival.pressures().deliveredPsi(),
+            "throttle the pump or the wye as they shut"));
+  }
+
+  /** The same for a nozzle held by hand that has the whole water of a layout to itself. */
+  public static Check ofLeg(Job job, double aloneGpm, double alonePsi) {
+    return judged(job, aloneGpm, alonePsi, "throttle the pump or its gate as they shut");
+  }
+
+  private static Check judged(Job job, double flowGpm, double psi, String remedy) {
+    double lbf = PlanHydraulics.nozzleReactionLbf(job, flowGpm, psi);
+    boolean light = lbf <= Limit.HAND_HELD_REACTION_LBF.value();
+    return check(
+        Limit.HAND_HELD_REACTION_LBF,
+        CheckId.OTHER_NOZZLES_SHUT,
+        light ? Outcome.PASS : Outcome.WARN,
+        lbf,
+        text(
+            "with the others shut one nozzle gets %.0f gpm at %.0f psi and pushes back with"
+                + " %.0f lbf: %s",
+            flowGpm, psi, lbf, remedy));
   }
 }

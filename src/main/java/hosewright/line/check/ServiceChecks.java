@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Checks on what the line is used for, and on whether its parts can be had. */
-final class ServiceChecks {
+public final class ServiceChecks {
   private ServiceChecks() {}
 
   static List<Check> of(Job job, Assembly line, List<Basket.Purchase> purchases) {
@@ -53,7 +53,7 @@ final class ServiceChecks {
   }
 
   /** Whether what runs back would run into water that others draw. */
-  private static boolean fromMain(Job job) {
+  public static boolean fromMain(Job job) {
     return job.source() == SourceKind.HYDRANT
         || job.source() == SourceKind.PIPE
         || job.source() == SourceKind.OUTLET

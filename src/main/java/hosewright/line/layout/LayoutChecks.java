@@ -2,6 +2,7 @@ package hosewright.line.layout;
 
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
+import hosewright.line.check.ServiceChecks;
 import hosewright.line.check.SourceChecks;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
@@ -54,14 +55,14 @@ public final class LayoutChecks {
   /**
    * What is said of ends is said of the source and of appliances, not of what divides the water.
    */
-  private static boolean speaksOf(FedLeg leg, CheckId id) {
+  private boolean speaksOf(FedLeg leg, CheckId id) {
     boolean first = leg.before().isEmpty();
     boolean last = leg.laid().asked().last();
     return switch (id) {
       case DELIVERED_PRESSURE -> last;
       case END_VELOCITY -> last || first;
       case BACKFLOW_PROTECTION -> first;
-      case AIR_GAP -> last;
+      case AIR_GAP -> last && ServiceChecks.fromMain(layout.whole());
       default -> true;
     };
   }

@@ -8,12 +8,16 @@ import hosewright.line.search.Evaluated;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.lang3.StringUtils;
 
 /**
  * A caution that goes with some plans, a row of {@code cautions.csv}.
@@ -63,11 +67,37 @@ record Caution(Predicate<Planned> when, String sentence) {
    * @param checks every check that the plan will show
    */
   static List<String> forPlan(Job job, Evaluated plan, List<Check> checks) {
-    Planned planned = new Planned(job, plan, checks);
+    Planned planned = Planned.alone(job, plan, checks);
     return ALL.stream()
         .filter(caution -> caution.when().test(planned))
         .map(caution -> caution.told(planned))
         .toList();
+  }
+
+  /**
+   * The sentences for the legs of a layout: once what is the same of all that it is said of, else
+   * with the legs' names before it.
+   *
+   * @param legs by their names
+   */
+  static List<String> forLegs(Map<String, Planned> legs) {
+    List<String> sentences = new ArrayList<>();
+    for (Caution caution : ALL) {
+      Map<String, List<String>> names = new LinkedHashMap<>();
+      legs.forEach(
+          (name, planned) -> {
+            if (caution.when().test(planned)) {
+              names.computeIfAbsent(caution.told(planned), told -> new ArrayList<>()).add(name);
+            }
+          });
+      names.forEach(
+          (told, of) ->
+              sentences.add(
+                  names.size() == 1
+                      ? told
+                      : StringUtils.capitalize(String.join(", ", of)) + ": " + told));
+    }
+    return sentences;
   }
 
   /** The sentence with the plan's figures put in. */

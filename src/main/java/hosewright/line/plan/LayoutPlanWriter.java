@@ -3,37 +3,37 @@ package hosewright.line.plan;
 import static hosewright.line.check.Checks.text;
 
 import hosewright.catalogue.Item;
-import hosewright.catalogue.Stated;
 import hosewright.job.Job;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
 import hosewright.job.question.Practice;
 import hosewright.line.check.DistrictCheck;
+import hosewright.line.check.OneShutCheck;
 import hosewright.line.goods.Billing;
 import hosewright.line.layout.DraftPlanner;
 import hosewright.line.layout.FedLayout;
 import hosewright.line.layout.FedLeg;
 import hosewright.line.layout.LayoutChecks;
 import hosewright.line.layout.LayoutPlanner;
-import hosewright.line.layout.search.Divider;
 import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
 import hosewright.line.model.LinePlan;
+import hosewright.line.plan.PlanFacts.Planned;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.Shop;
 import hosewright.thread.LocalThreads;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.joda.money.Money;
 
 /** Writes a layout that was found down as the record that papers and scripts read. */
 final class LayoutPlanWriter {
-  /** Less than a gauge shows. */
-  private static final double LEAST_THROTTLED_PSI = 1;
 
   private final LayoutJob layout;
   private final Shop shop;
@@ -55,20 +55,20 @@ final class LayoutPlanWriter {
   }
 
   private LinePlan write(FedLayout fed, LayoutPlanner.Found found) {
+    List<LinePlan.OfLeg> appliances =
+        new AppliancesFed(layout, fed, strainer.map(DraftPlanner::met)).all();
     List<Check> checks = new ArrayList<>(LayoutChecks.of(layout, fed));
+    checks.addAll(othersShut(fed, appliances));
     Set<String> cautions = new LinkedHashSet<>();
     List<Accessory> accessories = new ArrayList<>();
     for (FedLeg leg : fed.legs()) {
-      Evaluated alone = alone(fed, leg, checks);
       DistrictCheck.of(leg.job(), leg.line(), register).stream()
           .filter(check -> checks.stream().noneMatch(other -> other.note().equals(check.note())))
           .forEach(checks::add);
-      List<Check> ofLeg =
-          checks.stream().filter(check -> check.leg().equals(Optional.of(leg.name()))).toList();
-      cautions.addAll(Caution.forPlan(leg.job(), alone, ofLeg));
-      accessories.addAll(AccessoryWriter.of(leg.job(), alone));
+      accessories.addAll(AccessoryWriter.of(leg.job(), alone(fed, leg, checks)));
     }
-    throttles(fed).forEach(cautions::add);
+    cautions.addAll(LayoutSettings.of(layout, fed));
+    cautions.addAll(Caution.forLegs(planned(fed, checks)));
     strainer
         .filter(item -> item.lossCoefficient().isEmpty())
         .ifPresent(
@@ -82,7 +82,7 @@ final class LayoutPlanWriter {
     Optional<Check> failed =
         checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
     return new LinePlan(
-        asked(new AppliancesFed(layout, fed, strainer.map(DraftPlanner::met)).all()),
+        asked(appliances),
         new LinePlan.Answer(
             failed.isEmpty(),
             failed.map(LayoutPlanWriter::limit),
@@ -93,6 +93,51 @@ final class LayoutPlanWriter {
         checks,
         bill(fed, accessories),
         new LinePlan.Weighed(List.of(), searched(found)));
+  }
+
+  /** Each leg with what cautions go by. */
+  private static Map<String, Planned> planned(FedLayout fed, List<Check> checks) {
+    double waterGal =
+        fed.legs().stream()
+            .mapToDouble(
+                leg ->
+                    leg.laid().asked().copies()
+                        * PlanFacts.waterGal(leg.job(), alone(fed, leg, checks)))
+            .sum();
+    Map<String, Planned> legs = new LinkedHashMap<>();
+    for (FedLeg leg : fed.legs()) {
+      List<Check> ofLeg =
+          checks.stream().filter(check -> check.leg().equals(Optional.of(leg.name()))).toList();
+      legs.put(
+          leg.name(),
+          new Planned(
+              leg.job(),
+              alone(fed, leg, checks),
+              ofLeg,
+              new PlanFacts.Whole(List.copyOf(checks), () -> waterGal)));
+    }
+    return legs;
+  }
+
+  /** What each hand nozzle does when all others are shut and nobody touches a pump or a gate. */
+  private static List<Check> othersShut(FedLayout fed, List<LinePlan.OfLeg> appliances) {
+    List<Check> checks = new ArrayList<>();
+    if (appliances.size() > 1) {
+      for (LinePlan.OfLeg one : appliances) {
+        fed.legs().stream()
+            .filter(leg -> leg.laid().asked().last() && leg.together().equals(one.leg()))
+            .filter(leg -> leg.job().appliance().handHeld())
+            .flatMap(
+                leg ->
+                    one.unthrottled().stream()
+                        .map(
+                            open ->
+                                OneShutCheck.ofLeg(leg.job(), open.aloneGpm(), open.alonePsi())
+                                    .in(leg.name())))
+            .forEach(checks::add);
+      }
+    }
+    return checks;
   }
 
   private static String limit(Check failed) {
@@ -115,60 +160,6 @@ final class LayoutPlanWriter {
         fed.total(),
         leg.hydraulics(),
         checks);
-  }
-
-  /** By how much a gate must be closed, so that an appliance passes no more than is planned. */
-  private List<String> throttles(FedLayout fed) {
-    List<String> sentences = new ArrayList<>();
-    for (FedLeg leg : fed.legs()) {
-      setting(leg).ifPresent(sentences::add);
-      double sparePsi = leg.sparePsi() - leg.before().map(FedLeg::pumpedOverPsi).orElse(0.0);
-      if (leg.laid().asked().last()
-          && leg.meeting().isEmpty()
-          && leg.hydraulics().calculated()
-          && leg.before().isPresent()
-          && sparePsi >= LEAST_THROTTLED_PSI) {
-        sentences.add(
-            text(
-                gated(leg)
-                    ? "Throttle %s by %.0f psi at its gate: it needs %.1f psi for %.0f gpm and"
-                        + " would get %.1f psi, and more water, with the gate open."
-                    : "Nothing throttles %s, where %.0f psi are too much: it needs %.1f psi for"
-                        + " %.0f gpm and would get %.1f psi, and more water; a gate valve before"
-                        + " it would.",
-                leg.name(),
-                sparePsi,
-                leg.laid().needPsi(),
-                leg.job().flowGpm(),
-                leg.laid().needPsi() + sparePsi));
-      }
-    }
-    return sentences;
-  }
-
-  /** What a pump on the way is set to, where it could give more. */
-  private static Optional<String> setting(FedLeg leg) {
-    return leg.pumpedOverPsi() < LEAST_THROTTLED_PSI
-        ? Optional.empty()
-        : leg.laid()
-            .divider()
-            .flatMap(Divider::pump)
-            .map(
-                pump ->
-                    text(
-                        "Set %s to give %.0f psi: that feeds all behind it; at its most it would"
-                            + " give %.0f psi, and more water.",
-                        pump.name(),
-                        Math.ceil(leg.neededBehindPsi()),
-                        pump.boost().outletPsi(leg.outletPsi())));
-  }
-
-  /** Whether it begins at a gate; a pump's discharges have theirs. */
-  private static boolean gated(FedLeg leg) {
-    return leg.before()
-        .flatMap(before -> before.laid().divider().orElseThrow().item())
-        .map(item -> item.form().gated() == Stated.YES)
-        .orElse(true);
   }
 
   private List<String> instead(FedLayout fed) {

@@ -12,6 +12,7 @@ import hosewright.line.assembly.Placed;
 import hosewright.line.check.Checks;
 import hosewright.line.check.NearLimits;
 import hosewright.line.model.Check;
+import hosewright.line.model.CheckId;
 import hosewright.line.search.Evaluated;
 import hosewright.line.water.LegFigures;
 import hosewright.measure.Measures;
@@ -23,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -46,6 +48,8 @@ final class PlanFacts {
     SO.put("a part is to be sourced", of -> of.plan().assembly().hasPartToSource());
     SO.put("a part weakens when warm", PlanFacts::weakens);
     SO.put("slack takes a section", PlanFacts::slackTakesASection);
+    SO.put("the water is not for a fire", of -> !of.job().service().use().isFire());
+    SO.put("sudden closure is within the rating", PlanFacts::bearsSuddenClosure);
     SO.put("a limit is near", of -> !NearLimits.of(of.job(), of.checks()).isEmpty());
 
     words("source", SourceKind.values(), of -> Stream.of(of.job().source()));
@@ -65,7 +69,11 @@ final class PlanFacts {
         Measures::pressurePsi,
         of -> OptionalDouble.of(of.plan().hydraulics().surgeLowPsi()));
     figure("reaction", "lbf", Measures::forceLbf, PlanFacts::reactionLbf);
-    figure("water in the line", "gal", Measures::volumeGal, PlanFacts::waterGal);
+    figure(
+        "water in the line",
+        "gal",
+        Measures::volumeGal,
+        of -> OptionalDouble.of(of.whole().waterGal().getAsDouble()));
     figure("pressure to set", "psi", Measures::pressurePsi, PlanFacts::toSetPsi);
     figure("source pressure there", "psi", Measures::pressurePsi, PlanFacts::sourcePsi);
     figure("source to spare", "psi", Measures::lossPsi, PlanFacts::toSparePsi);
@@ -84,8 +92,26 @@ final class PlanFacts {
 
   private PlanFacts() {}
 
-  /** A plan, what it was planned for, and every check it will show. */
-  record Planned(Job job, Evaluated plan, List<Check> checks) {}
+  /**
+   * A plan, or one leg of a layout, and what it was planned for.
+   *
+   * @param checks every check it will show
+   * @param whole what is so of all legs together
+   */
+  record Planned(Job job, Evaluated plan, List<Check> checks, Whole whole) {
+    /** Of one that is the whole. */
+    static Planned alone(Job job, Evaluated plan, List<Check> checks) {
+      return new Planned(job, plan, checks, new Whole(checks, () -> waterGal(job, plan)));
+    }
+  }
+
+  /**
+   * All legs together.
+   *
+   * @param checks every check that is shown
+   * @param waterGal what all hose holds, gal
+   */
+  record Whole(List<Check> checks, DoubleSupplier waterGal) {}
 
   /**
    * A fact said in words.
@@ -146,6 +172,13 @@ final class PlanFacts {
 
   private static Stream<Verdict> verdicts(Planned of) {
     return of.plan().assembly().joints().stream().map(Assembly.MadeJoint::verdict);
+  }
+
+  /** By the low estimate of what a slammed valve adds. */
+  private static boolean bearsSuddenClosure(Planned of) {
+    return of.whole().checks().stream()
+        .filter(check -> check.id() == CheckId.SUDDEN_CLOSURE)
+        .allMatch(check -> check.outcome() == Check.Outcome.PASS);
   }
 
   private static boolean crossed(Planned of) {
@@ -219,11 +252,8 @@ final class PlanFacts {
   }
 
   /** In every line and every leg. */
-  private static OptionalDouble waterGal(Planned of) {
-    return OptionalDouble.of(
-        LegFigures.of(of.job(), of.plan().assembly()).stream()
-            .mapToDouble(LegFigures::allWaterGal)
-            .sum());
+  static double waterGal(Job job, Evaluated plan) {
+    return LegFigures.of(job, plan.assembly()).stream().mapToDouble(LegFigures::allWaterGal).sum();
   }
 
   /** Hose tested in service has its burst in its standard, so that no ratio is guessed for it. */

@@ -59,6 +59,15 @@ public final class LaidLine {
       };
     }
 
+    /** What a reader is told of a part that was drawn before. */
+    String seenAgain() {
+      return switch (part.role()) {
+        case SOURCE, PUMP -> "another outlet of it";
+        case APPLIANCE -> "another inlet of it";
+        case HOSE, ADAPTER, DEVICE, SPLIT, JOIN -> "the same as before";
+      };
+    }
+
     /** The end that faces the appliance, of several outlets the one that the leg leaves by. */
     public Optional<End> downstream() {
       return behind
@@ -149,7 +158,7 @@ public final class LaidLine {
 
   /** The same of a part in its place. */
   public static String origin(Step step) {
-    return step.again() ? "(the same as before)" : origin(step.part());
+    return step.again() ? "(" + step.seenAgain() + ")" : origin(step.part());
   }
 
   /** The place of the split that lines with an appliance each leave; empty where none does. */

@@ -39,7 +39,7 @@ final class LineText {
     step.upstream().ifPresent(end -> add("  |   ", end.toString()));
     String item = step.part().item().map(number -> " (" + number + ")").orElse("");
     String counted = step.part().count() > 1 ? step.part().count() + " x " : "";
-    String again = step.again() ? ", the same as before" : "";
+    String again = step.again() ? ", " + step.seenAgain() : "";
     add(sign(step.shape()), counted + step.part().description() + item + again);
     step.inside()
         .ifPresent(

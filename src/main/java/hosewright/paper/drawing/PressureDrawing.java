@@ -28,8 +28,7 @@ public final class PressureDrawing {
   public static String text(LinePlan plan, UnitSystem units, int width) {
     List<LimitLine> limits = new ArrayList<>();
     limits.add(new LimitLine('-', "needed at the appliance", plan.needPsi()));
-    return text(
-        plan.hydraulics().profile(), limits, PressureLimit.lowestPsi(plan.checks()), units, width);
+    return text(plan.hydraulics().profile(), limits, PressureLimit.lowestPsi(plan), units, width);
   }
 
   /**

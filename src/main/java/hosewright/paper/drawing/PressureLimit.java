@@ -14,9 +14,13 @@ public final class PressureLimit {
 
   private PressureLimit() {}
 
-  /** The lowest limit of the plan's working-pressure checks, psi; empty where it has none. */
+  /**
+   * The lowest limit of the plan's working-pressure checks, psi; empty where it has none, and where
+   * legs part or meet: there a check tells of the part nearest its limit, which need not be the
+   * weakest on a way.
+   */
   public static OptionalDouble lowestPsi(LinePlan plan) {
-    return lowestPsi(plan.checks());
+    return plan.asked().ofLegs().isEmpty() ? lowestPsi(plan.checks()) : OptionalDouble.empty();
   }
 
   /** The lowest limit of those of some checks that rate hose and fittings, psi. */

@@ -10,6 +10,7 @@ import hosewright.problem.TroubleException.Kept;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.apache.commons.lang3.exception.ExceptionUtils;
 import org.h2.api.ErrorCode;
 import org.jooq.ExecuteContext;
@@ -111,10 +112,10 @@ record StoreTrouble(String where) implements ExecuteListener {
     return new TroubleException("store", where, what, kept);
   }
 
-  /** The embedded store passes on the words of the system. */
+  /** The embedded store passes on the words of the system, of a batch in what comes next. */
   private static boolean diskIsFull(SQLException e, String state) {
     return state.equals("53100")
-        || ExceptionUtils.getThrowableList(e).stream()
+        || StreamSupport.stream(e.spliterator(), false)
             .map(Throwable::getMessage)
             .anyMatch(FullDisk::isSaid);
   }

@@ -90,7 +90,7 @@ final class CautionTest {
             "stock-only", "yes",
             "accessories", "ramp, wrench");
     // None of these asks for what was planned.
-    PlanFacts.Planned planned = new PlanFacts.Planned(job, null, List.of());
+    PlanFacts.Planned planned = PlanFacts.Planned.alone(job, null, List.of());
 
     assertThat(When.read("when", when).test(planned)).isEqualTo(holds);
   }
@@ -98,7 +98,7 @@ final class CautionTest {
   @Test
   void what_is_usual_counts_as_the_answer_of_a_question_left_open() {
     PlanFacts.Planned planned =
-        new PlanFacts.Planned(
+        PlanFacts.Planned.alone(
             DemoCatalogue.job(
                 "from", "2.5 NH male hydrant",
                 "to", "1.5 NH nozzle",
@@ -151,7 +151,7 @@ final class CautionTest {
     assertThat(plan("accessories", "ramp").cautions())
         .anyMatch(caution -> caution.matches("Filled, the hose holds \\d+ gal of water: .*"));
     PlanFacts.Planned planned =
-        new PlanFacts.Planned(
+        PlanFacts.Planned.alone(
             DemoCatalogue.job(
                 "from", "2.5 NH male hydrant",
                 "to", "1.5 NH nozzle",

@@ -6,6 +6,7 @@ import hosewright.problem.RefusalException;
 import hosewright.problem.RefusalException.Kind;
 import hosewright.problem.TroubleException;
 import hosewright.problem.TroubleException.Kept;
+import java.sql.BatchUpdateException;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,15 @@ final class StoreTroubleTest {
     silent.initCause(new SQLException("as the driver says it", "08006"));
 
     assertThat(StoreTrouble.of(silent, "database books")).isPresent();
+  }
+
+  @Test
+  void a_disk_that_fills_in_the_middle_of_a_batch_is_told_too() {
+    BatchUpdateException batch = new BatchUpdateException("General error", "50000", new int[0]);
+    batch.setNextException(new SQLException("Writing failed: File too large", "90028"));
+
+    assertThat(StoreTrouble.of(batch, "data folder books"))
+        .hasValueSatisfying(told -> assertThat(told).hasMessageContaining("no room left"));
   }
 
   @ParameterizedTest

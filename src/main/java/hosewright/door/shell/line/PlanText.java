@@ -141,7 +141,7 @@ public final class PlanText {
   }
 
   private String laid() {
-    if (plan.layout().branched()) {
+    if (plan.layout().branched() || !plan.asked().ofLegs().isEmpty()) {
       return plan.layout().hoseLegs().stream()
           .map(leg -> leg.name() + " " + hose(leg))
           .collect(Collectors.joining("; "));

@@ -55,10 +55,20 @@ final class LayoutPlanTest {
     assertThat(plan.path("items"))
         .extracting(item -> item.path("item").asString())
         .contains("Y-25-15-G", "N-FOG-15NH-150L", "N-FOG-15NH-95L");
-    // 200.3 psi at 245 gpm by the pump's curve leaves some 45 psi over for each at the wye.
+    // The pump could give 200.3 psi at 245 gpm; set to what the worse off needs, it leaves less than
+    // a psi too much for the other, so that no gate need be closed.
     assertThat(plan.path("cautions").toString())
-        .contains("Throttle ground floor by 4")
-        .contains("Throttle roof by 4");
+        .contains("Set the pump at the source to 156 psi")
+        .doesNotContain("Throttle");
+    // Whoever holds a nozzle alone is pushed with 0.0505 Q √P lbf (common practice, no source).
+    JsonNode alone = plan.path("appliances").path(0).path("unthrottled");
+    double lbf =
+        0.0505 * alone.path("aloneGpm").asDouble() * Math.sqrt(alone.path("alonePsi").asDouble());
+    assertThat(lbf).isGreaterThan(75);
+    assertThat(plan.path("checks"))
+        .filteredOn(check -> check.path("id").asString().equals("other-nozzles-shut"))
+        .extracting(check -> check.path("leg").asString() + " " + check.path("outcome").asString())
+        .containsExactly("ground floor WARN", "roof PASS");
   }
 
   @Test
