@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
+import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 
 /** How many of each thing asked for a line needs, and which item serves. */
@@ -164,7 +165,16 @@ final class Needs {
     return new Want(wanted, meant.place(), items, Optional.of(lacking), item -> count, count);
   }
 
-  /** One sort of spanner for all couplings where one fits them all, else for each its own. */
+  /** What turns an end, of that what turns most of the others too: one is carried for both. */
+  private List<Item> fittingMost(Meant meant, End end, List<End> others) {
+    List<Item> fitting = candidates.fitting(meant, item -> turns(item, end));
+    ToLongFunction<Item> reach =
+        item -> others.stream().filter(other -> turns(item, other)).count();
+    long most = fitting.stream().mapToLong(reach).max().orElse(0);
+    return fitting.stream().filter(item -> reach.applyAsLong(item) == most).toList();
+  }
+
+  /** One sort of spanner for all couplings where one fits them all, else as few sorts as do. */
   private List<Want> wrenches(String wanted, Meant meant, OptionalInt said, Around around) {
     List<End> couplings =
         Stream.concat(
@@ -182,9 +192,12 @@ final class Needs {
       couplings.stream()
           .filter(end -> kinds.stream().noneMatch(other -> like(other, end)))
           .forEach(kinds::add);
-      for (End end : kinds) {
-        List<Item> fitting = candidates.fitting(meant, item -> turns(item, end));
+      while (!kinds.isEmpty()) {
+        End end = kinds.remove(0);
+        List<Item> fitting = fittingMost(meant, end, kinds);
         wants.add(spanners(wanted, meant, said, end, fitting));
+        kinds.removeIf(
+            other -> !fitting.isEmpty() && fitting.stream().allMatch(item -> turns(item, other)));
       }
     }
     if (meant.plain() && said.isEmpty() && job.source() == SourceKind.HYDRANT) {

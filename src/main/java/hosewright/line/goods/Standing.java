@@ -15,13 +15,21 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param word the plain word that means it among others; empty where only its own name does
  * @param rank of the sorts a plain word means, those of the least rank that are sold are taken
+ * @param order of what stands at one place, the water meets those of the least order first; empty
+ *     where nothing else stands there
  */
-public record Standing(Sort sort, String word, OptionalInt rank, Place place, String why) {
+public record Standing(
+    Sort sort, String word, OptionalInt rank, Place place, OptionalInt order, String why) {
   private static final Map<Sort, Standing> ALL = load();
 
   /** Of a sort that a buyer may ask for; empty for one that says nothing of where it stands. */
   static Optional<Standing> of(Sort sort) {
     return Optional.ofNullable(ALL.get(sort));
+  }
+
+  /** When the water meets a thing among those that stand at one place; those unknown last. */
+  public static int order(Sort sort) {
+    return of(sort).map(Standing::order).orElse(OptionalInt.empty()).orElse(Integer.MAX_VALUE);
   }
 
   /** Every sort that may be asked for, as the table has them. */
@@ -44,10 +52,13 @@ public record Standing(Sort sort, String word, OptionalInt rank, Place place, St
             .findFirst()
             .orElseThrow(() -> new IllegalStateException("no sort " + word)),
         row.get("word"),
-        row.get("rank").isEmpty()
-            ? OptionalInt.empty()
-            : OptionalInt.of(Integer.parseInt(row.get("rank"))),
+        number(row.get("rank")),
         Place.of(row.get("place")),
+        number(row.get("order")),
         row.get("why"));
+  }
+
+  private static OptionalInt number(String cell) {
+    return cell.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(cell));
   }
 }

@@ -11,7 +11,9 @@ import hosewright.line.assembly.Topology;
 import hosewright.line.check.PracticeChecks;
 import hosewright.line.goods.Accessories;
 import hosewright.line.goods.Eligibility;
+import hosewright.line.goods.Standing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +50,10 @@ public final class Topologies {
     this.atAppliance = devices(Asked::atAppliance);
   }
 
-  /** Every way to choose one item for each device asked for at a place, in the order asked. */
+  /**
+   * Every way to choose one item for each device asked for at a place, in the order the trade has
+   * them stand, those alike in the order asked.
+   */
   private List<List<Bridge.Link>> devices(Predicate<Asked> place) {
     List<List<Bridge.Link>> chosen = List.of(List.of());
     for (String wanted : job.accessories()) {
@@ -60,7 +65,13 @@ public final class Topologies {
                 .toList();
       }
     }
-    return chosen;
+    return chosen.stream()
+        .map(
+            devices ->
+                devices.stream()
+                    .sorted(Comparator.comparingInt(one -> Standing.order(one.item().sort())))
+                    .toList())
+        .toList();
   }
 
   /** Water enters a device by its first end. */

@@ -192,6 +192,34 @@ final class AccessoryTradeTest {
     assertThat(stands(plan, "W-HYD")).isEqualTo("at the hydrant");
   }
 
+  @Test
+  void a_spanner_that_turns_couplings_of_several_sizes_is_carried_once() {
+    JsonNode plan =
+        plan(
+            "line plan --from '4 Storz pump' --to '2.5 NH female monitor' --use fire --length 590ft"
+                + " --rise 20ft --flow 317gpm --need 87psi --source-pressure 145psi"
+                + " --accessories wrench");
+
+    assertThat(bought(plan)).containsEntry("W-STZ-4-5", 2).containsEntry("W-SPAN-15-3", 2);
+  }
+
+  /** Shutoff, meter, then what keeps water from running back (common practice, no source). */
+  @ParameterizedTest
+  @ValueSource(strings = {"backflow, meter, gate valve", "meter, gate valve, backflow"})
+  void what_stands_at_a_main_stands_in_the_trades_order_however_it_was_asked(String asked) {
+    JsonNode plan =
+        plan(
+            "line plan --from '2.5 NH male hydrant' --to '2 NPT female pipe' --length 350ft"
+                + " --flow 80gpm --need 35psi --source-pressure 70psi --accessories '"
+                + asked
+                + "'");
+
+    assertThat(plan.path("legs").path(0).path("parts"))
+        .filteredOn(part -> part.path("role").asString().equals("device"))
+        .extracting(part -> part.path("item").asString().replaceFirst("-.*", ""))
+        .containsExactly("V", "MTR", "BF");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
