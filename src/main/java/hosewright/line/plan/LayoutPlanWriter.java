@@ -18,12 +18,15 @@ import hosewright.line.layout.LayoutPlanner;
 import hosewright.line.model.Accessory;
 import hosewright.line.model.Bill;
 import hosewright.line.model.Check;
+import hosewright.line.model.CheckId;
 import hosewright.line.model.LinePlan;
 import hosewright.line.plan.PlanFacts.Planned;
 import hosewright.line.search.Evaluated;
 import hosewright.line.search.Shop;
 import hosewright.thread.LocalThreads;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,6 +37,13 @@ import org.joda.money.Money;
 
 /** Writes a layout that was found down as the record that papers and scripts read. */
 final class LayoutPlanWriter {
+
+  private static final Set<CheckId> OF_WATER =
+      EnumSet.of(
+          CheckId.PUMP_INTAKE,
+          CheckId.SUCTION_LIFT,
+          CheckId.SUCTION_VACUUM,
+          CheckId.DELIVERED_PRESSURE);
 
   private final LayoutJob layout;
   private final Shop shop;
@@ -79,8 +89,7 @@ final class LayoutPlanWriter {
                         + " takes of the lift is not stated and was taken as nothing: ask its"
                         + " maker."));
     accessories.forEach(one -> one.care().ifPresent(care -> cautions.add(care + ".")));
-    Optional<Check> failed =
-        checks.stream().filter(check -> check.outcome() == Check.Outcome.FAIL).findFirst();
+    Optional<Check> failed = binding(checks);
     return new LinePlan(
         asked(appliances),
         new LinePlan.Answer(
@@ -138,6 +147,13 @@ final class LayoutPlanWriter {
       }
     }
     return checks;
+  }
+
+  /** What fails; that water does not come at all before that a part bears less than it sees. */
+  private static Optional<Check> binding(List<Check> checks) {
+    return checks.stream()
+        .filter(check -> check.outcome() == Check.Outcome.FAIL)
+        .min(Comparator.comparing(check -> !OF_WATER.contains(check.id())));
   }
 
   private static String limit(Check failed) {

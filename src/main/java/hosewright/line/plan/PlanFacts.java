@@ -15,6 +15,7 @@ import hosewright.line.model.Check;
 import hosewright.line.model.CheckId;
 import hosewright.line.search.Evaluated;
 import hosewright.line.water.LegFigures;
+import hosewright.line.water.PlanHydraulics;
 import hosewright.measure.Measures;
 import hosewright.thread.Verdict;
 import java.util.Arrays;
@@ -83,6 +84,7 @@ final class PlanFacts {
         "psi",
         Measures::pressurePsi,
         of -> open(of, Flowing.Arrives::deliveredPsi));
+    figure("reaction fully open", "lbf", Measures::forceLbf, PlanFacts::openReactionLbf);
     figure("working pressure", "psi", Measures::lossPsi, PlanFacts::workingPsi);
     figure("burst pressure", "psi", Measures::lossPsi, PlanFacts::burstPsi);
   }
@@ -236,6 +238,17 @@ final class PlanFacts {
         ? OptionalDouble.empty()
         : OptionalDouble.of(
             figure.applyAsDouble(Flowing.of(of.job(), of.plan().assembly()).arrives()));
+  }
+
+  /** Of each nozzle or monitor, with what the source brings with everything open. */
+  private static OptionalDouble openReactionLbf(Planned of) {
+    OptionalDouble flowGpm = open(of, Flowing.Arrives::flowGpm);
+    OptionalDouble psi = open(of, Flowing.Arrives::deliveredPsi);
+    return reactionLbf(of).isEmpty() || flowGpm.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            PlanHydraulics.nozzleReactionLbf(
+                of.job(), flowGpm.getAsDouble() / of.job().appliances(), psi.orElse(0)));
   }
 
   /** Whether some leg would be covered by a section less without the slack. */

@@ -51,7 +51,7 @@ final class HydraulicsSheet {
       page.finishedBelow(1);
       return;
     }
-    if (plan.layout().branched()) {
+    if (!plan.asked().ofLegs().isEmpty()) {
       new LegsTable(page, plan).write();
       new WaysTable(page, plan).write();
       page.finishedBelow(1);
