@@ -20,11 +20,11 @@ public final class SharedCosts {
   private final Gaskets gaskets;
   private final double sealantCost;
   private final ToIntFunction<Item> restMost;
-  private final Map<String, Map<Long, Double>> known = new HashMap<>();
+  private final Map<String, PairCosts> known = new HashMap<>();
   private final Map<String, Double> saved = new HashMap<>();
   private final Map<Kind, Integer> kinds = new HashMap<>();
   private final List<Goods> examples = new ArrayList<>();
-  private final Map<Long, Double> ofKinds = new HashMap<>();
+  private final PairCosts ofKinds = new PairCosts();
 
   /**
    * @param restMost how many of an item the rest may buy at the most
@@ -132,11 +132,10 @@ public final class SharedCosts {
 
   /** The same of two kinds of goods, beside what costs the same always. */
   public double mostOver(int one, int other) {
-    long both = (long) one << Integer.SIZE | other;
-    Double over = ofKinds.get(both);
-    if (over == null) {
+    double over = ofKinds.of(one, other);
+    if (Double.isNaN(over)) {
       over = findMostOver(examples.get(one), examples.get(other));
-      ofKinds.put(both, over);
+      ofKinds.put(one, other, over);
     }
     return over;
   }
@@ -184,17 +183,15 @@ public final class SharedCosts {
     if (buying.isFlat(item)) {
       return buying.isScarce(item) ? (one - other) * buying.of(item, 1) : 0;
     }
-    Map<Long, Double> ofItem = known.computeIfAbsent(item.number(), number -> new HashMap<>());
-    long counts = (long) one << Integer.SIZE | other;
-    Double so = ofItem.get(counts);
-    if (so == null) {
-      double most = Double.NEGATIVE_INFINITY;
+    PairCosts ofItem = known.computeIfAbsent(item.number(), number -> new PairCosts());
+    double so = ofItem.of(one, other);
+    if (Double.isNaN(so)) {
+      so = Double.NEGATIVE_INFINITY;
       int rest = restMost.applyAsInt(item);
       for (int besides = 0; besides <= rest; besides++) {
-        most = Math.max(most, buying.of(item, besides + one) - buying.of(item, besides + other));
+        so = Math.max(so, buying.of(item, besides + one) - buying.of(item, besides + other));
       }
-      so = most;
-      ofItem.put(counts, so);
+      ofItem.put(one, other, so);
     }
     return so;
   }

@@ -48,6 +48,7 @@ public final class LegWays {
   private final SharedCosts costs;
   private final LegParts parts;
   private final List<Kept> kept = new ArrayList<>();
+  private Optional<Kept> lastBeat = Optional.empty();
   private Optional<List<Branch>> opened = Optional.empty();
   private final Map<Assembly, Carried> carried = new IdentityHashMap<>();
   private Wanted wanted = Wanted.ANY;
@@ -176,6 +177,7 @@ public final class LegWays {
   /** Every line worth laying that is wanted; none where there is none. */
   public List<Way> all(Wanted which) {
     kept.clear();
+    lastBeat = Optional.empty();
     wanted = which;
     for (Branch branch : opened()) {
       if (leastCost(branch, which.eachPsi) <= which.mostCost
@@ -193,6 +195,7 @@ public final class LegWays {
    */
   public List<Way> few() {
     kept.clear();
+    lastBeat = Optional.empty();
     wanted = Wanted.ANY;
     for (Branch branch : opened()) {
       for (List<Lay> lays : branch.laysToCompare()) {
@@ -267,7 +270,7 @@ public final class LegWays {
     Kept one = new Kept(way, costs.compared(way.goods), water);
     if (way.leastCost + wanted.eachPsi * way.levels.lostPsi() > wanted.mostCost
         || way.toSource > wanted.mostToSource
-        || kept.stream().anyMatch(other -> beats(other, one))) {
+        || beaten(one)) {
       return;
     }
     if (passes(way)) {
@@ -282,6 +285,20 @@ public final class LegWays {
             bench.billing().wanted(line, place.copies),
             GasketCount.of(line, place.copies, job.conditions().spareSections()));
     return new Way(line, goods, costs.least(goods), costs.toSource(goods), LegLevels.of(job, line));
+  }
+
+  /** Lines that are weighed one after another are like each other, and mostly beaten by one. */
+  private boolean beaten(Kept one) {
+    if (lastBeat.isPresent() && beats(lastBeat.get(), one)) {
+      return true;
+    }
+    for (Kept other : kept) {
+      if (beats(other, one)) {
+        lastBeat = Optional.of(other);
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean beats(Kept one, Kept other) {
