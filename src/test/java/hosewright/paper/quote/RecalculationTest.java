@@ -10,6 +10,7 @@ import hosewright.paper.page.Export;
 import hosewright.paper.page.Paper;
 import hosewright.paper.sheet.Spreadsheet;
 import hosewright.paper.sheet.WorkbookReader;
+import hosewright.paper.shop.ShopWorkbook;
 import hosewright.quote.Discount;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
@@ -70,6 +71,11 @@ final class RecalculationTest {
     }
     fitOut = PlannedQuotes.fitOut();
     files.add(saved(fitOut, "fit-out.xlsx"));
+    for (Quote quote : QUOTES) {
+      files.add(
+          Export.to(folder, quote.number() + "-shop.xlsx", false)
+              .write(out -> ShopWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, out)));
+    }
     recalculated = spreadsheet.recalculated(files);
   }
 
@@ -112,6 +118,28 @@ final class RecalculationTest {
         }
       }
     }
+  }
+
+  @Test
+  void the_houses_workbook_weighs_every_line_and_finds_each_friction_loss_again() throws Exception {
+    int checked = 0;
+    for (int i = 0; i < QUOTES.size(); i++) {
+      Quote quote = QUOTES.get(i);
+      try (XSSFWorkbook workbook =
+          WorkbookReader.open(recalculated.get(packages() + FEW + 1 + i))) {
+        holdsNoError(workbook);
+        double weightLb = quote.lines().stream().mapToDouble(l -> l.goods().weightLb()).sum();
+        assertThat(WorkbookReader.figure(workbook, "picked_weight_lb"))
+            .isCloseTo(weightLb, offset(1e-6));
+        for (CrossCheck check : quote.plan().hydraulics().crossCheck()) {
+          String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
+          assertThat(WorkbookReader.figure(workbook, name))
+              .isCloseTo(check.frictionLossPsi(), offset(0.01));
+          checked++;
+        }
+      }
+    }
+    assertThat(checked).isGreaterThan(10);
   }
 
   private static int packages() {
@@ -236,11 +264,6 @@ final class RecalculationTest {
         .isCloseTo(result.requiredSourcePsi(), offset(0.01));
     assertThat(WorkbookReader.figure(workbook, "delivered_psi"))
         .isCloseTo(result.deliveredPsi(), offset(0.01));
-    for (CrossCheck check : result.crossCheck()) {
-      String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
-      assertThat(WorkbookReader.figure(workbook, name))
-          .isCloseTo(check.frictionLossPsi(), offset(0.01));
-    }
     XSSFSheet sheet = workbook.getSheet("Hydraulics");
     int first = WorkbookReader.named(workbook, "profile_first").getRowIndex();
     for (int i = 0; i < result.profile().size(); i++) {
