@@ -24,7 +24,7 @@ import java.util.Optional;
  * engineer can read it, change the flow and see it move.
  */
 final class HydraulicsSheet {
-  static final int[] WIDTHS = {42, 12, 8, 13, 11, 12, 13, 12};
+  static final int[] WIDTHS = {42, 12, 8, 13, 11, 12, 12, 12};
 
   /** Ends that differ by less lie level: what is left of them is rounding. */
   private static final double LEVEL_FT = 1e-6;
@@ -176,7 +176,11 @@ final class HydraulicsSheet {
         "delivered_psi",
         "source less every loss");
     rows.formula(
-        "Margin", "delivered_psi-need_psi", "psi", "spare_psi", "below zero: the line falls short");
+        "Pressure margin",
+        "delivered_psi-need_psi",
+        "psi",
+        "spare_psi",
+        "below zero: the line falls short");
   }
 
   /** The attack lines' share of a sum of losses; nothing where there are none. */

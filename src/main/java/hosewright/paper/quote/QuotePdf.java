@@ -43,7 +43,7 @@ public final class QuotePdf {
   private static final double INDENT = 14;
   private static final double NOTE_LINE = NOTE * 1.25;
   private static final double TOTALS_PT = 6 * LINE;
-  private static final double SIGNATURE_PT = 62;
+  private static final double SIGNATURE_PT = 56;
 
   private final Quote quote;
   private final Dealer dealer;
@@ -82,7 +82,7 @@ public final class QuotePdf {
 
   private void fill() throws IOException {
     head();
-    sheet.down(8);
+    sheet.down(4);
     heading(quote.basis().title());
     if (quote.groups().size() == 1) {
       Group only = quote.groups().get(0);
@@ -279,7 +279,7 @@ public final class QuotePdf {
     keepTogether(SIGNATURE_PT);
     sheet.down(8);
     sheet.text("Accepted for " + quote.customer().name(), 0, BODY, true);
-    sheet.down(34);
+    sheet.down(30);
     sheet.rule(0, wide * 0.55);
     sheet.rule(wide * 0.65, wide);
     sheet.down(2);

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -167,9 +168,9 @@ final class RecalculationTest {
     Path file = saved(quote, "changed-" + quote.number() + ".xlsx");
     try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       XSSFSheet sheet = workbook.getSheet("Quote");
-      int first = WorkbookReader.headingRow(sheet) + 1;
+      List<XSSFRow> lines = WorkbookReader.lineRows(sheet);
       for (int i = 0; i < quote.lines().size(); i++) {
-        sheet.getRow(first + i).getCell(3).setCellValue(otherQuantity(i));
+        lines.get(i).getCell(3).setCellValue(otherQuantity(i));
       }
       try (OutputStream out = Files.newOutputStream(file)) {
         workbook.write(out);
@@ -181,12 +182,12 @@ final class RecalculationTest {
   private static void holdsOtherQuantities(XSSFWorkbook workbook, Quote quote) {
     BigDecimal subtotal = BigDecimal.ZERO;
     XSSFSheet sheet = workbook.getSheet("Quote");
-    int first = WorkbookReader.headingRow(sheet) + 1;
+    List<XSSFRow> lines = WorkbookReader.lineRows(sheet);
     for (int i = 0; i < quote.lines().size(); i++) {
       BigDecimal unit = priceAt(quote.lines().get(i), otherQuantity(i));
       BigDecimal extended = unit.multiply(BigDecimal.valueOf(otherQuantity(i)));
       subtotal = subtotal.add(extended);
-      var row = sheet.getRow(first + i);
+      XSSFRow row = lines.get(i);
       assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
           .isEqualByComparingTo(unit);
       assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
@@ -231,10 +232,10 @@ final class RecalculationTest {
 
   private static void holdsMoney(XSSFWorkbook workbook, Quote quote) {
     XSSFSheet sheet = workbook.getSheet("Quote");
-    int first = WorkbookReader.headingRow(sheet) + 1;
+    List<XSSFRow> lines = WorkbookReader.lineRows(sheet);
     for (int i = 0; i < quote.lines().size(); i++) {
       QuoteLine line = quote.lines().get(i);
-      var row = sheet.getRow(first + i);
+      XSSFRow row = lines.get(i);
       assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
           .isEqualByComparingTo(line.price().unitPrice().getAmount());
       assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
