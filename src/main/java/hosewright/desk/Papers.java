@@ -7,6 +7,7 @@ import hosewright.paper.quote.LinesCsv;
 import hosewright.paper.quote.PlainSummary;
 import hosewright.paper.quote.QuotePdf;
 import hosewright.paper.quote.QuoteWorkbook;
+import hosewright.paper.shop.ShopWorkbook;
 import hosewright.problem.BadInputException;
 import hosewright.problem.Nearest;
 import hosewright.problem.Problem;
@@ -30,10 +31,23 @@ import java.util.stream.Stream;
  * @param overwrite whether files that are there already may be replaced
  */
 public record Papers(List<String> kinds, Paper paper, Path folder, boolean overwrite) {
-  public static final List<String> KINDS = List.of("workbook", "pdf", "csv", "json", "summary");
+  public static final List<String> KINDS =
+      List.of("workbook", "pdf", "csv", "json", "summary", "shop");
 
   private static final Map<String, String> ENDINGS =
-      Map.of("workbook", ".xlsx", "pdf", ".pdf", "csv", ".csv", "json", ".json", "summary", ".txt");
+      Map.of(
+          "workbook",
+          ".xlsx",
+          "pdf",
+          ".pdf",
+          "csv",
+          ".csv",
+          "json",
+          ".json",
+          "summary",
+          ".txt",
+          "shop",
+          "-shop.xlsx");
 
   public Papers {
     kinds = List.copyOf(kinds);
@@ -91,6 +105,7 @@ public record Papers(List<String> kinds, Paper paper, Path folder, boolean overw
           switch (kind) {
             case "workbook" -> out -> QuoteWorkbook.write(quote, dealer, paper, out);
             case "pdf" -> out -> QuotePdf.write(quote, dealer, paper, out);
+            case "shop" -> out -> ShopWorkbook.write(quote, dealer, paper, out);
             case "csv" -> out -> LinesCsv.write(quote, out);
             case "json" -> Export.text(Json.write(quote) + "\n");
             default -> Export.text(PlainSummary.text(quote));

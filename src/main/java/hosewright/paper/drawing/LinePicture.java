@@ -32,6 +32,9 @@ public final class LinePicture {
   private static final double PLAIN = 7.5;
   private static final int LINES_BELOW = 4;
 
+  /** What keeps a row of parts off the next, and is not wanted under the last. */
+  private static final double BELOW_THE_LAST = 8;
+
   private static final double HEADING = 12;
 
   private final List<Mark> marks = new ArrayList<>();
@@ -75,7 +78,7 @@ public final class LinePicture {
   private Picture drawn(String repeated) {
     parts();
     LaidLine.dividesAt(steps).ifPresent(this::branches);
-    double height = rows() * rowHeight + LEGEND_HEIGHT;
+    double height = rows() * rowHeight - BELOW_THE_LAST + LEGEND_HEIGHT;
     legend(height, repeated);
     return new Picture(WIDTH, height, marks);
   }

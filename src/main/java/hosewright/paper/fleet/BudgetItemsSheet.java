@@ -3,7 +3,6 @@ package hosewright.paper.fleet;
 import hosewright.fleet.budget.FleetBudget;
 import hosewright.fleet.budget.FleetBudget.Hose;
 import hosewright.fleet.budget.FleetBudget.PriceBreak;
-import hosewright.paper.quote.BreaksSheet;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import java.util.LinkedHashMap;
@@ -20,7 +19,7 @@ final class BudgetItemsSheet {
   private final Page page;
   private final Page breaks;
   private final FleetBudget budget;
-  private final Map<String, BreaksSheet.Rows> rows = new LinkedHashMap<>();
+  private final Map<String, BreakRows> rows = new LinkedHashMap<>();
   private int first;
   private int last;
 
@@ -92,9 +91,7 @@ final class BudgetItemsSheet {
   /** A formula for an item's unit price at the quantity and in the year of cells of a sheet. */
   String priced(String item, String quantityCell, String yearCell) {
     int places = BudgetWorkbook.currency(budget).getDecimalPlaces();
-    String listed =
-        rows.get(item)
-            .unitPriceAt("ROUND(" + quantityCell + ",0)", BudgetWorkbook.BREAKS, "C", "D");
+    String listed = rows.get(item).unitPriceAt("ROUND(" + quantityCell + ",0)");
     return "ROUND(ROUND(%s*(1+price_change),%d)*(1+escalation)^(%s-1),%d)"
         .formatted(listed, places, yearCell, places);
   }
@@ -138,7 +135,8 @@ final class BudgetItemsSheet {
             .number(2, step.minimumQuantity(), Look.BODY_COUNT)
             .money(3, step.unitPrice(), Look.BODY_MONEY);
       }
-      rows.put(need.item(), new BreaksSheet.Rows(from, breaks.rowNumber()));
+      rows.put(
+          need.item(), new BreakRows(BudgetWorkbook.BREAKS, "C", "D", from, breaks.rowNumber()));
     }
     breaks.finished(heading);
   }

@@ -1,5 +1,5 @@
 /**
- * The papers of an order: the picking list and the slips for bench, suppliers and shipping.
+ * The papers of an order: the slips for shelf, bench, suppliers and shipping.
  *
  * <p>Shows an order and works nothing out. Begin with {@link SlipWorkbook}.
  */

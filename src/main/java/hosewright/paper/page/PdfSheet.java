@@ -23,6 +23,9 @@ public final class PdfSheet implements AutoCloseable {
   static final double MARGIN = 40;
   private static final double FOOT = 28;
 
+  /** What the foot takes above its baseline, and a little air. */
+  private static final double ABOVE_FOOT = 13;
+
   private final PDDocument document;
   private final PDFont font;
   private final PDRectangle size;
@@ -47,7 +50,7 @@ public final class PdfSheet implements AutoCloseable {
 
   /** Whether so much still fits on this page. */
   public boolean hasRoom(double points) {
-    return y + points <= size.getHeight() - MARGIN - FOOT;
+    return y + points <= size.getHeight() - FOOT - ABOVE_FOOT;
   }
 
   public void newPage() throws IOException {

@@ -3,7 +3,6 @@ package hosewright.paper.quote;
 import hosewright.line.model.Check;
 import hosewright.line.model.Check.Outcome;
 import hosewright.line.model.LinePlan;
-import hosewright.line.model.Unpriced;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.quote.Group;
@@ -12,13 +11,14 @@ import java.util.List;
 import java.util.Set;
 import org.apache.commons.lang3.StringUtils;
 
-/** Each check with its value and limit, then cautions and what is still to be found. */
+/** Each check with its value, its limit and where that comes from. */
 final class ChecksSheet {
-  static final int[] WIDTHS = {25, 11, 11, 11, 11, 46, 34};
+  static final int[] WIDTHS = {23, 10, 10, 10, 9, 58, 40};
 
   private static final Set<String> COUNTED = Set.of("joints", "adapters");
 
   private final Page page;
+  private boolean branched;
 
   ChecksSheet(Page page) {
     this.page = page;
@@ -26,6 +26,7 @@ final class ChecksSheet {
 
   void write(Quote quote, Group group) {
     LinePlan plan = group.plan();
+    branched = plan.layout().branched();
     page.next();
     page.span(0, page.lastColumn(), "Checks" + GroupWords.behind(quote, group), Look.TITLE);
     page.next();
@@ -35,8 +36,6 @@ final class ChecksSheet {
             List.of("Check", "Outcome", "Value", "Limit", "Unit", "Meaning", "Source"),
             Set.of(2, 3));
     plan.checks().forEach(this::check);
-    sentences("Cautions", plan.cautions());
-    sentences("Still to be sourced", plan.bill().unpriced().stream().map(Unpriced::words).toList());
     page.finished(heading);
   }
 
@@ -51,7 +50,7 @@ final class ChecksSheet {
 
   private void check(Check check) {
     page.next();
-    String leg = check.leg().map(name -> "\n" + name).orElse("");
+    String leg = check.leg().filter(any -> branched).map(name -> "\n" + name).orElse("");
     page.text(0, StringUtils.capitalize(check.name()) + leg, Look.BODY)
         .text(
             1,
@@ -70,19 +69,6 @@ final class ChecksSheet {
     } else {
       page.number(
           column, value, COUNTED.contains(check.unit()) ? Look.BODY_COUNT : Look.BODY_NUMBER);
-    }
-  }
-
-  private void sentences(String heading, List<String> sentences) {
-    if (sentences.isEmpty()) {
-      return;
-    }
-    page.gap(8);
-    page.next();
-    page.span(0, page.lastColumn(), heading, Look.SECTION);
-    for (String sentence : sentences) {
-      page.next();
-      page.span(0, page.lastColumn(), "\u2022 " + sentence, Look.TEXT);
     }
   }
 }

@@ -6,12 +6,14 @@ import hosewright.line.model.Hydraulics.Station;
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
 import hosewright.paper.sheet.FormulaRows;
+import hosewright.paper.sheet.FormulaRows.Figure;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +24,7 @@ import java.util.Optional;
  * engineer can read it, change the flow and see it move.
  */
 final class HydraulicsSheet {
-  static final int[] WIDTHS = {46, 13, 9, 14, 12, 12, 13, 15};
+  static final int[] WIDTHS = {42, 12, 8, 13, 11, 12, 12, 12};
 
   /** Ends that differ by less lie level: what is left of them is rounding. */
   private static final double LEVEL_FT = 1e-6;
@@ -65,79 +67,63 @@ final class HydraulicsSheet {
             + "not change what is sold.",
         Look.TEXT);
     inputs();
-    planned();
     pressures();
     forces();
     new ProfileTable(page, plan).write();
-    new CrossChecks(page, plan).write();
     page.finishedBelow(1);
   }
 
   private void inputs() {
     rows.section("Inputs");
     Leg supply = plan.layout().firstHoseLeg().orElseThrow();
-    rows.input("Flow in all", plan.flowGpm(), "gpm", "flow_gpm", "");
-    rows.input(
-        "Parallel lines", supply.lines(), "", "parallel_lines", "Each carries an equal share.");
-    rows.input("Hose laid in one line", laidFt(supply), "ft", "laid_ft", "");
-    plan.layout().branchLeg().ifPresent(this::attackInputs);
-    rows.input(
-        "Friction coefficient C",
-        coefficient(supply),
-        "",
-        "friction_c",
-        "psi per 100 ft at 100 gpm: " + result.frictionBasis());
-    rows.input("Rise, source to appliance", riseFt(result), "ft", "rise_ft", "Negative downhill.");
-    rows.input("Pressure per foot of rise", psiPerFt(result), "psi/ft", "psi_per_ft", "");
-    rows.input("Pressure needed at the appliance", plan.needPsi(), "psi", "need_psi", "");
-    sourcePressure();
-    rows.input(
-        "Loss in appliances in the line",
-        result.applianceLossPsi(),
-        "psi",
-        "appliance_psi",
-        "As stated by their makers or taught; it does not follow the flow by itself.");
-    rows.input(
-        "Closed: pressure at the source",
-        result.profile().get(0).closedPsi(),
-        "psi",
-        "closed_source_psi",
-        "With no water flowing.");
+    List<Figure> inputs = new ArrayList<>();
+    inputs.add(Figure.input("Flow in all", plan.flowGpm(), "gpm", "flow_gpm"));
+    inputs.add(Figure.input("Lines that share it evenly", supply.lines(), "", "parallel_lines"));
+    inputs.add(Figure.input("Hose laid in one line", laidFt(supply), "ft", "laid_ft"));
+    inputs.add(Figure.input("Friction coefficient C", coefficient(supply), "", "friction_c"));
+    plan.layout().branchLeg().ifPresent(attack -> attackInputs(attack, inputs));
+    inputs.add(Figure.input("Rise, source to appliance", riseFt(result), "ft", "rise_ft"));
+    inputs.add(Figure.input("Pressure per foot of rise", psiPerFt(result), "psi/ft", "psi_per_ft"));
+    inputs.add(Figure.input("Pressure needed at the appliance", plan.needPsi(), "psi", "need_psi"));
+    inputs.add(
+        result
+            .sourcePsi()
+            .map(psi -> Figure.input("Pressure at the source", psi, "psi", "source_psi"))
+            .orElse(Figure.empty("Pressure at the source", "psi", "source_psi")));
+    inputs.add(
+        Figure.input(
+            "Loss in appliances in the line", result.applianceLossPsi(), "psi", "appliance_psi"));
+    inputs.add(
+        Figure.input(
+            "Source with the nozzle shut",
+            result.profile().get(0).closedPsi(),
+            "psi",
+            "closed_source_psi"));
+    rows.inPairs(inputs);
+    rows.note(
+        "C is psi per 100 ft at 100 gpm: "
+            + basis(supply)
+            + ". Without a pressure at the source the line gets what it requires. That pressure and"
+            + " the loss in appliances do not follow the flow by themselves. Downhill the rise is"
+            + " negative.");
   }
 
-  private void attackInputs(Leg attack) {
-    rows.input(
-        "Attack lines behind the wye",
-        attack.lines(),
-        "",
-        "attack_lines",
-        "Each carries an equal share to an appliance of its own.");
-    rows.input("Hose laid in one attack line", laidFt(attack), "ft", "attack_ft", "");
-    rows.input(
-        "Friction coefficient C of the attack lines",
-        coefficient(attack),
-        "",
-        "attack_c",
-        "psi per 100 ft at 100 gpm: " + attack.water().friction().basis());
+  private String basis(Leg supply) {
+    return result.frictionBasis()
+        + plan.layout()
+            .branchLeg()
+            .map(attack -> attack.water().friction().basis())
+            .filter(basis -> !basis.equals(supply.water().friction().basis()))
+            .map(basis -> "; of the attack lines: " + basis)
+            .orElse("");
   }
 
-  private void sourcePressure() {
-    String label = "Pressure at the source";
-    String words = "At the flow above, which it does not follow. Empty: what the line requires.";
-    result
-        .sourcePsi()
-        .ifPresentOrElse(
-            psi -> rows.input(label, psi, "psi", "source_psi", words),
-            () -> rows.emptyInput(label, "psi", "source_psi", words));
-  }
-
-  private void planned() {
-    rows.section("As planned, for scaling");
-    rows.fixed("Flow", plan.flowGpm(), "gpm", "planned_gpm", "");
-    rows.fixed("Loss in fittings", result.adapterLossPsi(), "psi", "planned_adapter_psi", "");
-    rows.fixed("Loss in appliances", result.applianceLossPsi(), "psi", "planned_appliance_psi", "");
-    rows.fixed("Speed of the water", result.velocityFtPerS(), "ft/s", "planned_ft_per_s", "");
-    rows.fixed("Time to fill", result.fillMinutes(), "min", "planned_fill_min", "");
+  private static void attackInputs(Leg attack, List<Figure> inputs) {
+    inputs.add(Figure.input("Attack lines behind the wye", attack.lines(), "", "attack_lines"));
+    inputs.add(Figure.input("Hose laid in one attack line", laidFt(attack), "ft", "attack_ft"));
+    inputs.add(
+        Figure.input(
+            "Friction coefficient C of the attack lines", coefficient(attack), "", "attack_c"));
   }
 
   private void pressures() {
@@ -161,11 +147,11 @@ final class HydraulicsSheet {
     rows.formula(
         "Elevation loss", "rise_ft*psi_per_ft", "psi", "elevation_psi", "rise \u00d7 psi per foot");
     rows.formula(
-        "Loss in fittings",
-        "planned_adapter_psi*(flow_gpm/planned_gpm)^2",
+        "Fitting loss",
+        exact(result.adapterLossPsi()) + "*(flow_gpm/" + exact(plan.flowGpm()) + ")^2",
         "psi",
         "adapter_psi",
-        "by the square of the flow");
+        "by the square of the flow, from what was planned");
     Optional<Station> summit = new SummitRows(rows, plan).write();
     String needed =
         "need_psi+friction_psi" + attack("+") + "+elevation_psi+adapter_psi+appliance_psi";
@@ -184,13 +170,13 @@ final class HydraulicsSheet {
         "start_psi",
         "as given above, else as required");
     rows.formula(
-        "Arrives at the appliance",
+        "Delivered pressure",
         "start_psi-friction_psi" + attack("-") + "-elevation_psi-adapter_psi-appliance_psi",
         "psi",
         "delivered_psi",
         "source less every loss");
     rows.formula(
-        "To spare",
+        "Pressure margin",
         "delivered_psi-need_psi",
         "psi",
         "spare_psi",
@@ -203,48 +189,66 @@ final class HydraulicsSheet {
   }
 
   private void forces() {
-    rows.section("Speed, force and weight");
-    rows.formula(
-        "Speed of the water",
-        "planned_ft_per_s*flow_gpm/planned_gpm",
-        "ft/s",
-        "speed_ft_per_s",
-        plan.layout().branchLeg().isPresent() ? "in the hose where it is fastest" : "in the hose");
-    surge("Rise on sudden closure, low estimate", result.surgeLowPsi(), "surge_low_psi");
-    surge("Rise on sudden closure, high estimate", result.surgeHighPsi(), "surge_high_psi");
-    result
-        .reactionLbf()
-        .ifPresent(
-            lbf ->
-                rows.fixed(
-                    "Nozzle reaction at the planned flow",
-                    lbf,
-                    "lbf",
-                    "reaction_lbf",
-                    "More while it opens: open and close slowly."));
-    rows.fixed("Water in one line", result.waterGal(), "gal", "water_gal", "");
+    rows.section("Velocity, force and weight");
+    String flow = "*flow_gpm/" + exact(plan.flowGpm());
+    List<Figure> figures = new ArrayList<>();
+    figures.add(
+        Figure.formula(
+            "Velocity of the water",
+            exact(result.velocityFtPerS()) + flow,
+            "ft/s",
+            "speed_ft_per_s"));
+    figures.add(
+        Figure.formula(
+            "Time to fill",
+            exact(result.fillMinutes()) + "*" + exact(plan.flowGpm()) + "/flow_gpm",
+            "min",
+            "fill_min"));
+    figures.add(
+        Figure.formula(
+            "Water hammer, low estimate",
+            exact(result.surgeLowPsi()) + flow,
+            "psi",
+            "surge_low_psi"));
+    figures.add(
+        Figure.formula(
+            "Water hammer, high estimate",
+            exact(result.surgeHighPsi()) + flow,
+            "psi",
+            "surge_high_psi"));
+    figures.add(
+        Figure.fixed("Weight of all hose, empty", result.emptyWeightLb(), "lb", "empty_lb"));
+    figures.add(
+        Figure.fixed("Weight of all hose, full", result.chargedWeightLb(), "lb", "charged_lb"));
+    figures.add(Figure.fixed("Water in one line", result.waterGal(), "gal", "water_gal"));
     plan.layout()
         .branchLeg()
         .ifPresent(
             attack ->
-                rows.fixed(
-                    "Water in one attack line",
-                    attack.water().waterGal(),
-                    "gal",
-                    "attack_water_gal",
-                    ""));
-    rows.fixed("Weight of all hose, empty", result.emptyWeightLb(), "lb", "empty_lb", "");
-    rows.fixed("Weight of all hose, full", result.chargedWeightLb(), "lb", "charged_lb", "");
-    rows.formula("Time to fill", "planned_fill_min*planned_gpm/flow_gpm", "min", "fill_min", "");
+                figures.add(
+                    Figure.fixed(
+                        "Water in one attack line",
+                        attack.water().waterGal(),
+                        "gal",
+                        "attack_water_gal")));
+    result
+        .reactionLbf()
+        .ifPresent(lbf -> figures.add(Figure.fixed("Nozzle reaction", lbf, "lbf", "reaction_lbf")));
+    rows.inPairs(figures);
+    rows.note(
+        "Water hammer is the rise on a sudden closure, by the velocity (Joukowsky): an upper bound,"
+            + " so close slowly."
+            + (plan.layout().branchLeg().isPresent()
+                ? " The velocity is that in the hose where it is highest."
+                : "")
+            + (result.reactionLbf().isPresent()
+                ? " The nozzle reaction holds at the planned flow and is more while it opens."
+                : ""));
   }
 
-  private void surge(String label, double psi, String name) {
-    rows.formula(
-        label,
-        psi + "*flow_gpm/planned_gpm",
-        "psi",
-        name,
-        "by the speed (Joukowsky); an upper bound, so close slowly");
+  /** A figure as formulas write it. */
+  static String exact(double value) {
+    return new BigDecimal(String.valueOf(value)).toPlainString();
   }
 
   /** C as planned with; where another law decided, the one that gives its loss at this flow. */

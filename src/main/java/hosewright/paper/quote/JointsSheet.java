@@ -13,7 +13,7 @@ import java.util.Set;
 
 /** Every joint from source to appliance: what meets, whether it mates, and what keeps it tight. */
 final class JointsSheet {
-  static final int[] WIDTHS = {6, 22, 17, 17, 22, 8, 11, 10, 9, 32, 28};
+  static final int[] WIDTHS = {5, 22, 16, 20, 22, 8, 10, 9, 12, 36};
 
   private final Page page;
   private final PartNames names = new PartNames();
@@ -41,25 +41,35 @@ final class JointsSheet {
                 "Count",
                 "Verdict",
                 "Seal",
-                "Comes apart",
-                "Why",
-                "Source"),
+                "Removable",
+                "Why"),
             Set.of(5));
-    int number = 1;
-    String leg = "";
-    for (Joint joint : plan.joints()) {
-      if (plan.layout().branched() && !joint.leg().equals(leg)) {
-        leg = joint.leg();
-        page.next();
-        page.span(0, page.lastColumn(), "Leg " + leg, Look.STRONG);
-      }
-      joint(number++, joint);
+    int last = plan.joints().size() - 1;
+    for (int i = 0; i < last; i++) {
+      joint(plan, i);
     }
-    gaskets(plan);
+    // Sentences alone under a repeated heading would look like an empty table.
+    page.together(
+        () -> {
+          if (last >= 0) {
+            joint(plan, last);
+          }
+          gaskets(plan);
+        });
     page.finished(heading);
   }
 
-  private void joint(int number, Joint joint) {
+  private void joint(LinePlan plan, int at) {
+    Joint joint = plan.joints().get(at);
+    boolean newLeg = at == 0 || !plan.joints().get(at - 1).leg().equals(joint.leg());
+    if (plan.layout().branched() && newLeg) {
+      page.next();
+      page.span(0, page.lastColumn(), "Leg " + joint.leg(), Look.STRONG);
+    }
+    row(at + 1, joint);
+  }
+
+  private void row(int number, Joint joint) {
     page.next();
     page.number(0, number, Look.BODY_ORDER)
         .text(1, names.of(joint.upstream()), Look.BODY)
@@ -73,8 +83,7 @@ final class JointsSheet {
             joint.fit().verdict() == Outcome.MATES ? Look.BODY_STRONG : Look.BODY_ALARM)
         .text(7, JointWords.seal(joint.fit().seal()), Look.BODY_CENTRE)
         .text(8, joint.fit().removable() ? "yes" : "no", Look.BODY_CENTRE)
-        .text(9, joint.fit().reason(), Look.BODY)
-        .text(10, joint.fit().source(), Look.BODY);
+        .text(9, joint.fit().reason(), Look.BODY);
   }
 
   private void gaskets(LinePlan plan) {

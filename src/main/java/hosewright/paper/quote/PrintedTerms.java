@@ -16,6 +16,8 @@ import java.util.Set;
 
 /** The sentences every paper of a quote carries: terms and cautions. */
 final class PrintedTerms {
+  static final String CAUTIONS = "Cautions";
+
   private PrintedTerms() {}
 
   /** Headings and their sentences in the order papers show them; some may be empty. */
@@ -35,7 +37,7 @@ final class PrintedTerms {
             .toList());
     sections.put("Notes", quote.offer().amendments().notes());
     sections.put("Terms", of(quote));
-    sections.put("Cautions", cautions(quote));
+    sections.put(CAUTIONS, cautions(quote));
     return sections;
   }
 

@@ -32,7 +32,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * tell them apart on a black-and-white printer.
  */
 final class ProfileChart {
-  static final int ROWS_HIGH = 22;
+  static final int ROWS_HIGH = 14;
   static final int HEIGHT_ROWS_HIGH = 12;
 
   private final XSSFSheet sheet;
@@ -105,16 +105,10 @@ final class ProfileChart {
     legend.setPosition(LegendPosition.BOTTOM);
     XDDFScatterChartData lines = over(chart, "Gauge pressure, psi");
     series(lines, 4, "Flowing", PresetLineDash.SOLID, 2.25, MarkerStyle.CIRCLE);
-    series(lines, 5, "Closed", PresetLineDash.DASH, 1.5, MarkerStyle.SQUARE);
+    series(lines, 5, "Nozzle shut", PresetLineDash.DASH, 1.5, MarkerStyle.SQUARE);
     series(lines, 6, "Needed at the end", PresetLineDash.DOT, 1.5, MarkerStyle.NONE);
     if (sheet.getRow(first).getCell(7) != null) {
-      series(
-          lines,
-          7,
-          "Lowest working pressure",
-          PresetLineDash.LARGE_DASH_DOT,
-          1.5,
-          MarkerStyle.NONE);
+      series(lines, 7, "Lowest rating", PresetLineDash.LARGE_DASH_DOT, 1.5, MarkerStyle.NONE);
     }
     chart.plot(lines);
   }

@@ -18,10 +18,7 @@ final class ProfileTable {
   static final String CHART_ROW = "profile_chart";
   static final String HEIGHT_CHART_ROW = "height_chart";
 
-  /** What fittings take now over what they took as planned. */
-  static final String FITTINGS_NOW =
-      "IF(planned_adapter_psi+planned_appliance_psi=0,0,"
-          + "(adapter_psi+appliance_psi)/(planned_adapter_psi+planned_appliance_psi))";
+  static final int ROWS_BESIDE_A_CHART = 24;
 
   /** Heights that differ by less look alike on paper. */
   private static final double UNEVEN_FT = 1;
@@ -36,8 +33,23 @@ final class ProfileTable {
     this.result = plan.hydraulics();
   }
 
+  /** Table and chart stand on one printed page where they fit on one. */
   void write() {
-    page.gap(8).newSheetOfPaper();
+    if (result.profile().size() <= ROWS_BESIDE_A_CHART) {
+      page.together(
+          () -> {
+            table();
+            charts();
+          });
+    } else {
+      page.newSheetOfPaper();
+      table();
+      page.together(this::charts);
+    }
+  }
+
+  private void table() {
+    page.gap(6);
     page.next();
     page.span(0, page.lastColumn(), "Pressure along the line", Look.SECTION);
     OptionalDouble limit = PressureLimit.lowestPsi(plan);
@@ -45,30 +57,36 @@ final class ProfileTable {
     int first = page.rowNumber() + 1;
     List<Station> stations = result.profile();
     for (int i = 0; i < stations.size(); i++) {
-      station(stations.get(i), first, limit);
+      station(stations.get(i), StationNames.shown(stations, i), first, limit);
       if (i == 0) {
         page.named(1, FIRST_ROW);
       }
     }
     page.named(1, LAST_ROW);
-    page.gap(8);
-    boolean uneven = uneven(stations);
-    if (uneven) {
-      // The two charts are read one below the other.
-      page.newSheetOfPaper();
-    }
+  }
+
+  private void charts() {
+    page.gap(4);
     page.next();
     page.named(0, CHART_ROW);
     for (int i = 0; i < ProfileChart.ROWS_HIGH; i++) {
       page.gap(14);
     }
-    if (uneven) {
+    if (uneven(result.profile())) {
       page.next();
       page.named(0, HEIGHT_CHART_ROW);
       for (int i = 0; i < ProfileChart.HEIGHT_ROWS_HIGH; i++) {
         page.gap(14);
       }
     }
+  }
+
+  /** What fittings take now over what they took as planned, as formulas write it. */
+  static String fittingsNow(LinePlan plan) {
+    double plannedPsi = plan.hydraulics().adapterLossPsi() + plan.hydraulics().applianceLossPsi();
+    return plannedPsi == 0
+        ? "0"
+        : "(adapter_psi+appliance_psi)/" + HydraulicsSheet.exact(plannedPsi);
   }
 
   /** Whether the ground is more than one slope, so that it is worth drawing. */
@@ -82,21 +100,21 @@ final class ProfileTable {
   private void heading(boolean limited) {
     page.next();
     page.text(0, "Station", Look.HEAD)
-        .text(1, "Hose laid so far, ft", Look.HEAD_RIGHT)
+        .text(1, "Hose laid, ft", Look.HEAD_RIGHT)
         .text(2, "Height, ft", Look.HEAD_RIGHT)
-        .text(3, "Fittings so far at planned flow, psi", Look.HEAD_RIGHT)
+        .text(3, "Fitting loss as planned, psi", Look.HEAD_RIGHT)
         .text(4, "Flowing, psi", Look.HEAD_RIGHT)
-        .text(5, "Closed, psi", Look.HEAD_RIGHT)
-        .text(6, "Needed at the end, psi", Look.HEAD_RIGHT);
+        .text(5, "Nozzle shut, psi", Look.HEAD_RIGHT)
+        .text(6, "Needed at end, psi", Look.HEAD_RIGHT);
     if (limited) {
-      page.text(7, "Lowest working pressure, psi", Look.HEAD_RIGHT);
+      page.text(7, "Lowest rating, psi", Look.HEAD_RIGHT);
     }
   }
 
-  private void station(Station station, int first, OptionalDouble limit) {
+  private void station(Station station, String name, int first, OptionalDouble limit) {
     int row = page.next();
     String climbed = "(C" + row + "-C$" + first + ")*psi_per_ft";
-    page.text(0, station.name(), Look.BODY)
+    page.text(0, name, Look.BODY)
         .number(1, station.distanceFt(), loose(station.distanceFt()))
         .number(2, station.elevationFt(), loose(station.elevationFt()))
         .number(3, fittingsPsi(plan, station), Look.BODY_NUMBER)
@@ -109,7 +127,7 @@ final class ProfileTable {
                 + "-D"
                 + row
                 + "*"
-                + FITTINGS_NOW,
+                + fittingsNow(plan),
             Look.BODY_NUMBER)
         .formula(5, "closed_source_psi-" + climbed, Look.BODY_NUMBER)
         .formula(6, "need_psi", Look.BODY_NUMBER);

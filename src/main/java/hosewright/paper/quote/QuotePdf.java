@@ -33,9 +33,17 @@ public final class QuotePdf {
   private static final double BODY = 9;
 
   /** Share of the width that dealer and customer stand in. */
-  private static final double HEAD_SHARE = 0.65;
+  private static final double HEAD_SHARE = 0.62;
 
   private static final double LINE = BODY * 1.3;
+
+  /** Terms and cautions. */
+  private static final double NOTE = 8;
+
+  private static final double INDENT = 14;
+  private static final double NOTE_LINE = NOTE * 1.25;
+  private static final double TOTALS_PT = 6 * LINE;
+  private static final double SIGNATURE_PT = 56;
 
   private final Quote quote;
   private final Dealer dealer;
@@ -74,12 +82,12 @@ public final class QuotePdf {
 
   private void fill() throws IOException {
     head();
-    sheet.down(8);
+    sheet.down(4);
     heading(quote.basis().title());
     if (quote.groups().size() == 1) {
       Group only = quote.groups().get(0);
       purpose(only);
-      new PdfLines(sheet, quote).write(quote.lines());
+      new PdfLines(sheet, quote).write(quote.lines(), TOTALS_PT);
       totals();
     } else {
       paragraph("A purchase of " + quote.groups().size() + " groups.", 0);
@@ -91,7 +99,12 @@ public final class QuotePdf {
       section(part.getKey(), part.getValue());
     }
     signature();
-    sheet.finish("Quote " + quote.number() + ", revision " + quote.revision());
+    sheet.finish(
+        "Quote "
+            + quote.number()
+            + ", revision "
+            + quote.revision()
+            + DraftMark.of(quote).map(mark -> ", " + mark).orElse(""));
   }
 
   private void purpose(Group group) throws IOException {
@@ -121,7 +134,7 @@ public final class QuotePdf {
       keepTogether(drawn(group) + 7 * LINE);
       heading(group.number() + ". " + group.heading().words());
       purpose(group);
-      lines.write(quote.lines(group));
+      lines.write(quote.lines(group), 2 * LINE);
       lines.subtotal(group);
     }
   }
@@ -153,23 +166,27 @@ public final class QuotePdf {
                     headLines("For " + quote.customer().name(), true),
                     headLines(quote.customer().address(), false)))
             .toList();
-    List<String> right =
-        List.of(
-            "Quote " + quote.number(),
-            "Revision "
-                + quote.revision()
-                + " ("
-                + quote.status().name().toLowerCase(Locale.ROOT)
-                + ")",
-            "Date " + quote.validity().date(),
-            "Valid until " + quote.validity().validUntil(),
-            "Lead time: " + PrintedTerms.lead(quote));
+    List<HeadLine> right =
+        Stream.concat(
+                DraftMark.of(quote).map(mark -> new HeadLine(mark, true)).stream(),
+                Stream.of(
+                        "Quote " + quote.number(),
+                        "Revision "
+                            + quote.revision()
+                            + " ("
+                            + quote.status().name().toLowerCase(Locale.ROOT)
+                            + ")",
+                        "Date " + quote.validity().date(),
+                        "Valid until " + quote.validity().validUntil(),
+                        "Lead time: " + PrintedTerms.lead(quote))
+                    .map(text -> new HeadLine(text, false)))
+            .toList();
     for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
       if (i < left.size()) {
         sheet.text(left.get(i).text(), 0, BODY, left.get(i).bold());
       }
       if (i < right.size()) {
-        sheet.textEndingAt(right.get(i), wide, BODY, false);
+        sheet.textEndingAt(right.get(i).text(), wide, BODY, right.get(i).bold());
       }
       sheet.down(LINE);
     }
@@ -185,7 +202,7 @@ public final class QuotePdf {
   }
 
   private void totals() throws IOException {
-    keepTogether(6 * LINE);
+    keepTogether(TOTALS_PT);
     sheet.down(4);
     total("Subtotal", quote.totals().subtotal(), false);
     total(
@@ -223,12 +240,20 @@ public final class QuotePdf {
     if (sentences.isEmpty()) {
       return;
     }
-    sheet.down(8);
+    sheet.down(6);
     heading(heading);
-    for (String sentence : sentences) {
-      keepTogether(LINE);
-      sheet.text("\u2022", 4, BODY, false);
-      paragraph(sentence, 16);
+    int last = heading.equals(PrintedTerms.CAUTIONS) ? sentences.size() - 1 : sentences.size();
+    for (int i = 0; i < sentences.size(); i++) {
+      List<String> lines =
+          Lettering.sans().wrap(PdfSheet.shown(sentences.get(i)), NOTE, wide - INDENT);
+      // No page begins with the place to sign, nor with the end of a sentence.
+      keepTogether(lines.size() * NOTE_LINE + (i == last ? SIGNATURE_PT : 0));
+      sheet.text("\u2022", 4, NOTE, false);
+      for (String line : lines) {
+        keepTogether(NOTE_LINE);
+        sheet.text(line, INDENT, NOTE, false);
+        sheet.down(NOTE_LINE);
+      }
     }
   }
 
@@ -236,10 +261,10 @@ public final class QuotePdf {
     keepTogether(4 * LINE);
     for (String line : Lettering.sans().wrap(PdfSheet.shown(text), 10.5, wide)) {
       sheet.text(line, 0, 10.5, true);
-      sheet.down(14);
+      sheet.down(12);
     }
     sheet.rule(0, wide);
-    sheet.down(3);
+    sheet.down(2);
   }
 
   private void paragraph(String text, double indent) throws IOException {
@@ -251,10 +276,10 @@ public final class QuotePdf {
   }
 
   private void signature() throws IOException {
-    keepTogether(70);
-    sheet.down(16);
+    keepTogether(SIGNATURE_PT);
+    sheet.down(8);
     sheet.text("Accepted for " + quote.customer().name(), 0, BODY, true);
-    sheet.down(42);
+    sheet.down(30);
     sheet.rule(0, wide * 0.55);
     sheet.rule(wide * 0.65, wide);
     sheet.down(2);

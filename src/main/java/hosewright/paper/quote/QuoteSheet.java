@@ -9,7 +9,6 @@ import static hosewright.paper.quote.QuoteTable.UNIT_PRICE;
 
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
-import hosewright.paper.sheet.SheetSetup;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.terms.Dealer;
@@ -17,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -25,7 +23,7 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 
 /** The first sheet: the quote as its buyer reads it. */
 final class QuoteSheet {
-  static final int[] WIDTHS = {5, 17, 50, 10, 8, 13, 15, 6};
+  static final int[] WIDTHS = {5, 18, 52, 10, 7, 11, 12, 5};
   static final String SUBTOTAL = "quote_subtotal";
   static final String FREIGHT = "quote_freight";
   static final String TAXABLE = "quote_taxable";
@@ -49,20 +47,16 @@ final class QuoteSheet {
     this.table = new QuoteTable(page, quote);
   }
 
-  /** Writes the sheet and gives the rows of the lines, by their positions. */
-  Map<Integer, Integer> write(Map<Integer, BreaksSheet.Rows> breaks) {
+  void write() {
     head();
     job();
-    int heading = table.heading();
-    String subtotal = table.inTotal();
-    totals(subtotal, heading + 1, page.rowNumber());
+    int first = page.rowNumber() + 1;
+    table.inTotal(sum -> totals(sum, first, page.rowNumber()));
     table.besides();
-    table.prices(breaks);
+    table.prices();
     new QuoteTerms(page, quote).write();
     wholeQuantitiesOnly(table.rows().values());
-    SheetSetup.repeated(page.sheet(), heading);
     page.finishedBelow(1);
-    return table.rows();
   }
 
   private void head() {
@@ -82,7 +76,13 @@ final class QuoteSheet {
     page.next();
     page.span(NUMBER, DESCRIPTION, dealer.note(), Look.TEXT);
     headFact("Date", quote.validity().date().toString());
-    page.gap(6);
+    DraftMark.of(quote)
+        .ifPresentOrElse(
+            mark -> {
+              page.next();
+              page.span(NUMBER, TAXED, mark, Look.STRONG);
+            },
+            () -> page.gap(6));
     page.next();
     page.span(NUMBER, DESCRIPTION, "For " + quote.customer().name(), Look.STRONG);
     headFact("Valid until", quote.validity().validUntil().toString());

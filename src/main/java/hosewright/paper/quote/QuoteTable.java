@@ -8,11 +8,16 @@ import hosewright.paper.sheet.Page;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLine;
+import hosewright.quote.QuoteLine.Break;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /**
  * The itemised lines of the first sheet. Of a quote of several groups each stands under its title
@@ -27,6 +32,11 @@ final class QuoteTable {
   static final int UNIT_PRICE = 5;
   static final int EXTENDED = 6;
   static final int TAXED = 7;
+
+  /** Room for the last line of a table and what it comes to, points. */
+  private static final double WITH_TOTALS_PT = 9 * 16;
+
+  private static final double WITH_SUBTOTAL_PT = 4 * 16;
 
   private final Page page;
   private final Quote quote;
@@ -46,8 +56,7 @@ final class QuoteTable {
     return rows;
   }
 
-  /** Writes the heading and gives its row. */
-  int heading() {
+  private void heading() {
     String currency = QuoteWorkbook.currency(quote).getCode();
     page.next();
     page.text(NUMBER, "No.", Look.HEAD_CENTRE)
@@ -55,25 +64,41 @@ final class QuoteTable {
         .text(DESCRIPTION, "Description", Look.HEAD)
         .text(QUANTITY, "Quantity", Look.HEAD_RIGHT)
         .text(UNIT, "Unit", Look.HEAD)
-        .text(UNIT_PRICE, "Unit price " + currency, Look.HEAD_RIGHT)
-        .text(EXTENDED, "Extended " + currency, Look.HEAD_RIGHT)
+        .text(UNIT_PRICE, "Unit " + currency, Look.HEAD_RIGHT)
+        .text(EXTENDED, "Extended", Look.HEAD_RIGHT)
         .text(TAXED, "Tax", Look.HEAD_CENTRE);
-    return page.rowNumber();
   }
 
-  /** Writes the lines of the total and gives the formula of their sum. */
-  String inTotal() {
+  /**
+   * Writes the lines of the total, the last of them on one printed page with the totals.
+   *
+   * @param totals writes these from the formula of the lines' sum
+   */
+  void inTotal(Consumer<String> totals) {
     if (quote.groups().size() == 1) {
-      quote.lines().forEach(this::line);
-      return quote.lines().isEmpty() ? "0" : "SUM(G%d:G%d)".formatted(firstRow(), page.rowNumber());
+      int last = quote.lines().size() - 1;
+      heading();
+      quote.lines().subList(0, Math.max(0, last)).forEach(this::line);
+      page.together(
+          () -> {
+            headedAnew(WITH_TOTALS_PT);
+            if (last >= 0) {
+              line(quote.lines().get(last));
+            }
+            totals.accept(last < 0 ? "0" : "SUM(G%d:G%d)".formatted(firstRow(), page.rowNumber()));
+          });
+      return;
     }
     String sum =
         quote.groups().stream()
             .filter(group -> !group.optional())
             .map(group -> "G" + group(group))
             .collect(Collectors.joining("+"));
-    page.gap(6);
-    return sum.isEmpty() ? "0" : sum;
+    page.together(
+        () -> {
+          page.gap(6);
+          totals.accept(sum.isEmpty() ? "0" : sum);
+        });
   }
 
   /** Writes the groups that the buyer may have beside the total. */
@@ -89,12 +114,33 @@ final class QuoteTable {
   }
 
   /** Has each unit price look up its break, now that the rows of all lines are known. */
-  void prices(Map<Integer, BreaksSheet.Rows> breaks) {
+  void prices() {
     rows.forEach(
         (position, row) -> {
           QuoteLine line = line(position);
-          page.formulaAt(row, UNIT_PRICE, breaks.get(position).unitPriceAt(quantityOf(line)));
+          page.formulaAt(row, UNIT_PRICE, unitPrice(line));
         });
+  }
+
+  /** The price breaks stand in the formula, which may be read in the cell. */
+  private String unitPrice(QuoteLine line) {
+    List<Break> breaks =
+        line.netBreaks().stream().sorted(Comparator.comparingInt(Break::minimumQuantity)).toList();
+    if (breaks.size() < 2) {
+      Money only = breaks.isEmpty() ? line.price().unitPrice() : breaks.get(0).unitPrice();
+      return only.getAmount().toPlainString();
+    }
+    // Below the smallest break the first price holds.
+    return "LOOKUP(MAX(%s,%d),{%s},{%s})"
+        .formatted(
+            quantityOf(line),
+            breaks.get(0).minimumQuantity(),
+            listed(breaks, step -> String.valueOf(step.minimumQuantity())),
+            listed(breaks, step -> step.unitPrice().getAmount().toPlainString()));
+  }
+
+  private static String listed(List<Break> breaks, Function<Break, String> figure) {
+    return breaks.stream().map(figure).collect(Collectors.joining(","));
   }
 
   /** The first row of a line. */
@@ -127,15 +173,30 @@ final class QuoteTable {
 
   /** Writes a group and gives the row of its subtotal. */
   private int group(Group group) {
-    page.gap(6);
-    page.next();
-    page.span(NUMBER, TAXED, group.number() + ". " + group.heading().words(), Look.SECTION);
-    page.next();
-    page.span(NUMBER, TAXED, GroupWords.summary(group), Look.TEXT);
-    drawing(group);
-    quote.lines(group).forEach(this::line);
-    page.next();
     List<QuoteLine> lines = quote.lines(group);
+    page.together(
+        () -> {
+          page.gap(6);
+          page.next();
+          page.span(NUMBER, TAXED, group.number() + ". " + group.heading().words(), Look.SECTION);
+          page.next();
+          page.span(NUMBER, TAXED, GroupWords.summary(group), Look.TEXT);
+          drawing(group);
+          heading();
+          lines.stream().limit(1).forEach(this::line);
+        });
+    lines.stream().skip(1).limit(Math.max(0, lines.size() - 2)).forEach(this::line);
+    page.together(
+        () -> {
+          headedAnew(WITH_SUBTOTAL_PT);
+          lines.stream().skip(1).skip(Math.max(0, lines.size() - 2)).forEach(this::line);
+          subtotal(group, lines);
+        });
+    return page.rowNumber();
+  }
+
+  private void subtotal(Group group, List<QuoteLine> lines) {
+    page.next();
     String sum =
         lines.isEmpty()
             ? "0"
@@ -146,7 +207,6 @@ final class QuoteTable {
     page.span(QUANTITY, UNIT_PRICE, "Subtotal of " + group.number(), Look.LABEL)
         .formula(EXTENDED, sum, Look.MONEY)
         .named(EXTENDED, QuoteSheet.SUBTOTAL + "_" + group.number());
-    return page.rowNumber();
   }
 
   /** The drawing of what a group lays, where it lays anything. */
@@ -164,23 +224,40 @@ final class QuoteTable {
   }
 
   private void line(QuoteLine line) {
+    String words = line.goods().description() + line.note().map(n -> "\n" + n).orElse("");
+    headedAnew(heightPt(line, words));
     quote
         .heading(line)
         .ifPresent(
-            words -> {
+            heading -> {
               page.next();
-              page.span(NUMBER, TAXED, words, Look.STRONG);
+              page.span(NUMBER, TAXED, heading, Look.STRONG);
             });
     int row = page.next();
     rows.put(line.position(), row);
-    String note = line.note().map(n -> "\n" + n).orElse("");
     page.number(NUMBER, line.position(), Look.BODY_ORDER)
         .text(ITEM, line.goods().item(), Look.BODY)
-        .text(DESCRIPTION, line.goods().description() + note, Look.BODY)
+        .text(DESCRIPTION, words, Look.BODY)
         .number(QUANTITY, line.quantity(), Look.BODY_INPUT)
         .text(UNIT, line.goods().unit(), Look.BODY)
         .text(UNIT_PRICE, "", Look.BODY_MONEY)
         .formula(EXTENDED, "ROUND(D" + row + "*F" + row + "," + decimals + ")", Look.BODY_MONEY)
         .text(TAXED, line.goods().taxable() ? "T" : "", Look.BODY_CENTRE);
+  }
+
+  /** A heading on a page of its own; one that every page repeats would also stand over no lines. */
+  private void headedAnew(double wantedPt) {
+    if (!page.hasRoom(wantedPt)) {
+      page.newSheetOfPaper();
+      heading();
+    }
+  }
+
+  private double heightPt(QuoteLine line, String words) {
+    double above = quote.heading(line).isPresent() ? page.heightPt("x", Look.STRONG, NUMBER) : 0;
+    return above
+        + Math.max(
+            page.heightPt(line.goods().item(), Look.BODY, ITEM),
+            page.heightPt(words, Look.BODY, DESCRIPTION));
   }
 }

@@ -1,6 +1,5 @@
 package hosewright.paper.quote;
 
-import hosewright.paper.order.PickingSheet;
 import hosewright.paper.page.Paper;
 import hosewright.paper.sheet.Described;
 import hosewright.paper.sheet.Looks;
@@ -15,15 +14,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.joda.money.CurrencyUnit;
 
 /**
- * A quote as a workbook (.xlsx) whose figures are live: change a quantity and the price break, the
- * line, the tax and the total follow; change the flow and the pressures follow.
+ * A quote as its buyer's workbook (.xlsx), whose figures are live: change a quantity and the price
+ * break, the line, the tax and the total follow; change the flow and the pressures follow.
  *
  * <p>The same quote always gives the same bytes.
  */
@@ -61,19 +59,9 @@ public final class QuoteWorkbook {
   private void fill() {
     // A formula may use a name that a later row defines; evaluating them all reads them anyway.
     workbook.setCellFormulaValidation(false);
-    if (quote.groups().size() == 1) {
-      SheetNames.IN_ORDER.forEach(workbook::createSheet);
-    } else {
-      workbook.createSheet(SheetNames.QUOTE);
-      workbook.createSheet(SheetNames.PICKING);
-      laid().forEach(group -> SheetNames.OF_A_GROUP.forEach(one -> createSheet(one, group)));
-      workbook.createSheet(SheetNames.BREAKS);
-    }
-    Map<Integer, BreaksSheet.Rows> breaks =
-        new BreaksSheet(page(SheetNames.BREAKS, BreaksSheet.WIDTHS)).write(quote);
-    Map<Integer, Integer> rows =
-        new QuoteSheet(page(SheetNames.QUOTE, QuoteSheet.WIDTHS), quote, dealer).write(breaks);
-    new PickingSheet(page(SheetNames.PICKING, PickingSheet.WIDTHS)).write(quote, rows);
+    workbook.createSheet(SheetNames.QUOTE);
+    laid().forEach(group -> SheetNames.OF_A_GROUP.forEach(one -> createSheet(one, group)));
+    new QuoteSheet(page(SheetNames.QUOTE, QuoteSheet.WIDTHS), quote, dealer).write();
     laid().forEach(this::technical);
     XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
     TotalsCheck.holds(workbook, quote);
@@ -81,11 +69,9 @@ public final class QuoteWorkbook {
     properties();
   }
 
-  /** The groups that have technical sheets; of parts alone a quote of one group has them too. */
+  /** The groups that have technical sheets. */
   private List<Group> laid() {
-    return quote.groups().stream()
-        .filter(group -> group.laid() || quote.groups().size() == 1)
-        .toList();
+    return quote.groups().stream().filter(Group::laid).toList();
   }
 
   private void createSheet(String sheet, Group group) {
@@ -103,8 +89,6 @@ public final class QuoteWorkbook {
       hydraulics.withNamesOfItsOwn();
     }
     new HydraulicsSheet(hydraulics, quote, group).write();
-    new AlternativesSheet(page(SheetNames.ALTERNATIVES, group, AlternativesSheet.WIDTHS))
-        .write(quote, group);
     new ChecksSheet(page(SheetNames.CHECKS, group, ChecksSheet.WIDTHS)).write(quote, group);
   }
 
@@ -120,7 +104,11 @@ public final class QuoteWorkbook {
         paper,
         landscape,
         dealer.name(),
-        "Quote " + quote.number() + ", revision " + quote.revision());
+        "Quote "
+            + quote.number()
+            + ", revision "
+            + quote.revision()
+            + DraftMark.of(quote).map(mark -> ", draft").orElse(""));
     return new Page(workbook.getSheet(sheet), looks, widths);
   }
 

@@ -35,7 +35,7 @@ final class SummitRows {
     rows.input(
         "Summit: pressure kept", kept.get().limit(), "psi", "summit_keep_psi", kept.get().source());
     rows.fixed(
-        "Summit: loss in fittings before it, as planned",
+        "Summit: fitting loss before it, as planned",
         ProfileTable.fittingsPsi(plan, summit),
         "psi",
         "summit_fittings_psi",
@@ -45,7 +45,7 @@ final class SummitRows {
         "summit_keep_psi+summit_ft*psi_per_ft+"
             + ProfileTable.frictionUpTo(plan, "summit_laid_ft", "+")
             + "+summit_fittings_psi*"
-            + ProfileTable.FITTINGS_NOW,
+            + ProfileTable.fittingsNow(plan),
         "psi",
         REQUIRED,
         "kept there, the height and every loss before it");

@@ -31,20 +31,37 @@ final class WaysTable {
   }
 
   private void way(WayThrough way, String suffix) {
-    page.gap(8).newSheetOfPaper();
+    List<Station> stations = way.profile();
+    if (stations.size() > ProfileTable.ROWS_BESIDE_A_CHART) {
+      page.newSheetOfPaper();
+      table(way, stations, suffix);
+      page.together(() -> chart(suffix));
+    } else {
+      page.together(
+          () -> {
+            table(way, stations, suffix);
+            chart(suffix);
+          });
+    }
+  }
+
+  private void table(WayThrough way, List<Station> stations, String suffix) {
+    page.gap(6);
     page.next();
     page.span(0, page.lastColumn(), "Pressure along " + way.words(), Look.SECTION);
     OptionalDouble limit = PressureLimit.lowestPsi(plan);
     heading(limit.isPresent());
-    List<Station> stations = way.profile();
     for (int i = 0; i < stations.size(); i++) {
-      station(stations.get(i), plan.needPsi(way), limit);
+      station(stations, i, plan.needPsi(way), limit);
       if (i == 0) {
         page.named(1, ProfileTable.FIRST_ROW + suffix);
       }
     }
     page.named(1, ProfileTable.LAST_ROW + suffix);
-    page.gap(8);
+  }
+
+  private void chart(String suffix) {
+    page.gap(4);
     page.next();
     page.named(0, ProfileTable.CHART_ROW + suffix);
     for (int i = 0; i < ProfileChart.ROWS_HIGH; i++) {
@@ -55,23 +72,24 @@ final class WaysTable {
   private void heading(boolean limited) {
     page.next();
     page.text(0, "Station", Look.HEAD)
-        .text(1, "Hose laid so far, ft", Look.HEAD_RIGHT)
+        .text(1, "Hose laid, ft", Look.HEAD_RIGHT)
         .text(2, "Height, ft", Look.HEAD_RIGHT)
-        .text(3, "", Look.HEAD_RIGHT)
+        .text(3, "Less than at the source, psi", Look.HEAD_RIGHT)
         .text(4, "Flowing, psi", Look.HEAD_RIGHT)
-        .text(5, "Closed, psi", Look.HEAD_RIGHT)
-        .text(6, "Needed at the end, psi", Look.HEAD_RIGHT);
+        .text(5, "Nozzle shut, psi", Look.HEAD_RIGHT)
+        .text(6, "Needed at end, psi", Look.HEAD_RIGHT);
     if (limited) {
-      page.text(7, "Lowest working pressure, psi", Look.HEAD_RIGHT);
+      page.text(7, "Lowest rating, psi", Look.HEAD_RIGHT);
     }
   }
 
-  private void station(Station station, double needPsi, OptionalDouble limit) {
+  private void station(List<Station> stations, int at, double needPsi, OptionalDouble limit) {
+    Station station = stations.get(at);
     page.next();
-    page.text(0, station.name(), Look.BODY)
+    page.text(0, StationNames.shown(stations, at), Look.BODY)
         .number(1, station.distanceFt(), Look.BODY_NUMBER)
         .number(2, station.elevationFt(), Look.BODY_NUMBER)
-        .text(3, "", Look.BODY)
+        .number(3, stations.get(0).flowingPsi() - station.flowingPsi(), Look.BODY_NUMBER)
         .number(4, station.flowingPsi(), Look.BODY_NUMBER)
         .number(5, station.closedPsi(), Look.BODY_NUMBER)
         .number(6, needPsi, Look.BODY_NUMBER);

@@ -10,6 +10,8 @@ public enum Look {
   INDENTED(new Spec().indented()),
   INDENTED_STRONG(new Spec().bold().indented()),
   SMALL(new Spec().size(8)),
+  NOTE(new Spec().size(9)),
+  SMALL_CENTRE(new Spec().centred().size(9)),
   NAME(new Spec().bold().size(16).oneLine()),
   TITLE(new Spec().bold().size(12)),
   SECTION(new Spec().bold().size(11).ruleBelow()),

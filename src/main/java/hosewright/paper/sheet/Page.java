@@ -36,8 +36,11 @@ public final class Page {
   private static final double LINE_SPACING = 1.22;
   private static final double CELL_MARGIN_PT = 4;
 
-  /** Widths are counted in digits of the first font, 7 pixels of 0.75 points each. */
-  static final double DIGIT_PT = 7 * 0.75;
+  /**
+   * Widths are counted in digits of the first font, which are as wide as this where letters are not
+   * fitted to the dots of a screen; where they are, letters shrink with the columns.
+   */
+  static final double DIGIT_PT = 5.56;
 
   private static final double INDENT_PT = 7;
 
@@ -45,8 +48,14 @@ public final class Page {
   private final Looks looks;
   private final int[] widths;
   private final Map<Integer, Double> heights = new HashMap<>();
+  private final double paperPt;
   private int row = -1;
   private boolean ownNames;
+
+  /** The first row of the present printed page. */
+  private int pageStart;
+
+  private boolean together;
 
   /**
    * @param widths column widths in digits, first column first
@@ -58,6 +67,7 @@ public final class Page {
     for (int column = 0; column < widths.length; column++) {
       sheet.setColumnWidth(column, widths[column] * 256);
     }
+    this.paperPt = SheetSetup.scaled(sheet, widthPt(0, lastColumn()));
   }
 
   public XSSFSheet sheet() {
@@ -70,9 +80,63 @@ public final class Page {
 
   /** Starts the next row and gives its number as formulas write it (1 for the first). */
   public int next() {
+    settle();
     row++;
     sheet.createRow(row);
     return row + 1;
+  }
+
+  /** Where the row that is done no longer fits, a printed page begins with it. */
+  private void settle() {
+    if (!together && row > pageStart && heightPt(pageStart, row) > paperPt) {
+      breakBefore(row);
+    }
+  }
+
+  private void breakBefore(int ofRow) {
+    sheet.setRowBreak(ofRow - 1);
+    pageStart = ofRow;
+  }
+
+  /** How high rows stand, both included, points. */
+  private double heightPt(int from, int to) {
+    double points = 0;
+    for (int one = from; one <= to; one++) {
+      points += heights.getOrDefault(one, (double) sheet.getDefaultRowHeightInPoints());
+    }
+    return points;
+  }
+
+  /** Whether so much more fits on the present printed page, below the present row. */
+  public boolean hasRoom(double points) {
+    return heightPt(pageStart, row) + points <= paperPt;
+  }
+
+  /** Writes rows that no printed page parts, unless they are more than a page. */
+  public void together(Runnable rows) {
+    settle();
+    int first = row + 1;
+    boolean within = together;
+    together = true;
+    rows.run();
+    together = within;
+    if (within || first <= pageStart || heightPt(pageStart, row) <= paperPt) {
+      return;
+    }
+    if (heightPt(first, row) <= paperPt) {
+      breakBefore(first);
+      return;
+    }
+    for (int one = first; one <= row; one++) {
+      if (one > pageStart && heightPt(pageStart, one) > paperPt) {
+        breakBefore(one);
+      }
+    }
+  }
+
+  /** The height of a row that shows this text whole in one column, points. */
+  public double heightPt(String text, Look look, int column) {
+    return heightPt(clean(text), look, widthPt(column, column));
   }
 
   /** Leaves a gap of a few points. */
@@ -191,6 +255,7 @@ public final class Page {
   /** Starts a new printed page with the next row. */
   public Page newSheetOfPaper() {
     sheet.setRowBreak(row);
+    pageStart = row + 1;
     return this;
   }
 
@@ -202,6 +267,7 @@ public final class Page {
 
   /** Ends a sheet of which no row repeats on every page. */
   public void finishedBelow(int frozenRow) {
+    settle();
     sheet.createFreezePane(0, frozenRow);
     SheetSetup.locked(sheet);
   }
@@ -228,7 +294,8 @@ public final class Page {
     double fitted = look.spec.bold ? width / 1.09 : width;
     int lines =
         look.spec.wrapped && !text.isEmpty() ? Lettering.sans().wrap(text, size, fitted).size() : 1;
-    return lines * size * LINE_SPACING + 3;
+    // Sentences follow one another closely; figures want air.
+    return lines * size * LINE_SPACING + (size < 10 ? 1 : 3);
   }
 
   private XSSFCell cell(int column) {

@@ -25,6 +25,9 @@ public final class StreamedSheet {
     for (int column = 0; column < widths.length; column++) {
       sheet.setColumnWidth(column, widths[column] * 256);
     }
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setFitWidth((short) 1);
+    sheet.getPrintSetup().setFitHeight((short) 0);
   }
 
   public int lastColumn() {

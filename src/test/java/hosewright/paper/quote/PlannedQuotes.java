@@ -164,6 +164,12 @@ public final class PlannedQuotes {
     return quotes;
   }
 
+  /** The first demo job: one line from a hydrant to a nozzle. */
+  static Quote plainLine() {
+    String job = JobText.write(JobFile.read(Path.of("quotes/hydrant-to-nozzle.yaml")).answers());
+    return new PlannedQuotes().quote("Q-100000", job);
+  }
+
   /** Two jobs and parts alone in one quote; the last job stands beside the total. */
   static Quote fitOut() {
     PlannedQuotes desk = new PlannedQuotes();

@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -116,9 +117,22 @@ final class QuoteWorkbookTest {
 
     workbook.forEach(
         sheet -> {
-          assertThat(sheet.getFitToPage()).isTrue();
-          assertThat(sheet.getPrintSetup().getFitWidth()).isEqualTo((short) 1);
-          assertThat(sheet.getPrintSetup().getFitHeight()).isZero();
+          // Excel passes over manual page breaks where it fits a sheet to pages by itself.
+          assertThat(sheet.getFitToPage()).isFalse();
+          int digits = 0;
+          for (int column = 0; sheet.getRow(0).getCell(column) != null; column++) {
+            digits += sheet.getColumnWidth(column) / 256;
+          }
+          // An inch less of A4 than it is wide; a digit of Arial 10 is 0.556 em.
+          double wideIn = (sheet.getPrintSetup().getLandscape() ? 297 : 210) / 25.4 - 1;
+          assertThat(digits * 5.56 / 72 * sheet.getPrintSetup().getScale() / 100)
+              .as(sheet.getSheetName())
+              .isBetween(wideIn * 0.9, wideIn);
+          assertThat(sheet.getPrintSetup().getScale())
+              .as(
+                  "print of %s stays readable: 10 points shown as 7.5 at the least",
+                  sheet.getSheetName())
+              .isGreaterThanOrEqualTo((short) 75);
           assertThat(sheet.getPrintSetup().getPaperSize()).isEqualTo(PrintSetup.A4_PAPERSIZE);
           assertThat(sheet.getFooter().getRight()).contains("&P", "&N");
           // A lone ampersand in a page header would start a command.
@@ -160,12 +174,35 @@ final class QuoteWorkbookTest {
   }
 
   @Test
-  void the_picking_list_carries_every_line_and_the_weight_of_all() throws IOException {
-    Quote quote = SampleQuotes.hydrantLine();
-    double weightLb = quote.lines().stream().mapToDouble(line -> line.goods().weightLb()).sum();
+  void a_buyer_gets_quote_joints_hydraulics_and_checks_and_nothing_of_the_house()
+      throws IOException {
+    assertThat(sheets(workbook(SampleQuotes.hydrantLine())))
+        .containsExactly("Quote", "Joints", "Hydraulics", "Checks");
+  }
 
-    assertThat(WorkbookReader.figure(workbook(quote), "picked_weight_lb"))
-        .isCloseTo(weightLb, org.assertj.core.data.Offset.offset(1e-6));
+  @Test
+  void a_draft_says_that_it_is_no_offer_and_an_issued_quote_does_not() throws IOException {
+    Quote draft = SampleQuotes.hydrantLine();
+
+    assertThat(text(workbook(inStatus(draft, Quote.Status.DRAFT)))).contains("DRAFT: not an offer");
+    assertThat(text(workbook(inStatus(draft, Quote.Status.ISSUED)))).doesNotContain("DRAFT");
+  }
+
+  private static Quote inStatus(Quote q, Quote.Status status) {
+    return new Quote(
+        q.name(), status, q.customer(), q.validity(), q.basis(), q.offer(), q.totals());
+  }
+
+  private static String text(XSSFWorkbook workbook) {
+    StringBuilder text = new StringBuilder();
+    workbook.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> text.append(cell))));
+    return text.toString();
+  }
+
+  private static List<String> sheets(XSSFWorkbook workbook) {
+    return IntStream.range(0, workbook.getNumberOfSheets())
+        .mapToObj(workbook::getSheetName)
+        .toList();
   }
 
   static XSSFWorkbook workbook(Quote quote) throws IOException {

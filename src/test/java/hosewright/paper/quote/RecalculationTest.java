@@ -10,6 +10,7 @@ import hosewright.paper.page.Export;
 import hosewright.paper.page.Paper;
 import hosewright.paper.sheet.Spreadsheet;
 import hosewright.paper.sheet.WorkbookReader;
+import hosewright.paper.shop.ShopWorkbook;
 import hosewright.quote.Discount;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
@@ -26,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -70,6 +72,11 @@ final class RecalculationTest {
     }
     fitOut = PlannedQuotes.fitOut();
     files.add(saved(fitOut, "fit-out.xlsx"));
+    for (Quote quote : QUOTES) {
+      files.add(
+          Export.to(folder, quote.number() + "-shop.xlsx", false)
+              .write(out -> ShopWorkbook.write(quote, SampleQuotes.QUILLBACK, Paper.LETTER, out)));
+    }
     recalculated = spreadsheet.recalculated(files);
   }
 
@@ -114,6 +121,28 @@ final class RecalculationTest {
     }
   }
 
+  @Test
+  void the_houses_workbook_weighs_every_line_and_finds_each_friction_loss_again() throws Exception {
+    int checked = 0;
+    for (int i = 0; i < QUOTES.size(); i++) {
+      Quote quote = QUOTES.get(i);
+      try (XSSFWorkbook workbook =
+          WorkbookReader.open(recalculated.get(packages() + FEW + 1 + i))) {
+        holdsNoError(workbook);
+        double weightLb = quote.lines().stream().mapToDouble(l -> l.goods().weightLb()).sum();
+        assertThat(WorkbookReader.figure(workbook, "picked_weight_lb"))
+            .isCloseTo(weightLb, offset(1e-6));
+        for (CrossCheck check : quote.plan().hydraulics().crossCheck()) {
+          String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
+          assertThat(WorkbookReader.figure(workbook, name))
+              .isCloseTo(check.frictionLossPsi(), offset(0.01));
+          checked++;
+        }
+      }
+    }
+    assertThat(checked).isGreaterThan(10);
+  }
+
   private static int packages() {
     return QUOTES.size() + CHANGED.size() + 1;
   }
@@ -139,9 +168,9 @@ final class RecalculationTest {
     Path file = saved(quote, "changed-" + quote.number() + ".xlsx");
     try (XSSFWorkbook workbook = WorkbookReader.open(file)) {
       XSSFSheet sheet = workbook.getSheet("Quote");
-      int first = WorkbookReader.headingRow(sheet) + 1;
+      List<XSSFRow> lines = WorkbookReader.lineRows(sheet);
       for (int i = 0; i < quote.lines().size(); i++) {
-        sheet.getRow(first + i).getCell(3).setCellValue(otherQuantity(i));
+        lines.get(i).getCell(3).setCellValue(otherQuantity(i));
       }
       try (OutputStream out = Files.newOutputStream(file)) {
         workbook.write(out);
@@ -153,12 +182,12 @@ final class RecalculationTest {
   private static void holdsOtherQuantities(XSSFWorkbook workbook, Quote quote) {
     BigDecimal subtotal = BigDecimal.ZERO;
     XSSFSheet sheet = workbook.getSheet("Quote");
-    int first = WorkbookReader.headingRow(sheet) + 1;
+    List<XSSFRow> lines = WorkbookReader.lineRows(sheet);
     for (int i = 0; i < quote.lines().size(); i++) {
       BigDecimal unit = priceAt(quote.lines().get(i), otherQuantity(i));
       BigDecimal extended = unit.multiply(BigDecimal.valueOf(otherQuantity(i)));
       subtotal = subtotal.add(extended);
-      var row = sheet.getRow(first + i);
+      XSSFRow row = lines.get(i);
       assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
           .isEqualByComparingTo(unit);
       assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
@@ -203,10 +232,10 @@ final class RecalculationTest {
 
   private static void holdsMoney(XSSFWorkbook workbook, Quote quote) {
     XSSFSheet sheet = workbook.getSheet("Quote");
-    int first = WorkbookReader.headingRow(sheet) + 1;
+    List<XSSFRow> lines = WorkbookReader.lineRows(sheet);
     for (int i = 0; i < quote.lines().size(); i++) {
       QuoteLine line = quote.lines().get(i);
-      var row = sheet.getRow(first + i);
+      XSSFRow row = lines.get(i);
       assertThat(WorkbookReader.cents(row.getCell(5).getNumericCellValue()))
           .isEqualByComparingTo(line.price().unitPrice().getAmount());
       assertThat(WorkbookReader.cents(row.getCell(6).getNumericCellValue()))
@@ -236,11 +265,6 @@ final class RecalculationTest {
         .isCloseTo(result.requiredSourcePsi(), offset(0.01));
     assertThat(WorkbookReader.figure(workbook, "delivered_psi"))
         .isCloseTo(result.deliveredPsi(), offset(0.01));
-    for (CrossCheck check : result.crossCheck()) {
-      String name = check.c().isPresent() ? "hw_friction_psi" : "dw_friction_psi";
-      assertThat(WorkbookReader.figure(workbook, name))
-          .isCloseTo(check.frictionLossPsi(), offset(0.01));
-    }
     XSSFSheet sheet = workbook.getSheet("Hydraulics");
     int first = WorkbookReader.named(workbook, "profile_first").getRowIndex();
     for (int i = 0; i < result.profile().size(); i++) {

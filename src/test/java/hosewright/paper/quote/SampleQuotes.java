@@ -35,8 +35,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -468,6 +470,60 @@ public final class SampleQuotes {
         false,
         "0.0625",
         injected);
+  }
+
+  /** A quote of 1 to 120 lines, with words of any length in them, and as many terms as may be. */
+  static Quote random(Random random) {
+    List<QuoteLine> lines = new ArrayList<>();
+    int count = 1 + random.nextInt(120);
+    for (int position = 1; position <= count; position++) {
+      int cents = 1 + random.nextInt(random.nextInt(50) == 0 ? 90_000_000 : 90_000);
+      double each = cents / 100.0;
+      lines.add(
+          line(
+              position,
+              "IT-" + words(random, 1).toUpperCase(Locale.ROOT) + "-" + random.nextInt(100_000),
+              words(random, 1 + random.nextInt(random.nextInt(8) == 0 ? 40 : 8)),
+              1 + random.nextInt(random.nextInt(20) == 0 ? 20_000 : 30),
+              each,
+              "1:" + BigDecimal.valueOf(cents, 2).toPlainString(),
+              1));
+    }
+    Quote base =
+        quote(
+            "Q-000004",
+            1,
+            words(random, 5),
+            hydrantLine().plan(),
+            lines,
+            "78.00",
+            true,
+            "0.0625",
+            customer());
+    List<String> terms = new ArrayList<>();
+    for (int i = random.nextInt(14); i > 0; i--) {
+      terms.add(words(random, 4 + random.nextInt(40)) + ".");
+    }
+    return new Quote(
+        base.name(),
+        random.nextBoolean() ? Quote.Status.DRAFT : Quote.Status.ISSUED,
+        base.customer(),
+        base.validity(),
+        base.basis(),
+        new Quote.Offer(lines, List.of(), Amendments.NONE.withTerms(terms)),
+        base.totals());
+  }
+
+  private static String words(Random random, int count) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      StringBuilder word = new StringBuilder();
+      for (int letter = 1 + random.nextInt(12); letter > 0; letter--) {
+        word.append((char) ('a' + random.nextInt(26)));
+      }
+      words.add(word.toString());
+    }
+    return String.join(" ", words);
   }
 
   /** The plan as it would stand if the first joint jammed. */

@@ -6,8 +6,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -63,5 +67,17 @@ public final class WorkbookReader {
       }
     }
     throw new AssertionError("no table heading on " + quoteSheet.getSheetName());
+  }
+
+  /** The rows of the quote's lines; a heading stands between them where a page begins. */
+  public static List<XSSFRow> lineRows(XSSFSheet quoteSheet) {
+    List<XSSFRow> lines = new ArrayList<>();
+    for (int row = headingRow(quoteSheet) + 1; row <= quoteSheet.getLastRowNum(); row++) {
+      XSSFRow one = quoteSheet.getRow(row);
+      if (one.getCell(0) != null && one.getCell(0).getCellType() == CellType.NUMERIC) {
+        lines.add(one);
+      }
+    }
+    return lines;
   }
 }

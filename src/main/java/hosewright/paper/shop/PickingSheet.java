@@ -1,4 +1,4 @@
-package hosewright.paper.order;
+package hosewright.paper.shop;
 
 import hosewright.line.model.Leg;
 import hosewright.line.model.LinePlan;
@@ -8,36 +8,27 @@ import hosewright.paper.drawing.LaidLine;
 import hosewright.paper.drawing.LaidLine.Step;
 import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
-import hosewright.paper.sheet.SheetNames;
 import hosewright.quote.Departures;
 import hosewright.quote.Group;
 import hosewright.quote.Quote;
 import hosewright.quote.QuoteLine;
 import hosewright.thread.End;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** For the person in the store room: what to take off the shelf, and how it goes together. */
-public final class PickingSheet {
-  public static final int[] WIDTHS = {8, 7, 22, 50, 10, 8, 12, 22};
-
-  /** Of both tables together, most of them two lines high. */
-  private static final int ROWS_ON_A_PAGE = 15;
+final class PickingSheet {
+  static final int[] WIDTHS = {8, 7, 22, 50, 10, 8, 12, 22};
 
   private final Page page;
 
-  public PickingSheet(Page page) {
+  PickingSheet(Page page) {
     this.page = page;
   }
 
-  /**
-   * @param quoteRows rows of the quote's lines on the first sheet, whose quantities rule here, by
-   *     the lines' positions
-   */
-  public void write(Quote quote, Map<Integer, Integer> quoteRows) {
+  void write(Quote quote) {
     page.next();
     page.span(0, page.lastColumn(), "To pick", Look.TITLE);
     int heading =
@@ -51,7 +42,7 @@ public final class PickingSheet {
         page.next();
         page.span(0, page.lastColumn(), group.heading().words(), Look.STRONG);
       }
-      quote.lines(group).forEach(line -> pick(line, quoteRows.get(line.position())));
+      quote.lines(group).forEach(this::pick);
     }
     int last = page.rowNumber();
     page.next();
@@ -61,10 +52,6 @@ public final class PickingSheet {
             last > heading ? "SUM(G" + (heading + 1) + ":G" + last + ")" : "0",
             Look.NUMBER_STRONG)
         .named(6, "picked_weight_lb");
-    int steps = groups.stream().mapToInt(group -> LaidLine.of(group.plan()).size()).sum();
-    if (quote.lines().size() + steps > ROWS_ON_A_PAGE) {
-      page.newSheetOfPaper();
-    }
     for (Group group : groups) {
       if (group.laid() || quote.groups().size() == 1) {
         assembly(quote, group);
@@ -74,14 +61,14 @@ public final class PickingSheet {
     page.finishedBelow(heading);
   }
 
-  private void pick(QuoteLine line, int quoteRow) {
+  private void pick(QuoteLine line) {
     int row = page.next();
     double eachLb = line.quantity() == 0 ? 0 : line.goods().weightLb() / line.quantity();
     page.text(0, "", Look.BOX)
         .number(1, line.position(), Look.BODY_ORDER)
         .text(2, line.goods().item(), Look.BODY)
         .text(3, line.goods().description(), Look.BODY)
-        .formula(4, SheetNames.QUOTE + "!D" + quoteRow, Look.BODY_COUNT)
+        .number(4, line.quantity(), Look.BODY_INPUT)
         .text(5, line.goods().unit(), Look.BODY)
         .formula(6, "E" + row + "*" + eachLb, Look.BODY_NUMBER)
         .text(7, line.note().orElse(""), Look.BODY);

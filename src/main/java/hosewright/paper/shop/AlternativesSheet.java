@@ -1,4 +1,4 @@
-package hosewright.paper.quote;
+package hosewright.paper.shop;
 
 import hosewright.line.model.LinePlan;
 import hosewright.line.model.LinePlan.Alternative;
@@ -19,13 +19,18 @@ final class AlternativesSheet {
     this.page = page;
   }
 
+  /** Whether there is anything to say of other ways. */
+  static boolean hasAny(LinePlan plan) {
+    return !plan.alternatives().isEmpty() || !plan.instead().isEmpty();
+  }
+
   void write(Quote quote, Group group) {
     LinePlan plan = group.plan();
     page.next();
     page.span(
         0,
         page.lastColumn(),
-        "Other ways to do the job" + GroupWords.behind(quote, group),
+        "Other ways to do the job" + ShopWorkbook.behind(quote, group),
         Look.TITLE);
     page.next();
     page.span(
@@ -34,7 +39,7 @@ final class AlternativesSheet {
         plan.alternatives().isEmpty()
             ? "No other hose size was compared."
             : "Goods only, in "
-                + QuoteWorkbook.currency(quote).getCode()
+                + quote.total().getCurrencyUnit().getCode()
                 + ", without freight and tax; the plan quoted stands first.",
         Look.TEXT);
     int heading =
@@ -42,7 +47,7 @@ final class AlternativesSheet {
             List.of(
                 "Hose, in",
                 "Couplings, in",
-                "Series",
+                "Make",
                 "Lines",
                 "Passes checks",
                 "Goods",

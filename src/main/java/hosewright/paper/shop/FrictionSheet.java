@@ -1,4 +1,4 @@
-package hosewright.paper.quote;
+package hosewright.paper.shop;
 
 import hosewright.line.model.Hydraulics.CrossCheck;
 import hosewright.line.model.Leg;
@@ -8,8 +8,10 @@ import hosewright.paper.sheet.Look;
 import hosewright.paper.sheet.Page;
 import java.util.Optional;
 
-/** The other friction laws on the same hose, live, with the friction factor solved in sight. */
-final class CrossChecks {
+/** The friction formulas on the same hose, live, with the friction factor solved in sight. */
+final class FrictionSheet {
+  static final int[] WIDTHS = {46, 13, 9, 56};
+
   /** Enough that a further step changes no digit shown, at any Reynolds number of a hose. */
   static final int COLEBROOK_STEPS = 8;
 
@@ -20,18 +22,27 @@ final class CrossChecks {
   private final FormulaRows rows;
   private final LinePlan plan;
 
-  CrossChecks(Page page, LinePlan plan) {
+  FrictionSheet(Page page, LinePlan plan) {
     this.page = page;
     this.rows = new FormulaRows(page);
     this.plan = plan;
   }
 
-  void write() {
-    if (plan.hydraulics().crossCheck().isEmpty()) {
-      return;
-    }
-    page.newSheetOfPaper();
-    rows.section("The other friction laws on the same hose");
+  /** Whether another formula was tried on the line. */
+  static boolean hasAny(LinePlan plan) {
+    return !plan.layout().branched() && !plan.hydraulics().crossCheck().isEmpty();
+  }
+
+  void write(String behind) {
+    page.next();
+    page.span(0, page.lastColumn(), "Cross-check of friction formulas" + behind, Look.TITLE);
+    page.next();
+    page.span(
+        0,
+        page.lastColumn(),
+        "The other formulas on the same hose. Boxed cells may be changed; the rest follows.",
+        Look.TEXT);
+    water();
     for (CrossCheck check : plan.hydraulics().crossCheck()) {
       check.c().ifPresent(c -> hazenWilliams(check, c));
       check
@@ -40,14 +51,47 @@ final class CrossChecks {
               roughness ->
                   darcyWeisbach(check, roughness, check.waterTemperatureF().orElse(USUAL_F)));
     }
+    page.finishedBelow(1);
+  }
+
+  /** The flow in one line, and what was planned with. */
+  private void water() {
+    rows.section("As planned");
+    Leg supply = plan.layout().firstHoseLeg().orElseThrow();
+    rows.input("Flow in all", plan.flowGpm(), "gpm", "flow_gpm", "");
+    rows.input("Parallel lines", supply.lines(), "", "parallel_lines", "");
+    rows.input("Hose laid in one line", laidFt(supply), "ft", "laid_ft", "");
+    rows.formula("Flow in one line", "flow_gpm/parallel_lines", "gpm", "line_gpm", "");
+    plan.layout()
+        .branchLeg()
+        .ifPresent(
+            attack -> {
+              rows.input("Attack lines behind the wye", attack.lines(), "", "attack_lines", "");
+              rows.input("Hose laid in one attack line", laidFt(attack), "ft", "attack_ft", "");
+              rows.formula(
+                  "Flow in one attack line", "flow_gpm/attack_lines", "gpm", "attack_gpm", "");
+            });
+    rows.fixed(
+        "Friction loss as planned",
+        plan.hydraulics().frictionLossPsi(),
+        "psi",
+        "planned_friction_psi",
+        plan.hydraulics().frictionBasis());
+  }
+
+  private static double laidFt(Leg leg) {
+    return leg.hose().map(Leg.Hose::laidFt).orElse(0.0);
   }
 
   private void hazenWilliams(CrossCheck check, double c) {
+    rows.section("Hazen-Williams");
     rows.input("Hazen-Williams C", c, "", "hw_c", "");
-    rows.input("Bore for Hazen-Williams", check.boreIn(), "in", "hw_bore_in", "");
+    rows.input("Inside diameter for Hazen-Williams", check.boreIn(), "in", "hw_bore_in", "");
     attackBoreIn()
         .ifPresent(
-            bore -> rows.input("Bore of the attack lines", bore, "in", "hw_attack_bore_in", ""));
+            bore ->
+                rows.input(
+                    "Inside diameter of the attack lines", bore, "in", "hw_attack_bore_in", ""));
     rows.formula(
         "Friction loss by Hazen-Williams",
         "4.52*(line_gpm/hw_c)^1.85/hw_bore_in^4.87*laid_ft"
@@ -60,14 +104,16 @@ final class CrossChecks {
   }
 
   private void darcyWeisbach(CrossCheck check, double roughnessIn, double waterF) {
+    rows.section("Darcy-Weisbach");
     rows.input("Roughness of the lining", roughnessIn, "in", "dw_roughness_in", "");
-    rows.input("Bore for Darcy-Weisbach", check.boreIn(), "in", "dw_bore_in", "");
-    water(waterF);
+    rows.input("Inside diameter for Darcy-Weisbach", check.boreIn(), "in", "dw_bore_in", "");
+    temperature(waterF);
     friction("", "", "line_gpm");
     attackBoreIn()
         .ifPresent(
             bore -> {
-              rows.input("Bore of the attack lines", bore, "in", "attack_dw_bore_in", "");
+              rows.input(
+                  "Inside diameter of the attack lines", bore, "in", "attack_dw_bore_in", "");
               friction("attack_", ", attack line", "attack_gpm");
             });
     rows.formula(
@@ -102,11 +148,11 @@ final class CrossChecks {
    */
   private void friction(String of, String where, String flowGpm) {
     rows.formula(
-        "Speed in this bore" + where,
+        "Speed at this diameter" + where,
         flowGpm + "*231/12/60/(PI()*" + of + "dw_bore_in^2/4)",
         "ft/s",
         of + "dw_ft_per_s",
-        "231 in\u00b3 per US gal over the bore's area");
+        "231 in\u00b3 per US gal over the area");
     rows.formula(
         "Reynolds number" + where,
         of + "dw_ft_per_s*" + of + "dw_bore_in/12/viscosity_ft2_per_s",
@@ -117,7 +163,7 @@ final class CrossChecks {
     colebrook(of, where);
   }
 
-  private void water(double waterF) {
+  private void temperature(double waterF) {
     rows.input("Water temperature", waterF, "\u00b0F", "water_f", "32 to 212");
     rows.formula("The same in Celsius", "(water_f-32)/1.8", "\u00b0C", "water_c", "");
     rows.formula(
