@@ -3,6 +3,8 @@ package hosewright.fleet.budget;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The product-limit estimate of survival from lives that enter late and are cut off.
@@ -16,9 +18,11 @@ import java.util.List;
  */
 public final class KaplanMeier {
   private final List<Step> steps;
+  private final double[] exits;
 
-  private KaplanMeier(List<Step> steps) {
+  private KaplanMeier(List<Step> steps, double[] exits) {
     this.steps = List.copyOf(steps);
+    this.exits = exits;
   }
 
   /**
@@ -53,7 +57,7 @@ public final class KaplanMeier {
       variance += atRisk == found ? 0 : (double) found / ((double) atRisk * (atRisk - found));
       steps.add(new Step(age, atRisk, found, survival, survival * Math.sqrt(variance)));
     }
-    return new KaplanMeier(steps);
+    return new KaplanMeier(steps, exits);
   }
 
   /** One step for each age at which failures were found, youngest first. */
@@ -71,6 +75,34 @@ public final class KaplanMeier {
       survival = step.survival();
     }
     return survival;
+  }
+
+  /**
+   * The most this curve and a law differ at any age with enough at risk: the Kolmogorov-Smirnov
+   * distance. A curve of steps is farthest from a smooth one just before a step, at it, or at the
+   * end (NIST/SEMATECH e-Handbook, 1.3.5.16).
+   *
+   * @param law the fraction that outlives an age, years
+   * @return empty where no failure was found with enough at risk
+   */
+  Optional<Double> largestGap(DoubleUnaryOperator law, int enough) {
+    double largest = 0;
+    double before = 1;
+    boolean found = false;
+    for (Step step : steps) {
+      if (step.atRisk() >= enough) {
+        double there = law.applyAsDouble(step.age());
+        largest = Math.max(largest, Math.abs(before - there));
+        largest = Math.max(largest, Math.abs(step.survival() - there));
+        found = true;
+      }
+      before = step.survival();
+    }
+    if (!found) {
+      return Optional.empty();
+    }
+    double last = exits[exits.length - enough];
+    return Optional.of(Math.max(largest, Math.abs(survivalAt(last) - law.applyAsDouble(last))));
   }
 
   private static int below(double[] sorted, double age) {

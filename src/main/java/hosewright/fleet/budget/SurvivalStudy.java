@@ -52,10 +52,7 @@ public record SurvivalStudy(
   private Optional<Double> largestGap(Weibull law) {
     double youngest = lives.stream().mapToDouble(Lifetime::entry).min().orElse(0);
     double given = law.survivalAt(youngest);
-    return productLimit.steps().stream()
-        .filter(step -> step.atRisk() >= ENOUGH_AT_RISK)
-        .map(step -> Math.abs(step.survival() - law.survivalAt(step.age()) / given))
-        .max(Double::compare);
+    return productLimit.largestGap(age -> law.survivalAt(age) / given, ENOUGH_AT_RISK);
   }
 
   /** The value that one in ten stays below, and the one that one in ten passes. */

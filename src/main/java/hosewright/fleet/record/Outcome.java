@@ -10,7 +10,8 @@ import java.util.Map;
  *
  * @param code the word that stands in files, for example {@code coupling-slip}
  * @param effect what it does to the section
- * @param rule code of the rule that takes the section out of service; empty where none does
+ * @param rule code of the rule that takes the section out of service, or keeps it out until it
+ *     passes; empty where none does
  * @param meaning in words
  */
 public record Outcome(String code, Effect effect, String rule, String meaning) {

@@ -47,12 +47,13 @@ public record RetirementRule(
     DECLARED
   }
 
-  /** What the made-before rule and the agency's three limits are called. */
+  /** What the rules are called that no outcome of a record names, and that of mended hose. */
   public static final String MADE_BEFORE = "made-before-1987";
 
   public static final String AGE_LIMIT = "age-limit";
   public static final String REPAIRS = "repairs";
   public static final String STREAK = "failure-streak";
+  public static final String MENDED = "mended";
   public static final String BEFORE_REGISTER = "before-register";
 
   private static final Map<String, RetirementRule> ALL = load();

@@ -75,8 +75,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
   /** Walks the records once. */
   private final class Replay {
     private final AgencyLimits limits;
-    private SectionStatus status =
-        section.status().usable() ? section.status() : SectionStatus.IN_SERVICE;
+    private SectionStatus status = usableStatus();
     private Retirement retirement;
     private double lengthFt = section.lengthFt();
     private int repairs;
@@ -109,6 +108,11 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
           Optional.ofNullable(lastTest));
     }
 
+    /** Where it stands while nothing has taken it out. */
+    private SectionStatus usableStatus() {
+      return section.status().usable() ? section.status() : SectionStatus.IN_SERVICE;
+    }
+
     private LocalDate inventoryDay() {
       return section.days().leftOn().orElse(section.days().onRecordSince());
     }
@@ -117,7 +121,7 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
     private void heedInventory() {
       if (!heeded && !section.status().usable() && status != SectionStatus.RETIRED) {
         status = section.status();
-        if (retirement == null) {
+        if (retirement == null || retirement.rule().equals(RetirementRule.MENDED)) {
           retirement = new Retirement(RetirementRule.BEFORE_REGISTER, 0, inventoryDay());
         }
       }
@@ -141,17 +145,24 @@ public record SectionLife(HoseRecord section, List<ServiceRecord> records) {
         streak = 0;
       }
       if (status == SectionStatus.REMOVED && repairedSinceOut) {
-        status = SectionStatus.IN_SERVICE;
+        status = usableStatus();
         retirement = null;
       }
       repairedSinceOut = false;
     }
 
+    /** Mended hose is out until it passes, also where nothing had taken it out before. */
     private void repair(ServiceRecord record, int number) {
       repairs++;
       repairedSinceOut = true;
-      if (status != SectionStatus.RETIRED && beyond(limits.repairs(), repairs)) {
+      if (status == SectionStatus.RETIRED) {
+        return;
+      }
+      if (beyond(limits.repairs(), repairs)) {
         retire(RetirementRule.REPAIRS, record, number);
+      } else if (status.usable()) {
+        status = SectionStatus.REMOVED;
+        retirement = new Retirement(record.outcome().rule(), number, record.date());
       }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -125,5 +126,34 @@ final class KaplanMeierTest {
     for (int i = 0; i < count; i++) {
       lives.add(life);
     }
+  }
+
+  /**
+   * NIST/SEMATECH e-Handbook, 1.3.5.16: the largest of F(Y) - (i-1)/N and i/N - F(Y) over the
+   * ordered points, F the law's share that has failed. The late failures make it largest just
+   * before the first step, 0.6 at the age of 3.
+   */
+  @Test
+  void the_distance_to_a_law_is_taken_just_before_each_step_too() {
+    double[] ages = {3, 3.5, 4, 4.5};
+    List<Lifetime> lives = Arrays.stream(ages).mapToObj(age -> new Lifetime(0, age, age)).toList();
+    double expected = 0;
+    for (int i = 1; i <= ages.length; i++) {
+      double share = ages[i - 1] / 5;
+      expected = Math.max(expected, share - (i - 1.0) / ages.length);
+      expected = Math.max(expected, (double) i / ages.length - share);
+    }
+    assertThat(KaplanMeier.of(lives).largestGap(age -> 1 - age / 5, 1).orElseThrow())
+        .isCloseTo(expected, within(1e-12))
+        .isCloseTo(0.6, within(1e-12));
+  }
+
+  @Test
+  void the_distance_to_a_law_is_taken_after_the_last_step_up_to_the_last_age_seen() {
+    List<Lifetime> lives =
+        List.of(new Lifetime(0, 1, 1), new Lifetime(0, 4, Double.POSITIVE_INFINITY));
+    // One of two fails at 1, where the law says 0.8; the other is sound at 4, where it says 0.05.
+    assertThat(KaplanMeier.of(lives).largestGap(age -> age < 2 ? 0.8 : 0.05, 1).orElseThrow())
+        .isCloseTo(0.45, within(1e-12));
   }
 }

@@ -49,6 +49,53 @@ final class SectionLifeTest {
     assertThat(standing.repairs()).isEqualTo(1);
   }
 
+  /**
+   * Source: NFPA 1962-2018, 7.1.11 (secondary summary): hose is tested when couplings are attached
+   * or reattached. For hose mended otherwise: common practice, no source.
+   */
+  @Test
+  void hose_recoupled_or_mended_without_a_failure_stays_out_until_it_passes() {
+    for (String outcome : List.of("recoupled", "repaired")) {
+      SectionLife mended =
+          life(
+              Sections.record("H-1", "2016-05-02", "pass"),
+              Sections.record("H-1", "2016-09-01", outcome));
+      Standing standing = mended.standing(AgencyLimits.NONE);
+      assertThat(standing.status()).as(outcome).isEqualTo(SectionStatus.REMOVED);
+      assertThat(standing.retirement())
+          .as(outcome)
+          .contains(new Retirement("mended", 2, LocalDate.of(2016, 9, 1)));
+      Standing passed =
+          mended.with(Sections.record("H-1", "2016-09-02", "pass")).standing(AgencyLimits.NONE);
+      assertThat(passed.status()).as(outcome).isEqualTo(SectionStatus.IN_SERVICE);
+      assertThat(passed.retirement()).as(outcome).isEmpty();
+      assertThat(Lifetime.of(mended, AgencyLimits.NONE).orElseThrow().hasFailed())
+          .as(outcome)
+          .isFalse();
+    }
+  }
+
+  @Test
+  void hose_in_reserve_goes_back_to_reserve_when_it_was_mended_and_passes() {
+    SectionLife life =
+        new SectionLife(
+            Sections.of("H-1", MADE, SectionStatus.RESERVE),
+            List.of(
+                Sections.cut("H-1", "2017-05-20", 48.5),
+                Sections.record("H-1", "2017-05-21", "pass")));
+    assertThat(life.standing(AgencyLimits.NONE).status()).isEqualTo(SectionStatus.RESERVE);
+  }
+
+  @Test
+  void hose_mended_before_the_inventory_found_it_gone_is_traced_to_the_inventory() {
+    SectionLife life =
+        new SectionLife(
+            Sections.of("H-1", MADE, SectionStatus.RETIRED),
+            List.of(Sections.cut("H-1", "2017-05-20", 48.5)));
+    assertThat(life.standing(AgencyLimits.NONE).retirement())
+        .contains(new Retirement("before-register", 0, LocalDate.of(2020, 1, 1)));
+  }
+
   @Test
   void a_passed_test_without_a_repair_does_not_bring_it_back() {
     assertThat(
