@@ -33,6 +33,9 @@ public record Limit(String name, double value, String unit, String source, Strin
   public static final Limit SUMMIT_PSI = named("summit pressure");
   public static final Limit SUCTION_LIFT_SHARE = named("suction lift share");
   public static final Limit RELAY_INTAKE_PSI = named("relay intake");
+  public static final Limit BOOSTER_SPARE_PSI = named("booster spare");
+  public static final Limit BOOSTER_COUPLINGS_FT = named("booster coupling spacing");
+  public static final Limit MERCURY_IN_HG_PER_PSI = named("inches of mercury");
   public static final Limit SPARE_GASKETS_SHARE = named("spare gaskets");
   public static final Limit NEAR_SHARE = named("near a limit");
   public static final Limit NEAR_ZERO_PSI = named("near zero");

@@ -27,6 +27,10 @@ final class LayoutJoins {
   private final List<PointText> points;
   private final Map<String, LegText> legs;
   private final List<Problem> problems;
+
+  /** Where legs end by name, before those that end alone let go of it. */
+  private final List<String> endsNamed;
+
   private final Map<String, List<LegText>> members = new LinkedHashMap<>();
 
   LayoutJoins(List<PointText> points, Map<String, LegText> legs, List<Problem> problems) {
@@ -38,6 +42,11 @@ final class LayoutJoins {
         .filter(leg -> !leg.points().meeting().isEmpty())
         .toList()
         .forEach(this::meeting);
+    this.endsNamed =
+        this.legs.values().stream()
+            .flatMap(leg -> leg.points().ends().stream())
+            .distinct()
+            .toList();
     names().forEach(this::place);
   }
 
@@ -167,10 +176,8 @@ final class LayoutJoins {
   }
 
   private void noneEnds(String point, List<LegText> beginning, Optional<PointText> listed) {
-    List<String> known =
-        legs.values().stream().flatMap(leg -> leg.points().ends().stream()).distinct().toList();
-    List<String> named = new ArrayList<>(known);
-    pumps().forEach(pump -> named.add(pump.name()));
+    List<String> named = new ArrayList<>(endsNamed);
+    pumps().stream().map(PointText::name).filter(name -> !named.contains(name)).forEach(named::add);
     for (LegText leg : beginning) {
       add(leg, "begins", point, "a point where a leg ends" + listed(named), named);
     }

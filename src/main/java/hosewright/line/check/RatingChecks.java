@@ -24,9 +24,6 @@ import java.util.stream.Collectors;
 
 /** Checks on what each part sees against what it is rated for. */
 final class RatingChecks {
-  /** By the density of mercury at 32 °F, 13.595: a psi is 2.036 in of it. */
-  private static final double IN_HG_IN_PSI = 2.036;
-
   private static final String EITHER_WAY = "flowing or shut";
 
   private final Job job;
@@ -167,10 +164,10 @@ final class RatingChecks {
                 Comparator.comparingDouble(
                     part ->
                         part.part().rating().vacuumInHg().orElse(0)
-                            + part.lowestPsi() * IN_HG_IN_PSI))
+                            + part.lowestPsi() * Limit.MERCURY_IN_HG_PER_PSI.value()))
             .orElseThrow();
     double ratedInHg = worst.part().rating().vacuumInHg().orElse(0);
-    double drawnInHg = Math.max(0, -worst.lowestPsi() * IN_HG_IN_PSI);
+    double drawnInHg = Math.max(0, -worst.lowestPsi() * Limit.MERCURY_IN_HG_PER_PSI.value());
     return check(
             CheckId.SUCTION_VACUUM,
             drawnInHg <= ratedInHg ? Outcome.PASS : Outcome.FAIL,

@@ -10,6 +10,7 @@ import hosewright.hydraulics.RelayPump;
 import hosewright.hydraulics.law.CoefficientLaw;
 import hosewright.hydraulics.law.Physical;
 import hosewright.job.Job;
+import hosewright.job.Limit;
 import hosewright.job.layout.BoosterWish;
 import hosewright.job.layout.LayoutJob;
 import hosewright.job.layout.LegJob;
@@ -36,12 +37,6 @@ import java.util.TreeMap;
 public final class BoosterPlanner {
   private static final int MOST_PUMPS = 8;
   private static final int HALVINGS = 12;
-
-  /** Left for fittings and for sections that reach past the place. Common practice, no source. */
-  private static final double SPARE_PSI = 3;
-
-  /** So far apart are couplings that a pump may stand at, ft of hose: a short section. */
-  private static final double COUPLINGS_FT = 50;
 
   private final LayoutJob layout;
   private final Shop shop;
@@ -197,7 +192,7 @@ public final class BoosterPlanner {
     return Boost.of(
         curve,
         leg.flowGpm(),
-        RelayPump.LEAST_INTAKE_PSI + SPARE_PSI,
+        RelayPump.LEAST_INTAKE_PSI + Limit.BOOSTER_SPARE_PSI.value(),
         pump.rating().workingPsi().orElse(Double.POSITIVE_INFINITY));
   }
 
@@ -231,7 +226,7 @@ public final class BoosterPlanner {
    */
   private Optional<List<Double>> places(
       int count, Boost boost, double perFt, Inlet fed, double roomPsi) {
-    double gridFt = COUPLINGS_FT / (1 + leg.job().run().slack());
+    double gridFt = Limit.BOOSTER_COUPLINGS_FT.value() / (1 + leg.job().run().slack());
     double lengthFt = leg.job().run().lengthFt();
     List<Double> places = new ArrayList<>();
     double atFt = 0;
@@ -247,7 +242,7 @@ public final class BoosterPlanner {
       places.add(atFt);
     }
     double arrivesPsi = psi - (lengthFt - atFt) * perFt;
-    return arrivesPsi >= leg.job().needPsi() + SPARE_PSI + roomPsi
+    return arrivesPsi >= leg.job().needPsi() + Limit.BOOSTER_SPARE_PSI.value() + roomPsi
         ? Optional.of(places)
         : Optional.empty();
   }

@@ -29,6 +29,13 @@ public final class LayoutPlanner {
   /** Shares of the least that any layout costs. */
   private static final List<Double> BEYOND_LEAST = List.of(0.005, 0.02, 0.04);
 
+  /**
+   * The same where pressure is scarce and its worth is counted: in small steps, for how many lines
+   * are left to look at grows many times over with each.
+   */
+  private static final List<Double> BEYOND_WORTH =
+      List.of(0.005, 0.02, 0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.12, 0.15);
+
   /** Where the cheap ones are fed, but not to be had. */
   private static final List<Double> FAR_BEYOND = List.of(0.1, 0.3, 1.0, 3.0);
 
@@ -185,7 +192,7 @@ public final class LayoutPlanner {
     List<Double> shares =
         bound.toSource() > 0
             ? List.of()
-            : BEYOND_LEAST.stream()
+            : BEYOND_WORTH.stream()
                 .filter(share -> leastCost * (1 + share) < bound.cost())
                 .toList();
     return near(search, worth, shares).or(() -> asGoodOrBetter(fed.get(), search, worth));

@@ -143,6 +143,41 @@ final class LayoutPlanTest {
     assertThat(flat(ended)).contains("leg yard: nothing that is sold").contains("6 x lines");
   }
 
+  @Test
+  void a_leg_that_begins_where_none_ends_is_named_with_the_point_meant() throws IOException {
+    Ended ended =
+        plan(
+            """
+            from: 2.5 NH male pump
+            legs:
+              - { leg: yard, length: 200 ft, ends: tree }
+              - { leg: left, begins: tee, length: 150 ft, flow: 95 gpm, need: 50 psi, to: 1.5 NH nozzle }
+            """);
+
+    assertThat(ended.exitCode()).isEqualTo(2);
+    assertThat(ended.err())
+        .contains("leg left: begins cannot be 'tee'")
+        .contains("a point where a leg ends: tree");
+  }
+
+  @Test
+  void a_pump_without_an_intake_is_refused_by_its_point() throws IOException {
+    Ended ended =
+        plan(
+            """
+            from: 4.5 NH male hydrant
+            source-pressure: 60 psi
+            points:
+              - { point: engine, is: pump, discharges: 2.5 NH male, pump-curve: 190 psi at 0 gpm; 150 psi at 1000 gpm }
+            legs:
+              - { leg: relay, ends: engine, length: 500 ft }
+              - { leg: hand line, begins: engine, length: 150 ft, flow: 95 gpm, need: 50 psi, to: 1.5 NH nozzle }
+            """);
+
+    assertThat(ended.exitCode()).isEqualTo(2);
+    assertThat(ended.err()).contains("point engine: intake");
+  }
+
   private Ended plan(String job) throws IOException {
     Path file = Files.writeString(folder.resolve("job.yaml"), job);
     return shell.run("line", "plan", "--job", file.toString(), "--full");
