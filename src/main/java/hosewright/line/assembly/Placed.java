@@ -152,14 +152,20 @@ public record Placed(
 
   /**
    * Narrowest bore of a fitting, in: the waterway a loss coefficient refers to. The item's own,
-   * else the smaller of its two nominal sizes.
+   * else the smaller of its two nominal sizes; that too on the way to a wider outlet of one with
+   * outlets of unlike size, whose own is that of the narrowest.
    */
   public double waterwayIn() {
     double statedIn = Double.POSITIVE_INFINITY;
-    if (item().isPresent()) {
+    if (item().isPresent() && !passesBesideTheNarrowest(item().get())) {
       statedIn = item().get().water().waterwayIn().orElse(statedIn);
     }
     return Math.min(smallestEndIn(), statedIn);
+  }
+
+  private boolean passesBesideTheNarrowest(Item thing) {
+    return thing.ends().size() > 2
+        && thing.ends().stream().anyMatch(end -> end.sizeIn() < smallestEndIn());
   }
 
   /** Smaller of the two nominal sizes of a fitting, in. */

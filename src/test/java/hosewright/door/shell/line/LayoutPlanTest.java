@@ -72,6 +72,20 @@ final class LayoutPlanTest {
         .containsExactly("ground floor warn", "roof pass");
   }
 
+  /** Its narrowest outlet says nothing of the wide one, which the stair line hangs on. */
+  @Test
+  void lines_of_unlike_size_hang_on_a_water_thief_where_it_has_an_outlet_for_each() {
+    JsonNode plan =
+        shell
+            .run("line", "plan", "--job", "quotes/layouts/two-storey-nested-wye.yaml", "--json")
+            .json();
+
+    assertThat(plan.path("items"))
+        .extracting(item -> item.path("item").asString())
+        .contains("TH-25-25-15-G")
+        .noneMatch(item -> item.startsWith("MF-"));
+  }
+
   @Test
   void the_short_answer_says_what_comes_to_each_appliance() {
     assertThat(flat(shell.run("line", "plan", "--job", MILL)))
