@@ -245,7 +245,7 @@ public final class CommandLineParser implements CommandParser {
       spec.arguments().stream()
           .skip(arguments)
           .filter(ArgumentSpec::required)
-          .map(a -> Problem.of(a.placeholder(), "", "give the " + a.description()))
+          .map(a -> Problem.of(a.placeholder(), "", "give " + a.description()))
           .forEach(problems::add);
     }
   }
