@@ -54,14 +54,16 @@ record Damage(Path folder) implements ExecuteListener {
 
   /** What to tell the user; empty when something else is the matter. */
   Optional<DamagedStoreException> of(Throwable failure) {
+    // A store that cannot be written stays as it was.
     boolean found =
-        ExceptionUtils.getThrowableList(failure).stream()
-            .anyMatch(
-                one ->
-                    one instanceof MVStoreException
-                        || one instanceof EOFException
-                        || one instanceof SQLException e
-                            && (CODES.contains(e.getErrorCode()) || isUnreadable(e)));
+        !StoreTrouble.isOfWriting(failure)
+            && ExceptionUtils.getThrowableList(failure).stream()
+                .anyMatch(
+                    one ->
+                        one instanceof MVStoreException
+                            || one instanceof EOFException
+                            || one instanceof SQLException e
+                                && (CODES.contains(e.getErrorCode()) || isUnreadable(e)));
     return found ? Optional.of(told()) : Optional.empty();
   }
 

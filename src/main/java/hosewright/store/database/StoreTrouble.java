@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.commons.lang3.exception.ExceptionUtils;
 import org.h2.api.ErrorCode;
+import org.h2.mvstore.DataUtils;
+import org.h2.mvstore.MVStoreException;
 import org.jooq.ExecuteContext;
 import org.jooq.ExecuteListener;
 
@@ -52,6 +54,10 @@ record StoreTrouble(String where) implements ExecuteListener {
     String state = Optional.ofNullable(e.getSQLState()).orElse("");
     if (diskIsFull(e, state)) {
       return Optional.of(trouble(where, "its disk has no room left", Kept.NOTHING));
+    }
+    if (isOfWriting(e)) {
+      return Optional.of(
+          trouble(where, "its disk has no room left or cannot be written to", Kept.NOTHING));
     }
     if (Stream.of("40001", "40P01", "55P03", "HYT00").anyMatch(state::equals)) {
       return Optional.of(
@@ -112,11 +118,25 @@ record StoreTrouble(String where) implements ExecuteListener {
     return new TroubleException("store", where, what, kept);
   }
 
+  /** A file that could not be written, told again by what follows without the system's words. */
+  static boolean isOfWriting(Throwable failure) {
+    return everyFailure(failure)
+        .anyMatch(
+            one ->
+                one instanceof MVStoreException e
+                    && e.getErrorCode() == DataUtils.ERROR_WRITING_FAILED);
+  }
+
+  /** A failure and what brought it about; of a batch, what comes next too. */
+  private static Stream<Throwable> everyFailure(Throwable failure) {
+    return failure instanceof SQLException e
+        ? StreamSupport.stream(e.spliterator(), false)
+        : ExceptionUtils.getThrowableList(failure).stream();
+  }
+
   /** The embedded store passes on the words of the system, of a batch in what comes next. */
   private static boolean diskIsFull(SQLException e, String state) {
     return state.equals("53100")
-        || StreamSupport.stream(e.spliterator(), false)
-            .map(Throwable::getMessage)
-            .anyMatch(FullDisk::isSaid);
+        || everyFailure(e).map(Throwable::getMessage).anyMatch(FullDisk::isSaid);
   }
 }

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import org.h2.api.ErrorCode;
+import org.h2.mvstore.DataUtils;
+import org.h2.mvstore.MVStoreException;
 import org.jooq.ExecuteContext;
 import org.jooq.ExecuteType;
 import org.junit.jupiter.api.Test;
@@ -67,6 +69,18 @@ final class DamageTest {
                     });
     damage.exception(executed);
     return told[0];
+  }
+
+  @Test
+  void a_file_that_cannot_be_written_is_trouble_with_the_disk_and_no_damage() {
+    SQLException failed =
+        new SQLException(
+            "General error",
+            new MVStoreException(DataUtils.ERROR_WRITING_FAILED, "Writing to store.mv.db failed"));
+
+    assertThat(damage.of(failed)).isEmpty();
+    assertThat(StoreTrouble.of(failed, "data folder books"))
+        .hasValueSatisfying(told -> assertThat(told).hasMessageContaining("no room left"));
   }
 
   @Test
